@@ -1,0 +1,59 @@
+// What the engine knows about one word: its letters, its sounds, and which letters say which sound.
+
+/** The accents in which a word can be judged. General American comes from the dictionary, Southern British is derived. */
+export type Accent = 'general-american' | 'southern-british'
+
+/** A range of letters in a word: zero-based, end-exclusive, in UTF-16 units of the word. */
+export type Span = readonly [start: number, end: number]
+
+/** What a group of letters is in the word: an ordinary spelling, an ending, or letters that say nothing. */
+export type UnitKind = 'correspondence' | 'inflection' | 'silent'
+
+/** One group of letters with the sound that it says: `sh` in `ship`, `a_e` in `cake`, the ending `ed` in `rained`. */
+export interface Unit {
+  /** The grapheme as a teacher writes it: `sh`, `a_e`, `ed`. */
+  readonly letters: string
+  /** Where its letters stand in the word; two ranges for a split grapheme. */
+  readonly spans: readonly Span[]
+  /** Its sound in IPA, in the accent asked for; empty for silent letters. */
+  readonly sound: string
+  readonly kind: UnitKind
+  /** The grapheme it stands for where an ending changed the spelling: `n` for the `nn` of `running`, `y` for the `i` of `cried`. */
+  readonly base?: string
+  /** True where the sound holds a vowel, so that units can be told into C and V. */
+  readonly vowel: boolean
+  /** True where the vowel is unstressed and worn down to a schwa or a short i: the `i` of `rabbit`, the `a` of `sofa`. */
+  readonly reduced?: true
+  /** Stress of a vowel unit: 1 main, 2 secondary, 0 none. */
+  readonly stress?: 0 | 1 | 2
+}
+
+/** One way to say a word, letter group by letter group. The units cover the letters once, in order of their first letter. */
+export interface Reading {
+  readonly units: readonly Unit[]
+  /** The whole word in IPA, with stress marks where the word has more than one syllable. */
+  readonly ipa: string
+  /** The word cut as a teacher cuts it: `['rab', 'bit']`. */
+  readonly syllables: readonly string[]
+  /** For a word with more than one spoken form (`read`), a key that names this one; see heteronyms. */
+  readonly form?: string
+}
+
+/** Every careful reading of a word, best first. */
+export interface WordReadings {
+  readonly word: string
+  readonly source: 'dictionary' | 'guess'
+  readonly readings: readonly Reading[]
+  /** True where the readings are different words and the sentence must choose. */
+  readonly heteronym: boolean
+}
+
+/** The engine in one accent: words in, readings out. Pure and cached. */
+export interface Phonics {
+  readonly accent: Accent
+  /** Readings of a word in any case; curly apostrophes are taken as straight. Never throws; empty readings for a word without letters. */
+  read(word: string): WordReadings
+}
+
+/** The name of a correspondence inside the program: grapheme, equals sign, IPA, as `a_e=eɪ`. */
+export type CorrespondenceKey = `${string}=${string}`

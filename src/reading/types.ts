@@ -1,0 +1,64 @@
+// The verdict on one word at one step, and the figures that are counted from verdicts.
+
+import type { CorrespondenceKey, Reading, Span, Unit, WordReadings } from '../phonics/types.ts'
+
+/** Why a child cannot read a word yet. Kept in order of use to a teacher: the first is the one shown. */
+export type ReasonCode =
+  | 'sight-word-later'
+  | 'correspondence-later'
+  | 'irregular'
+  | 'too-many-letters'
+  | 'too-many-syllables'
+  | 'shape'
+  | 'ending'
+  | 'contraction'
+  | 'reduced-vowel'
+  | 'unknown-word'
+
+export interface Reason {
+  readonly code: ReasonCode
+  /** The letters to blame, as ranges in the word. */
+  readonly letters: readonly Span[]
+  /** The step that teaches what is missing; undefined where the sequence never does. */
+  readonly taughtAt?: string
+  /** The unit to blame, where there is one. */
+  readonly unit?: Unit
+  readonly key?: CorrespondenceKey
+  /** The figure found and the figure allowed, for the limits. */
+  readonly found?: number | string
+  readonly allowed?: number | string
+}
+
+export interface Verdict {
+  readonly readable: boolean
+  readonly kind: 'decodable' | 'sight' | 'name' | 'unreadable'
+  /** Empty where the word is readable. */
+  readonly reasons: readonly Reason[]
+  /** The reading that was judged: the readable one, else the nearest to it. Undefined for a word without letters. */
+  readonly reading: Reading | undefined
+  /** Whether the reading was guessed from the letters. */
+  readonly guessed: boolean
+}
+
+/** A word of the story as rules see it: judged once per different word (and spoken form). */
+export interface JudgedWord {
+  readonly readings: WordReadings
+  readonly verdict: Verdict
+  /** The earliest step at which the word is readable; null where the sequence never gets there. Found when first asked for. */
+  readonly readableAt: string | null
+  /** For a heteronym whose readings are judged differently: did the sentence settle it? */
+  readonly unsettled: boolean
+}
+
+/** Counts over running words, or over different words. Shares are 0 to 1; 1 where there are no words. */
+export interface Figures {
+  readonly words: number
+  readonly decodable: number
+  readonly sight: number
+  readonly names: number
+  readonly unreadable: number
+  /** decodable ÷ words */
+  readonly decodableShare: number
+  /** (decodable + sight + names) ÷ words */
+  readonly readableShare: number
+}

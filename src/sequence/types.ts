@@ -1,0 +1,83 @@
+// What is taught when: a sequence is a list of steps, and each step adds to all before it.
+
+import type { Accent, CorrespondenceKey } from '../phonics/types.ts'
+
+/** A correspondence as a teacher writes it: `ai as in rain`. */
+export interface TaughtCorrespondence {
+  readonly letters: string
+  readonly example: string
+  readonly key: CorrespondenceKey
+}
+
+/** An ending that can be taught. `-s` covers the plural and the third person; `'s` the owner's. */
+export type Ending = '-s' | '-es' | '-ed' | '-ing' | '-er' | '-est' | "'s"
+
+/** How an ending changes the word before it: `running`, `baking`, `cried`. */
+export type EndingChange = 'double' | 'drop-e' | 'y-to-i'
+
+/** Upper limits; a missing one is no limit. Words of a sentence and so on are whole numbers. */
+export interface Limits {
+  readonly letters?: number
+  readonly syllables?: number
+  readonly sentenceWords?: number
+  readonly pageSentences?: number
+  readonly pageWords?: number
+}
+
+/** Capital letters a child can read: none, those that open sentences and names, or words all in capitals too. */
+export type Capitals = 'none' | 'first' | 'all'
+
+/** What one step adds. */
+export interface StepAdds {
+  readonly correspondences: readonly TaughtCorrespondence[]
+  readonly sightWords: readonly string[]
+  /** Shapes such as `CVC`; `any` lifts the limit. */
+  readonly shapes: readonly string[] | 'any'
+  readonly endings: readonly Ending[]
+  readonly endingChanges: readonly EndingChange[]
+  /** Contractions such as `can't`, or `any`. */
+  readonly contractions: readonly string[] | 'any'
+  /** Marks such as `.` and `,`; `any` lifts the limit. */
+  readonly marks: readonly string[] | 'any'
+  readonly capitals: Capitals | undefined
+  readonly numerals: boolean | undefined
+  /** Letters that look alike and must not be introduced close together, as sets such as `bdpq`. */
+  readonly limits: Limits
+}
+
+export interface Step {
+  readonly id: string
+  readonly title: string
+  readonly adds: StepAdds
+}
+
+export interface Sequence {
+  readonly name: string
+  readonly title: string
+  /** The accent the sequence was written for; the user can choose another. */
+  readonly accent: Accent
+  readonly steps: readonly Step[]
+  /** Sets of letters that look alike, as `bdpq`. */
+  readonly lookAlikes: readonly string[]
+  /** Whether an ending must be taught as such, or may be sounded out by taught correspondences. */
+  readonly endings: 'taught' | 'sounded'
+  /** `accept`: a short-vowel letter worn down in an unstressed syllable is readable once two syllables are taught. */
+  readonly reducedVowels: 'accept' | 'flag'
+}
+
+/** All that a child at a step has been taught: the sum of the steps so far, and a reader's own more or less. */
+export interface Knowledge {
+  readonly correspondences: ReadonlySet<CorrespondenceKey>
+  /** Lower case, except `I` and names. */
+  readonly sightWords: ReadonlySet<string>
+  readonly shapes: ReadonlySet<string> | 'any'
+  readonly endings: ReadonlySet<Ending>
+  readonly endingChanges: ReadonlySet<EndingChange>
+  readonly contractions: ReadonlySet<string> | 'any'
+  readonly marks: ReadonlySet<string> | 'any'
+  readonly capitals: Capitals
+  readonly numerals: boolean
+  readonly limits: Limits
+  readonly endingsMode: 'taught' | 'sounded'
+  readonly reducedVowels: 'accept' | 'flag'
+}

@@ -1,0 +1,97 @@
+// A story as the rest of the program sees it: pages, blocks, sentences and words, each with its exact place in the source.
+
+/** Source offsets in UTF-16 units, end-exclusive. */
+export interface Range {
+  readonly start: number
+  readonly end: number
+}
+
+export interface Story {
+  /** The whole source text, untouched. */
+  readonly source: string
+  readonly frontMatter: FrontMatter | undefined
+  /** The story's title: the first heading of depth 1, when nothing but comments or an image stands before it. */
+  readonly title: Block | undefined
+  /** Pages in order; at least one when the story has any text. */
+  readonly pages: readonly Page[]
+  /** HTML comments in order of place, for switches. */
+  readonly comments: readonly StoryComment[]
+  /** What could not be read as meant, in order of place. */
+  readonly problems: readonly StoryProblem[]
+}
+
+/** The YAML between the opening `---` lines, not yet parsed. */
+export interface FrontMatter extends Range {
+  readonly value: string
+  /** Offset of the first character of `value` in the source. */
+  readonly valueStart: number
+}
+
+export interface Page extends Range {
+  /** From 1, in order. */
+  readonly number: number
+  readonly blocks: readonly Block[]
+}
+
+/** A paragraph, heading, list item paragraph or table cell that a child reads. */
+export interface Block extends Range {
+  readonly kind: 'title' | 'heading' | 'paragraph'
+  /** What a child reads: the text of the inline nodes joined, breaks as one newline. */
+  readonly text: string
+  readonly sentences: readonly Sentence[]
+  /** The source offset of a text offset. `text.length` gives the end of the last letter. */
+  toSource(textOffset: number): number
+}
+
+export interface Sentence extends Range {
+  readonly block: Block
+  /** Text offsets in the block. */
+  readonly textStart: number
+  readonly textEnd: number
+  readonly words: readonly Word[]
+  /** Punctuation and symbols, in order of place. */
+  readonly marks: readonly Mark[]
+}
+
+export interface Word extends Range {
+  /** The word as written, without Markdown, soft hyphens removed: `sheep` for `sh**ee**p`. */
+  readonly text: string
+  /** `word` has letters of the Latin alphabet; `numeral` is digits (`6`, `3rd`); `foreign` has other letters. */
+  readonly form: 'word' | 'numeral' | 'foreign'
+  /** Text offset of the word in its block. */
+  readonly textStart: number
+  readonly page: number
+  /** The source range of the letters from..to of `text`. */
+  toSource(from: number, to: number): Range
+}
+
+/** A mark of punctuation or a symbol: `.`, `,`, `“`, `…`, `😀`. */
+export interface Mark extends Range {
+  readonly text: string
+}
+
+export interface StoryComment extends Range {
+  /** Between `<!--` and `-->`, trimmed. */
+  readonly value: string
+  /** Offset of the first character of `value`. */
+  readonly valueStart: number
+  /** Whether other text stands on the comment's own line. */
+  readonly inline: boolean
+  /** The range of the next block that a child reads, if there is one. */
+  readonly nextBlock: Range | undefined
+}
+
+export interface StoryProblem extends Range {
+  readonly code: 'too-deep' | 'too-large' | 'binary' | 'empty' | 'other-language'
+  readonly message: string
+}
+
+/** How a story is cut into pages and what is for the child. */
+export interface StoryOptions {
+  /** `auto`: thematic breaks where the file has one, else headings of the depth that occurs more than once; a number: headings of that depth. */
+  readonly pages?: 'auto' | 'rule' | 1 | 2 | 3 | 4 | 5 | 6
+  /** Whether the title's words count. Default true. */
+  readonly countTitle?: boolean
+  /** Whether headings other than the title are read by the child. Default true. */
+  readonly countHeadings?: boolean
+}
