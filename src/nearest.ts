@@ -1,0 +1,54 @@
+// Finds the nearest valid name for a misspelt one, for "did you mean" messages.
+
+/**
+ * Edits between two words: a letter added, dropped or changed, or two neighbours swapped, each counts one
+ * (optimal string alignment, a restricted Damerau–Levenshtein distance).
+ */
+export function toEditDistance(from: string, to: string): number {
+  const width = to.length + 1
+  let beforeLast: number[] = []
+  let last = Array.from({ length: width }, (_, column) => column)
+  for (let row = 1; row <= from.length; row++) {
+    const current = [row]
+    for (let column = 1; column < width; column++) {
+      const same = from[row - 1] === to[column - 1]
+      let least = Math.min(at(last, column) + 1, at(current, column - 1) + 1, at(last, column - 1) + (same ? 0 : 1))
+      const isSwap = row > 1 && column > 1 && from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1]
+      if (isSwap) least = Math.min(least, at(beforeLast, column - 2) + 1)
+      current.push(least)
+    }
+    beforeLast = last
+    last = current
+  }
+  return at(last, to.length)
+}
+
+/**
+ * The candidate nearest to a word, or undefined where none is near. Case is ignored.
+ * A candidate is near where it takes at most one edit for every three letters of the longer word (at least one edit),
+ * or where the word is the beginning of that candidate alone.
+ */
+export function findNearest(word: string, candidates: readonly string[]): string | undefined {
+  const wanted = word.toLowerCase()
+  let best: string | undefined
+  let bestDistance = Number.POSITIVE_INFINITY
+  for (const candidate of candidates) {
+    const allowed = Math.max(1, Math.floor(Math.max(wanted.length, candidate.length) / 3))
+    if (Math.abs(wanted.length - candidate.length) > allowed) continue
+    const distance = toEditDistance(wanted, candidate.toLowerCase())
+    if (distance > allowed || distance >= bestDistance) continue
+    best = candidate
+    bestDistance = distance
+  }
+  return best ?? findOnlyCompletion(wanted, candidates)
+}
+
+function findOnlyCompletion(wanted: string, candidates: readonly string[]): string | undefined {
+  if (wanted.length < 2) return undefined
+  const longer = candidates.filter((candidate) => candidate.toLowerCase().startsWith(wanted))
+  return longer.length === 1 ? longer[0] : undefined
+}
+
+function at(row: readonly number[], column: number): number {
+  return row[column] ?? Number.POSITIVE_INFINITY
+}

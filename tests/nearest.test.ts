@@ -1,0 +1,49 @@
+// The nearest valid name for a misspelt one.
+
+import { describe, expect, it } from 'vitest'
+import { findNearest, toEditDistance } from '../src/nearest.ts'
+
+describe('toEditDistance', () => {
+  it.each([
+    ['', '', 0],
+    ['a', '', 1],
+    ['hen', 'hen', 0],
+    ['hen', 'pen', 1],
+    ['hen', 'ehn', 1],
+    ['shep', 'sheep', 1],
+    ['green-1', 'green-10', 1],
+    ['kitten', 'sitting', 3],
+  ])('%s → %s is %i', (from, to, edits) => {
+    expect(toEditDistance(from, to)).toBe(edits)
+    expect(toEditDistance(to, from)).toBe(edits)
+  })
+})
+
+describe('findNearest', () => {
+  const keys = ['title', 'teach', 'sight words', 'shapes', 'endings', 'limits']
+
+  it.each([
+    ['titel', 'title'],
+    ['Tech', 'teach'],
+    ['sightwords', 'sight words'],
+    ['sight', 'sight words'],
+    ['shape', 'shapes'],
+    ['lim', 'limits'],
+  ])('%s → %s', (word, nearest) => {
+    expect(findNearest(word, keys)).toBe(nearest)
+  })
+
+  it('finds nothing where nothing is near', () => {
+    expect(findNearest('marks', keys)).toBeUndefined()
+    expect(findNearest('x', keys)).toBeUndefined()
+    expect(findNearest('title', [])).toBeUndefined()
+  })
+
+  it('does not choose between two completions', () => {
+    expect(findNearest('gr', ['green-1', 'green-2'])).toBeUndefined()
+  })
+
+  it('takes the first of two equally near names', () => {
+    expect(findNearest('green-3', ['green-1', 'green-2'])).toBe('green-1')
+  })
+})
