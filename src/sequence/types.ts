@@ -24,6 +24,9 @@ export interface Limits {
   readonly pageWords?: number
 }
 
+/** How a step moves limits: a new figure, or `any` for none. */
+export type LimitChanges = { readonly [Limit in keyof Limits]?: number | 'any' }
+
 /** Capital letters a child can read: none, those that open sentences and names, or words all in capitals too. */
 export type Capitals = 'none' | 'first' | 'all'
 
@@ -41,8 +44,8 @@ export interface StepAdds {
   readonly marks: readonly string[] | 'any'
   readonly capitals: Capitals | undefined
   readonly numerals: boolean | undefined
-  /** Letters that look alike and must not be introduced close together, as sets such as `bdpq`. */
-  readonly limits: Limits
+  /** A limit of an earlier step is replaced; `any` lifts it. */
+  readonly limits: LimitChanges
 }
 
 export interface Step {

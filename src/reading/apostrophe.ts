@@ -1,0 +1,23 @@
+// Tells a contraction (`can't`, `it's`) from an owner's ending (`dog's`, `dogs'`).
+
+/** Words whose `'s` is short for `is`, `has` or `us`, and never marks an owner. */
+const SHORTENED_BEFORE_S = new Set(
+  ['he', 'she', 'it', 'that', 'this', 'what', 'where', 'there', 'here', 'who', 'how', 'when', 'why', 'let'],
+)
+
+/** The word with straight apostrophes, as the tables hold it. */
+export function toStraight(word: string): string {
+  return word.replace(/[’‘ʼ]/g, "'")
+}
+
+/** The owner before `'s` or after-`s` apostrophe: `dog` of `dog's`, `dogs` of `dogs'`; undefined for other words. */
+export function findOwner(word: string): string | undefined {
+  const straight = toStraight(word)
+  const owner = /^(.+)'s$/i.exec(straight)?.[1] ?? /^(.+s)'$/i.exec(straight)?.[1]
+  return owner === undefined || SHORTENED_BEFORE_S.has(owner.toLowerCase()) ? undefined : owner
+}
+
+/** Whether the word holds an apostrophe that stands for letters left out. */
+export function isContraction(word: string): boolean {
+  return toStraight(word).includes("'") && findOwner(word) === undefined
+}

@@ -1,0 +1,84 @@
+// Everything that stands between a child and one reading of a word, in order of use to a teacher.
+
+import type { Reading, Unit } from '../phonics/types.ts'
+import { toSightKey } from '../sequence/knowledge.ts'
+import type { Knowledge } from '../sequence/types.ts'
+import { isContraction } from './apostrophe.ts'
+import { toShapes } from './shape.ts'
+import type { Reason, ReasonCode } from './types.ts'
+import { findEnding, findUnitFault } from './unit.ts'
+
+const ORDER: readonly ReasonCode[] = [
+  'sight-word-later',
+  'correspondence-later',
+  'irregular',
+  'too-many-letters',
+  'too-many-syllables',
+  'shape',
+  'ending',
+  'contraction',
+  'reduced-vowel',
+  'unknown-word',
+]
+
+/** The reasons with the most useful first; those of one kind stay in order of place. */
+export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
+  return [...reasons].sort((left, right) => ORDER.indexOf(left.code) - ORDER.indexOf(right.code))
+}
+
+/** Why this reading cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
+export function findFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  return inOrder([
+    ...findUnitFaults(reading, knowledge),
+    ...findLetterFaults(word, knowledge),
+    ...findSyllableFaults(word, reading, knowledge),
+    ...findShapeFaults(word, reading, knowledge),
+    ...findContractionFaults(word, knowledge),
+  ])
+}
+
+function findUnitFaults(reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  const isLong = reading.units.filter((unit) => unit.vowel).length > 1
+  return reading.units.flatMap((unit, at) => {
+    const isBeforeEnding = reading.units[at + 1]?.kind === 'inflection'
+    const fault = findUnitFault(unit, { isLong, isBeforeEnding }, knowledge)
+    return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
+  })
+}
+
+// Each part of a hyphenated word is read by itself, so each has the whole limit.
+function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[] {
+  const allowed = knowledge.limits.letters
+  if (allowed === undefined) return []
+  return [...word.matchAll(/[^\-‐‑]+/g)].flatMap((part) => {
+    const found = part[0].match(/\p{L}/gu)?.length ?? 0
+    const letters = [[part.index, part.index + part[0].length]] as const
+    return found > allowed ? [{ code: 'too-many-letters' as const, letters, found, allowed }] : []
+  })
+}
+
+function findSyllableFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  const allowed = knowledge.limits.syllables
+  const found = reading.syllables.length
+  if (allowed === undefined || found <= allowed) return []
+  return [{ code: 'too-many-syllables', letters: [[0, word.length]], found, allowed }]
+}
+
+function findShapeFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  const shapes = knowledge.shapes
+  if (shapes === 'any') return []
+  const isTaughtEnding = (unit: Unit) => {
+    const ending = findEnding(unit)
+    return ending !== undefined && (knowledge.endings.has(ending) || knowledge.endingsMode === 'taught')
+  }
+  return toShapes(word, reading, isTaughtEnding).flatMap(({ shape, letters }) =>
+    shapes.has(shape) ? [] : [{ code: 'shape' as const, letters, found: shape, allowed: [...shapes].join(', ') }],
+  )
+}
+
+function findContractionFaults(word: string, knowledge: Knowledge): readonly Reason[] {
+  const taught = knowledge.contractions
+  if (taught === 'any' || !isContraction(word) || taught.has(toSightKey(word))) return []
+  const at = word.search(/['’‘ʼ]/)
+  return [{ code: 'contraction', letters: [[at, at + 1]] }]
+}

@@ -1,0 +1,59 @@
+// The figures of a page, a book or a shelf, counted from verdicts: one definition for every report.
+
+import type { Figures, Verdict } from './types.ts'
+
+/** A running word and its verdict. */
+export interface CountedWord {
+  readonly text: string
+  /** As in the story: a `numeral` is not counted; a `foreign` word is a word that the child cannot read. */
+  readonly form: 'word' | 'numeral' | 'foreign'
+  readonly verdict: Verdict
+}
+
+/**
+ * Counts running words. `6` and `3rd` are no words here: a rule of their own speaks of them.
+ * The decodable share is the one that the Texas Education Agency set apart in 2000 from the share that a child can read
+ * (its "potential for accuracy"): sight words and names count in `readableShare` only.
+ */
+export function toFigures(words: Iterable<CountedWord>): Figures {
+  const counts = { decodable: 0, sight: 0, name: 0, unreadable: 0 }
+  for (const { form, verdict } of words) {
+    if (form === 'numeral') continue
+    counts[form === 'foreign' ? 'unreadable' : verdict.kind]++
+  }
+  const { decodable, sight, name: names, unreadable } = counts
+  const total = decodable + sight + names + unreadable
+  return {
+    words: total,
+    decodable,
+    sight,
+    names,
+    unreadable,
+    decodableShare: toShare(decodable, total),
+    readableShare: toShare(total - unreadable, total),
+  }
+}
+
+/**
+ * Counts different words: `The` and `the` are one. A word judged in two ways (a name and a plain word, two spoken
+ * forms) counts once, as the harder of the two.
+ */
+export function toDifferentFigures(words: Iterable<CountedWord>): Figures {
+  const different = new Map<string, CountedWord>()
+  for (const word of words) {
+    const key = word.text.toLowerCase().replace(/[’‘ʼ]/g, "'")
+    const before = different.get(key)
+    if (before === undefined || isHarder(word.verdict, before.verdict)) different.set(key, word)
+  }
+  return toFigures(different.values())
+}
+
+const BY_HARDNESS: readonly Verdict['kind'][] = ['decodable', 'name', 'sight', 'unreadable']
+
+function isHarder(left: Verdict, right: Verdict): boolean {
+  return BY_HARDNESS.indexOf(left.kind) > BY_HARDNESS.indexOf(right.kind)
+}
+
+function toShare(part: number, whole: number): number {
+  return whole === 0 ? 1 : part / whole
+}

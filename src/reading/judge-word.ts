@@ -1,0 +1,72 @@
+// Judges the words of a story, each different word once, and finds when it becomes readable only when asked.
+
+import type { WordReadings } from '../phonics/types.ts'
+import type { Sequence } from '../sequence/types.ts'
+import { findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
+import type { JudgedWord, Verdict } from './types.ts'
+
+/**
+ * Judges a word by its readings. `form` is the spoken form that the sentence asks for, as in `Reading.form`; without
+ * it, a word with several spoken forms is readable where one of them is, and `unsettled` where they are judged
+ * differently.
+ */
+export type WordJudge = (readings: WordReadings, form?: string) => JudgedWord
+
+/**
+ * A judge for one sequence, step and reader, with its own memory.
+ * @throws RangeError where the sequence has no such step
+ */
+export function createWordJudge(sequence: Sequence, stepId: string, options: JudgeOptions = {}): WordJudge {
+  const judged = new Map<string, JudgedWord>()
+  return (readings, form) => {
+    const key = `${readings.word}\n${form ?? ''}`
+    const before = judged.get(key)
+    if (before !== undefined) return before
+    const word = judgeWord(readings, form, sequence, stepId, options)
+    judged.set(key, word)
+    return word
+  }
+}
+
+function judgeWord(
+  readings: WordReadings,
+  form: string | undefined,
+  sequence: Sequence,
+  stepId: string,
+  options: JudgeOptions,
+): JudgedWord {
+  const meant = keepForm(readings, form)
+  const verdict = judgeInSequence(meant, sequence, stepId, options)
+  let readableAt: string | null | undefined
+  return {
+    readings,
+    verdict,
+    get readableAt() {
+      readableAt ??= findReadableAt(meant, sequence, options) ?? null
+      return readableAt
+    },
+    unsettled: form === undefined && isUnsettled(readings, verdict, sequence, stepId, options),
+  }
+}
+
+function keepForm(readings: WordReadings, form: string | undefined): WordReadings {
+  if (form === undefined) return readings
+  const meant = readings.readings.filter((reading) => reading.form === form)
+  return meant.length === 0 ? readings : { ...readings, readings: meant }
+}
+
+// A sight word or a name is read whole, whatever it means, so only a sounded-out heteronym can be unsettled.
+function isUnsettled(
+  readings: WordReadings,
+  verdict: Verdict,
+  sequence: Sequence,
+  stepId: string,
+  options: JudgeOptions,
+): boolean {
+  if (!readings.heteronym || verdict.kind !== 'decodable') return false
+  const forms = new Set(readings.readings.map((reading) => reading.form))
+  return [...forms].some((form) => {
+    const meant = { ...readings, readings: readings.readings.filter((reading) => reading.form === form) }
+    return !judgeInSequence(meant, sequence, stepId, options).readable
+  })
+}

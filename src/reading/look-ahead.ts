@@ -1,0 +1,107 @@
+// Looks along the sequence: at which step does a word become readable, and which step teaches what is missing?
+// Teaching more never makes a readable word unreadable, so the earliest step is found by halving.
+
+import type { WordReadings } from '../phonics/types.ts'
+import { knowledgeAt, toStepIndex } from '../sequence/knowledge.ts'
+import { type ReaderExtra, withReader } from '../sequence/reader.ts'
+import type { Knowledge, Sequence } from '../sequence/types.ts'
+import { findFaults, inOrder } from './faults.ts'
+import type { Reason, Verdict } from './types.ts'
+import { isOwnerKnown, isSightWord, judge } from './verdict.ts'
+
+/** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
+export interface JudgeOptions {
+  readonly names?: readonly string[]
+  readonly reader?: ReaderExtra
+}
+
+/**
+ * The verdict at a step, with each reason told apart by what the sequence teaches later, and `taughtAt` set.
+ * @throws RangeError where the sequence has no such step
+ */
+export function judgeInSequence(
+  readings: WordReadings,
+  sequence: Sequence,
+  stepId: string,
+  options: JudgeOptions = {},
+): Verdict {
+  const verdict = judge(readings, toKnowledge(sequence, stepId, options), options.names)
+  if (verdict.readable) return verdict
+  const from = toStepIndex(sequence, stepId) + 1
+  const reasons = verdict.reasons.map((reason) => lookAhead(reason, readings, verdict, sequence, from, options))
+  const sight = findLaterSightWord(readings, sequence, from, options)
+  return { ...verdict, reasons: inOrder(sight === undefined ? reasons : [sight, ...reasons]) }
+}
+
+/** The earliest step at which the word is readable; undefined where the sequence never gets there. */
+export function findReadableAt(
+  readings: WordReadings,
+  sequence: Sequence,
+  options: JudgeOptions = {},
+): string | undefined {
+  return findFirstStep(sequence, 0, options, (knowledge) => judge(readings, knowledge, options.names).readable)
+}
+
+/** The first step from a place on at which something holds that, once true, stays true. */
+export function findFirstStep(
+  sequence: Sequence,
+  from: number,
+  options: JudgeOptions,
+  holds: (knowledge: Knowledge) => boolean,
+): string | undefined {
+  const holdsAt = (index: number) => holds(toKnowledge(sequence, sequence.steps[index]?.id ?? '', options))
+  let low = from
+  let high = sequence.steps.length - 1
+  if (low > high || !holdsAt(high)) return undefined
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2)
+    if (holdsAt(middle)) high = middle
+    else low = middle + 1
+  }
+  return sequence.steps[low]?.id
+}
+
+function toKnowledge(sequence: Sequence, stepId: string, options: JudgeOptions): Knowledge {
+  const knowledge = knowledgeAt(sequence, stepId)
+  return options.reader === undefined ? knowledge : withReader(knowledge, options.reader)
+}
+
+function lookAhead(
+  reason: Reason,
+  readings: WordReadings,
+  verdict: Verdict,
+  sequence: Sequence,
+  from: number,
+  options: JudgeOptions,
+): Reason {
+  if (reason.code === 'unknown-word') return reason
+  const { reading } = verdict
+  const isGone = (knowledge: Knowledge) => {
+    if (reason.code === 'ending' && reason.unit === undefined) return isOwnerKnown(knowledge)
+    const faults = reading === undefined ? [] : findFaults(readings.word, reading, knowledge)
+    return !faults.some((fault) => isSameFault(fault, reason))
+  }
+  const taughtAt = findFirstStep(sequence, from, options, isGone)
+  if (taughtAt === undefined) return reason
+  return { ...reason, code: reason.code === 'irregular' ? 'correspondence-later' : reason.code, taughtAt }
+}
+
+function isSameFault(left: Reason, right: Reason): boolean {
+  if (left.unit !== undefined || right.unit !== undefined) return left.unit === right.unit
+  return left.code === right.code && left.letters[0]?.[0] === right.letters[0]?.[0]
+}
+
+// Told only where it is the way by which the child will first read the word: a sight word that can be sounded out before
+// it is taught by heart is no help to the teacher.
+function findLaterSightWord(
+  readings: WordReadings,
+  sequence: Sequence,
+  from: number,
+  options: JudgeOptions,
+): Reason | undefined {
+  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(readings, knowledge))
+  if (taughtAt === undefined || taughtAt !== findReadableAt(readings, sequence, options)) return undefined
+  const atThatStep = judge(readings, toKnowledge(sequence, taughtAt, options), options.names)
+  if (atThatStep.kind !== 'sight') return undefined
+  return { code: 'sight-word-later', letters: [[0, readings.word.length]], taughtAt }
+}

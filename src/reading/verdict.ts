@@ -1,0 +1,78 @@
+// The verdict: can a child who knows this much read this word? One pure function.
+
+import type { Reading, WordReadings } from '../phonics/types.ts'
+import { toSightKey } from '../sequence/knowledge.ts'
+import type { Knowledge } from '../sequence/types.ts'
+import { findFaults } from './faults.ts'
+import { findNamedOwner, isAllowedName } from './names.ts'
+import type { Reason, Verdict } from './types.ts'
+import { findEnding } from './unit.ts'
+
+/**
+ * Judges a word by all its readings. A word that can be sounded out is decodable even where it is a sight word or a
+ * name too, so that the decodable share counts what the letters alone give.
+ * A unit that is not known has the reason `irregular`: only a sequence can tell that it comes later, see
+ * `judgeInSequence`.
+ * @param names the names that the story allows, as written
+ */
+export function judge(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): Verdict {
+  const { word } = readings
+  const guessed = readings.source === 'guess'
+  const tried = readings.readings.map((reading) => ({ reading, reasons: findFaults(word, reading, knowledge) }))
+  const decodable = tried.find(({ reasons }) => reasons.length === 0)
+  if (decodable !== undefined) {
+    return { readable: true, kind: 'decodable', reasons: [], reading: decodable.reading, guessed }
+  }
+  const reading = readings.readings[0]
+  if (isSightWord(readings, knowledge)) return { readable: true, kind: 'sight', reasons: [], reading, guessed: false }
+  const name = judgeName(word, knowledge, names)
+  if (name !== undefined) {
+    const kind = name.length === 0 ? 'name' : 'unreadable'
+    return { readable: name.length === 0, kind, reasons: name, reading, guessed }
+  }
+  const nearest = findNearestReading(tried)
+  const reasons = [...(nearest?.reasons ?? [])]
+  if (guessed || nearest === undefined) reasons.push({ code: 'unknown-word', letters: [[0, word.length]] })
+  return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
+}
+
+/** Whether the word is known by heart: as it is, as a contraction taught by name, or with a taught `-s`, `-es`, `'s`. */
+export function isSightWord(readings: WordReadings, knowledge: Knowledge): boolean {
+  const key = toSightKey(readings.word)
+  const { sightWords, contractions } = knowledge
+  if (sightWords.has(key) || (contractions !== 'any' && contractions.has(key))) return true
+  return readings.readings.some((reading) => {
+    const last = reading.units.at(-1)
+    const ending = last === undefined ? undefined : findEnding(last)
+    if (last === undefined || ending === undefined || !knowledge.endings.has(ending)) return false
+    if (ending !== '-s' && ending !== '-es' && ending !== "'s") return false
+    const base = readings.word.slice(0, last.spans[0]?.[0] ?? 0).replace(/['’‘ʼ]$/, '')
+    return sightWords.has(toSightKey(base))
+  })
+}
+
+// The name itself is allowed; the owner's ending on it still has to be taught where endings are taught.
+function judgeName(word: string, knowledge: Knowledge, names: readonly string[]): readonly Reason[] | undefined {
+  if (isAllowedName(word, names)) return []
+  const owner = findNamedOwner(word, names)
+  if (owner === undefined) return undefined
+  if (isOwnerKnown(knowledge)) return []
+  return [{ code: 'ending', letters: [[owner.length, word.length]], key: "'s=" }]
+}
+
+/** Whether the owner's ending can be read on a name. */
+export function isOwnerKnown(knowledge: Knowledge): boolean {
+  return knowledge.endings.has("'s") || knowledge.endingsMode === 'sounded'
+}
+
+interface Tried {
+  readonly reading: Reading
+  readonly reasons: readonly Reason[]
+}
+
+function findNearestReading(tried: readonly Tried[]): Tried | undefined {
+  return tried.reduce<Tried | undefined>(
+    (best, next) => (best === undefined || next.reasons.length < best.reasons.length ? next : best),
+    undefined,
+  )
+}

@@ -1,0 +1,107 @@
+// What a child at a step knows: the sum of what the steps so far have added.
+
+import type { Knowledge, LimitChanges, Limits, Sequence, Step, StepAdds } from './types.ts'
+
+const known = new WeakMap<Sequence, Map<string, Knowledge>>()
+
+/** The step of that id, in any case. */
+export function findStep(sequence: Sequence, id: string): Step | undefined {
+  return sequence.steps.find((step) => step.id === id) ?? sequence.steps.find((step) => isSame(step.id, id))
+}
+
+/** The place of a step in its sequence, from 0; -1 where the sequence has no such step. */
+export function toStepIndex(sequence: Sequence, id: string): number {
+  const step = findStep(sequence, id)
+  return step === undefined ? -1 : sequence.steps.indexOf(step)
+}
+
+/**
+ * All that is known once the step has been taught. Summed once per sequence, then remembered.
+ * @throws RangeError where the sequence has no step of that id; look it up with `findStep` first.
+ */
+export function knowledgeAt(sequence: Sequence, stepId: string): Knowledge {
+  const sums = known.get(sequence) ?? sumSteps(sequence)
+  known.set(sequence, sums)
+  const knowledge = sums.get(stepId) ?? sums.get(findStep(sequence, stepId)?.id ?? '')
+  if (knowledge === undefined) throw new RangeError(`The sequence "${sequence.name}" has no step "${stepId}".`)
+  return knowledge
+}
+
+function sumSteps(sequence: Sequence): Map<string, Knowledge> {
+  const sums = new Map<string, Knowledge>()
+  let knowledge = toStart(sequence)
+  for (const step of sequence.steps) {
+    knowledge = add(knowledge, step.adds)
+    sums.set(step.id, knowledge)
+  }
+  return sums
+}
+
+// What a sequence never speaks of is no limit in it: a file without `marks:` has no wish to check marks.
+function toStart(sequence: Sequence): Knowledge {
+  const isSilentOn = (key: keyof StepAdds) => sequence.steps.every(({ adds }) => isEmpty(adds[key]))
+  return {
+    correspondences: new Set(),
+    sightWords: new Set(),
+    shapes: isSilentOn('shapes') ? 'any' : new Set(),
+    endings: new Set(),
+    endingChanges: new Set(),
+    contractions: isSilentOn('contractions') ? 'any' : new Set(),
+    marks: isSilentOn('marks') ? 'any' : new Set(),
+    capitals: isSilentOn('capitals') ? 'all' : 'none',
+    numerals: isSilentOn('numerals'),
+    limits: {},
+    endingsMode: sequence.endings,
+    reducedVowels: sequence.reducedVowels,
+  }
+}
+
+function add(before: Knowledge, adds: StepAdds): Knowledge {
+  return {
+    ...before,
+    correspondences: union(before.correspondences, adds.correspondences.map(({ key }) => key)),
+    sightWords: union(before.sightWords, adds.sightWords.map(toSightKey)),
+    shapes: unionOrAny(before.shapes, adds.shapes),
+    endings: union(before.endings, adds.endings),
+    endingChanges: union(before.endingChanges, adds.endingChanges),
+    contractions: unionOrAny(before.contractions, adds.contractions === 'any' ? 'any' : adds.contractions.map(toSightKey)),
+    marks: unionOrAny(before.marks, adds.marks),
+    capitals: adds.capitals ?? before.capitals,
+    numerals: adds.numerals ?? before.numerals,
+    limits: moveLimits(before.limits, adds.limits),
+  }
+}
+
+/** A word as a set of sight words or contractions holds it: lower case, straight apostrophes, but `I` stays `I`. */
+export function toSightKey(word: string): string {
+  const straight = word.replace(/[’‘]/g, "'")
+  return straight === 'I' ? straight : straight.toLowerCase()
+}
+
+function moveLimits(before: Limits, changes: LimitChanges): Limits {
+  const after: Record<string, number> = { ...before }
+  for (const [limit, change] of Object.entries(changes)) {
+    if (change === 'any') delete after[limit]
+    else if (change !== undefined) after[limit] = change
+  }
+  return after
+}
+
+function union<Item>(before: ReadonlySet<Item>, added: readonly Item[]): ReadonlySet<Item> {
+  return added.length === 0 ? before : new Set([...before, ...added])
+}
+
+function unionOrAny<Item>(
+  before: ReadonlySet<Item> | 'any',
+  added: readonly Item[] | 'any',
+): ReadonlySet<Item> | 'any' {
+  return before === 'any' || added === 'any' ? 'any' : union(before, added)
+}
+
+function isEmpty(added: unknown): boolean {
+  return added === undefined || (Array.isArray(added) && added.length === 0)
+}
+
+function isSame(left: string, right: string): boolean {
+  return left.toLowerCase() === right.toLowerCase()
+}

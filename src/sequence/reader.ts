@@ -1,0 +1,38 @@
+// What one child or group knows beyond or short of the step it is at.
+
+import type { CorrespondenceKey } from '../phonics/types.ts'
+import { toSightKey } from './knowledge.ts'
+import type { Knowledge } from './types.ts'
+
+/** A reader's own more and less. Words in any case. */
+export interface ReaderExtra {
+  /** Sight words known that the step does not teach. */
+  readonly sightWords?: readonly string[]
+  /** Sight words that the step has taught and this reader does not know yet. */
+  readonly sightWordsNotYet?: readonly string[]
+  readonly correspondences?: readonly CorrespondenceKey[]
+  readonly correspondencesNotYet?: readonly CorrespondenceKey[]
+}
+
+/** The knowledge of a step with a reader's own added, and then what the reader does not know yet taken away. */
+export function withReader(knowledge: Knowledge, extra: ReaderExtra): Knowledge {
+  return {
+    ...knowledge,
+    sightWords: change(
+      knowledge.sightWords,
+      extra.sightWords?.map(toSightKey),
+      extra.sightWordsNotYet?.map(toSightKey),
+    ),
+    correspondences: change(knowledge.correspondences, extra.correspondences, extra.correspondencesNotYet),
+  }
+}
+
+function change<Item>(
+  before: ReadonlySet<Item>,
+  more: readonly Item[] = [],
+  less: readonly Item[] = [],
+): ReadonlySet<Item> {
+  const after = new Set([...before, ...more])
+  for (const item of less) after.delete(item)
+  return after
+}
