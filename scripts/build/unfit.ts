@@ -1,0 +1,45 @@
+// Compiles the words that the program never proposes: npm `cuss` and the project's own list, to a small table of hashes.
+
+import { readFileSync } from 'node:fs'
+import { cuss } from 'cuss'
+import { type FitnessKind, FITNESS_KINDS, hashWord } from '../../src/words/fitness.ts'
+
+export interface UnfitRow {
+  readonly word: string
+  readonly kind: FitnessKind
+  readonly reason: string
+}
+
+/** Every row of both lists, the project's own first where a word is on both. Sorted by word. */
+export function readUnfit(): readonly UnfitRow[] {
+  const rows = new Map<string, UnfitRow>()
+  for (const [word, rating] of Object.entries(cuss)) {
+    if (rating > 0 && !word.includes(' ')) rows.set(word, { word, kind: 'profanity', reason: `rated ${rating} by npm cuss` })
+  }
+  for (const row of readOwnRows()) rows.set(row.word, row)
+  return [...rows.values()].sort((a, b) => (a.word < b.word ? -1 : 1))
+}
+
+/** The rows of src/words/data/unfit.tsv, in the order of the file. */
+export function readOwnRows(): readonly UnfitRow[] {
+  const text = readFileSync(new URL('../../src/words/data/unfit.tsv', import.meta.url), 'utf8')
+  const [, ...rows] = text.trimEnd().split('\n').filter((row) => !row.startsWith('#'))
+  return rows.map((row) => {
+    const [word = '', name = '', reason = ''] = row.split('\t')
+    const kind = FITNESS_KINDS.find((known) => known === name)
+    if (kind === undefined || word === '' || reason === '') throw new Error(`unfit.tsv: cannot read the row "${row}"`)
+    return { word, kind, reason }
+  })
+}
+
+/** Five bytes a word: its hash, least byte first, and its kind. Sorted by hash. Nothing in it can be read by eye. */
+export function buildUnfit(rows: readonly UnfitRow[]): Uint8Array {
+  const hashed = rows.map(({ word, kind }) => ({ hash: hashWord(word), kind })).sort((a, b) => a.hash - b.hash)
+  const bytes = new Uint8Array(hashed.length * 5)
+  const view = new DataView(bytes.buffer)
+  hashed.forEach(({ hash, kind }, i) => {
+    view.setUint32(i * 5, hash, true)
+    view.setUint8(i * 5 + 4, FITNESS_KINDS.indexOf(kind))
+  })
+  return bytes
+}

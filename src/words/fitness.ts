@@ -1,0 +1,69 @@
+// Whether a word may be proposed to children: the built-in list, what a project adds, and what a school clears.
+
+import { toBases } from './inflect.ts'
+
+/** Why a word is not proposed. `fit` marks a word that only looks like a form of an unfit one. */
+export type FitnessKind =
+  | 'profanity' | 'slur' | 'sexual' | 'drug' | 'drink' | 'weapon' | 'violence' | 'adult-news' | 'second-meaning' | 'fit'
+
+/** In the order of their numbers in the compiled table. */
+export const FITNESS_KINDS = [
+  'profanity', 'slur', 'sexual', 'drug', 'drink', 'weapon', 'violence', 'adult-news', 'second-meaning', 'fit',
+] as const satisfies readonly FitnessKind[]
+
+export interface FitnessOptions {
+  /** Words that are not to be proposed here. Inflected forms follow. */
+  readonly add?: readonly string[]
+  /** Words that may be proposed here although the built-in list has them. Inflected forms follow. */
+  readonly clear?: readonly string[]
+}
+
+export interface Fitness {
+  /** Whether the program may propose the word, in any case. True for a word that no list knows. */
+  isFit(word: string): boolean
+  /** Why not, or undefined for a fit word. `added` where the project's own list has it. */
+  findUnfit(word: string): { readonly base: string; readonly kind: Exclude<FitnessKind, 'fit'> | 'added' } | undefined
+}
+
+type Listed = FitnessKind | 'added'
+
+/**
+ * @param table the compiled list: five bytes a word, a 32-bit hash (least byte first) and the number of its kind.
+ */
+export function createFitness(table: Uint8Array, { add = [], clear = [] }: FitnessOptions = {}): Fitness {
+  const kinds = new Map<number, FitnessKind>()
+  const view = new DataView(table.buffer, table.byteOffset, table.byteLength)
+  for (let at = 0; at + 5 <= table.length; at += 5) {
+    kinds.set(view.getUint32(at, true), FITNESS_KINDS[view.getUint8(at + 4)] ?? 'profanity')
+  }
+  const own = new Map<string, Listed>()
+  for (const word of clear) own.set(word.toLowerCase(), 'fit')
+  for (const word of add) own.set(word.toLowerCase(), 'added')
+  const findListed = (word: string): Listed | undefined => own.get(word) ?? kinds.get(hashWord(word))
+
+  const findUnfit = (word: string): ReturnType<Fitness['findUnfit']> => {
+    const found = findBase(word.toLowerCase().replaceAll('’', "'").replace(/'s?$/, ''), findListed, 2)
+    return found === undefined || found.kind === 'fit' ? undefined : { base: found.base, kind: found.kind }
+  }
+  return { findUnfit, isFit: (word) => findUnfit(word) === undefined }
+}
+
+// Two endings deep: gunners → gunner → gun. A word that can come from a fit base is fit: priced is from price, not from a rude word.
+function findBase(
+  word: string,
+  findListed: (word: string) => Listed | undefined,
+  depth: number,
+): { readonly base: string; readonly kind: Listed } | undefined {
+  const kind = findListed(word)
+  if (kind !== undefined) return { base: word, kind }
+  if (depth === 0) return undefined
+  const found = toBases(word).map(({ base }) => findBase(base, findListed, depth - 1)).filter((one) => one !== undefined)
+  return found.find((one) => one.kind === 'fit') ?? found[0]
+}
+
+/** FNV-1a, 32 bits, over UTF-16 units. */
+export function hashWord(word: string): number {
+  let hash = 0x811c9dc5
+  for (let i = 0; i < word.length; i++) hash = Math.imul(hash ^ word.charCodeAt(i), 0x01000193)
+  return hash >>> 0
+}

@@ -1,0 +1,52 @@
+import { cuss } from 'cuss'
+import { describe, expect, it } from 'vitest'
+import { buildUnfit, readOwnRows, readUnfit } from '../../scripts/build/unfit.ts'
+import { createFitness } from '../../src/words/fitness.ts'
+
+const table = buildUnfit(readUnfit())
+const fitness = createFitness(table)
+
+describe('fitness', () => {
+  it('knows every word that npm cuss rates above zero', () => {
+    const missed = Object.entries(cuss).filter(([word, rating]) => rating > 0 && !word.includes(' ') && fitness.isFit(word))
+    expect(missed).toEqual([])
+  })
+
+  // The project's own judgement: what the issue names (profanity, slur, sex, drug, drink, weapon), in words short enough to be listed.
+  it.each(['beer', 'gin', 'rum', 'wine', 'ale', 'pub', 'gun', 'bomb', 'kill', 'die', 'dead', 'rape', 'sex', 'slut', 'ass', 'tit',
+    'cock', 'fag', 'hoe', 'dyke', 'cum', 'hag', 'god', 'sod', 'bum', 'hump', 'drug', 'hash', 'con', 'hell'])('%s is unfit', (word) => {
+    expect(fitness.isFit(word)).toBe(false)
+  })
+
+  it.each(['guns', 'killed', 'dying', 'dies', 'gunners', 'Rum', "gun's", 'shot', 'stabbing'])('the form %s follows its base', (word) => {
+    expect(fitness.isFit(word)).toBe(false)
+  })
+
+  // Words of the Dolch (1936, 1948) lists and of common phonics lists: none may be lost.
+  it.each(['cat', 'fat', 'pot', 'gas', 'butter', 'danger', 'better', 'dice', 'pudding', 'priced', 'testing', 'peers', 'hunger',
+    'wing', 'boats', 'duck', 'farm', 'milk', 'zub'])('%s is fit', (word) => {
+    expect(fitness.isFit(word)).toBe(true)
+  })
+
+  it('lets a project add and a school clear, forms included', () => {
+    const own = createFitness(table, { add: ['Slug'], clear: ['hoe', 'knob'] })
+    expect(own.isFit('slugs')).toBe(false)
+    expect(own.findUnfit('slugs')).toEqual({ base: 'slug', kind: 'added' })
+    expect(own.isFit('knobs')).toBe(true)
+    expect(own.isFit('hoeing')).toBe(true)
+    expect(fitness.findUnfit('knobs')).toEqual({ base: 'knob', kind: 'profanity' })
+  })
+
+  it('keeps the own list sorted, each word once, each row with a reason', () => {
+    const rows = readOwnRows()
+    expect(rows.map((row) => row.word)).toEqual([...new Set(rows.map((row) => row.word))].sort())
+    for (const row of rows) expect(row.reason.length, row.word).toBeGreaterThan(10)
+  })
+
+  it('stays small, and holds no two words in one hash', () => {
+    expect(table.length).toBeLessThan(12_000)
+    const view = new DataView(table.buffer)
+    const hashes = Array.from({ length: table.length / 5 }, (_, i) => view.getUint32(i * 5, true))
+    expect(new Set(hashes).size).toBe(hashes.length)
+  })
+})
