@@ -1,6 +1,7 @@
 // What a rule is, what it is handed, and the messages that come out.
 
-import type { Figures, JudgedWord } from '../reading/types.ts'
+import type { Accent } from '../phonics/types.ts'
+import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
 
@@ -10,71 +11,147 @@ export type Severity = 'off' | 'warning' | 'error'
 export interface StoryContext {
   readonly story: Story
   readonly sequence: Sequence
+  /** The id of the step that the child has reached: `pink-2`. */
   readonly step: string
   readonly knowledge: Knowledge
-  readonly accent: string
+  readonly accent: Accent
   /** Names that the story or the folder allows, as written. */
   readonly names: readonly string[]
   /** The parsed front matter. */
   readonly frontMatter: Readonly<Record<string, unknown>>
-  /** The verdict on a word of the story. */
-  judge(word: Word): JudgedWord
+  /** The verdict on a word of the story; the sentence chooses among the spoken forms of a heteronym. */
+  judge(word: Word, sentence: Sentence): JudgedWord
   /** Counted once, when first asked for. */
-  figures(): { readonly pages: readonly Figures[]; readonly total: Figures; readonly different: Figures }
-  /** The title of a step, for messages: `pink-1`. */
-  stepTitle(id: string): string
+  figures(): StoryFigures
 }
 
-/** What a rule reports. */
-export interface Report {
+/** Counts per page in order, over all running words, and over the different words. */
+export interface StoryFigures {
+  readonly pages: readonly Figures[]
+  readonly total: Figures
+  readonly different: Figures
+}
+
+/** All that can be wrong with one word. A word may have several faults; the run tells the teacher the first that a rule claims. */
+export type FaultCode =
+  | ReasonCode
+  | 'all-capitals'
+  | 'capital'
+  | 'foreign'
+  | 'guessed'
+  | 'numeral'
+  | 'unlisted-name'
+  | 'unsettled-heteronym'
+
+export interface Fault {
+  readonly code: FaultCode
+  /** The reason of the verdict, where the fault is one. */
+  readonly reason?: Reason
+}
+
+/** A fault as the rule that claims it is handed it. */
+export interface WordFault extends Fault {
+  readonly word: Word
+  readonly sentence: Sentence
+  /** Undefined for a word that is not judged: a numeral, or one in foreign letters. */
+  readonly judged: JudgedWord | undefined
+}
+
+/** The `{name}` places of a message text: `a {b} c {d}` has `'b' | 'd'`. */
+export type Places<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Places<Rest> : never
+
+export type MessageTexts = Readonly<Record<string, string>>
+
+/** What a rule reports. The message id and the data that fills its places are checked when the rule is compiled. */
+export type Report<Texts extends MessageTexts = MessageTexts> = ReportBody &
+  { readonly [Id in keyof Texts & string]: { readonly messageId: Id } & ReportData<Places<Texts[Id]>> }[keyof Texts & string]
+
+type ReportData<Name extends string> = [Name] extends [never]
+  ? { readonly data?: Readonly<Record<string, string | number>> }
+  : { readonly data: Readonly<Record<Name, string | number>> }
+
+export interface ReportBody {
   readonly at: Range
-  readonly messageId: string
-  /** Fills `{name}` places of the message. */
-  readonly data?: Readonly<Record<string, string | number>>
   readonly word?: Word
   /** Blamed letters, as ranges in the word. */
   readonly letters?: readonly (readonly [number, number])[]
   readonly reason?: string
   readonly readableAt?: string | null
+  /** Why it matters here and what to do next. */
   readonly note?: string
+  /** What could stand there instead. */
   readonly expected?: readonly string[]
   readonly page?: number
 }
 
 /** What a rule listens for. The run walks once and calls in order of place. */
 export interface RuleListener {
+  /** A fault that the rule claims. Where it reports nothing, the word's next fault is tried. */
+  fault?(fault: WordFault): void
   word?(word: Word, sentence: Sentence): void
   mark?(mark: Mark, sentence: Sentence): void
   sentence?(sentence: Sentence, page: Page): void
   block?(block: Block, page: Page): void
   page?(page: Page): void
+  /** Called last. */
   story?(story: Story): void
 }
 
-export interface RuleOptionSpec {
-  readonly type: 'number' | 'string' | 'boolean' | 'strings'
-  readonly default: number | string | boolean | readonly string[]
+interface OptionDescription {
   readonly description: string
-  readonly choices?: readonly string[]
-  readonly minimum?: number
-  readonly maximum?: number
 }
 
-/** A rule is data plus a visitor. */
-export interface Rule {
+/** One option of a rule, as data: docs, checks, schema and types come from it. */
+export type RuleOptionSpec = OptionDescription &
+  (
+    | { readonly type: 'number'; readonly default: number; readonly minimum?: number; readonly maximum?: number }
+    | { readonly type: 'string'; readonly default: string; readonly choices?: readonly string[] }
+    | { readonly type: 'boolean'; readonly default: boolean }
+    | { readonly type: 'strings'; readonly default: readonly string[] }
+  )
+
+export type OptionSpecs = Readonly<Record<string, RuleOptionSpec>>
+export type OptionValue = number | string | boolean | readonly string[]
+
+/** The values that a rule is handed: every option that it names, given or by default. */
+export type OptionValues<Specs extends OptionSpecs> = { readonly [Name in keyof Specs]: OptionValueOf<Specs[Name]> }
+
+type OptionValueOf<Spec extends RuleOptionSpec> = Spec extends { readonly type: 'number' }
+  ? number
+  : Spec extends { readonly type: 'boolean' }
+    ? boolean
+    : Spec extends { readonly type: 'strings' }
+      ? readonly string[]
+      : Spec extends { readonly choices: readonly (infer Choice)[] }
+        ? Choice
+        : string
+
+/** A rule is data plus a visitor. Write one with `defineRule`. */
+export interface Rule<Specs extends OptionSpecs = OptionSpecs, Texts extends MessageTexts = MessageTexts> {
   readonly id: string
   /** One line, for the index. */
   readonly summary: string
   readonly severity: Severity
-  readonly options: Readonly<Record<string, RuleOptionSpec>>
+  /** The faults of a word that this rule speaks for. */
+  readonly claims?: readonly FaultCode[]
+  readonly options: Specs
   /** Message texts by id, with `{name}` places. */
-  readonly messages: Readonly<Record<string, string>>
+  readonly messages: Texts
   create(context: {
     readonly story: StoryContext
-    readonly options: Readonly<Record<string, never>>
-    report(report: Report): void
+    readonly options: OptionValues<Specs>
+    report(report: Report<Texts>): void
   }): RuleListener
 }
+
+/** How a rule is set: what is missing stays as the rule has it. */
+export interface RuleSetting {
+  readonly severity?: Severity
+  readonly options?: Readonly<Record<string, OptionValue>>
+}
+
+/** Settings by rule id. */
+export type RuleSettings = Readonly<Record<string, RuleSetting>>
 
 export interface Message extends Range {
   readonly rule: string
@@ -83,7 +160,10 @@ export interface Message extends Range {
   readonly page: number
   readonly word: string | undefined
   readonly reason: string | undefined
+  /** Blamed letters, as ranges in the word. */
   readonly letters: readonly (readonly [number, number])[]
+  /** The same letters, as ranges in the source. */
+  readonly letterRanges: readonly Range[]
   readonly readableAt: string | null
   readonly note: string | undefined
   readonly url: string

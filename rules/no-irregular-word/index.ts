@@ -1,0 +1,41 @@
+// A word holds letters with a sound that the sequence never teaches for them.
+
+import type { Reason } from '../../src/reading/types.ts'
+import { defineRule } from '../../src/lint/rule.ts'
+import { findSoundExample } from '../../src/lint/taught.ts'
+import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
+
+export default defineRule({
+  id: 'no-irregular-word',
+  summary: 'Letters that say a sound which the sequence never teaches for them.',
+  severity: 'error',
+  claims: ['irregular'],
+  options: {},
+  messages: {
+    other: '{word} breaks the rules: its {letters} sounds like the {other} in {example}, and no step teaches that',
+    silent: '{word} breaks the rules: its {letters} says nothing, and no step teaches that',
+    unusual: '{word} breaks the rules: its {letters} does not say its usual sound, and no step teaches that',
+  },
+  create: ({ story, report }) => ({
+    fault: (fault) => {
+      const { word, reason } = fault
+      const body = {
+        ...toFaultReport(fault),
+        note: `Use another word, or teach ${toQuoted(word.text)} by heart: list it under \`sight-words\` of a step.`,
+      }
+      const data = { word: toQuoted(word.text), letters: toQuoted(toBlamed(word.text, reason)) }
+      const key = reason?.key ?? reason?.unit?.key
+      const other = key === undefined ? undefined : findSoundExample(story.sequence, key, word.text)
+      if (reason?.unit?.kind === 'silent') report({ ...body, messageId: 'silent', data })
+      else if (other === undefined) report({ ...body, messageId: 'unusual', data })
+      else {
+        const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }
+        report({ ...body, messageId: 'other', data: { ...data, ...more } })
+      }
+    },
+  }),
+})
+
+function toBlamed(word: string, reason: Reason | undefined): string {
+  return reason?.unit?.letters ?? toLettersText(word, reason?.letters ?? [])
+}

@@ -1,0 +1,52 @@
+// A word is not in the dictionary, so its sounds are a guess from its letters.
+
+import { defineRule } from '../../src/lint/rule.ts'
+import { findExample } from '../../src/lint/taught.ts'
+import type { StoryContext, WordFault } from '../../src/lint/types.ts'
+import { toAsIn, toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+
+export default defineRule({
+  id: 'no-unknown-word',
+  summary: 'A word that the dictionary does not know; shows how it was read.',
+  severity: 'warning',
+  claims: ['foreign', 'guessed', 'unknown-word'],
+  options: {
+    allow: {
+      type: 'strings',
+      default: [],
+      description: 'Invented words that you know about, such as `plop`.',
+    },
+  },
+  messages: {
+    foreign: '{word} is not written in English letters',
+    guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
+    unreadable: '{word} is not in the dictionary, and its letters give no sounds that the sequence teaches',
+  },
+  create: ({ story, options, report }) => ({
+    fault: (fault) => {
+      const { word, code } = fault
+      if (options.allow.some((allowed) => allowed.toLowerCase() === word.text.toLowerCase())) return
+      const body = toFaultReport(fault)
+      const data = { word: toQuoted(word.text) }
+      if (code === 'foreign') {
+        report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
+      } else if (code === 'guessed') {
+        const note = 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
+        report({ ...body, messageId: 'guessed', data: { ...data, guess: toGuess(fault, story) }, note })
+      } else {
+        report({ ...body, messageId: 'unreadable', data, note: 'Check the spelling, or list it under `names` if it is a name.' })
+      }
+    },
+  }),
+})
+
+/** `z` as in `zip`, `u` as in `cup`, `b` as in `bat` */
+function toGuess({ word, judged }: WordFault, { sequence }: StoryContext): string {
+  const units = judged?.verdict.reading?.units ?? []
+  return units
+    .map((unit) => {
+      if (unit.kind === 'silent') return `silent ${toQuoted(unit.letters)}`
+      return `${toQuoted(unit.letters)}${toAsIn(findExample(sequence, unit.key, word.text))}`
+    })
+    .join(', ')
+}

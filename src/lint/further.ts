@@ -1,0 +1,38 @@
+// What else is wrong with a word, in a few words each, for the note of its one message.
+
+import { findCapitalStep } from './taught.ts'
+import type { Fault, FaultCode, StoryContext } from './types.ts'
+import { toQuoted } from './wording.ts'
+
+type Phrase = (fault: Fault, context: StoryContext) => string
+
+const unitOf = ({ reason }: Fault): string => toQuoted(reason?.unit?.letters ?? '')
+const when = (step: string | undefined): string => (step === undefined ? ' (no step teaches it)' : ` (step ${step})`)
+const taught = ({ reason }: Fault): string => when(reason?.taughtAt)
+
+/** Sorted by code; a fault that is never second has a phrase all the same, since sequences differ. */
+const PHRASES = {
+  'all-capitals': (_, { sequence }) => `it is all in capitals${when(findCapitalStep(sequence, 'all'))}`,
+  capital: (_, { sequence }) => `it has a capital letter${when(findCapitalStep(sequence, 'first'))}`,
+  contraction: (fault) => `it is a contraction${taught(fault)}`,
+  'correspondence-later': (fault) => `${unitOf(fault)}${taught(fault)}`,
+  ending: (fault) => `the ending ${toQuoted(String(fault.reason?.found ?? fault.reason?.unit?.letters ?? ''))}${taught(fault)}`,
+  foreign: () => 'it is not written in English letters',
+  guessed: () => 'it is not in the dictionary, so its sounds are guessed',
+  irregular: (fault) => `its ${unitOf(fault)} does not say a sound that is taught`,
+  numeral: () => 'it is a numeral',
+  'reduced-vowel': (fault) => `its ${unitOf(fault)} is a weak vowel`,
+  shape: ({ reason }) => `its shape ${reason?.found ?? ''}${when(reason?.taughtAt)}`,
+  'sight-word-later': (fault) => `it is a sight word${taught(fault)}`,
+  'too-many-letters': ({ reason }) => `${reason?.found} letters, where ${reason?.allowed} are allowed`,
+  'too-many-syllables': ({ reason }) => `${reason?.found} syllables, where ${reason?.allowed} are allowed`,
+  'unknown-word': () => 'it is not in the dictionary',
+  'unlisted-name': () => 'it looks like a name',
+  'unsettled-heteronym': () => 'it can be said in more than one way',
+} as const satisfies Record<FaultCode, Phrase>
+
+/** One sentence that names the further faults of a word; empty where there are none. */
+export function toFurtherNote(faults: readonly Fault[], context: StoryContext): string {
+  const phrases = new Set(faults.map((fault) => PHRASES[fault.code](fault, context)))
+  return phrases.size === 0 ? '' : `Also: ${[...phrases].join('; ')}.`
+}

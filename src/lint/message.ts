@@ -1,0 +1,62 @@
+// From what a rule reports to the message that a person or a program reads.
+
+import { toFurtherNote } from './further.ts'
+import type { Fault, Message, Report, Rule, StoryContext } from './types.ts'
+
+/** Where the pages of the rules lie in the package. */
+const RULE_PAGES = 'rules/'
+
+/** The page that documents a rule, as a path in the package. */
+export function toRuleUrl(id: string): string {
+  return `${RULE_PAGES}${id}/README.md`
+}
+
+/**
+ * Makes a message of a report. `further` are the faults of the same word that get no message of their own; the note names them.
+ * Neither message nor note holds a newline or two spaces in a row: editors cut lines there.
+ */
+export function toMessage(
+  rule: Rule,
+  severity: Message['severity'],
+  report: Report,
+  context: StoryContext,
+  further: readonly Fault[] = [],
+): Message {
+  const { at, word, letters = [] } = report
+  const note = [report.note, toFurtherNote(further, context)].filter((part) => part !== undefined && part !== '').join(' ')
+  return {
+    rule: rule.id,
+    severity,
+    message: toOneLine(fillPlaces(rule.messages[report.messageId] ?? '', report.data ?? {})),
+    start: at.start,
+    end: at.end,
+    page: report.page ?? word?.page ?? findPageNumber(at.start, context),
+    word: word?.text,
+    reason: report.reason,
+    letters,
+    letterRanges: word === undefined ? [] : letters.map(([from, to]) => word.toSource(from, to)),
+    readableAt: report.readableAt ?? null,
+    note: note === '' ? undefined : toOneLine(note),
+    url: toRuleUrl(rule.id),
+    suggestions: report.expected ?? [],
+  }
+}
+
+/** Orders messages by place; of two at one place, the wider one first. */
+export function compareMessages(left: Message, right: Message): number {
+  return left.start - right.start || right.end - left.end || (left.rule < right.rule ? -1 : Number(left.rule > right.rule))
+}
+
+function fillPlaces(text: string, data: Readonly<Record<string, string | number>>): string {
+  return text.replace(/\{(\w+)\}/gu, (place, name: string) => String(data[name] ?? place))
+}
+
+function toOneLine(text: string): string {
+  return text.replace(/\s+/gu, ' ').trim()
+}
+
+/** The page that holds an offset; the first page for what stands before it, such as the front matter. */
+function findPageNumber(offset: number, { story }: StoryContext): number {
+  const page = story.pages.findLast((candidate) => candidate.start <= offset)
+  return page?.number ?? 1
+}

@@ -1,0 +1,94 @@
+// The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
+
+import type { Sentence, Word } from '../story/types.ts'
+import { createFaultFinder } from './word-faults.ts'
+import { compareMessages, toMessage } from './message.ts'
+import { toOptions } from './settings.ts'
+import type { Fault, FaultCode, Message, Report, Rule, RuleListener, RuleSettings, StoryContext } from './types.ts'
+
+type FaultHandler = NonNullable<RuleListener['fault']>
+
+interface Listeners {
+  readonly faults: ReadonlyMap<FaultCode, FaultHandler>
+  readonly word: readonly NonNullable<RuleListener['word']>[]
+  readonly mark: readonly NonNullable<RuleListener['mark']>[]
+  readonly sentence: readonly NonNullable<RuleListener['sentence']>[]
+  readonly block: readonly NonNullable<RuleListener['block']>[]
+  readonly page: readonly NonNullable<RuleListener['page']>[]
+  readonly story: readonly NonNullable<RuleListener['story']>[]
+}
+
+/**
+ * Runs rules over a story and gives their messages in order of place. Rules that are set to `off` are not made.
+ * A word has one message at most from the rules that claim faults: the first fault that some rule speaks for.
+ */
+export function runRules(context: StoryContext, rules: readonly Rule[], settings: RuleSettings = {}): readonly Message[] {
+  const messages: Message[] = []
+  let further: readonly Fault[] = []
+  const made = rules.flatMap((rule) => {
+    const setting = settings[rule.id]
+    const severity = setting?.severity ?? rule.severity
+    if (severity === 'off') return []
+    const report = (found: Report): void => {
+      messages.push(toMessage(rule, severity, found, context, further))
+    }
+    return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
+  })
+  const listeners = toListeners(made)
+  const findFaults = createFaultFinder(context)
+
+  const tellFaults = (word: Word, sentence: Sentence): void => {
+    const faults = findFaults(word, sentence)
+    if (faults.length === 0) return
+    const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
+    const told = messages.length
+    for (const [index, fault] of faults.entries()) {
+      const handler = listeners.faults.get(fault.code)
+      if (handler === undefined) continue
+      further = faults.slice(index + 1).filter(({ code }) => listeners.faults.has(code))
+      handler({ ...fault, word, sentence, judged })
+      if (messages.length > told) break
+    }
+    further = []
+  }
+
+  walk(context, listeners, tellFaults)
+  return messages.sort(compareMessages)
+}
+
+function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Word, sentence: Sentence) => void): void {
+  const tellWords = listeners.faults.size > 0
+  for (const page of context.story.pages) {
+    for (const tell of listeners.page) tell(page)
+    for (const block of page.blocks) {
+      for (const tell of listeners.block) tell(block, page)
+      for (const sentence of block.sentences) {
+        for (const tell of listeners.sentence) tell(sentence, page)
+        for (const word of sentence.words) {
+          if (tellWords) tellFaults(word, sentence)
+          for (const tell of listeners.word) tell(word, sentence)
+        }
+        if (listeners.mark.length === 0) continue
+        for (const mark of sentence.marks) for (const tell of listeners.mark) tell(mark, sentence)
+      }
+    }
+  }
+  for (const tell of listeners.story) tell(context.story)
+}
+
+function toListeners(made: readonly { readonly rule: Rule; readonly listener: RuleListener }[]): Listeners {
+  const pick = <Name extends keyof RuleListener>(name: Name): NonNullable<RuleListener[Name]>[] =>
+    made.flatMap(({ listener }) => listener[name] ?? [])
+  const faults = made.flatMap(({ rule, listener }) =>
+    (rule.claims ?? []).flatMap((code) => (listener.fault === undefined ? [] : [[code, listener.fault] as const])),
+  )
+  return {
+    faults: new Map(faults),
+    word: pick('word'),
+    mark: pick('mark'),
+    sentence: pick('sentence'),
+    block: pick('block'),
+    page: pick('page'),
+    story: pick('story'),
+  }
+}

@@ -1,0 +1,52 @@
+// All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
+
+import { isAllowedName } from '../reading/index.ts'
+import type { Capitals } from '../sequence/types.ts'
+import type { Sentence, Word } from '../story/types.ts'
+import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from './names.ts'
+import type { Fault, StoryContext } from './types.ts'
+
+const NONE: readonly Fault[] = []
+
+/** Makes the function that finds the faults of a word. What it must know of the whole story is found once, when first needed. */
+export function createFaultFinder(context: StoryContext): (word: Word, sentence: Sentence) => readonly Fault[] {
+  const { capitals, numerals } = context.knowledge
+  const guessesTold = new Set<string>()
+  let likelyNames: ReadonlySet<string> | undefined
+  const isLikelyName = ({ text }: Word): boolean => {
+    likelyNames ??= findLikelyNames(context.story)
+    return likelyNames.has(toBareName(text))
+  }
+
+  return (word, sentence) => {
+    if (word.form === 'numeral') return numerals ? NONE : [{ code: 'numeral' }]
+    if (word.form === 'foreign') return [{ code: 'foreign' }]
+    const { verdict, unsettled } = context.judge(word, sentence)
+    const isCapital = hasCapital(word.text)
+    const isPlain = verdict.readable && !verdict.guessed && !unsettled
+    if (isPlain && (!isCapital || capitals === 'all')) return NONE
+
+    const faults: Fault[] = []
+    if (unsettled) faults.push({ code: 'unsettled-heteronym' })
+    if (!verdict.readable && isCapital && isLikelyName(word)) faults.push({ code: 'unlisted-name' })
+    for (const reason of verdict.reasons) faults.push({ code: reason.code, reason })
+    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
+    if (isCapital) faults.push(...findCapitalFaults(word.text, capitals, context.names))
+    return faults
+  }
+}
+
+/** An allowed name is told to the child as it is written, capital and all; so is `I`. */
+function findCapitalFaults(text: string, taught: Capitals, names: readonly string[]): readonly Fault[] {
+  if (taught === 'all' || text === 'I' || isAllowedName(toBareName(text), names)) return NONE
+  if (isAllCapitals(text)) return [{ code: 'all-capitals' }]
+  return taught === 'none' ? [{ code: 'capital' }] : NONE
+}
+
+/** A guess that can be read is told where the story first has it: thirty notes on one invented name help nobody. */
+function isFirst(word: Word, told: Set<string>): boolean {
+  const key = word.text.toLowerCase()
+  if (told.has(key)) return false
+  told.add(key)
+  return true
+}

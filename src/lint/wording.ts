@@ -1,0 +1,48 @@
+// Turns of phrase that several rules share, so that all messages speak alike.
+
+import type { Span } from '../phonics/types.ts'
+import type { StoryContext, WordFault } from './types.ts'
+
+/** Letters or a word in backticks, which is how messages set off what is quoted. */
+export function toQuoted(text: string): string {
+  return `\`${text.replace(/`/gu, "'")}\``
+}
+
+/** ` as in \`light\``, or nothing where there is no example. */
+export function toAsIn(example: string | undefined): string {
+  return example === undefined ? '' : ` as in ${toQuoted(example)}`
+}
+
+/** `taught at step green-3; this story is at pink-2`, or that no step teaches it. */
+export function toWhen(taughtAt: string | undefined, step: string): string {
+  return taughtAt === undefined ? 'which no step teaches' : `taught at step ${taughtAt}; this story is at ${step}`
+}
+
+/** The letters of a word that some ranges cover: `a e` for the `a_e` of `cake`. */
+export function toLettersText(word: string, letters: readonly Span[]): string {
+  return letters.map(([from, to]) => word.slice(from, to)).join(' ')
+}
+
+/** `3 words`, `1 word`. */
+export function toCount(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`
+}
+
+/** Who sets a limit, in a message: the step, or the options of the rule. */
+export function toLimitText(allowed: number, step: string, isOwn: boolean): string {
+  return isOwn ? `your settings allow at most ${allowed}` : `step ${step} allows at most ${allowed}`
+}
+
+/** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
+export function toWordNote({ judged, reason }: WordFault, context: StoryContext): string {
+  const readableAt = judged?.readableAt ?? null
+  if (readableAt === null) return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
+  if (readableAt === context.step) return ''
+  const whole = readableAt === reason?.taughtAt ? '' : ', where all of it is readable'
+  return `Use another word, or keep this one for step ${readableAt}${whole}.`
+}
+
+/** What every report on a fault carries: the word, the blamed letters, and the step at which the word is readable. */
+export function toFaultReport({ word, code, reason, judged }: WordFault) {
+  return { at: word, word, letters: reason?.letters ?? [], reason: code, readableAt: judged?.readableAt ?? null }
+}
