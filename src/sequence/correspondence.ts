@@ -1,0 +1,87 @@
+// Finds what letters say from an example word: `ai as in rain` → `ai=eɪ`. No phonetic letters are asked of a teacher.
+
+import { findNearest } from '../nearest.ts'
+import type { Phonics, Reading, Unit } from '../phonics/types.ts'
+import type { TaughtCorrespondence } from './types.ts'
+
+/** What a line teaches, or what is wrong with it. */
+export type Resolved =
+  | { readonly taught: readonly TaughtCorrespondence[] }
+  | { readonly problem: string; readonly suggestion?: string }
+
+const FORM = /^([\p{L}'’_-]+)\s+(?:as\s+)?in\s+([\p{L}'’-]+)$/u
+
+/**
+ * Reads `ai as in rain`. The example is read in the accent of `phonics`; the letters must stand in it and say one sound
+ * there. Letters that are said in several parts (`nk as in bank`) teach each part, as long as they hold one vowel at most.
+ */
+export function resolveCorrespondence(written: string, phonics: Phonics): Resolved {
+  const [, letters, example] = FORM.exec(written.trim()) ?? []
+  if (letters === undefined || example === undefined) {
+    return { problem: `Cannot read \`${written}\`. Write letters and an example word`, suggestion: 'ai as in rain' }
+  }
+  const grapheme = toGrapheme(letters)
+  const readings = phonics.read(example)
+  const reading = readings.readings[0]
+  if (readings.source === 'guess' || reading === undefined) {
+    return { problem: `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says. Take another word` }
+  }
+  if (readings.heteronym && new Set(readings.readings.map((one) => toKeys(one, grapheme).join())).size > 1) {
+    return { problem: `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says. Take another word` }
+  }
+  return findTaught(grapheme, example, reading)
+}
+
+function findTaught(grapheme: string, example: string, reading: Reading): Resolved {
+  const keys = new Set(toKeys(reading, grapheme))
+  const [key] = keys
+  if (keys.size > 1) {
+    return { problem: `In \`${example}\` the letters \`${grapheme}\` say more than one sound. Take a word where they say one` }
+  }
+  if (key !== undefined) return { taught: [{ letters: grapheme, example, key }] }
+  const run = findRun(reading.units, grapheme)
+  if (run !== undefined) {
+    return { taught: run.map((unit) => ({ letters: unit.base ?? unit.letters, example, key: unit.key })) }
+  }
+  return toMissing(grapheme, example, reading)
+}
+
+function toMissing(grapheme: string, example: string, reading: Reading): Resolved {
+  const units = reading.units.map((unit) => unit.base ?? unit.letters)
+  const parts = units.join(', ')
+  if (!isSpelt(example, grapheme)) {
+    const nearest = findNearest(grapheme, units)
+    const problem = `\`${example}\` does not hold the letters \`${grapheme}\` (its letters: ${parts})`
+    return nearest === undefined ? { problem } : { problem, suggestion: `${nearest} as in ${example}` }
+  }
+  return { problem: `In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})` }
+}
+
+function toKeys(reading: Reading, grapheme: string): readonly Unit['key'][] {
+  return reading.units
+    .filter((unit) => toGrapheme(unit.letters) === grapheme || unit.base === grapheme)
+    .map((unit) => unit.key)
+}
+
+// A chain of neighbouring units that together have just these letters; two vowels would be two syllables.
+function findRun(units: readonly Unit[], grapheme: string): readonly Unit[] | undefined {
+  for (const start of units.keys()) {
+    let letters = ''
+    for (let end = start; end < units.length && letters.length < grapheme.length; end++) {
+      letters += units[end]?.letters ?? ''
+      const run = units.slice(start, end + 1)
+      if (letters === grapheme && run.filter((unit) => unit.vowel).length <= 1) return run
+    }
+  }
+  return undefined
+}
+
+function isSpelt(example: string, grapheme: string): boolean {
+  const parts = grapheme.split('_').map((part) => part.replace(/[^\p{L}]/gu, ''))
+  return new RegExp(parts.join('\\p{L}+'), 'iu').test(example)
+}
+
+// `a-e` is another common way to write `a_e`.
+function toGrapheme(letters: string): string {
+  return letters.toLowerCase().replace(/’/g, "'").replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+}

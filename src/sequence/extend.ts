@@ -1,0 +1,56 @@
+// Puts the steps of a file together with those of the sequence that it extends.
+
+import { findNearest } from '../nearest.ts'
+import type { StepFile } from './schema.ts'
+import type { SequenceProblem, Source } from './source.ts'
+import type { Step } from './types.ts'
+
+/** One step of the whole: what the extended sequence has of it, what the file has of it, or both. */
+export interface StepDraft {
+  readonly id: string
+  readonly base?: Step
+  readonly own?: StepFile
+  /** The place of `own` in the file's list. */
+  readonly at?: number
+}
+
+/** The steps in order. An own step of a known id adds to it, one with `after` follows that step, others come at the end. */
+export function toDrafts(
+  base: readonly Step[],
+  own: readonly StepFile[],
+  source: Source,
+): { readonly drafts: readonly StepDraft[]; readonly problems: readonly SequenceProblem[] } {
+  const drafts: StepDraft[] = base.map((step) => ({ id: step.id, base: step }))
+  const problems: SequenceProblem[] = []
+  const seen = new Map<string, number>()
+  for (const [at, step] of own.entries()) {
+    const twin = seen.get(step.id.toLowerCase())
+    if (twin !== undefined) {
+      const { line } = source.problemAt(['steps', twin, 'id'], '')
+      problems.push(source.problemAt(['steps', at, 'id'], `The id \`${step.id}\` is already used on line ${line}`))
+      continue
+    }
+    seen.set(step.id.toLowerCase(), at)
+    const draft = { id: step.id, own: step, at }
+    const place = drafts.findIndex(({ id }) => id === step.id)
+    const before = drafts[place]
+    if (before !== undefined) drafts.splice(place, 1, { ...before, ...draft })
+    else drafts.splice(findPlace(step, at, drafts, source, problems), 0, draft)
+  }
+  return { drafts, problems }
+}
+
+function findPlace(
+  step: StepFile,
+  at: number,
+  drafts: readonly StepDraft[],
+  source: Source,
+  problems: SequenceProblem[],
+): number {
+  if (step.after === undefined) return drafts.length
+  const place = drafts.findIndex(({ id }) => id === step.after)
+  if (place !== -1) return place + 1
+  const suggestion = findNearest(step.after, drafts.map(({ id }) => id))
+  problems.push(source.problemAt(['steps', at, 'after'], `There is no step \`${step.after}\` before this one`, { suggestion }))
+  return drafts.length
+}
