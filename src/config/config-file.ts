@@ -1,0 +1,70 @@
+// Reads one config file: its settings, its overrides by pattern, what it leaves out and what it builds on.
+
+import type { Rule } from '../lint/types.ts'
+import { report, toRaw } from './context.ts'
+import type { ReadContext } from './context.ts'
+import { readKeys } from './keys.ts'
+import { readLayer, readList, readValue } from './layer.ts'
+import { parseYaml } from './parse.ts'
+import { toMatcher } from './patterns.ts'
+import { joinPath, toFolder } from './paths.ts'
+import { configEntries, overrideEntries } from './schema.ts'
+import type { Entry, Tree } from './tree.ts'
+import type { ConfigFile, Override, Source, Sourced } from './types.ts'
+
+/** `source.path` is shown in origins and problems; `path` is the one to read by. Never throws. */
+export async function readConfigFile(
+  source: Source,
+  rules: readonly Rule[],
+  path: string = source.path,
+): Promise<ConfigFile> {
+  // A byte order mark is no part of the YAML.
+  const offset = source.text.startsWith('\uFEFF') ? 1 : 0
+  const { tree, problems } = await parseYaml(source.text.slice(offset))
+  const context: ReadContext = { source, path, offset, rules, place: 'config', problems: [] }
+  const whole = tree ? '' : 'This file cannot be read: '
+  for (const problem of problems) report(context, problem, whole + problem.message)
+  const entries = tree ? readKeys(tree, Object.keys(configEntries), context) : new Map<string, Entry>()
+  const ignore = readPatterns(entries, 'ignore', context)
+  const build = readList(entries, 'extends', configEntries.extends, context)
+  return {
+    path,
+    source,
+    isRoot: readValue(entries, 'root', configEntries.root, context)?.value ?? false,
+    extends: build.map((file) => ({ ...file, value: joinPath(toFolder(path), file.value) })),
+    layer: readLayer(entries, context),
+    overrides: await readOverrides(entries.get('overrides')?.value, context),
+    ignore,
+    findIgnoring: await toIgnoring(ignore),
+    problems: context.problems,
+  }
+}
+
+function readPatterns(entries: ReadonlyMap<string, Entry>, key: 'ignore' | 'files', context: ReadContext) {
+  return readList(entries, key, overrideEntries.files, context)
+}
+
+async function toIgnoring(patterns: readonly Sourced<string>[]): Promise<ConfigFile['findIgnoring']> {
+  const isIgnored = await toMatcher(patterns.map(({ value }) => value))
+  if (patterns.length < 2) return (path) => (isIgnored(path) ? patterns[0] : undefined)
+  const single = await Promise.all(patterns.map(({ value }) => toMatcher([value])))
+  return (path) => (isIgnored(path) ? patterns.findLast((_, index) => single[index]?.(path)) : undefined)
+}
+
+async function readOverrides(tree: Tree | undefined, context: ReadContext): Promise<readonly Override[]> {
+  if (!tree) return []
+  if (tree.kind !== 'list') {
+    report(context, tree, `\`overrides\` must be a list, each item with \`files\`, not \`${toRaw(tree, context)}\``)
+    return []
+  }
+  const overrides: Override[] = []
+  for (const item of tree.items) {
+    const entries = readKeys(item, Object.keys(overrideEntries), context)
+    const files = readPatterns(entries, 'files', context).map(({ value }) => value)
+    if (item.kind === 'map' && !entries.has('files')) {
+      report(context, item, 'this override needs `files`: the patterns of the stories it is for')
+    }
+    overrides.push({ files, matches: await toMatcher(files), layer: readLayer(entries, context) })
+  }
+  return overrides
+}

@@ -1,0 +1,12 @@
+// Configuration: files, front matter and flags in, every value with its origin out.
+
+export { CONFIG_NAMES, createConfigFinder, findIgnoring } from './find.ts'
+export type { ConfigChain, ConfigFinder, ReadText } from './find.ts'
+export { readFlags } from './flags.ts'
+export type { FlagKey, FlagProblem } from './flags.ts'
+export { readFrontMatter } from './front-matter.ts'
+export { toPlace, toProblemLine } from './place.ts'
+export { resolveSettings, toRuleSettings } from './resolve.ts'
+export { toSettingRows } from './show.ts'
+export type { SettingRow } from './show.ts'
+export type { Layer, Problem, Settings, Sourced, StorySettings } from './types.ts'

@@ -1,0 +1,50 @@
+// Sorts the keys of a map into ours, misspelt ones and those of other tools.
+
+import { findNearest } from '../nearest.ts'
+import { isEmpty, report } from './context.ts'
+import type { ReadContext } from './context.ts'
+import type { Entry, Tree } from './tree.ts'
+
+// Keys of site generators and other tools that come near to ours in spelling and are meant as they stand.
+const FOREIGN = new Set(['author', 'border', 'page', 'rule', 'subtitle', 'tile', 'titles', 'type', 'types'])
+
+/** `sight-words`, `sight_words` and `sightWords` are `sight words`. */
+export function toKey(written: string): string {
+  return written
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replace(/[-_]/g, ' ')
+    .toLowerCase()
+}
+
+/** Our keys with their entries; empty values are left out. Reports unknown and repeated keys. */
+export function readKeys(tree: Tree, known: readonly string[], context: ReadContext): ReadonlyMap<string, Entry> {
+  const found = new Map<string, Entry>()
+  if (tree.kind !== 'map') {
+    report(context, tree, `this must be a list of keys with values, such as \`${known[0]}: …\``)
+    return found
+  }
+  for (const entry of tree.entries) {
+    const key = toKey(entry.key)
+    if (!known.includes(key)) reportUnknownKey(entry, key, known, context)
+    else if (found.has(key)) reportTwin(entry, found.get(key)?.key, context)
+    else if (!isEmpty(entry)) found.set(key, entry)
+  }
+  return found
+}
+
+/** The parser has told of the same key twice, but not of two spellings of it. */
+function reportTwin(entry: Entry, first: string | undefined, context: ReadContext): void {
+  if (entry.key !== first) report(context, entry.keyAt, `\`${entry.key}\` is the same setting as \`${first}\`, which counts`)
+}
+
+function reportUnknownKey(entry: Entry, key: string, known: readonly string[], context: ReadContext): void {
+  const isShared = context.place === 'front matter'
+  const nearest = isShared && FOREIGN.has(key) ? undefined : findNearest(key, known)
+  if (isShared && nearest === undefined) return
+  const hint = nearest ? `Did you mean \`${nearest}\`?` : `The keys are: ${known.join(', ')}.`
+  const expected = nearest ? [nearest] : []
+  report(context, entry.keyAt, `\`${entry.key}\` is not a setting. ${hint}`, {
+    severity: isShared ? 'warning' : 'error',
+    expected,
+  })
+}

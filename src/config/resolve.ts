@@ -1,0 +1,80 @@
+// The cascade: defaults ← folders, the outermost first ← their overrides ← front matter ← flags.
+
+import type { Rule, RuleSettings } from '../lint/types.ts'
+import type { ConfigChain } from './find.ts'
+import { findBelow } from './paths.ts'
+import type { Layer, ResolvedRule, RuleLayer, Settings, Sourced } from './types.ts'
+
+/** In most definitions nine words of ten must be readable; the page on settings says where the figure comes from. */
+const DEFAULT_READABLE_SHARE = 0.9
+
+export interface ResolveInput {
+  readonly chain: ConfigChain
+  /** As it was given to the finder of config files. */
+  readonly storyPath: string
+  readonly frontMatter?: Layer
+  readonly flags?: Layer
+  readonly rules: readonly Rule[]
+  readonly defaultSequence: string
+}
+
+/**
+ * A nearer layer wins key by key, and for rules option by option.
+ * `names` and `sight words` add up: a story adds its own to those of its folder.
+ */
+export function resolveSettings(input: ResolveInput): Settings {
+  const layers = [...toFolderLayers(input.chain, input.storyPath), input.frontMatter ?? {}, input.flags ?? {}]
+  const findLast = <K extends keyof Layer>(key: K): Layer[K] | undefined => layers.findLast((layer) => layer[key])?.[key]
+  return {
+    sequence: findLast('sequence') ?? toDefault(input.defaultSequence),
+    step: findLast('step') ?? toDefault(undefined),
+    accent: findLast('accent') ?? toDefault(undefined),
+    pages: findLast('pages') ?? toDefault('auto'),
+    countTitle: findLast('countTitle') ?? toDefault(true),
+    countHeadings: findLast('countHeadings') ?? toDefault(true),
+    reducedVowels: findLast('reducedVowels') ?? toDefault(undefined),
+    readableShare: findLast('readableShare') ?? toDefault(DEFAULT_READABLE_SHARE),
+    names: toUnion(layers.flatMap((layer) => layer.names ?? [])),
+    sightWords: toUnion(layers.flatMap((layer) => layer.sightWords ?? [])),
+    rules: Object.fromEntries(input.rules.map((rule) => [rule.id, resolveRule(rule, layers)])),
+  }
+}
+
+function toDefault<T>(value: T): Sourced<T> {
+  return { value, origin: 'default' }
+}
+
+/** What the config files say for one story, the weakest first. */
+function toFolderLayers({ folders }: ConfigChain, storyPath: string): readonly Layer[] {
+  return folders.flatMap(({ folder, files }) => {
+    const below = findBelow(folder, storyPath)
+    return files.flatMap((file) => [
+      file.layer,
+      ...file.overrides.filter((override) => below !== undefined && override.matches(below)).map(({ layer }) => layer),
+    ])
+  })
+}
+
+function toUnion(items: readonly Sourced<string>[]): readonly Sourced<string>[] {
+  const byValue = new Map<string, Sourced<string>>()
+  for (const item of items) if (!byValue.has(item.value)) byValue.set(item.value, item)
+  return [...byValue.values()]
+}
+
+function resolveRule(rule: Rule, layers: readonly Layer[]): ResolvedRule {
+  const said = layers.map((layer) => layer.rules?.[rule.id]).filter((one): one is RuleLayer => one !== undefined)
+  const options = Object.entries(rule.options).map(
+    ([name, spec]) => [name, said.findLast((one) => one.options[name])?.options[name] ?? toDefault(spec.default)] as const,
+  )
+  const severity = said.findLast((one) => one.severity)?.severity ?? toDefault(rule.severity)
+  return { severity, options: Object.fromEntries(options) }
+}
+
+/** As the run over a story takes them. */
+export function toRuleSettings(settings: Settings): RuleSettings {
+  const entries = Object.entries(settings.rules).map(([id, { severity, options }]) => {
+    const values = Object.entries(options).map(([name, { value }]) => [name, value] as const)
+    return [id, { severity: severity.value, options: Object.fromEntries(values) }] as const
+  })
+  return Object.fromEntries(entries)
+}

@@ -1,0 +1,113 @@
+// What configuration is made of: values with their origin, layers of them, and problems with their place.
+
+import type { OptionValue, Rule, Severity } from '../lint/types.ts'
+import type { Accent } from '../phonics/types.ts'
+import type { Range, StoryOptions } from '../story/types.ts'
+
+/** A value and who set it: `default`, `battledore.yaml:3:7`, `front matter, line 2`, `--step`. */
+export interface Sourced<T> {
+  readonly value: T
+  readonly origin: string
+  /** Offsets in the file that set it. */
+  readonly at?: Range
+}
+
+export type Pages = NonNullable<StoryOptions['pages']>
+export type ReducedVowels = 'accept' | 'flag'
+
+/** What one place says about one rule; what it leaves out is as before. */
+export interface RuleLayer {
+  readonly severity?: Sourced<Severity>
+  readonly options: Readonly<Record<string, Sourced<OptionValue>>>
+}
+
+/** What one place says: a config file, an override in it, front matter, or the flags. */
+export interface Layer {
+  readonly sequence?: Sourced<string>
+  readonly step?: Sourced<string>
+  readonly accent?: Sourced<Accent>
+  readonly pages?: Sourced<Pages>
+  readonly countTitle?: Sourced<boolean>
+  readonly countHeadings?: Sourced<boolean>
+  readonly reducedVowels?: Sourced<ReducedVowels>
+  /** 0 to 1 */
+  readonly readableShare?: Sourced<number>
+  readonly names?: readonly Sourced<string>[]
+  readonly sightWords?: readonly Sourced<string>[]
+  readonly rules?: Readonly<Record<string, RuleLayer>>
+}
+
+export interface Override {
+  readonly files: readonly string[]
+  /** Whether a path, relative to the folder of the config that is read for it, is meant. */
+  matches(path: string): boolean
+  readonly layer: Layer
+}
+
+/** A file's text and its path as shown to people. */
+export interface Source {
+  readonly path: string
+  readonly text: string
+}
+
+export interface ConfigFile {
+  /** The path to read by. */
+  readonly path: string
+  readonly source: Source
+  readonly isRoot: boolean
+  /** Paths of the files it builds on, as `read` takes them. */
+  readonly extends: readonly Sourced<string>[]
+  readonly layer: Layer
+  readonly overrides: readonly Override[]
+  readonly ignore: readonly Sourced<string>[]
+  /** The pattern that leaves out a path, relative to the folder of the config that is read for it. */
+  findIgnoring(path: string): Sourced<string> | undefined
+  readonly problems: readonly Problem[]
+}
+
+/** The front matter of one story. */
+export interface StorySettings {
+  readonly layer: Layer
+  readonly title?: Sourced<string>
+  readonly order?: Sourced<number>
+  readonly introduces: readonly Sourced<string>[]
+  readonly practises: readonly Sourced<string>[]
+  /** All keys as written, those of other tools among them. */
+  readonly raw: Readonly<Record<string, unknown>>
+  readonly problems: readonly Problem[]
+}
+
+/** Offsets in the file, and lines and columns from 1. */
+export interface Problem extends Range {
+  readonly path: string
+  readonly line: number
+  readonly column: number
+  readonly endLine: number
+  readonly endColumn: number
+  readonly severity: 'warning' | 'error'
+  readonly message: string
+  /** The nearest valid value, where one is near. */
+  readonly expected: readonly string[]
+}
+
+export interface ResolvedRule {
+  readonly severity: Sourced<Severity>
+  readonly options: Readonly<Record<string, Sourced<OptionValue>>>
+}
+
+/** All values that hold for one story. Undefined: the sequence decides, or the caller. */
+export interface Settings {
+  /** A name, or a path as the reader of config files takes it. */
+  readonly sequence: Sourced<string>
+  readonly step: Sourced<string | undefined>
+  readonly accent: Sourced<Accent | undefined>
+  readonly pages: Sourced<Pages>
+  readonly countTitle: Sourced<boolean>
+  readonly countHeadings: Sourced<boolean>
+  readonly reducedVowels: Sourced<ReducedVowels | undefined>
+  /** 0 to 1 */
+  readonly readableShare: Sourced<number>
+  readonly names: readonly Sourced<string>[]
+  readonly sightWords: readonly Sourced<string>[]
+  readonly rules: Readonly<Record<string, ResolvedRule>>
+}
