@@ -1,0 +1,70 @@
+// Measures how often the sentence settles a heteronym rightly, over the project's own sentences.
+
+import { readFile } from 'node:fs/promises'
+import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
+import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+
+export interface HeteronymCase {
+  readonly sentence: string
+  readonly word: string
+  readonly form: string
+  /** Held-out sentences were never looked at while the program was tuned. */
+  readonly set: 'dev' | 'held-out'
+}
+
+/** Shares of 0 to 1 over `sentences`; `withoutTagger` is the share that needs no tagger. */
+export interface HeteronymShares {
+  readonly sentences: number
+  readonly right: number
+  readonly wrong: number
+  readonly unsettled: number
+  readonly withoutTagger: number
+}
+
+export interface HeteronymResult extends HeteronymCase {
+  readonly settlement: Settlement
+  readonly usedTagger: boolean
+}
+
+const SENTENCES = new URL('../../tests/phonics/data/heteronym-sentences.tsv', import.meta.url)
+
+export async function readHeteronymCases(): Promise<readonly HeteronymCase[]> {
+  const [, ...lines] = (await readFile(SENTENCES, 'utf8')).trimEnd().split('\n')
+  return lines.map((line) => {
+    const [sentence = '', word = '', form = '', set] = line.split('\t')
+    return { sentence, word, form, set: set === 'held-out' ? 'held-out' : 'dev' }
+  })
+}
+
+/** Right, wrong and unsettled shares for the sentences tuned on and for those held out. */
+export async function measureHeteronyms(): Promise<{ readonly dev: HeteronymShares; readonly heldOut: HeteronymShares }> {
+  const tagger = await loadTagger()
+  const results = (await readHeteronymCases()).map((item) => toResult(item, tagger))
+  return {
+    dev: toShares(results.filter(({ set }) => set === 'dev')),
+    heldOut: toShares(results.filter(({ set }) => set === 'held-out')),
+  }
+}
+
+export function toResult(item: HeteronymCase, tagger: Tagger): HeteronymResult {
+  const sentence = toWords(item.sentence)
+  const index = sentence.findIndex((word) => word.toLowerCase() === item.word)
+  const first = settle(sentence, index)
+  const usedTagger = first.kind === 'tagger-needed'
+  return { ...item, usedTagger, settlement: usedTagger ? settle(sentence, index, { tagger }) : first }
+}
+
+function toWords(sentence: string): readonly string[] {
+  return sentence.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
+}
+
+function toShares(results: readonly HeteronymResult[]): HeteronymShares {
+  const share = (is: (result: HeteronymResult) => boolean) => results.filter(is).length / results.length
+  return {
+    sentences: results.length,
+    right: share(({ settlement, form }) => settlement.kind === 'settled' && settlement.form === form),
+    wrong: share(({ settlement, form }) => settlement.kind === 'settled' && settlement.form !== form),
+    unsettled: share(({ settlement }) => settlement.kind !== 'settled'),
+    withoutTagger: share(({ usedTagger }) => !usedTagger),
+  }
+}

@@ -1,0 +1,71 @@
+// Picks the form of a row that the evidence leaves, by phrase, by class and by topic, in that order of weight.
+
+import type { Classes } from './evidence.ts'
+import { findLongestPhrase } from './phrases.ts'
+import { isName, type Place } from './place.ts'
+import type { Heteronym, HeteronymForm } from './types.ts'
+
+/** A phrase this long outweighs what the neighbours say about the class. */
+const LONG_PHRASE = 3
+
+/** The forms that the classes leave open; all of them where nothing is known. */
+export function toCandidates(row: Heteronym, classes: Classes | undefined): readonly HeteronymForm[] {
+  if (!classes) return row.forms
+  return row.forms.filter((form) => form.classes.some((item) => classes.includes(item)))
+}
+
+/** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
+export function findForm(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
+  const candidates = toCandidates(row, classes)
+  const phrase = findByPhrase(row, place)
+  if (phrase === 'both') return undefined
+  if (phrase) return candidates.includes(phrase.form) || phrase.length >= LONG_PHRASE ? phrase.form.form : undefined
+  if (candidates.length === 1) return candidates[0]?.form
+  return classes || hasOneClass(row) ? findByTopic(candidates, place) : undefined
+}
+
+/** For a row with a usual form: the rare one, where a phrase or a topic asks for it. */
+export function findRare(row: Heteronym, place: Place): string | undefined {
+  const rare = row.forms.filter((form) => form.form !== row.otherwise)
+  const phrase = findByPhrase({ ...row, forms: rare }, place)
+  return phrase && phrase !== 'both' ? phrase.form.form : findByTopic(rare, place)
+}
+
+/** The form that the capital shows: `polish` or `Polish`; undefined at the start of a sentence and in titles. */
+export function findByCase(row: Heteronym, place: Place): string | undefined {
+  const proper = row.forms.find((form) => form.written === 'capital')
+  const written = place.written[place.index]
+  if (!proper || written === undefined) return undefined
+  if (/^\p{Ll}/u.test(written)) return row.forms.find((form) => form !== proper)?.form
+  return isName(place, place.index) && !isTitle(place) ? proper.form : undefined
+}
+
+/** True where every long word has a capital, so that capitals say nothing. */
+function isTitle(place: Place): boolean {
+  return place.written.filter((word) => word.length > 3).every((word) => /^\p{Lu}/u.test(word))
+}
+
+function hasOneClass(row: Heteronym): boolean {
+  const [first, ...rest] = row.forms.map((form) => [...form.classes].sort().join())
+  return rest.every((classes) => classes === first)
+}
+
+function findByPhrase(
+  row: Heteronym,
+  place: Place,
+): { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined {
+  const found = row.forms
+    .map((form) => ({ form, length: findLongestPhrase(form.phrases ?? [], place) }))
+    .filter(({ length }) => length > 0)
+    .sort((a, b) => b.length - a.length)
+  const [first, second] = found
+  return first && second && first.length === second.length ? 'both' : first
+}
+
+function findByTopic(candidates: readonly HeteronymForm[], place: Place): string | undefined {
+  const spoken = candidates.filter((form) => {
+    const topics = form.topics?.split(' ') ?? []
+    return place.words.some((word, i) => i !== place.index && topics.includes(word))
+  })
+  return spoken.length === 1 ? spoken[0]?.form : undefined
+}

@@ -1,0 +1,52 @@
+// Phrases that give one reading of a heteronym away: `made of _`, `take/takes/took a _`.
+//
+// A pattern is words parted by spaces. `_` is the heteronym, `a/b` is either word, `*` is any one word, `.` is a mark or
+// an end of the sentence, and `@name` is a group: @be @det @poss @number @pron @name @plural.
+
+import type { Place } from './place.ts'
+import { isEdge, isMark, isName } from './place.ts'
+import { BE, DETERMINERS, NUMBERS, PLURAL_SUBJECTS, POSSESSIVES, SUBJECTS } from './vocabulary.ts'
+
+/** The number of words of the longest pattern that fits the place; 0 where none fits. */
+export function findLongestPhrase(patterns: readonly string[], place: Place): number {
+  let longest = 0
+  for (const pattern of patterns) {
+    const parts = pattern.split(' ')
+    if (parts.length > longest && hasPhrase(parts, place)) longest = parts.length
+  }
+  return longest
+}
+
+function hasPhrase(parts: readonly string[], place: Place): boolean {
+  const start = place.index - parts.indexOf('_')
+  return parts.every((part, i) => part === '_' || part.split('/').some((option) => isOption(option, place, start + i)))
+}
+
+function isOption(option: string, place: Place, at: number): boolean {
+  const word = place.words[at]
+  if (option === '.') return isEdge(word)
+  if (word === undefined) return false
+  if (option === '*') return !isMark(word)
+  return option.startsWith('@') ? isInGroup(option, word, place, at) : option === word
+}
+
+function isInGroup(group: string, word: string, place: Place, at: number): boolean {
+  switch (group) {
+    case '@be':
+      return BE.has(word)
+    case '@det':
+      return DETERMINERS.has(word)
+    case '@poss':
+      return POSSESSIVES.has(word)
+    case '@number':
+      return NUMBERS.has(word) || /^\d+$/.test(word)
+    case '@pron':
+      return SUBJECTS.has(word)
+    case '@plural':
+      return PLURAL_SUBJECTS.has(word)
+    case '@name':
+      return isName(place, at)
+    default:
+      throw new Error(`unknown group ${group} in a phrase`)
+  }
+}

@@ -1,0 +1,49 @@
+// A word in its sentence, ready to be looked round from.
+
+import { ADVERBS } from './vocabulary.ts'
+
+/** The sentence in small letters with straight apostrophes, and where the word stands in it. */
+export interface Place {
+  readonly written: readonly string[]
+  readonly words: readonly string[]
+  readonly index: number
+}
+
+export function toPlace(sentence: readonly string[], index: number): Place {
+  return { written: sentence, words: sentence.map(toPlain), index }
+}
+
+export function toPlain(word: string): string {
+  return word.toLowerCase().replace(/[’‘]/g, "'")
+}
+
+/** True for a mark of punctuation, and for the edge of the sentence. */
+export function isMark(word: string | undefined): boolean {
+  return word === undefined || !/[\p{L}\p{N}]/u.test(word)
+}
+
+/** True where a clause ends: at a mark or at the end of the sentence. */
+export function isEdge(word: string | undefined): boolean {
+  return isMark(word) && word !== '-' && word !== "'"
+}
+
+/** The index of the nth word before the place, small adverbs passed over; -1 before the first. */
+export function beforeIndex(place: Place, n = 1): number {
+  let at = place.index
+  for (let found = 0; found < n && at >= 0; found++) {
+    at--
+    while (at >= 0 && ADVERBS.has(place.words[at] ?? '')) at--
+  }
+  return at
+}
+
+/** The nth word before the place, small adverbs passed over; undefined before the first. */
+export function findBefore(place: Place, n = 1): string | undefined {
+  return place.words[beforeIndex(place, n)]
+}
+
+/** True where the word at `at` is written with a capital that a sentence start does not explain. */
+export function isName(place: Place, at: number): boolean {
+  const word = place.written[at]
+  return at > 0 && word !== undefined && /^\p{Lu}\p{Ll}/u.test(word) && !isMark(place.words[at - 1])
+}

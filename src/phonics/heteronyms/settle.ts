@@ -1,0 +1,76 @@
+// Which of its spoken words a heteronym is in one sentence, or that it cannot be told.
+//
+// A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
+// come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
+
+import { findByCase, findForm, findRare, toCandidates } from './choose.ts'
+import { type Classes, findClasses } from './evidence.ts'
+import { type Place, toPlace, toPlain } from './place.ts'
+import { findTenseForm } from './read.ts'
+import { findHeteronym } from './table.ts'
+import { findTaggedClasses } from './tagged.ts'
+import type { Tagger } from './tagger.ts'
+import type { Heteronym } from './types.ts'
+import { findTaggedUsed, findUsed } from './used.ts'
+
+export type Settlement =
+  | { readonly kind: 'settled'; readonly form: string }
+  /** The small words do not tell; ask again with a tagger. */
+  | { readonly kind: 'tagger-needed' }
+  | { readonly kind: 'unsettled' }
+
+export interface SettleOptions {
+  readonly tagger?: Tagger | undefined
+  /** The sentences just before, as words and marks; they show the tense of a story. */
+  readonly before?: readonly (readonly string[])[] | undefined
+}
+
+/**
+ * Settles the heteronym at `index` of a sentence given as words and marks, each a string of its own, in any case.
+ * Pure; never throws. A word that is no heteronym is unsettled.
+ */
+export function settle(sentence: readonly string[], index: number, options: SettleOptions = {}): Settlement {
+  const row = findHeteronym(toPlain(sentence[index] ?? ''))
+  if (!row) return { kind: 'unsettled' }
+  const place = toPlace(sentence, index)
+  const form = findPlainForm(row, place, options)
+  if (form !== undefined) return { kind: 'settled', form }
+  if (!options.tagger) return { kind: canTaggerHelp(row, place) ? 'tagger-needed' : 'unsettled' }
+  const tagged = findTaggedForm(row, place, options.tagger, options)
+  return tagged === undefined ? { kind: 'unsettled' } : { kind: 'settled', form: tagged }
+}
+
+function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {
+  const cased = findByCase(row, place)
+  if (cased !== undefined) return cased
+  if (row.word === 'used') return findUsed(place)
+  if (row.otherwise !== undefined) return findRare(row, place) ?? row.otherwise
+  const classes = findClasses(place, isInflected(row))
+  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before)
+}
+
+function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }: SettleOptions): string | undefined {
+  const tags = tagger(place.written)
+  if (row.word === 'used') return findTaggedUsed(place, tags)
+  const local = findClasses(place, isInflected(row))
+  const classes = narrow(local, findTaggedClasses(place, tags, isInflected(row)))
+  if (!classes) return undefined
+  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before)
+}
+
+/** What both leave open; the tagger's word alone where the neighbours say nothing, and nothing where the two differ. */
+function narrow(local: Classes | undefined, tagged: Classes | undefined): Classes | undefined {
+  if (!local || !tagged) return tagged
+  const both = local.filter((item) => tagged.includes(item))
+  return both.length > 0 ? both : undefined
+}
+
+/** False where the forms still open are of the same class, so that a part of speech tells nothing. */
+function canTaggerHelp(row: Heteronym, place: Place): boolean {
+  const open = toCandidates(row, findClasses(place, isInflected(row)))
+  return new Set(open.map((form) => [...form.classes].sort().join())).size > 1 || open.length === 0
+}
+
+function isInflected(row: Heteronym): boolean {
+  return /[^s]s$/.test(row.word)
+}

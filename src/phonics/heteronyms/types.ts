@@ -1,0 +1,34 @@
+// The shape of a heteronym: one spelling, two spoken words, and what in a sentence gives each of them away.
+
+/** The grammar that tells readings apart. `verb` is the base or -s form; `past` is the past tense and the past participle. */
+export type WordClass = 'noun' | 'adjective' | 'adverb' | 'verb' | 'past'
+
+/** One of the spoken words that share a spelling. */
+export interface HeteronymForm {
+  /** A short key, unique in its row: `past`, `verb`, `knot`. It is the `form` of a `Reading`. */
+  readonly form: string
+  readonly classes: readonly WordClass[]
+  /** ARPAbet with stress digits, as the CMU Pronouncing Dictionary writes it under the word, or `word(2)`. */
+  readonly sounds: string
+  /** True where the dictionary lacks this reading, so that the sounds were written by hand. */
+  readonly byHand?: true
+  /** For a teacher, in plain words. */
+  readonly meaning: string
+  readonly example: string
+  /** Word patterns round the word, written `_`, that belong to this form alone; see phrases.ts for how they are written. */
+  readonly phrases?: readonly string[]
+  /** Words, parted by spaces, that in the same sentence speak for this form against another of the same class. */
+  readonly topics?: string
+  /** `capital`: always written with a capital, as a name is. */
+  readonly written?: 'capital'
+}
+
+export interface Heteronym {
+  /** In small letters. */
+  readonly word: string
+  /** Where Britain and America differ, or the dictionary misleads. */
+  readonly note?: string
+  /** The form to take when nothing speaks for the other one; only where the other one is rare in any text. */
+  readonly otherwise?: string
+  readonly forms: readonly HeteronymForm[]
+}
