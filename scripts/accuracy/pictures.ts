@@ -1,10 +1,8 @@
 // Measures which nouns are called nameable by a picture, against lists that were made without the rule.
 
 import { readFileSync } from 'node:fs'
-import { toBases } from '../../src/words/inflect.ts'
-import { loadChildWords } from '../build/children.ts'
-import { type Nameable, openShowable } from '../build/showable.ts'
-import { loadWordnet } from '../build/wordnet.ts'
+import { findFacts } from '../build/word-facts.ts'
+import { loadWordSources } from '../build/words.ts'
 
 /** One list: how many of its words are called nameable, and which of them are called wrongly. */
 export interface PictureFigure {
@@ -17,16 +15,12 @@ export interface PictureFigure {
 
 /** Reads the lists beside the tests. Takes about a second, most of it WordNet. */
 export function measurePictures(): readonly PictureFigure[] {
-  const wordnet = loadWordnet()
-  const showable = openShowable(wordnet)
-  const children = loadChildWords()
+  const sources = loadWordSources()
+  // The facts are of single words; a name of two (Santa Claus) is asked of the rule itself.
   const isNameable = (word: string): boolean => {
     const lower = word.toLowerCase()
-    const bases = [lower, ...toBases(lower).filter(({ inflection }) => inflection === 'plural').map(({ base }) => base)]
-    return bases.some((base): boolean => {
-      const answer: Nameable = showable.nameable(base, children.knownGrade(base) >= 2)
-      return answer !== 'no'
-    })
+    const answer = word.includes(' ') ? sources.showable.nameable(lower, true) : findFacts(lower, sources).facts.nameable
+    return answer !== 'no'
   }
   const measure = (what: string, source: string, words: readonly string[], isRight: boolean): PictureFigure => ({
     what,

@@ -33,6 +33,9 @@ export const SEEN_BRANCHES = [
 /** How much of a word's use must be seen senses. Each sense counts its tags and one more, so that untagged words count too. */
 const SEEN_SHARE = 0.25
 
+/** How much of the seen use must be things for a thing to be put into a box: `mug` is a face and a person too. */
+const THING_SHARE = 0.3
+
 /** A word is mostly a doing word when its verb is used this many times as often as its noun. */
 const MOSTLY_DOING = 5
 
@@ -44,6 +47,8 @@ export type Nameable = 'no' | 'picture' | 'object'
 export interface Showable {
   /** @param isKnown whether small children know the word, from word lists: a second meaning counts for those. */
   nameable(noun: string, isKnown: boolean): Nameable
+  /** Whether the first meaning of the noun is an animal, a plant, food or a made thing, and was met in use. */
+  isThing(noun: string): boolean
 }
 
 /** Reads the branches once; then a call walks a few hypernyms. */
@@ -63,7 +68,10 @@ export function openShowable(wordnet: WordNet): Showable {
     // Morning and night are parts of the day: the light in the picture shows them.
     return noun(sense.offset).pointers.some((p) => p.symbol === '#p' && days.has(p.offset))
   }
-  return { nameable: (lemma, isKnown) => nameable(wordnet, isSeen, lemma, isKnown) }
+  return {
+    nameable: (lemma, isKnown) => nameable(wordnet, isSeen, lemma, isKnown),
+    isThing: (lemma) => wordnet.senses(lemma, 'noun').slice(0, 1).some((sense) => sense.tags > 0 && isThing(sense)),
+  }
 }
 
 function nameable(wordnet: WordNet, isSeen: (sense: Sense) => boolean, lemma: string, isKnown: boolean): Nameable {
@@ -76,9 +84,9 @@ function nameable(wordnet: WordNet, isSeen: (sense: Sense) => boolean, lemma: st
   if (first === undefined) return 'no'
   const [mostUsed, second] = senses
   const isShown = first === mostUsed || toWeight(seen) >= SEEN_SHARE * toWeight(senses)
-    || (isKnown && first === second && isThing(first))
+    || (isKnown && first === second && first.tags > 0 && isThing(first))
   if (!isShown) return 'no'
-  return isThing(first) ? 'object' : 'picture'
+  return toWeight(seen.filter(isThing)) >= THING_SHARE * toWeight(seen) ? 'object' : 'picture'
 }
 
 // A toy or a model can stand for an animal or a house; there is none for weather, or for a day.

@@ -47,7 +47,7 @@ export function toForm(base: string, inflection: Inflection): string {
   }
 }
 
-/** Bases that a lower-case word may come from, irregular ones first: `tubs` → `tub` as plural and as third person. Without the word itself. */
+/** Bases that a lower-case word may come from, irregular ones first: `tubs` → `tub` as plural and as third person. May hold the word itself: `sheep`. */
 export function toBases(word: string): readonly Base[] {
   const bases = [...(BASES.get(word) ?? [])]
   const tryBase = (base: string, inflection: Inflection): void => {

@@ -1,0 +1,67 @@
+// Builds the compiled table of word facts, in the order of the lexicon's words.
+
+import { toBytes } from '../../src/words/bytes.ts'
+import { type WordFacts, packFacts } from '../../src/words/facts.ts'
+import type { Fitness } from '../../src/words/fitness.ts'
+import type { ChildWords } from './children.ts'
+import type { Nameable, Showable } from './showable.ts'
+import { type Use, findUses } from './word-class.ts'
+import type { WordNet } from './wordnet.ts'
+
+/** What the build asks about words. */
+export interface WordSources {
+  readonly wordnet: WordNet
+  readonly showable: Showable
+  readonly children: ChildWords
+  readonly fitness: Fitness
+}
+
+/** A noun use that is this much rarer than the main use is not what a picture calls up. */
+const LEAST_NOUN_SHARE = 0.2
+
+const NOT_LISTED = 31
+const STEPS_PER_DOUBLING = 1.9
+
+/** Facts of one lower-case word, and the uses that they were found from. */
+export function findFacts(word: string, sources: WordSources): { readonly facts: WordFacts; readonly uses: readonly Use[] } {
+  const { children, fitness, wordnet } = sources
+  const uses = findUses(word, wordnet, children)
+  const rank = children.rank(word)
+  const facts: WordFacts = {
+    partsOfSpeech: [...new Set(uses.map((use) => use.part))],
+    main: uses[0]?.part,
+    inflection: uses[0]?.inflection ?? 'none',
+    nameable: findNameable(uses, sources),
+    known: uses.length === 0 ? 0 : children.knownGrade(word),
+    fit: fitness.isFit(word),
+    rarity: rank === undefined ? NOT_LISTED : Math.min(NOT_LISTED - 1, Math.floor(STEPS_PER_DOUBLING * Math.log2(rank))),
+  }
+  return { facts, uses }
+}
+
+// `hop` and `red` have a noun each, but a picture of one is read as something else.
+function findNameable(uses: readonly Use[], { children, showable, wordnet }: WordSources): Nameable {
+  const noun = uses.find((use) => use.part === 'noun')
+  const main = uses.find((use) => use.part !== 'little')
+  if (noun === undefined || main === undefined) return 'no'
+  const isMostlyNoun = noun.weight >= LEAST_NOUN_SHARE * main.weight || showable.isThing(noun.base)
+  return isMostlyNoun ? showable.nameable(noun.base, children.knownGrade(noun.base) >= 2) : 'no'
+}
+
+/** @param facts in the order of the lexicon's words. */
+export function buildWordFacts(facts: readonly WordFacts[]): Uint8Array {
+  const packed = facts.map(packFacts)
+  const counts = new Map<number, number>()
+  for (const bits of packed) counts.set(bits, (counts.get(bits) ?? 0) + 1)
+  const different = [...counts].sort((a, b) => b[1] - a[1] || a[0] - b[0]).map(([bits]) => bits)
+  if (different.length > 0xffff) throw new RangeError('too many different word facts for two bytes a word')
+  const numbers = new Map(different.map((bits, id) => [bits, id]))
+  const head = toBytes([different.length, ...different, packed.length])
+  const bytes = new Uint8Array(head.length + 2 * packed.length)
+  bytes.set(head)
+  packed.forEach((bits, i) => {
+    const id = numbers.get(bits) ?? 0
+    bytes.set([id & 0xff, id >> 8], head.length + 2 * i)
+  })
+  return bytes
+}

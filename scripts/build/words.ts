@@ -1,0 +1,27 @@
+// Builds the data of the word finder, one file: facts, thesaurus, and the words that are never proposed.
+
+import { joinSections } from '../../src/words/bytes.ts'
+import { createFitness } from '../../src/words/fitness.ts'
+import { loadChildWords } from './children.ts'
+import { openShowable } from './showable.ts'
+import { buildUnfit, readUnfit } from './unfit.ts'
+import { type WordSources, buildWordFacts, findFacts } from './word-facts.ts'
+import { loadWordnet } from './wordnet.ts'
+
+/** Opens WordNet and the word lists. About half a second. */
+export function loadWordSources(): WordSources {
+  const wordnet = loadWordnet()
+  return {
+    wordnet,
+    showable: openShowable(wordnet),
+    children: loadChildWords(),
+    fitness: createFitness(buildUnfit(readUnfit())),
+  }
+}
+
+/** @param words the lexicon's words in its own order, lower case. */
+export function buildWords(words: readonly string[]): Uint8Array {
+  const sources = loadWordSources()
+  const found = words.map((word) => findFacts(word, sources))
+  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildUnfit(readUnfit())])
+}

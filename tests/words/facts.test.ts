@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest'
+import { buildWordFacts, findFacts } from '../../scripts/build/word-facts.ts'
+import { loadWordSources } from '../../scripts/build/words.ts'
+import { type WordFacts, openWordFacts, packFacts, unpackFacts } from '../../src/words/facts.ts'
+import { LITTLE_WORDS } from '../../src/words/little.ts'
+
+const sources = loadWordSources()
+const factsOf = (word: string): WordFacts => findFacts(word, sources).facts
+
+// Main part of speech and inflection: common dictionary knowledge, no source.
+describe('findFacts', () => {
+  it.each([
+    ['boats', 'noun', 'plural'], ['hens', 'noun', 'plural'], ['feet', 'noun', 'plural'], ['children', 'noun', 'plural'],
+    ['duck', 'noun', 'none'], ['ran', 'verb', 'past'], ['runs', 'verb', 'third'], ['running', 'verb', 'ing'],
+    ['saw', 'verb', 'past'], ['eaten', 'verb', 'participle'], ['found', 'verb', 'past'], ['red', 'adjective', 'none'],
+    ['bigger', 'adjective', 'comparative'], ['best', 'adjective', 'superlative'], ['sadly', 'adverb', 'none'],
+    ['the', 'little', 'none'], ['under', 'little', 'none'], ["can't", 'little', 'none'], ['zub', undefined, 'none'],
+    ['meg', undefined, 'none'],
+  ] as const)('%s is a %s, %s', (word, main, inflection) => {
+    expect(factsOf(word)).toMatchObject({ main, inflection })
+  })
+
+  it('lists every part of speech that is in use', () => {
+    expect(factsOf('duck').partsOfSpeech).toEqual(['noun', 'verb'])
+    expect(factsOf('can').partsOfSpeech).toEqual(['little', 'noun'])
+    expect(factsOf('boat').partsOfSpeech).toEqual(['noun'])
+    expect(factsOf('a').partsOfSpeech).toEqual(['little'])
+  })
+
+  it('grades how well children know a word, by the lists of Spache (1974) and Dale and Chall (1995)', () => {
+    expect(factsOf('apple').known).toBe(3)
+    expect(factsOf('apples').known).toBe(3)
+    expect(factsOf('acorn').known).toBe(2)
+    expect(factsOf('federal').known).toBe(1)
+    expect(factsOf('gristle').known).toBe(0)
+  })
+
+  it('orders words by use', () => {
+    const [the, boat, gristle, zub] = ['the', 'boat', 'gristle', 'zub'].map((word) => factsOf(word).rarity)
+    expect([the, boat, gristle, zub]).toEqual([the, boat, gristle, zub].toSorted((a = 0, b = 0) => a - b))
+    expect(the).toBeLessThan(5)
+    expect(zub).toBe(31)
+  })
+
+  it('tells a thing from a picture, and both from what cannot be shown', () => {
+    expect(factsOf('mugs').nameable).toBe('object')
+    expect(factsOf('fog').nameable).toBe('picture')
+    expect(factsOf('hop').nameable).toBe('no')
+    expect(factsOf('luck').nameable).toBe('no')
+  })
+})
+
+describe('openWordFacts', () => {
+  const words = ['boats', 'duck', 'gin', 'ran', 'the', 'zub']
+  const facts = words.map(factsOf)
+  const table = openWordFacts(buildWordFacts(facts))
+
+  it('gives back what was put in', () => {
+    expect(table.size).toBe(words.length)
+    facts.forEach((expected, i) => {
+      const found = table.factsAt(i)
+      expect(new Set(found.partsOfSpeech)).toEqual(new Set(expected.partsOfSpeech))
+      expect({ ...found, partsOfSpeech: [] }).toEqual({ ...expected, partsOfSpeech: [] })
+    })
+    expect(table.factsAt(2).fit).toBe(false)
+    expect(() => table.factsAt(words.length)).toThrow(RangeError)
+  })
+
+  it('packs and unpacks every field at its limits', () => {
+    const most: WordFacts = {
+      partsOfSpeech: ['noun', 'verb', 'adjective', 'adverb', 'little'], main: 'little', inflection: 'superlative',
+      nameable: 'object', known: 3, fit: true, rarity: 31,
+    }
+    const least: WordFacts = {
+      partsOfSpeech: [], main: undefined, inflection: 'none', nameable: 'no', known: 0, fit: false, rarity: 0,
+    }
+    expect(unpackFacts(packFacts(most))).toEqual(most)
+    expect(unpackFacts(packFacts(least))).toEqual(least)
+  })
+})
+
+describe('little words', () => {
+  it('are sorted, each once, and point to little words', () => {
+    const words: string[] = LITTLE_WORDS.map(([word]) => word)
+    expect(words).toEqual([...new Set(words)].sort())
+    const known = new Set([...words, 'ah', 'hi', 'then'])
+    for (const [word, , near] of LITTLE_WORDS) {
+      for (const other of near.split(' ').filter(Boolean)) expect(known.has(other) && other !== word, `${word} → ${other}`).toBe(true)
+    }
+  })
+})
