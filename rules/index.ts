@@ -8,6 +8,7 @@ import maxWordSyllables from './max-word-syllables/index.ts'
 import minReadableShare from './min-readable-share/index.ts'
 import noIrregularWord from './no-irregular-word/index.ts'
 import noReducedVowel from './no-reduced-vowel/index.ts'
+import noUnknownSwitch from './no-unknown-switch/index.ts'
 import noUnknownWord from './no-unknown-word/index.ts'
 import noUnlistedName from './no-unlisted-name/index.ts'
 import noUnsettledHeteronym from './no-unsettled-heteronym/index.ts'
@@ -20,6 +21,7 @@ import noUntaughtNumeral from './no-untaught-numeral/index.ts'
 import noUntaughtShape from './no-untaught-shape/index.ts'
 import noUntaughtSightWord from './no-untaught-sight-word/index.ts'
 import noUnusedName from './no-unused-name/index.ts'
+import noUnusedSwitch from './no-unused-switch/index.ts'
 import type { Rule } from '../src/lint/types.ts'
 
 export const rules: readonly Rule[] = [
@@ -31,6 +33,7 @@ export const rules: readonly Rule[] = [
   minReadableShare,
   noIrregularWord,
   noReducedVowel,
+  noUnknownSwitch,
   noUnknownWord,
   noUnlistedName,
   noUnsettledHeteronym,
@@ -43,4 +46,5 @@ export const rules: readonly Rule[] = [
   noUntaughtShape,
   noUntaughtSightWord,
   noUnusedName,
+  noUnusedSwitch,
 ]

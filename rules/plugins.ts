@@ -10,6 +10,7 @@ import maxWordSyllablesRule from './max-word-syllables/index.ts'
 import minReadableShareRule from './min-readable-share/index.ts'
 import noIrregularWordRule from './no-irregular-word/index.ts'
 import noReducedVowelRule from './no-reduced-vowel/index.ts'
+import noUnknownSwitchRule from './no-unknown-switch/index.ts'
 import noUnknownWordRule from './no-unknown-word/index.ts'
 import noUnlistedNameRule from './no-unlisted-name/index.ts'
 import noUnsettledHeteronymRule from './no-unsettled-heteronym/index.ts'
@@ -22,6 +23,7 @@ import noUntaughtNumeralRule from './no-untaught-numeral/index.ts'
 import noUntaughtShapeRule from './no-untaught-shape/index.ts'
 import noUntaughtSightWordRule from './no-untaught-sight-word/index.ts'
 import noUnusedNameRule from './no-unused-name/index.ts'
+import noUnusedSwitchRule from './no-unused-switch/index.ts'
 
 export const maxPageSentences = createRulePlugin(maxPageSentencesRule)
 export const maxPageWords = createRulePlugin(maxPageWordsRule)
@@ -31,6 +33,7 @@ export const maxWordSyllables = createRulePlugin(maxWordSyllablesRule)
 export const minReadableShare = createRulePlugin(minReadableShareRule)
 export const noIrregularWord = createRulePlugin(noIrregularWordRule)
 export const noReducedVowel = createRulePlugin(noReducedVowelRule)
+export const noUnknownSwitch = createRulePlugin(noUnknownSwitchRule)
 export const noUnknownWord = createRulePlugin(noUnknownWordRule)
 export const noUnlistedName = createRulePlugin(noUnlistedNameRule)
 export const noUnsettledHeteronym = createRulePlugin(noUnsettledHeteronymRule)
@@ -43,6 +46,7 @@ export const noUntaughtNumeral = createRulePlugin(noUntaughtNumeralRule)
 export const noUntaughtShape = createRulePlugin(noUntaughtShapeRule)
 export const noUntaughtSightWord = createRulePlugin(noUntaughtSightWordRule)
 export const noUnusedName = createRulePlugin(noUnusedNameRule)
+export const noUnusedSwitch = createRulePlugin(noUnusedSwitchRule)
 
 /** All rules in one walk. */
 export const preset = createPreset(rules)

@@ -1,6 +1,7 @@
 // The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
 
 import type { Sentence, Word } from '../story/types.ts'
+import { readSwitches } from './directives.ts'
 import { createFaultFinder } from './word-faults.ts'
 import { compareMessages, toMessage } from './message.ts'
 import { toOptions } from './settings.ts'
@@ -18,14 +19,20 @@ interface Listeners {
   readonly story: readonly NonNullable<RuleListener['story']>[]
 }
 
+interface Made {
+  readonly rule: Rule
+  readonly listener: RuleListener
+}
+
 /**
- * Runs rules over a story and gives their messages in order of place. Rules that are set to `off` are not made.
+ * Runs rules over a story and gives their messages in order of place, without those that a switch in a comment silences.
+ * Rules that are set to `off` are not made.
  * A word has one message at most from the rules that claim faults: the first fault that some rule speaks for.
  */
 export function runRules(context: StoryContext, rules: readonly Rule[], settings: RuleSettings = {}): readonly Message[] {
   const messages: Message[] = []
   let further: readonly Fault[] = []
-  const made = rules.flatMap((rule) => {
+  const made = rules.flatMap((rule): readonly Made[] => {
     const setting = settings[rule.id]
     const severity = setting?.severity ?? rule.severity
     if (severity === 'off') return []
@@ -53,7 +60,18 @@ export function runRules(context: StoryContext, rules: readonly Rule[], settings
   }
 
   walk(context, listeners, tellFaults)
-  return messages.sort(compareMessages)
+  return applySwitches(context, rules, made, messages).sort(compareMessages)
+}
+
+/** Leaves out what switches silence, and lets the rules on switches speak. They come last and cannot be silenced themselves. */
+function applySwitches(context: StoryContext, rules: readonly Rule[], made: readonly Made[], messages: Message[]): Message[] {
+  if (context.story.comments.length === 0) return messages
+  const switches = readSwitches(context.story, rules.map(({ id }) => id))
+  const { kept, unused, problems } = switches.filter(messages.splice(0), made.map(({ rule }) => rule.id))
+  for (const problem of [...problems, ...unused]) {
+    made.find(({ rule }) => rule.id === problem.rule)?.listener.switchProblem?.(problem)
+  }
+  return [...kept, ...messages]
 }
 
 function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Word, sentence: Sentence) => void): void {
@@ -76,7 +94,7 @@ function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Wo
   for (const tell of listeners.story) tell(context.story)
 }
 
-function toListeners(made: readonly { readonly rule: Rule; readonly listener: RuleListener }[]): Listeners {
+function toListeners(made: readonly Made[]): Listeners {
   const pick = <Name extends keyof RuleListener>(name: Name): NonNullable<RuleListener[Name]>[] =>
     made.flatMap(({ listener }) => listener[name] ?? [])
   const faults = made.flatMap(({ rule, listener }) =>

@@ -4,6 +4,7 @@ import type { Accent } from '../phonics/types.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
+import type { SwitchProblem } from './directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'
 
@@ -93,8 +94,10 @@ export interface RuleListener {
   sentence?(sentence: Sentence, page: Page): void
   block?(block: Block, page: Page): void
   page?(page: Page): void
-  /** Called last. */
+  /** Called when all pages have been walked. */
   story?(story: Story): void
+  /** A switch that is misspelt or silenced nothing, told to the rule that it names; known only when all rules have spoken. */
+  switchProblem?(problem: SwitchProblem): void
 }
 
 interface OptionDescription {
