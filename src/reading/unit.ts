@@ -94,11 +94,11 @@ function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
   return (SOUNDED[unit.key] ?? [unit.key]).every((part) => knowledge.correspondences.has(part))
 }
 
-/** How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` for `y`; undefined where they are as before. */
+/** How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` or `ie` for `y`; undefined where they are as before. */
 export function findChange(letters: string, base: string): EndingChange | undefined {
   const now = letters.toLowerCase()
   if (now === base) return undefined
-  if (now.endsWith('i') && base.endsWith('y')) return 'y-to-i'
+  if (now.startsWith('i') && base === 'y') return 'y-to-i'
   if (base.endsWith('e')) return 'drop-e'
   return now.startsWith(base) ? 'double' : undefined
 }

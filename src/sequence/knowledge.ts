@@ -56,15 +56,17 @@ function toStart(sequence: Sequence): Knowledge {
   }
 }
 
+// A contraction taught by name is known by heart, and stays so when a later step allows any that can be sounded out.
 function add(before: Knowledge, adds: StepAdds): Knowledge {
+  const named = adds.contractions === 'any' ? [] : adds.contractions.map(toSightKey)
   return {
     ...before,
     correspondences: union(before.correspondences, adds.correspondences.map(({ key }) => key)),
-    sightWords: union(before.sightWords, adds.sightWords.map(toSightKey)),
+    sightWords: union(before.sightWords, [...adds.sightWords.map(toSightKey), ...named]),
     shapes: unionOrAny(before.shapes, adds.shapes),
     endings: union(before.endings, adds.endings),
     endingChanges: union(before.endingChanges, adds.endingChanges),
-    contractions: unionOrAny(before.contractions, adds.contractions === 'any' ? 'any' : adds.contractions.map(toSightKey)),
+    contractions: unionOrAny(before.contractions, adds.contractions === 'any' ? 'any' : named),
     marks: unionOrAny(before.marks, adds.marks),
     capitals: adds.capitals ?? before.capitals,
     numerals: adds.numerals ?? before.numerals,

@@ -71,7 +71,7 @@ export interface Sequence {
 /** All that a child at a step has been taught: the sum of the steps so far, and a reader's own more or less. */
 export interface Knowledge {
   readonly correspondences: ReadonlySet<CorrespondenceKey>
-  /** Lower case, except `I` and names. */
+  /** Lower case, except `I`; contractions taught by name are among them. */
   readonly sightWords: ReadonlySet<string>
   readonly shapes: ReadonlySet<string> | 'any'
   readonly endings: ReadonlySet<Ending>

@@ -99,6 +99,18 @@ describe('sight words', () => {
   ])
 })
 
+describe('a sight word that can be sounded out', () => {
+  const known = toKnowledge(`${SINGLE} ay=eɪ`, { sightWords: new Set(['and', 'today']) })
+
+  it('is decodable', () => {
+    expect(toOutcome(toReadings('and', 'a=æ n=n d=d'), known)).toBe('decodable')
+  })
+
+  it('is a sight word where only a worn-down vowel would let it through', () => {
+    expect(toOutcome(toReadings('to.day', 't=t o~=ə d=d ay=eɪ'), known)).toBe('sight')
+  })
+})
+
 describe('names that the story allows', () => {
   const names = ['Zub', 'Old Ned', 'plop', 'Roy']
   runTable(
@@ -208,7 +220,7 @@ describe('settings', () => {
     expect(toOutcome(dont, toKnowledge(SINGLE, { contractions: new Set(["can't"]) }))).toBe(
       "unreadable irregular:o contraction:'",
     )
-    expect(toOutcome(dont, toKnowledge(SINGLE, { contractions: new Set(["don't"]) }))).toBe('sight')
+    expect(toOutcome(dont, toKnowledge(SINGLE, { sightWords: new Set(["don't"]) }))).toBe('sight')
     expect(toOutcome(toReadings("dog's", "d=d o=ɑ g=ɡ +'s=z"), toKnowledge(SINGLE, { contractions: 'any' }))).toBe(
       "unreadable ending:'s",
     )
