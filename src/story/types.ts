@@ -82,7 +82,7 @@ export interface StoryComment extends Range {
 }
 
 export interface StoryProblem extends Range {
-  readonly code: 'too-deep' | 'too-large' | 'binary' | 'empty' | 'other-language'
+  readonly code: 'too-deep' | 'too-large' | 'binary' | 'empty' | 'other-language' | 'open-comment'
   readonly message: string
 }
 

@@ -1,0 +1,119 @@
+// Builds a block: its text, and the sentences, words and marks in it.
+
+import type { Nodes, Paragraph, Sentence as SentenceNode } from 'nlcst'
+import { isInvisible, toVisible } from './characters.ts'
+import { toWordText } from './mend-words.ts'
+import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
+import type { Block, Mark, Range, Sentence, Word } from './types.ts'
+
+/** Build a block from its text and its parsed sentences. */
+export function toBlock(kind: Block['kind'], map: TextMap, paragraph: Paragraph, range: Range, page: number): Block {
+  const sentences: Sentence[] = []
+  const block: Block = {
+    kind,
+    text: map.text,
+    sentences,
+    toSource: (offset) => toSourceStart(map, offset),
+    start: range.start,
+    end: range.end,
+  }
+  let at = 0
+  for (const child of paragraph.children) {
+    const length = nodeLength(child)
+    if (child.type === 'SentenceNode') sentences.push(toSentence(child, at, at + length, block, map, page))
+    at += length
+  }
+  return block
+}
+
+function toSentence(node: SentenceNode, from: number, to: number, block: Block, map: TextMap, page: number): Sentence {
+  const words: Word[] = []
+  const marks: Mark[] = []
+  let at = from
+  for (const child of node.children) {
+    const length = nodeLength(child)
+    if (child.type === 'WordNode') addWord(toWordText(child), at, map, page, words, marks)
+    else if (child.type !== 'WhiteSpaceNode' && 'value' in child) addMarks(child.value, at, map, marks)
+    at += length
+  }
+  const start = toSourceStart(map, from)
+  const end = toSourceEnd(map, to)
+  return { block, textStart: from, textEnd: to, words, marks, start, end }
+}
+
+const plain = /^[A-Za-z'’-]*[A-Za-z]$/
+
+function addWord(value: string, from: number, map: TextMap, page: number, words: Word[], marks: Mark[]): void {
+  if (plain.test(value)) {
+    words.push(toWord(value, from, from + value.length, map, page))
+    return
+  }
+  const text = toVisible(value)
+  // Mr.
+  //   ^ a mark of its own for the child, though the parser keeps it in the word
+  const bare = text.length > 1 && text.endsWith('.') ? text.slice(0, -1) : text
+  if (!/[\p{L}\p{N}]/u.test(bare)) return addMarks(value, from, map, marks)
+  let start = 0
+  let end = value.length
+  while (isInvisible(value[start] ?? '')) start++
+  while (isInvisible(value[end - 1] ?? '')) end--
+  if (bare !== text) {
+    end = value.lastIndexOf('.')
+    addMarks('.', from + end, map, marks)
+    while (isInvisible(value[end - 1] ?? '')) end--
+  }
+  words.push(toWord(bare, from + start, from + end, map, page))
+}
+
+function toWord(text: string, from: number, to: number, map: TextMap, page: number): Word {
+  return {
+    text,
+    form: toForm(text),
+    textStart: from,
+    page,
+    start: toSourceStart(map, from),
+    end: toSourceEnd(map, to),
+    toSource: (first, last) => toLetterRange(map, from, to - from === text.length, first, last),
+  }
+}
+
+function toForm(text: string): Word['form'] {
+  if (plain.test(text)) return 'word'
+  if (/^['’]?\p{N}/u.test(text)) return 'numeral'
+  return /[^\p{Script=Latin}\p{Script=Common}\p{Script=Inherited}]/u.test(text) ? 'foreign' : 'word'
+}
+
+function toLetterRange(map: TextMap, wordStart: number, isExact: boolean, first: number, last: number): Range {
+  const from = isExact ? wordStart + first : skipInvisible(map.text, wordStart, first)
+  const to = isExact ? wordStart + last : skipInvisible(map.text, wordStart, Math.max(0, last - 1)) + Math.min(last, 1)
+  const start = toSourceStart(map, from)
+  return { start, end: last > first ? toSourceEnd(map, to) : start }
+}
+
+// sh⏐eep with a soft hyphen: letter 2 stands at offset 3
+function skipInvisible(text: string, wordStart: number, letters: number): number {
+  let at = wordStart
+  for (let left = letters; ; at++) {
+    if (isInvisible(text[at] ?? '')) continue
+    if (left-- === 0) return at
+  }
+}
+
+/** Runs stay whole where the run is the mark (`...`, `--`, an emoji); `!!` is two marks. */
+function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): void {
+  if (toVisible(value) === '') return
+  const isWhole = value.length === 1 || /^(?:\.+|-+|`+)$/.test(value) || !/^\p{P}+$/u.test(toVisible(value))
+  let at = from
+  for (const part of isWhole ? [value] : value) {
+    const start = toSourceStart(map, at)
+    at += part.length
+    if (!isInvisible(part) || isWhole) marks.push({ text: part, start, end: toSourceEnd(map, at) })
+  }
+}
+
+function nodeLength(node: Nodes): number {
+  if ('value' in node) return node.value.length
+  let length = 0
+  if ('children' in node) for (const child of node.children) length += nodeLength(child)
+  return length
+}

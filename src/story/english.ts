@@ -1,0 +1,49 @@
+// Finds sentences and words with retext's English parser, set up for the text of early readers.
+
+import type { Paragraph } from 'nlcst'
+import { ParseEnglish } from 'parse-english'
+import type { Lines } from './lines.ts'
+import { mendParagraph } from './mend.ts'
+import { endsInTitle } from './abbreviations.ts'
+import type { TextMap } from './text-map.ts'
+import { tokenize } from './tokens.ts'
+
+/** The parser's time grows with the square of the length, so longer text is given to it in parts. */
+const longest = 6000
+
+/** The sentences of a block, and the white space between them, with places in the source. */
+export function parseEnglish(map: TextMap, lines: Lines): Paragraph {
+  const children: Paragraph['children'] = []
+  for (let from = 0; from < map.text.length; ) {
+    const to = findCut(map.text, from)
+    for (const child of parsePart(map, from, to, lines).children) children.push(child)
+    from = to
+  }
+  const first = children[0]?.position
+  const last = children.at(-1)?.position
+  const position = first && last && { start: first.start, end: last.end }
+  return position ? { type: 'ParagraphNode', children, position } : { type: 'ParagraphNode', children }
+}
+
+function parsePart(map: TextMap, from: number, to: number, lines: Lines): Paragraph {
+  const parser = new ParseEnglish()
+  parser.tokenize = () => tokenize(map, from, to, lines)
+  const paragraph = parser.tokenizeParagraph(' ')
+  mendParagraph(paragraph)
+  return paragraph
+}
+
+/** Where the next part ends: after a sentence, else at white space, else anywhere. */
+function findCut(text: string, from: number): number {
+  if (text.length - from <= longest) return text.length
+  const part = text.slice(from, from + longest)
+  const sentenceEnd = /[.!?…]["'”’)\]]*\s+(?=["'“‘([]*\p{Lu})/gu
+  sentenceEnd.lastIndex = longest >> 1
+  for (let found = sentenceEnd.exec(part); found; found = sentenceEnd.exec(part)) {
+    if (!endsInTitle(part.slice(0, found.index))) return from + found.index + found[0].length
+  }
+  const space = part.search(/\s\S*$/)
+  if (space > 0) return from + space
+  return from + (/[\uD800-\uDBFF]$/.test(part) ? longest - 1 : longest)
+}
+

@@ -1,0 +1,109 @@
+// Turns away sources that would hang or break the Markdown parser, each with a message that says why.
+
+import type { StoryProblem } from './types.ts'
+
+/** The longest story that is read, in UTF-16 units. A picture book of 32 pages has some 5,000. */
+export const maxLength = 8_000_000
+
+/** How many block quotes, lists and brackets may stand in one another. */
+export const maxDepth = 100
+
+const maxIndent = 200
+const maxEmphasis = { '*': 100, _: 500 }
+
+/** What keeps this source from being parsed at all, if anything does. */
+export function findObstacle(source: string): StoryProblem | undefined {
+  if (source.length > maxLength) {
+    const millions = Math.ceil(source.length / 100_000) / 10
+    const limit = maxLength / 1_000_000
+    return {
+      code: 'too-large',
+      message: `This file has ${millions} million characters. The longest that is read has ${limit} million.`,
+      start: maxLength,
+      end: source.length,
+    }
+  }
+  return findBinary(source) ?? findDeepNesting(source)
+}
+
+function findBinary(source: string): StoryProblem | undefined {
+  let at = source.indexOf('\0')
+  if (at === -1) {
+    const strange = source.match(/[\u0001-\u0008\u000E-\u001F\uFFFD]/g)?.length ?? 0
+    if (strange * 20 <= source.length) return undefined
+    at = source.search(/[\u0001-\u0008\u000E-\u001F\uFFFD]/)
+  }
+  return { code: 'binary', message: 'This is not a text file in UTF-8.', start: at, end: at + 1 }
+}
+
+const suspect = /[>*+\-_[(\d]{20}|(?:[>*+\-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
+
+/**
+ * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
+ * looked for in the text, line by line, before the parser sees it.
+ */
+function findDeepNesting(source: string): StoryProblem | undefined {
+  if (!suspect.test(source)) return undefined
+  let brackets = 0
+  let links = 0
+  for (const match of source.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
+    const line = match[0]
+    if (line.trim() === '') {
+      brackets = 0
+      links = 0
+    }
+    const isRule = /^[ \t]*([*_-])(?:[ \t]*\1)*[ \t]*[\r\n]*$/.test(line)
+    const counted = countBrackets(line, brackets, links)
+    brackets = counted.brackets
+    links = counted.links
+    const isDeep =
+      counted.deepest > maxDepth || (!isRule && (countContainers(line) > maxDepth || hasLongEmphasis(line)))
+    if (isDeep) return tooDeep(match.index, match.index + Math.max(1, line.trimEnd().length))
+  }
+  return undefined
+}
+
+export function tooDeep(start: number, end: number): StoryProblem {
+  return {
+    code: 'too-deep',
+    message: `Quotes, lists, brackets or emphasis stand more than ${maxDepth} deep in one another here, so this cannot be read.`,
+    start,
+    end,
+  }
+}
+
+// > > - 1. a
+// ^ ^ ^ ^
+function countContainers(line: string): number {
+  let count = 0
+  let at = 0
+  const marker = /([ \t]*)(?:>|(?:[-*+]|\d{1,9}[.)])(?=[ \t\r\n]|$))/y
+  for (;;) {
+    marker.lastIndex = at
+    const found = marker.exec(line)
+    if (!found) return count
+    if ((found[1]?.length ?? 0) >= maxIndent) return maxDepth + 1
+    count++
+    at = marker.lastIndex
+  }
+}
+
+function hasLongEmphasis(line: string): boolean {
+  for (const [run] of line.matchAll(/\*{20,}|_{20,}/g)) {
+    if (run.length > maxEmphasis[run[0] as '*' | '_']) return true
+  }
+  return false
+}
+
+function countBrackets(line: string, brackets: number, links: number) {
+  let deepest = 0
+  for (let at = 0; at < line.length; at++) {
+    const letter = line[at]
+    if (letter === '[') brackets++
+    else if (letter === ']' && line[at + 1] === '(') links++
+    else if (letter === ')' && links > 0) links--
+    if (letter === ']' && brackets > 0) brackets--
+    deepest = Math.max(deepest, brackets, links)
+  }
+  return { brackets, links, deepest }
+}

@@ -1,0 +1,9 @@
+// Markdown → pages → sentences → words, each with its exact place in the source.
+
+export { storyFromTree } from './foreign-tree.ts'
+export { remarkFrontmatter } from './front-matter.ts'
+export { maxDepth, maxLength } from './guard.ts'
+export { createLines, type LinePoint, type Lines } from './lines.ts'
+export { storyPlugin } from './plugin.ts'
+export { readStory } from './read.ts'
+export type * from './types.ts'

@@ -1,0 +1,71 @@
+// Tells at which line and column an offset of the source stands.
+
+/** One-based line and column; a column counts UTF-16 units, as editors and other linters do. */
+export interface LinePoint {
+  readonly line: number
+  readonly column: number
+}
+
+export interface Lines {
+  /** How many lines the source has; an empty source has one. */
+  readonly count: number
+  /** The place of a source offset. Offsets outside the source give its first or last place. */
+  toPoint(offset: number): LinePoint
+  /** The source offset of a place; columns past the end of a line give its end. */
+  toOffset(line: number, column: number): number
+}
+
+const lineEnd = /\r\n|\n|\r/g
+
+/**
+ * Index the lines of a source once, so that each look-up is a short search.
+ *
+ * A byte order mark is no column: editors do not show it.
+ */
+export function createLines(source: string): Lines {
+  const starts = toLineStarts(source)
+  // Look-ups mostly come in order of place, so the line found last is tried first.
+  let last = 0
+
+  function findLine(offset: number): number {
+    const start = starts[last] ?? 0
+    const next = starts[last + 1] ?? Number.POSITIVE_INFINITY
+    if (offset >= start && offset < next) return last
+    if (offset >= next && offset < (starts[last + 2] ?? Number.POSITIVE_INFINITY)) return last + 1
+    return searchLine(starts, offset)
+  }
+
+  return {
+    count: starts.length,
+    toPoint(offset) {
+      last = findLine(offset)
+      return { line: last + 1, column: Math.max(0, Math.min(offset, source.length) - (starts[last] ?? 0)) + 1 }
+    },
+    toOffset(line, column) {
+      const start = starts[Math.max(0, Math.min(line, starts.length) - 1)] ?? 0
+      const end = starts[line] ?? source.length
+      return Math.max(start, Math.min(start + column - 1, end))
+    },
+  }
+}
+
+function toLineStarts(source: string): number[] {
+  const starts = [source.startsWith('\uFEFF') ? 1 : 0]
+  if (!source.includes('\r')) {
+    for (let at = source.indexOf('\n'); at !== -1; at = source.indexOf('\n', at + 1)) starts.push(at + 1)
+    return starts
+  }
+  for (const match of source.matchAll(lineEnd)) starts.push(match.index + match[0].length)
+  return starts
+}
+
+function searchLine(starts: readonly number[], offset: number): number {
+  let low = 0
+  let high = starts.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if ((starts[middle] ?? 0) <= offset) low = middle
+    else high = middle - 1
+  }
+  return low
+}

@@ -1,0 +1,177 @@
+// Mends sentences that the parser merged or parted wrongly for the text of early readers.
+
+import type { Paragraph, Sentence, SentenceContent } from 'nlcst'
+import { toStopKind } from './abbreviations.ts'
+import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './mend-words.ts'
+
+const stop = /^[.!?…‽]+$/
+const closer = /^["'”’)\]»›.!?…‽]+$/
+const opener = /^["'“‘(\[«‹]+$/
+const goesOn = /^[,;:)\]\-–—]+$/
+
+/** Mend a paragraph in place. Most need nothing, and are looked at once. */
+export function mendParagraph(paragraph: Paragraph): void {
+  if (!paragraph.children.some((it) => it.type === 'SentenceNode' && needsMending(it))) return
+  const { tokens, ends } = flatten(paragraph)
+  for (let index = 0; index < tokens.length; index++) {
+    const token = tokens[index]
+    if (token && isStop(token)) {
+      const last = skipClosers(tokens, index)
+      if (endsHere(tokens, index, last, ends)) ends.add(last)
+      index = last
+    } else if (token?.type === 'WordNode' && keepsStop(token)) {
+      if (endsAtKeptStop(tokens, index)) ends.add(index)
+      else ends.delete(skipClosers(tokens, index))
+    }
+  }
+  paragraph.children = toSentences(tokens, ends)
+}
+
+function needsMending(sentence: Sentence): boolean {
+  const nodes = sentence.children
+  let hasStop = false
+  for (const node of nodes) {
+    if (node.type === 'WordNode') {
+      if (hasStop || !isSoundWord(node) || keepsStop(node)) return true
+    } else if (node.type === 'PunctuationNode' && stop.test(node.value)) hasStop = true
+  }
+  // Prof⏐. Hen: an abbreviation that the parser does not know
+  const before = nodes.at(-2)
+  return hasStop && before?.type === 'WordNode' && toStopKind(toWordText(before)) !== 'word'
+}
+
+interface Flat {
+  readonly tokens: SentenceContent[]
+  /** Indexes of the tokens that end a sentence. */
+  readonly ends: Set<number>
+}
+
+/** All tokens in a row, marks parted from words or joined to abbreviations, and the ends that the parser found. */
+function flatten(paragraph: Paragraph): Flat {
+  const loose: { readonly node: SentenceContent; readonly isEnd: boolean }[] = []
+  for (const child of paragraph.children) {
+    if (child.type === 'WhiteSpaceNode') loose.push({ node: child, isEnd: false })
+    if (child.type !== 'SentenceNode') continue
+    const nodes = child.children.flatMap((it) => (it.type === 'WordNode' && !isSoundWord(it) ? mendWord(it) : [it]))
+    nodes.forEach((node, index) => loose.push({ node, isEnd: index === nodes.length - 1 }))
+  }
+  const all = loose.map((it) => it.node)
+  const tokens: SentenceContent[] = []
+  const ends = new Set<number>()
+  loose.forEach(({ node, isEnd }, index) => {
+    const before = tokens.at(-1)
+    if (isFullStop(node) && before?.type === 'WordNode' && joinsStop(before, tokens, all, index)) {
+      tokens[tokens.length - 1] = toWord([...before.children, node])
+    } else if (hasDoubtfulQuote(node) && closesLater(all, index)) {
+      const [mark, ...rest] = node.children
+      tokens.push(mark as SentenceContent, toWord(rest))
+    } else {
+      tokens.push(node)
+    }
+    if (isEnd) ends.add(tokens.length - 1)
+  })
+  return { tokens, ends }
+}
+
+function isStop(node: SentenceContent): boolean {
+  return node.type === 'PunctuationNode' && stop.test(node.value)
+}
+
+function isFullStop(node: SentenceContent): node is Extract<SentenceContent, { type: 'PunctuationNode' }> {
+  return node.type === 'PunctuationNode' && node.value === '.'
+}
+
+/** Whether a word has kept its full stop: `Mr.` */
+function keepsStop(word: Extract<SentenceContent, { type: 'WordNode' }>): boolean {
+  const last = word.children.at(-1)
+  return last !== undefined && last.type !== 'TextNode' && 'value' in last && last.value === '.'
+}
+
+function joinsStop(
+  word: Extract<SentenceContent, { type: 'WordNode' }>,
+  before: readonly SentenceContent[],
+  all: readonly SentenceContent[],
+  index: number,
+): boolean {
+  const kind = toStopKind(toWordText(word))
+  if (kind !== 'initial') return kind !== 'word'
+  // Tom T. Hen, A. A. Hen: but `She got an A. Tam got a B.`
+  const name = before.slice(0, -1).findLast((it) => it.type !== 'WhiteSpaceNode')
+  const next = all.slice(index + 1, index + 3).find((it) => it.type === 'WordNode')
+  const isAfterName = name === undefined || (name.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(name)))
+  return isAfterName && next?.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(next))
+}
+
+/** A single quote further on, after a mark, closes the one that may have opened here. */
+function closesLater(all: readonly SentenceContent[], index: number): boolean {
+  return all.some((node, at) => {
+    const before = all[at - 1]
+    const isQuote = at > index && node.type === 'PunctuationNode' && /^['’]$/.test(node.value)
+    return isQuote && before?.type === 'PunctuationNode' && /^[,.!?…]+$/.test(before.value)
+  })
+}
+
+function skipClosers(tokens: readonly SentenceContent[], index: number): number {
+  let last = index
+  for (let next = tokens[last + 1]; next && 'value' in next && closer.test(next.value); next = tokens[last + 1]) last++
+  return last
+}
+
+function endsHere(tokens: readonly SentenceContent[], index: number, last: number, ends: Set<number>): boolean {
+  const isGlued = tokens[last + 1]?.type !== 'WhiteSpaceNode'
+  const at = isGlued ? last + 1 : last + 2
+  const next = tokens[at]
+  if (!next || !tokens.slice(at, at + 50).some((it) => it.type === 'WordNode')) return false
+  if (isCount(tokens, index, ends)) return false
+  if (next.type !== 'WordNode') return !isGlued && !('value' in next && goesOn.test(next.value))
+  const isLower = /^['’]?\p{Ll}/u.test(toWordText(next))
+  if (isGlued) return !isLower
+  const node = tokens[index]
+  // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam` and `Stop! said Tam` are one.
+  return !isLower || (last === index && node !== undefined && isFullStop(node))
+}
+
+// 1. Get a pan.
+// ^ the number of a step, not a sentence
+function isCount(tokens: readonly SentenceContent[], index: number, ends: Set<number>): boolean {
+  const word = tokens[index - 1]
+  if (word?.type !== 'WordNode' || !/^(?:\p{N}{1,3}|[a-z])$/u.test(toWordText(word))) return false
+  let at = index - 2
+  while (tokens[at]?.type === 'WhiteSpaceNode') at--
+  return at < 0 || ends.has(at)
+}
+
+function endsAtKeptStop(tokens: readonly SentenceContent[], index: number): boolean {
+  const word = tokens[index]
+  if (word?.type !== 'WordNode') return false
+  const text = toWordText(word)
+  if (toStopKind(text.slice(0, -1)) !== 'tail') return false
+  const next = tokens.slice(index + 1).find((it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)))
+  return next?.type === 'WordNode' && !/^['’]?\p{Ll}/u.test(toWordText(next))
+}
+
+function toSentences(tokens: readonly SentenceContent[], ends: ReadonlySet<number>): Paragraph['children'] {
+  const result: Paragraph['children'] = []
+  let current: SentenceContent[] = []
+  tokens.forEach((token, index) => {
+    if (current.length === 0 && token.type === 'WhiteSpaceNode') {
+      result.push(token)
+      return
+    }
+    current.push(token)
+    if (!ends.has(index) && index < tokens.length - 1) return
+    const tail: SentenceContent[] = []
+    while (current.at(-1)?.type === 'WhiteSpaceNode') tail.unshift(...current.splice(-1))
+    result.push(toSentence(current))
+    for (const space of tail) if (space.type === 'WhiteSpaceNode') result.push(space)
+    current = []
+  })
+  return result
+}
+
+function toSentence(children: SentenceContent[]): Sentence {
+  const first = children[0]?.position
+  const last = children.at(-1)?.position
+  if (!first || !last) return { type: 'SentenceNode', children }
+  return { type: 'SentenceNode', children, position: { start: first.start, end: last.end } }
+}

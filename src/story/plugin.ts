@@ -1,0 +1,45 @@
+// The story as a unified plugin: a Markdown tree becomes a tree of sentences and words that any retext plugin can read.
+
+import type { Root as MarkdownRoot } from 'mdast'
+import type { Paragraph, Root, RootContent } from 'nlcst'
+import type { VFile } from 'vfile'
+import { storyFromTree } from './foreign-tree.ts'
+import { createLines } from './lines.ts'
+import { buildStory, outlinePieces } from './read.ts'
+import type { Story, StoryOptions } from './types.ts'
+
+declare module 'nlcst' {
+  interface RootData {
+    /** The story that the tree was made from. */
+    story?: Story | undefined
+  }
+}
+
+/**
+ * `unified().use(remarkParse).use(remarkFrontmatter).use(storyPlugin, options)`.
+ *
+ * The tree holds what a child reads and nothing else; each node has its place in the Markdown source, and
+ * `tree.data.story` holds the story. A tree of sentences and words stays, and gets the story too.
+ */
+export function storyPlugin(options: StoryOptions = {}): (tree: MarkdownRoot | Root, file: VFile) => Root {
+  return (tree, file) => {
+    const source = String(file)
+    if (tree.type === 'RootNode') {
+      tree.data = { ...tree.data, story: storyFromTree(tree, source) }
+      return tree
+    }
+    const base = source.startsWith('\uFEFF') ? 1 : 0
+    const outline = outlinePieces(source, [{ root: tree, base }])
+    const { story, paragraphs } = buildStory(source, createLines(source), outline, options)
+    return toRoot(story, paragraphs)
+  }
+}
+
+function toRoot(story: Story, paragraphs: readonly Paragraph[]): Root {
+  const children: RootContent[] = [...paragraphs]
+  const first = children[0]?.position
+  const last = children.at(-1)?.position
+  const root: Root = { type: 'RootNode', children, data: { story } }
+  if (first && last) root.position = { start: first.start, end: last.end }
+  return root
+}

@@ -1,0 +1,89 @@
+// Reads a story: Markdown source → pages, sentences and words, each with its place.
+
+import { toBlock } from './block.ts'
+import { addNextBlocks } from './comments.ts'
+import { parseEnglish } from './english.ts'
+import { findObstacle, tooDeep } from './guard.ts'
+import { findForeignLanguage } from './language.ts'
+import { createLines, type Lines } from './lines.ts'
+import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
+import { cutPages } from './pages.ts'
+import { type ParsedPiece, parseMarkdown } from './parse.ts'
+import type { Paragraph } from 'nlcst'
+import type { Block, Page, Story, StoryOptions, StoryProblem } from './types.ts'
+
+/**
+ * Read a story from Markdown. Never throws: what cannot be read is among the story's problems.
+ *
+ * Offsets are UTF-16 units of the source as given, byte order mark and CRLF included.
+ */
+export function readStory(source: string, options: StoryOptions = {}): Story {
+  const obstacle = findObstacle(source)
+  if (obstacle) return toEmptyStory(source, [obstacle])
+  try {
+    return buildStory(source, createLines(source), outlineSource(source), options).story
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error
+    return toEmptyStory(source, [tooDeep(0, source.length)])
+  }
+}
+
+function outlineSource(source: string): Outline {
+  return outlinePieces(source, parseMarkdown(source))
+}
+
+/** The outline of a source that has been parsed already. */
+export function outlinePieces(source: string, pieces: readonly ParsedPiece[]): Outline {
+  const outline = createOutline()
+  for (const piece of pieces) addToOutline(outline, source, piece, parseMarkdown)
+  return outline
+}
+
+export interface BuiltStory {
+  readonly story: Story
+  /** The parsed sentences of each block that is read, in order of place. */
+  readonly paragraphs: readonly Paragraph[]
+}
+
+/** Cut an outline into pages, and find the sentences and words of all that a child reads. */
+export function buildStory(source: string, lines: Lines, outline: Outline, options: StoryOptions): BuiltStory {
+  const { countTitle = true, countHeadings = true } = options
+  const cut = cutPages(outline.pieces, options.pages)
+  const paragraphs: Paragraph[] = []
+  let title: Block | undefined
+  const read = (piece: TextPiece | HeadingPiece, page: number): Block[] => {
+    const isTitle = piece === cut.title
+    const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
+    const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
+    if (!isCounted && !isTitle) return []
+    const paragraph = parseEnglish(piece.map, lines)
+    const block = toBlock(kind, piece.map, paragraph, piece, page)
+    if (isTitle) title = block
+    if (isCounted) paragraphs.push(paragraph)
+    return isCounted ? [block] : []
+  }
+  const pages: Page[] = cut.pages.map(({ start, end, pieces }, index) => {
+    const number = index + 1
+    return { number, start, end, blocks: pieces.flatMap((it) => read(it, number)) }
+  })
+  const blocks = pages.flatMap((it) => it.blocks)
+  const comments = addNextBlocks(outline.comments, blocks)
+  const problems = [...outline.problems, ...findTextProblems(source, blocks)].sort((a, b) => a.start - b.start)
+  return { story: { source, frontMatter: outline.frontMatter, title, pages, comments, problems }, paragraphs }
+}
+
+function findTextProblems(source: string, blocks: readonly Block[]): StoryProblem[] {
+  const words = blocks.flatMap((block) => block.sentences.flatMap((it) => it.words))
+  if (words.length === 0) {
+    return [{ code: 'empty', message: 'There is no text for a child to read here.', start: 0, end: source.length }]
+  }
+  const language = findForeignLanguage(words.map((it) => it.text), words.filter((it) => it.form === 'foreign').length)
+  const start = words[0]?.start ?? 0
+  const end = words.at(-1)?.end ?? start
+  if (language === undefined) return []
+  return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
+}
+
+function toEmptyStory(source: string, problems: readonly StoryProblem[]): Story {
+  return { source, frontMatter: undefined, title: undefined, pages: [], comments: [], problems }
+}

@@ -1,0 +1,76 @@
+// The text of a block, and where each of its letters stands in the source.
+
+/**
+ * Segments in order of place, as parallel lists. A segment whose width is its length in the text stands letter for
+ * letter in the source; any other (a character reference, an escape, a line break with its quote mark) is one piece.
+ */
+export interface TextMap {
+  readonly text: string
+  /** Text offset of each segment's start. */
+  readonly starts: readonly number[]
+  /** Source offset of each segment's start. */
+  readonly sources: readonly number[]
+  /** Length of each segment in the source. */
+  readonly widths: readonly number[]
+}
+
+export interface TextMapBuilder extends TextMap {
+  text: string
+  readonly starts: number[]
+  readonly sources: number[]
+  readonly widths: number[]
+}
+
+export function createTextMap(): TextMapBuilder {
+  return { text: '', starts: [], sources: [], widths: [] }
+}
+
+/** Add text that stands in the source at `source`, `width` UTF-16 units wide. */
+export function appendText(map: TextMapBuilder, text: string, source: number, width: number): void {
+  if (text === '') return
+  const last = map.starts.length - 1
+  const isLiteral = width === text.length
+  if (isLiteral && last >= 0 && isLiteralSegment(map, last) && segmentEnd(map, last) === source) {
+    map.widths[last] = (map.widths[last] ?? 0) + width
+  } else {
+    map.starts.push(map.text.length)
+    map.sources.push(source)
+    map.widths.push(width)
+  }
+  map.text += text
+}
+
+/** The source offset at which the letter at `offset` of the text starts; past the text, where its last letter ends. */
+export function toSourceStart(map: TextMap, offset: number): number {
+  if (offset >= map.text.length) return toSourceEnd(map, map.text.length)
+  const index = findSegment(map, offset)
+  const source = map.sources[index] ?? 0
+  return isLiteralSegment(map, index) ? source + Math.max(0, offset) - (map.starts[index] ?? 0) : source
+}
+
+/** The source offset at which the letter before `offset` of the text ends. */
+export function toSourceEnd(map: TextMap, offset: number): number {
+  if (offset <= 0) return map.sources[0] ?? 0
+  const index = findSegment(map, offset - 1)
+  if (!isLiteralSegment(map, index)) return segmentEnd(map, index)
+  return (map.sources[index] ?? 0) + Math.min(offset, map.text.length) - (map.starts[index] ?? 0)
+}
+
+function isLiteralSegment(map: TextMap, index: number): boolean {
+  return map.widths[index] === (map.starts[index + 1] ?? map.text.length) - (map.starts[index] ?? 0)
+}
+
+function segmentEnd(map: TextMap, index: number): number {
+  return (map.sources[index] ?? 0) + (map.widths[index] ?? 0)
+}
+
+function findSegment(map: TextMap, offset: number): number {
+  let low = 0
+  let high = map.starts.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if ((map.starts[middle] ?? 0) <= offset) low = middle
+    else high = middle - 1
+  }
+  return low
+}
