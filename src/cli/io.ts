@@ -1,0 +1,76 @@
+// The outside world as the commands see it, so that tests can stand in for it.
+
+import * as fs from 'node:fs'
+
+export interface Output {
+  write(text: string): void
+  readonly isTTY: boolean
+  /** Width in columns; undefined where it is not a terminal. */
+  readonly columns: number | undefined
+}
+
+export type FileSystem = Pick<
+  typeof fs,
+  | 'chmodSync'
+  | 'closeSync'
+  | 'existsSync'
+  | 'fsyncSync'
+  | 'lstatSync'
+  | 'mkdirSync'
+  | 'openSync'
+  | 'readdirSync'
+  | 'readFileSync'
+  | 'readlinkSync'
+  | 'realpathSync'
+  | 'renameSync'
+  | 'rmSync'
+  | 'statSync'
+  | 'writeFileSync'
+>
+
+export interface Io {
+  /** Absolute. */
+  readonly cwd: string
+  readonly env: Readonly<Record<string, string | undefined>>
+  stdin(): AsyncIterable<Uint8Array>
+  readonly stdinIsTTY: boolean
+  readonly stdout: Output
+  readonly stderr: Output
+  readonly fs: FileSystem
+  /** Milliseconds; only differences count. */
+  now(): number
+}
+
+/** The real world. Ends the process quietly when the reader of its output has gone, as `head` does. */
+export function createProcessIo(process: NodeJS.Process): Io {
+  const leave = (error: NodeJS.ErrnoException): void => {
+    if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0)
+    throw error
+  }
+  process.stdout.on('error', leave)
+  process.stderr.on('error', leave)
+  return {
+    cwd: process.cwd(),
+    env: process.env,
+    stdin: () => process.stdin,
+    // Touching `process.stdin` opens it, so it is asked only when needed.
+    get stdinIsTTY() {
+      return process.stdin.isTTY === true
+    },
+    stdout: toOutput(process.stdout),
+    stderr: toOutput(process.stderr),
+    fs,
+    now: () => performance.now(),
+  }
+}
+
+function toOutput(stream: NodeJS.WriteStream): Output {
+  return {
+    write: (text) => void stream.write(text),
+    isTTY: stream.isTTY === true,
+    // Asked anew each time: a window can be made wider while it runs.
+    get columns() {
+      return stream.isTTY ? stream.columns : undefined
+    },
+  }
+}

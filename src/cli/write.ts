@@ -1,0 +1,48 @@
+// Writes a file whole or not at all: a temporary file beside it, then a rename over it.
+
+import { basename, dirname, join } from 'node:path'
+import { toFileMessage } from './file-message.ts'
+import type { Io } from './io.ts'
+
+export type WriteResult = { readonly ok: true } | { readonly ok: false; readonly message: string }
+
+/** Keeps the file's permissions, and writes what a link leads to rather than the link. `shown` is for messages. */
+export function writeTextFile(path: string, text: string, io: Io, shown: string = path): WriteResult {
+  let temporary: string | undefined
+  try {
+    const target = toTarget(path, io)
+    const mode = io.fs.existsSync(target) ? io.fs.statSync(target).mode & 0o7777 : undefined
+    temporary = join(dirname(target), `.${basename(target).slice(0, 200)}.${crypto.randomUUID().slice(0, 8)}.tmp`)
+    writeThrough(temporary, text, mode, io)
+    io.fs.renameSync(temporary, target)
+    return { ok: true }
+  } catch (error) {
+    if (temporary !== undefined) io.fs.rmSync(temporary, { force: true })
+    return { ok: false, message: toFileMessage(shown, error) }
+  }
+}
+
+/** Where a link leads, even when nothing is there yet. */
+function toTarget(path: string, io: Io): string {
+  if (io.fs.existsSync(path)) {
+    const target = io.fs.realpathSync(path)
+    // A rename would fail later, after a temporary file was written.
+    if (io.fs.statSync(target).isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' })
+    return target
+  }
+  const link = io.fs.lstatSync(path, { throwIfNoEntry: false })
+  return link?.isSymbolicLink() ? join(dirname(path), io.fs.readlinkSync(path)) : path
+}
+
+/** On the disk before the rename, so that a power cut leaves the old file or the new one. */
+function writeThrough(path: string, text: string, mode: number | undefined, io: Io): void {
+  const file = io.fs.openSync(path, 'wx', mode ?? 0o666)
+  try {
+    io.fs.writeFileSync(file, text)
+    io.fs.fsyncSync(file)
+  } finally {
+    io.fs.closeSync(file)
+  }
+  // The mode of `openSync` is cut by the user's mask.
+  if (mode !== undefined) io.fs.chmodSync(path, mode)
+}
