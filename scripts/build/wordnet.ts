@@ -29,6 +29,8 @@ export interface Pointer {
 export interface Synset {
   readonly pos: WordNetPos
   readonly offset: number
+  /** A satellite is an adjective gathered round a head by likeness: `huge` round `large`. */
+  readonly isSatellite: boolean
   /** As written: with capitals, underscores for spaces, no syntactic marker. */
   readonly words: readonly string[]
   readonly pointers: readonly Pointer[]
@@ -81,15 +83,21 @@ export function loadWordnet(): WordNet {
   const read = (file: string): string => readFileSync(join(folder, file), 'latin1')
   const index = readSenses(read('index.sense'))
   const data = new Map<WordNetPos, string>()
+  const synsets = new Map<string, Synset>()
 
   const senses = (lemma: string, pos?: WordNetPos): readonly Sense[] => {
     const all = index.get(lemma.toLowerCase().replaceAll(' ', '_')) ?? NONE
     return pos === undefined ? all : all.filter((sense) => sense.pos === pos)
   }
   const synset = (pos: WordNetPos, offset: number): Synset => {
+    const key = `${pos}${offset}`
+    const known = synsets.get(key)
+    if (known !== undefined) return known
     const text = data.get(pos) ?? read(`data.${pos}`)
     data.set(pos, text)
-    return toSynset(text.slice(offset, text.indexOf('\n', offset)), pos, offset)
+    const found = toSynset(text.slice(offset, text.indexOf('\n', offset)), pos, offset)
+    synsets.set(key, found)
+    return found
   }
   const isLemma = (word: string, pos?: WordNetPos): boolean => senses(word, pos).length > 0
   const points = (from: string, to: string): boolean =>
@@ -149,7 +157,7 @@ function toSynset(line: string, pos: WordNetPos, offset: number): Synset {
       to: Number.parseInt(numbers.slice(2), 16),
     })
   }
-  return { pos, offset, words, pointers }
+  return { pos, offset, isSatellite: fields[2] === 's', words, pointers }
 }
 
 // `+` is a derivationally related form, `\` on an adverb the adjective that it comes from.

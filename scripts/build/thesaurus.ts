@@ -1,0 +1,121 @@
+// Builds the thesaurus: WordNet's trees of broader and narrower meanings, cut down to the words in use and laid out so that a branch is one run of rows.
+
+import { toBytes } from '../../src/words/bytes.ts'
+import type { WordFacts } from '../../src/words/facts.ts'
+import { PRIMARY_BIT, THESAURUS_PARTS, type ThesaurusPart } from '../../src/words/thesaurus.ts'
+import type { Use } from './word-class.ts'
+import type { Pointer, Sense, Synset, WordNet, WordNetPos } from './wordnet.ts'
+
+/** A word of the lexicon with what the build found of it. */
+export interface BuiltWord {
+  readonly word: string
+  readonly facts: WordFacts
+  readonly uses: readonly Use[]
+}
+
+interface Node {
+  readonly children: Node[]
+  /** Number of the word in the thesaurus's own list, with PRIMARY_BIT where this is its most used meaning. */
+  readonly words: number[]
+}
+
+const POS_OF: Readonly<Record<ThesaurusPart, WordNetPos>> = { noun: 'noun', verb: 'verb', adjective: 'adj', adverb: 'adv' }
+
+/** Meanings used less often than this, of all uses of the word, would bring odd neighbours. */
+const LEAST_SHARE = 0.12
+const MOST_SENSES = 4
+
+/** @param words in the lexicon's order. */
+export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): Uint8Array {
+  const places = choosePlaces(words)
+  const rows: number[] = []
+  const senses: number[] = []
+  const sizes = THESAURUS_PARTS.map((part) => {
+    const before = rows.length
+    for (const root of growTrees(part, places, words, wordnet)) layOut(root, 0, rows, senses)
+    return rows.length - before
+  })
+  const deltas = places.map((place, i) => place - (places[i - 1] ?? 0))
+  const head = toBytes([places.length, ...deltas, ...sizes, senses.length])
+  const longCounts = toBytes(rows.filter((row) => row >> 5 >= 7).map((row) => (row >> 5) - 7))
+  const bytes = new Uint8Array(head.length + rows.length + 2 * senses.length + longCounts.length)
+  bytes.set(head)
+  bytes.set(rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)), head.length)
+  senses.forEach((sense, i) => bytes.set([sense & 0xff, sense >> 8], head.length + rows.length + 2 * i))
+  bytes.set(longCounts, bytes.length - longCounts.length)
+  return bytes
+}
+
+// Base forms in use, the most used first where there are too many for fifteen bits.
+function choosePlaces(words: readonly BuiltWord[]): number[] {
+  const isInUse = ({ facts, uses }: BuiltWord): boolean =>
+    (facts.rarity < 31 || facts.known > 0) && uses.some((use) => use.inflection === 'none' && use.part !== 'little')
+  const places = words.flatMap((word, i) => (isInUse(word) ? [i] : []))
+  const rarity = (place: number): number => words[place]?.facts.rarity ?? 31
+  return places.sort((a, b) => rarity(a) - rarity(b)).slice(0, PRIMARY_BIT).sort((a, b) => a - b)
+}
+
+function growTrees(part: ThesaurusPart, places: readonly number[], words: readonly BuiltWord[], wordnet: WordNet): Node[] {
+  const nodes = new Map<string, Node>()
+  const roots: Node[] = []
+  const grow = (key: string, parents: readonly string[]): Node => {
+    const known = nodes.get(key)
+    if (known !== undefined) return known
+    const node: Node = { children: [], words: [] }
+    nodes.set(key, node)
+    const [parent, ...further] = parents
+    if (parent === undefined) roots.push(node)
+    else grow(parent, further).children.push(node)
+    return node
+  }
+  places.forEach((place, id) => {
+    const built = words[place]
+    if (built === undefined || !built.uses.some((use) => use.part === part && use.inflection === 'none')) return
+    usualSenses(built.word, POS_OF[part], wordnet).forEach((sense, i) => {
+      const [own = '', ...parents] = findPath(sense, wordnet)
+      grow(own, parents).words.push(i === 0 ? id | PRIMARY_BIT : id)
+    })
+  })
+  return roots.flatMap(prune)
+}
+
+function usualSenses(word: string, pos: WordNetPos, wordnet: WordNet): Sense[] {
+  const senses = wordnet.senses(word, pos)
+  const all = senses.reduce((sum, sense) => sum + sense.tags + 1, 0)
+  return senses
+    .filter((sense, i) => (i === 0 || sense.tags + 1 >= LEAST_SHARE * all) && isUncapped(sense, word, wordnet))
+    .slice(0, MOST_SENSES)
+}
+
+function isUncapped(sense: Sense, word: string, wordnet: WordNet): boolean {
+  return wordnet.synset(sense.pos, sense.offset).words.includes(word)
+}
+
+// From a meaning up to the root. Nouns and verbs climb to what is broader; an adjective to the head of its cluster;
+// an adverb to the cluster of the adjective that it comes from.
+function findPath(sense: Sense, wordnet: WordNet): string[] {
+  const path: string[] = []
+  let synset: Synset | undefined = wordnet.synset(sense.pos, sense.offset)
+  while (synset !== undefined && path.length < 30) {
+    path.push(`${synset.pos}${synset.offset}`)
+    const symbol: string = synset.pos === 'adv' ? '\\' : synset.isSatellite ? '&' : '@'
+    const up: Pointer | undefined = synset.pointers.find((pointer) => pointer.symbol === symbol)
+    synset = up === undefined ? undefined : wordnet.synset(up.pos, up.offset)
+  }
+  if (sense.pos === 'verb') path.push(sense.lexFile)
+  return path
+}
+
+// A node without words that has one child says nothing: the child takes its place.
+function prune(node: Node): Node[] {
+  const children = node.children.flatMap(prune)
+  if (node.words.length === 0 && children.length < 2) return children
+  return [{ words: node.words, children }]
+}
+
+// One number a row: depth in the low five bits, above it how many words mean this very thing.
+function layOut(node: Node, depth: number, rows: number[], senses: number[]): void {
+  rows.push((node.words.length << 5) | Math.min(depth, 31))
+  senses.push(...node.words)
+  for (const child of node.children) layOut(child, depth + 1, rows, senses)
+}

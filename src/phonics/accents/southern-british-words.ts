@@ -1,0 +1,56 @@
+// Words whose Southern British sound no rule gives. Source: Wells, Accents of English (1982), lexical sets BATH, CLOTH and
+// LOT, from memory; each list is checked against an independent synthesiser by the tests.
+
+/** BATH words: the a of these is /ɑː/. Endings follow from the stem. */
+export const BATH: ReadonlySet<string> = new Set(
+  `advance advantage after aftermath afternoon afterward afterwards alas answer ask aunt avalanche banana basket basketball
+  bask bath bathroom bathrobe blast bombastic branch brass broadcast calf calve cask casket cast castle castaway chaff chance chancellor chant
+  clasp class classmate classroom classy command commander contrast craft aircraft craftsman daft dance dancer demand disaster
+  disastrous draft draught drastic enchant enhance example fast fasten fasting fastball flabbergast flask forecast france
+  gasp ghastly giraffe glance glass glassware sunglass sunglasses graft grant graph paragraph photograph autograph telegraph
+  grasp grass grassy half halve halfway behalf hereafter thereafter lance last lasting lather laugh laughter lath mask mast master headmaster
+  masterpiece mastermind nasty outcast overcast pass passport password past pastor pasture path pathway footpath plant plaster plasterer
+  prance raft rafter ranch rascal rasp rather repast reprimand sample salve shaft shan't can't slander slant staff surpass task
+  taskmaster telecast trance transplant vast vantage wrath aghast bypass underpass overpass trespass
+  lambast caste freelance freelancer schoolmaster webmaster toastmaster grandmaster soprano
+  steadfast witchcraft hovercraft spacecraft handcraft staffer seagrass iraq pakistan`.split(/\s+/),
+)
+
+/** Words with /ɒ/ where a rule would give /ɔː/: an open o before r and a vowel, and au or a said short. */
+export const SHORT_O: ReadonlySet<string> = new Set(
+  `orange forest foreign foreigner florist florida historic historical authority majority minority priority sorority
+  coral moral morality immoral oracle orator oratory porridge horoscope categorical rhetorical allegorical metaphorical
+  torrent torrential warrant warrior quarrel quarry horror horrid horrible horrify borrow sorrow sorry tomorrow
+  origin original corridor correspond corrupt coronation corona incorrigible correlate coroner forage
+  seniority superiority inferiority moronic euphoric lorry lorries laurel laurence lawrence
+  because sausage cauliflower austria austrian australia australian
+  warranty`.split(/\s+/),
+)
+
+/** `ar` and `er` said with a short vowel before another vowel: `character`, `charity`. */
+export const SHORT_A: ReadonlySet<string> = new Set(
+  `character characteristic charity clarity parallel paradise parasite paragraph carol caramel arab arabic apparent
+  guarantee charisma parachute paranoid paranoia paramount parish paris parody parrot caravan caribbean carousel
+  solidarity similarity popularity hilarity vulgarity regularity disparity polarity maritime marathon
+  marijuana mariner larynx garagessssment harold karaoke paraphrase parable pharisee transparency transparent
+  scarab arrogant arrow barrel barren barrier barrow carriage carrier carrot carry embarrass garrison harry larry
+  marriage married marry narrate narrator narrow parrot sparrow tarragon wheelbarrow comparison paralyze paralysis parameter parapet
+  paralegal parabola baritone charitable`.split(/\s+/),
+)
+
+/**
+ * Single words, as changes to the sounds of their letters: `letters>sound`, a number for the second such unit.
+ * One row a word; what American and British speakers say differently in that word alone.
+ */
+export const CHANGES: Readonly<Record<string, string>> = {
+  again: 'ai>eɪ', against: 'ai>eɪ', ate: 'a_e>ɛ', been: 'ee>iː', borough: 'o>ʌ ough>ə', clerk: 'er>ɑː',
+  data: 'a>eɪ a2>ə', derby: 'er>ɑː', docile: 'i_e>aɪ', dynasty: 'y>ɪ', either: 'ei>aɪ', neither: 'ei>aɪ', envelope: 'e>ɛ',
+  era: 'e>ɪə', figure: 'ure>ə', fragile: 'i_e>aɪ', from: 'o>ɒ', futile: 'i_e>aɪ', garage: 'a>æ a2>ɑː', herb: 'h>h',
+  hostile: 'i_e>aɪ', leisure: 'ei>ɛ', lever: 'e>iː', lieutenant: 'ieu>ɛf', missile: 'i_e>aɪ', mobile: 'i_e>aɪ', of: 'o>ɒ',
+  patriot: 'a>æ', privacy: 'i>ɪ', process: 'o>əʊ', progress: 'o>əʊ', project: 'o>ɒ', route: 'ou>uː', schedule: 'sch>ʃ',
+  shone: 'o_e>ɒ', sterile: 'i_e>aɪ', tomato: 'a>ɑː', vase: 'a_e>ɑː s>z', vitamin: 'i>ɪ', was: 'a>ɒ', wasn: 'a>ɒ', "wasn't": 'a>ɒ',
+  what: 'a>ɒ', whatever: 'a>ɒ', somewhat: 'a>ɒ', wrath: 'a>ɒ', yogurt: 'o>ɒ', z: 'ee>ɛd', zebra: 'e>ɛ', wander: 'a>ɒ', "what's": 'a>ɒ',
+  want: 'a>ɒ', wanna: 'a>ɒ', everybody: 'o>ɒ', anybody: 'o>ɒ', somebody: 'o>ɒ', nobody: 'o>ɒ',
+  water: 'a>ɔː', underwater: 'a>ɔː', waterfall: 'a>ɔː', launch: 'au>ɔː', father: 'a>ɑː', figures: 'ure>ə',
+  buoy: 'uoy>ɔɪ', thorough: 'or>ʌr ough>ə',
+}

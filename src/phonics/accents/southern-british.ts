@@ -1,0 +1,151 @@
+// Southern British, derived from the dictionary's General American by rule and by named sets of words.
+// Source of the rules: Wells, Accents of English (1982), lexical sets, from memory.
+//
+//   r is said only before a vowel     car  kɑː      carry kæri      story stɔːri
+//   LOT and CLOTH are rounded         hot  hɒt      dog   dɒɡ       want  wɒnt
+//   BATH words have a long a          bath bɑːθ     dance dɑːns
+//   yod is kept after t d n           new  njuː     tune  tjuːn
+
+import { isVowel } from '../arpabet.ts'
+import type { RawUnit } from '../raw.ts'
+import { CONSONANTS } from './general-american.ts'
+import { BATH, CHANGES, SHORT_A, SHORT_O } from './southern-british-words.ts'
+import type { AccentRules } from './types.ts'
+
+const VOWELS: Readonly<Record<string, string>> = {
+  AA: 'ɑː', AE: 'æ', AH: 'ʌ', AO: 'ɔː', AW: 'aʊ', AY: 'aɪ', EH: 'ɛ', ER: 'ɜː', EY: 'eɪ', IH: 'ɪ', IY: 'iː', OW: 'əʊ',
+  OY: 'ɔɪ', UH: 'ʊ', UW: 'uː',
+}
+
+/** A vowel with the r that follows it: NEAR, SQUARE, START, NORTH, CURE, FIRE, POWER. */
+const WITH_R: Readonly<Record<string, string>> = {
+  'IH R': 'ɪə', 'IY R': 'ɪə', 'EH R': 'ɛə', 'AA R': 'ɑː', 'AO R': 'ɔː', 'UH R': 'ʊə', 'Y UH R': 'jʊə', 'AE R': 'ær',
+  'AY ER': 'aɪə', 'AY R': 'aɪə', 'AW ER': 'aʊə', 'AW R': 'aʊə', 'EY ER': 'eɪə', 'W AA R': 'wɑː', 'W AY ER': 'waɪə',
+  'OY R': 'ɔɪə', 'Y ER': 'jə', 'IY EY': 'ieɪ',
+}
+
+interface Place {
+  readonly units: readonly RawUnit[]
+  readonly at: number
+  readonly words: readonly [word: string, stem: string]
+}
+
+const isIn = (set: ReadonlySet<string>, place: Place): boolean => place.words.some((word) => set.has(word))
+
+const nextSound = ({ units, at }: Place): string => units.slice(at + 1).find((unit) => unit.phones.length > 0)?.phones[0] ?? ''
+
+const previousSound = ({ units, at }: Place): string => {
+  for (let k = at - 1; k >= 0; k--) {
+    const phone = units[k]?.phones.at(-1)
+    if (phone) return phone
+  }
+  return ''
+}
+
+function toSound(place: Place): string {
+  const unit = place.units[place.at] as RawUnit
+  const phones = unit.phones.join(' ')
+  const letters = unit.base ?? unit.letters
+  if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : ''
+  if (phones === 'ER') return toStrongR(unit, letters, place)
+  const withR = WITH_R[phones]
+  if (withR) return toVowelWithR(withR, letters, place)
+  if (phones === 'AA' || phones === 'AO') return toOpenO(phones, letters, place)
+  if (phones === 'AE') return /^(a|a_e|au|al)$/.test(letters) && isIn(BATH, place) ? 'ɑː' : 'æ'
+  if (letters === 'a' && phones === 'EH' && nextSound(place) === 'R') return 'æ'
+  if (/^(UW|UH|UW W|AH W)$/.test(phones)) return toU(phones, letters, place)
+  if ((phones === 'IY' || phones === 'IH') && letters === 'e' && nextSound(place) === 'R' && unit.stress) return 'ɪə'
+  return toPlain(unit)
+}
+
+/** NURSE strong, LETTER weak; /ʌr/ in `hurry`, `worry`, `courage`. */
+function toStrongR(unit: RawUnit, letters: string, place: Place): string {
+  const linked = isVowel(nextSound(place)) ? 'r' : ''
+  if (unit.kind === 'inflection' || !unit.stress) return `ə${linked}`
+  const doubled = /^(urr|orr|our)$/.test(letters) && unit.base === undefined
+  return linked && doubled && !/^(furr|purr)/.test(place.words[0]) ? 'ʌr' : `ɜː${linked}`
+}
+
+function toVowelWithR(sound: string, letters: string, place: Place): string {
+  if (!isVowel(nextSound(place)) || sound.endsWith('r')) return sound
+  if (sound === 'ɛə' && isIn(SHORT_A, place)) return 'ær'
+  if (sound === 'ɛə' && letters === 'er') return 'ɛr'
+  if (sound === 'ɪə' && /^(ir|irr|yr)$/.test(letters)) return 'ɪr'
+  if (sound === 'ɔː' && isIn(SHORT_O, place)) return 'ɒr'
+  if (sound === 'ɑː' && letters === 'or') return 'ɒr'
+  return `${sound}r`
+}
+
+/** LOT /ɒ/, CLOTH /ɒ/, THOUGHT /ɔː/ and PALM /ɑː/, told apart by the letters and by a w before them. */
+function toOpenO(phones: string, letters: string, place: Place): string {
+  if (letters === 'o' || letters === 'o_e' || letters === 'ow' || letters === 'oh') return 'ɒ'
+  if (letters === 'ou') return 'ɒ'
+  if (letters === 'a' || letters === 'ea') return toOpenA(phones, place)
+  if (letters === 'au' && isIn(SHORT_O, place)) return 'ɒ'
+  return /^(aa|ah|ao)$/.test(letters) && phones === 'AA' ? 'ɑː' : 'ɔː'
+}
+
+function toOpenA(phones: string, place: Place): string {
+  const next = place.units[place.at + 1]?.letters ?? ''
+  if (next === 'lk') return 'ɔː'
+  if (previousSound(place) === 'W') return phones === 'AO' && /^l/.test(next) ? 'ɔː' : 'ɒ'
+  return phones === 'AO' ? 'ɔː' : 'ɑː'
+}
+
+/** GOOSE keeps its yod after t, d and n where the letters are u, ew, ue, eu: `new`, `tune`, `student`. */
+function toU(phones: string, letters: string, place: Place): string {
+  const plain = phones === 'UH' ? 'ʊ' : 'uː'
+  const before = place.units[place.at - 1]
+  const joins = /^(u|u_e|ue|ew|eu|ure|ur)$/.test(letters) && before !== undefined && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
+  return joins && before?.letters !== 'tt' ? `j${plain}` : plain
+}
+
+function toPlain(unit: RawUnit): string {
+  let seen = false
+  let sound = ''
+  for (const phone of unit.phones) {
+    if (!isVowel(phone)) {
+      if (phone !== 'W' || !seen) sound += CONSONANTS[phone] ?? ''
+      continue
+    }
+    const weak = seen || unit.stress === 0 || unit.stress === undefined
+    if (phone === 'AH' && seen) continue
+    sound += weak && phone === 'AH' ? 'ə' : weak && phone === 'ER' ? 'ə' : (VOWELS[phone] ?? '')
+    seen = true
+  }
+  return sound
+}
+
+/** Applies `a>ɒ a2>ə` to the sounds of a word's units. */
+function change(sounds: readonly string[], units: readonly RawUnit[], changes: string): readonly string[] {
+  const mended = [...sounds]
+  for (const one of changes.split(' ')) {
+    const [, letters = '', nth = '1', sound = ''] = /^(\D+?)(\d?)>(.*)$/.exec(one) ?? []
+    let left = Number(nth || '1')
+    units.forEach((unit, at) => {
+      if ((unit.base ?? unit.letters) === letters && --left === 0) mended[at] = sound
+    })
+  }
+  return mended
+}
+
+/**
+ * Sounds taught as one: an r before a vowel belongs to the next syllable (`story` has the `or` of `for`), and the strong
+ * `e` of `hero` is the e of `me`.
+ */
+function toTaught(units: readonly RawUnit[], at: number, sound: string): string {
+  const unit = units[at] as RawUnit
+  const letters = unit.base ?? unit.letters
+  if (letters === 'e' && sound === 'ɪə') return 'iː'
+  return sound.length > 1 && /[ɑɔɜəɪʊ]ː?ə?r$/.test(sound) ? sound.slice(0, -1) : sound
+}
+
+export const southernBritish: AccentRules = {
+  toSounds(units, word, stem) {
+    const words = [word, stem] as const
+    const sounds = units.map((_, at) => toSound({ units, at, words }))
+    const changes = CHANGES[word] ?? CHANGES[stem]
+    return changes === undefined ? sounds : change(sounds, units, changes)
+  },
+  toTaught,
+}

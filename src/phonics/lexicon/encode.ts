@@ -1,0 +1,88 @@
+// Writes the lexicon file from aligned words. Used when the package is built.
+
+import { CLOSE } from '../lattice.ts'
+import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
+
+export type LexiconEntry =
+  | { readonly word: string; readonly readings: readonly { readonly stress: string; readonly path: readonly number[] }[] }
+  | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
+
+export interface LexiconSource {
+  /** Row lines `letters TAB sounds`, by row id. */
+  readonly rows: readonly string[]
+  /** In order of their words. */
+  readonly entries: readonly LexiconEntry[]
+  readonly model: Uint8Array
+}
+
+/** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
+export function encodeLexicon(source: LexiconSource): Uint8Array {
+  const codes = toCodes(source)
+  const patterns = toPatterns(source.entries)
+  if (patterns.length >= INFLECTED) throw new Error(`${patterns.length} stress patterns do not fit one byte`)
+  const { words, blocks } = encodeWords(source.entries, codes, patterns)
+  const text = new TextEncoder()
+  const byCode = [...codes].sort((x, y) => x[1] - y[1]).map(([id]) => source.rows[id] ?? '')
+  return join([text.encode(byCode.join('\n')), text.encode(patterns.join('\n')), blocks, words, source.model])
+}
+
+/** Codes from 1, the most used row first, so that most take one byte. */
+function toCodes(source: LexiconSource): Map<number, number> {
+  const counts = source.rows.map((_, id) => ({ id, count: 0 }))
+  for (const entry of source.entries) {
+    if (!('readings' in entry)) continue
+    for (const { path } of entry.readings) for (const id of path) if (id !== CLOSE) (counts[id] as { count: number }).count++
+  }
+  return new Map(counts.sort((x, y) => y.count - x.count || x.id - y.id).map(({ id }, at) => [id, at + 1]))
+}
+
+function toPatterns(entries: readonly LexiconEntry[]): string[] {
+  const counts = new Map<string, number>()
+  for (const entry of entries) {
+    if ('readings' in entry) for (const { stress } of entry.readings) counts.set(stress, (counts.get(stress) ?? 0) + 1)
+  }
+  return [...counts].sort((x, y) => y[1] - x[1] || (x[0] < y[0] ? -1 : 1)).map(([pattern]) => pattern)
+}
+
+function encodeWords(entries: readonly LexiconEntry[], codes: ReadonlyMap<number, number>, patterns: readonly string[]) {
+  const number = new Map(patterns.map((pattern, at) => [pattern, at]))
+  const bytes: number[] = []
+  const offsets: number[] = []
+  let before = ''
+  entries.forEach((entry, index) => {
+    if (index % BLOCK === 0) {
+      offsets.push(bytes.length)
+      before = ''
+    }
+    let shared = 0
+    while (shared < before.length && before[shared] === entry.word[shared]) shared++
+    const payload = 'readings' in entry
+      ? entry.readings.flatMap(({ stress, path }) => [number.get(stress) ?? 0, ...path.flatMap((id) => toBytes(id, codes))])
+      : [INFLECTED, entry.ending * 4 + entry.change, entry.mask]
+    bytes.push(shared, entry.word.length - shared, ...[...entry.word.slice(shared)].map((c) => c.charCodeAt(0)), payload.length, ...payload)
+    before = entry.word
+  })
+  const blocks = new Uint8Array(offsets.length * 4)
+  const view = new DataView(blocks.buffer)
+  offsets.forEach((offset, at) => { view.setUint32(at * 4, offset, true) })
+  return { words: Uint8Array.from(bytes), blocks }
+}
+
+function toBytes(id: number, codes: ReadonlyMap<number, number>): number[] {
+  const code = id === CLOSE ? CLOSE_CODE : (codes.get(id) ?? 0)
+  return code < WIDE ? [code] : [WIDE + ((code - WIDE) >> 8), (code - WIDE) & 255]
+}
+
+function join(sections: readonly Uint8Array[]): Uint8Array {
+  const length = sections.reduce((sum, section) => sum + section.length, HEADER)
+  const bytes = new Uint8Array(length)
+  bytes.set([...MAGIC, VERSION])
+  const view = new DataView(bytes.buffer)
+  let at = HEADER
+  sections.forEach((section, k) => {
+    bytes.set(section, at)
+    at += section.length
+    view.setUint32(8 + k * 4, at, true)
+  })
+  return bytes
+}

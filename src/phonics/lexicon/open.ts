@@ -1,0 +1,145 @@
+// Opens the lexicon file and finds words in it, in place: no list of words is ever built.
+
+import { CLOSE } from '../lattice.ts'
+import { readRows, type Row } from '../rows.ts'
+import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
+
+/** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
+export type Stored =
+  | { readonly readings: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[] }
+  | { readonly ending: number; readonly change: number; readonly mask: number }
+
+export interface Lexicon {
+  /** The table of correspondences; a row's id is its place. */
+  readonly rows: readonly Row[]
+  /** How many words it holds. */
+  readonly size: number
+  /** The guesser's model, as bytes. */
+  readonly model: Uint8Array
+  /** The place of a lower-case word in the order of all words, or -1. */
+  indexOf(word: string): number
+  /** The word at a place; empty outside. */
+  wordAt(index: number): string
+  find(word: string): Stored | undefined
+  /** All words in order: a new list at each call. */
+  words(): string[]
+}
+
+const DIGITS = [0, 1, 2] as const
+
+/** Opens the bytes of a lexicon file. Throws a plain error where they are none or of another version. */
+export function openLexicon(bytes: Uint8Array): Lexicon {
+  if (MAGIC.some((byte, at) => bytes[at] !== byte)) throw new Error('this is not a lexicon file')
+  if (bytes[4] !== VERSION) throw new Error(`the lexicon file is of version ${bytes[4]}, not ${VERSION}: build the package again`)
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  const end = (k: number) => (k < 0 ? HEADER : view.getUint32(8 + k * 4, true))
+  const section = (k: number) => bytes.subarray(end(k - 1), end(k))
+  const text = new TextDecoder()
+  const rows = readRows(text.decode(section(0)))
+  const patterns = text.decode(section(1)).split('\n').map((line) => Array.from(line, (digit) => DIGITS[Number(digit)] ?? 0))
+  const blocks = end(1)
+  const count = (end(2) - blocks) / 4
+  const words = section(3)
+  const blockAt = (block: number) => view.getUint32(blocks + block * 4, true)
+  const letters = new Uint8Array(256)
+
+  /** Steps over the word at `at`, leaving its letters in `letters`; gives its length and where its payload lies. */
+  function step(at: number): { length: number; payload: number; next: number } {
+    const shared = words[at] ?? 0
+    const more = words[at + 1] ?? 0
+    for (let k = 0; k < more; k++) letters[shared + k] = words[at + 2 + k] ?? 0
+    const payload = at + 2 + more + 1
+    return { length: shared + more, payload, next: payload + (words[payload - 1] ?? 0) }
+  }
+
+  /** Below 0 where the letters in hand sort before the word, 0 where they are the word. */
+  function compare(length: number, word: string): number {
+    const least = Math.min(length, word.length)
+    for (let k = 0; k < least; k++) {
+      const difference = (letters[k] ?? 0) - word.charCodeAt(k)
+      if (difference !== 0) return difference
+    }
+    return length - word.length
+  }
+
+  function locate(word: string): { index: number; payload: number } | undefined {
+    let low = 0
+    let high = count - 1
+    while (low < high) {
+      const middle = (low + high + 1) >> 1
+      if (compare(step(blockAt(middle)).length, word) <= 0) low = middle
+      else high = middle - 1
+    }
+    const stop = low + 1 < count ? blockAt(low + 1) : words.length
+    for (let at = blockAt(low), k = 0; at < stop; k++) {
+      const { length, payload, next } = step(at)
+      const order = compare(length, word)
+      if (order === 0) return { index: low * BLOCK + k, payload }
+      if (order > 0) return undefined
+      at = next
+    }
+    return undefined
+  }
+
+  /** All words at once: the letters in hand are shared with every other look-up, so no lazy walk may hold them. */
+  function toWords(): string[] {
+    const all: string[] = []
+    for (let at = 0; at < words.length; ) {
+      const { length, next } = step(at)
+      all.push(String.fromCharCode(...letters.subarray(0, length)))
+      at = next
+    }
+    return all
+  }
+
+  const last = count > 0 ? countBlock(blockAt(count - 1)) : 0
+  function countBlock(from: number): number {
+    let n = 0
+    for (let at = from; at < words.length; n++) at = step(at).next
+    return n
+  }
+
+  return {
+    rows,
+    size: count > 0 ? (count - 1) * BLOCK + last : 0,
+    model: section(4),
+    indexOf: (word) => (word.length > 200 ? -1 : (locate(word)?.index ?? -1)),
+    wordAt(index) {
+      const block = Math.floor(index / BLOCK)
+      if (index < 0 || block >= count) return ''
+      let at = blockAt(block)
+      for (let k = 0; at < words.length; k++) {
+        const { length, next } = step(at)
+        if (k === index % BLOCK) return String.fromCharCode(...letters.subarray(0, length))
+        at = next
+      }
+      return ''
+    },
+    find(word) {
+      const found = word === '' || word.length > 200 ? undefined : locate(word)
+      return found && decode(words, found.payload, word.length, rows, patterns)
+    },
+    words: toWords,
+  }
+}
+
+function decode(words: Uint8Array, payload: number, length: number, rows: readonly Row[], patterns: readonly (readonly (0 | 1 | 2)[])[]): Stored {
+  const end = payload + (words[payload - 1] ?? 0)
+  if (words[payload] === INFLECTED) {
+    const packed = words[payload + 1] ?? 0
+    return { ending: packed >> 2, change: packed & 3, mask: words[payload + 2] ?? 0 }
+  }
+  const readings: { path: number[]; stress: readonly (0 | 1 | 2)[] }[] = []
+  for (let at = payload; at < end; ) {
+    const stress = patterns[words[at++] ?? 0] ?? []
+    const path: number[] = []
+    for (let used = 0; used < length && at < end; ) {
+      let code = words[at++] ?? 0
+      if (code >= WIDE) code = WIDE + ((code - WIDE) << 8) + (words[at++] ?? 0)
+      path.push(code === CLOSE_CODE ? CLOSE : code - 1)
+      used += code === CLOSE_CODE ? 1 : (rows[code - 1]?.head.length ?? 1)
+    }
+    readings.push({ path, stress })
+  }
+  return { readings }
+}

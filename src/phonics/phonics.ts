@@ -1,0 +1,83 @@
+// The engine in one accent: any word as written → its careful readings.
+
+import { findHeteronym } from './heteronyms/table.ts'
+import type { Lexicon } from './lexicon/open.ts'
+import { createSpelling, type Cutting, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
+import { toReading } from './to-reading.ts'
+import type { Accent, Phonics, Reading, Span, WordReadings } from './types.ts'
+
+/** Engines share what does not depend on the accent: make one spelling for all of them. */
+export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelling = createSpelling(lexicon)): Phonics {
+  const cache = new Map<string, WordReadings>()
+  return {
+    accent,
+    read(word) {
+      const known = cache.get(word)
+      if (known) return known
+      const readings = readWord(word, accent, spelling)
+      cache.set(word, readings)
+      return readings
+    },
+  }
+}
+
+const MARKS = /\p{M}/u
+
+/** The word in plain small letters, and where each of them stands in the word as written. */
+function fold(word: string): { letters: string; places: readonly number[] } {
+  let letters = ''
+  const places: number[] = []
+  for (let at = 0; at < word.length; at++) {
+    const plain = (word[at] as string).normalize('NFD')[0]?.toLowerCase() ?? ''
+    if (MARKS.test(plain) || plain === '\u00ad') continue
+    letters += /[’‘ʼ]/.test(plain) ? "'" : /[‐‑–]/.test(plain) ? '-' : plain
+    places.push(at)
+  }
+  return { letters, places: [...places, word.length] }
+}
+
+function readWord(word: string, accent: Accent, spelling: Spelling): WordReadings {
+  const { letters, places } = fold(word)
+  const { source, cuttings } = spellParts(letters, spelling)
+  const forms = findHeteronym(letters)?.forms
+  const plain = letters.length === word.length
+  const readings = cuttings.map(({ raw, stem }, at): Reading => {
+    const reading = toReading(raw, letters, stem, accent)
+    const form = forms?.[at]?.form
+    const placed = plain ? reading : place(reading, places, word)
+    return form === undefined ? placed : { ...placed, form }
+  })
+  return { word, source, readings: distinct(readings), heteronym: forms !== undefined && readings.length > 1 }
+}
+
+/** The parts of a hyphenated word are read one by one; a leading or closing apostrophe says nothing. */
+function spellParts(letters: string, spelling: Spelling): Spelled {
+  if (!/[a-z]/.test(letters)) return { source: 'guess', cuttings: [] }
+  if (!letters.includes('-')) return spelling.spell(letters)
+  let whole: readonly Cutting[] = [{ raw: { units: [] }, stem: '' }]
+  let source: Spelled['source'] = 'dictionary'
+  let at = 0
+  for (const part of letters.split('-')) {
+    if (part !== '') {
+      const spelled = spelling.spell(part)
+      if (spelled.source === 'guess') source = 'guess'
+      whole = joinCuttings(whole, spelled.cuttings, at)
+    }
+    at += part.length + 1
+  }
+  return { source, cuttings: whole }
+}
+
+function place(reading: Reading, places: readonly number[], word: string): Reading {
+  const toSpan = ([from, to]: Span): Span => [places[from] ?? word.length, places[to] ?? word.length]
+  return { ...reading, units: reading.units.map((unit) => ({ ...unit, spans: unit.spans.map(toSpan) })) }
+}
+
+/** Of readings alike in this accent, the first. */
+function distinct(readings: readonly Reading[]): readonly Reading[] {
+  const seen = new Set<string>()
+  return readings.filter(({ units, form }) => {
+    const key = `${form ?? ''} ${units.map((unit) => `${unit.letters}=${unit.sound}`).join(' ')}`
+    return !seen.has(key) && seen.add(key)
+  })
+}

@@ -1,0 +1,81 @@
+// A word cut into units before an accent is put on it: letters with their sounds as the dictionary writes them.
+
+import { isVowel } from './arpabet.ts'
+import { CLOSE } from './lattice.ts'
+import type { Row } from './rows.ts'
+import type { Span, UnitKind } from './types.ts'
+
+/** One unit, with ARPAbet sounds. */
+export interface RawUnit {
+  readonly letters: string
+  readonly spans: readonly Span[]
+  readonly phones: readonly string[]
+  readonly kind: UnitKind
+  /** Stress of its vowel, where it has one. */
+  readonly stress?: 0 | 1 | 2
+  /** The grapheme before an ending changed its spelling: `n` for the `nn` of `running`. */
+  readonly base?: string
+  /** On an ending: how it changed the word before it. */
+  readonly change?: Change
+}
+
+export type Change = 'double' | 'drop-e' | 'y-to-i'
+
+export interface RawReading {
+  readonly units: readonly RawUnit[]
+}
+
+/** Lays a path of rows over a word. `stress` holds one digit a vowel sound, in order. */
+export function toRawReading(word: string, path: readonly number[], rows: readonly Row[], stress: readonly (0 | 1 | 2)[]): RawReading {
+  const units: RawUnit[] = []
+  let at = 0
+  let vowels = 0
+  for (const id of path) {
+    if (id === CLOSE) {
+      closeSplit(units, at)
+      at += 1
+      continue
+    }
+    const row = rows[id] as Row
+    const count = row.phones.filter(isVowel).length
+    const marks = stress.slice(vowels, vowels + count)
+    units.push({
+      letters: row.letters,
+      spans: [[at, at + row.head.length]],
+      phones: row.phones,
+      kind: row.phones.length === 0 ? 'silent' : 'correspondence',
+      ...(count > 0 ? { stress: toStrongest(marks) } : {}),
+    })
+    vowels += count
+    at += row.head.length
+  }
+  return { units: shareFinalE(units, word) }
+}
+
+/** Of the marks of a unit with two vowel sounds, the strongest: `ire` in `fire` is stressed. */
+const toStrongest = (marks: readonly (0 | 1 | 2)[]): 0 | 1 | 2 => (marks.includes(1) ? 1 : marks.includes(2) ? 2 : 0)
+
+function closeSplit(units: RawUnit[], at: number): void {
+  for (let k = units.length - 1; k >= 0; k--) {
+    const unit = units[k] as RawUnit
+    if (!unit.letters.includes('_')) continue
+    units[k] = { ...unit, spans: [...unit.spans, [at, at + 1]] }
+    return
+  }
+}
+
+const LONG: ReadonlyMap<string, readonly string[]> = new Map([
+  ['a', ['EY']], ['e', ['IY']], ['i', ['AY']], ['o', ['OW']], ['u', ['UW', 'Y UW']], ['y', ['AY']],
+])
+
+/**
+ * In `cage` and `huge` one final e does two jobs: it makes the vowel long and the g soft. The letter stays with `ge`,
+ * and the vowel is drawn as `a_e` all the same, as a teacher draws it.
+ */
+function shareFinalE(units: readonly RawUnit[], word: string): readonly RawUnit[] {
+  const last = units.at(-1)
+  const before = units.at(-2)
+  if (!last || !before || last.letters !== 'ge' || !word.endsWith('ge')) return units
+  if (!LONG.get(before.letters)?.includes(before.phones.join(' '))) return units
+  return [...units.slice(0, -2), { ...before, letters: `${before.letters}_e` }, last]
+}

@@ -1,0 +1,145 @@
+// How any word is cut into units, whatever the accent: from the lexicon, by its parts and endings, or by guessing.
+
+import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from './inflect.ts'
+import { guessPaths } from './guess/guess.ts'
+import { openModel } from './guess/model.ts'
+import { toRowSet } from './lattice.ts'
+import type { Lexicon } from './lexicon/open.ts'
+import { type RawReading, type RawUnit, toRawReading } from './raw.ts'
+import { isVowel } from './arpabet.ts'
+
+/** One way to cut a word, with the word that its ending was put on (the word itself where it has none). */
+export interface Cutting {
+  readonly raw: RawReading
+  readonly stem: string
+}
+
+export interface Spelled {
+  readonly source: 'dictionary' | 'guess'
+  readonly cuttings: readonly Cutting[]
+}
+
+const NOTHING: Spelled = { source: 'guess', cuttings: [] }
+
+/** How many nats a second guess may be dearer than the first and still be plausible. */
+const PLAUSIBLE = 2.3
+const MOST_GUESSES = 4
+/** Longer words are not guessed: no child's book has one, and no reading would mean anything. */
+const LONGEST_GUESS = 60
+
+export interface Spelling {
+  /** A word of small letters a–z and inner apostrophes. Cached. */
+  spell(word: string): Spelled
+}
+
+export function createSpelling(lexicon: Lexicon): Spelling {
+  const set = toRowSet(lexicon.rows)
+  const model = openModel(lexicon.model)
+  const cache = new Map<string, Spelled>()
+
+  function spell(word: string): Spelled {
+    const known = cache.get(word)
+    if (known) return known
+    const spelled = findStored(word) ?? findOwner(word) ?? findInflected(word) ?? findCompound(word) ?? guess(word)
+    cache.set(word, spelled)
+    return spelled
+  }
+
+  function findStored(word: string): Spelled | undefined {
+    const stored = lexicon.find(word)
+    if (!stored) return undefined
+    if ('readings' in stored) {
+      const cuttings = stored.readings.map(({ path, stress }) => ({ raw: toRawReading(word, path, lexicon.rows, stress), stem: word }))
+      return { source: 'dictionary', cuttings }
+    }
+    const ending = ENDINGS[stored.ending]
+    const change = CHANGES[stored.change]
+    const inflection = findInflections(word).find((one) => one.ending === ending && one.change === change)
+    if (!inflection) return undefined
+    const stem = findStored(inflection.stem)?.cuttings.filter((_, k) => (stored.mask >> k) & 1) ?? []
+    return { source: 'dictionary', cuttings: toInflected(stem, inflection) }
+  }
+
+  /** Any word or name can own something: `Zub's`, `the boys'`. */
+  function findOwner(word: string): Spelled | undefined {
+    if (word.endsWith("s'")) {
+      const plural = spell(word.slice(0, -1))
+      const mark: RawUnit = { letters: "'", spans: [[word.length - 1, word.length]], phones: [], kind: 'inflection' }
+      return { ...plural, cuttings: plural.cuttings.map(({ raw, stem }) => ({ raw: { units: [...raw.units, mark] }, stem })) }
+    }
+    if (!word.endsWith("'s") || word.length < 3) return undefined
+    const stem = spell(word.slice(0, -2))
+    return { ...stem, cuttings: toInflected(stem.cuttings, { stem: word.slice(0, -2), ending: "'s", change: 'none' }) }
+  }
+
+  /** A known stem with a regular ending: `yakking`. */
+  function findInflected(word: string): Spelled | undefined {
+    for (const inflection of findInflections(word)) {
+      if (inflection.stem.length < 3) continue
+      const stem = findStored(inflection.stem)
+      const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
+      if (cuttings.length > 0) return { source: 'dictionary', cuttings }
+    }
+    return undefined
+  }
+
+  /** Two known words of three letters and more, the first as long as can be: `henhouse`. */
+  function findCompound(word: string): Spelled | undefined {
+    for (let at = word.length - 3; at >= 3; at--) {
+      const second = lexicon.find(word.slice(at)) && findStored(word.slice(at))
+      const first = second && findStored(word.slice(0, at))
+      if (!first || !second) continue
+      const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
+      if (cuttings.length > 0) return { source: 'dictionary', cuttings }
+    }
+    return undefined
+  }
+
+  function guess(word: string): Spelled {
+    if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word)) return NOTHING
+    const whole = guessPaths(set, model, word, MOST_GUESSES)
+    const best = whole[0]?.cost ?? 0
+    const cuttings = whole.filter((one) => one.cost <= best + PLAUSIBLE)
+      .map(({ path }) => ({ raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)), stem: word }))
+    return { source: 'guess', cuttings: [...guessInflected(word), ...cuttings] }
+  }
+
+  /** `zubbed` is first read as `zub` with an ending. */
+  function guessInflected(word: string): readonly Cutting[] {
+    for (const inflection of findInflections(word)) {
+      const { stem, ending, change } = inflection
+      const isPlain = change === 'none' && (ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem))
+      if (stem.length < 3 || ending === 'er' || ending === 'est' || !(isPlain || change === 'double')) continue
+      const [path] = guessPaths(set, model, stem, 1)
+      if (!path) continue
+      const raw = toRawReading(stem, path.path, lexicon.rows, toGuessedStress(path.path, lexicon))
+      return toInflected([{ raw, stem }], inflection)
+    }
+    return []
+  }
+
+  return { spell }
+}
+
+function toInflected(stems: readonly Cutting[], inflection: Inflection): readonly Cutting[] {
+  return stems.flatMap(({ raw }) => {
+    const word = inflect(raw, inflection.stem.length, inflection)
+    return word ? [{ raw: word, stem: inflection.stem }] : []
+  })
+}
+
+/** Every pair of readings of two parts, at most four: for compounds and hyphenated words. */
+export function joinCuttings(first: readonly Cutting[], second: readonly Cutting[], at: number): readonly Cutting[] {
+  const shift = (unit: RawUnit): RawUnit => ({ ...unit, spans: unit.spans.map(([from, to]) => [from + at, to + at] as const) })
+  return first.flatMap((one) =>
+    second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
+  ).slice(0, 4)
+}
+
+/** Guessed stress: the first full vowel is strong, other vowels are weak. */
+function toGuessedStress(path: readonly number[], lexicon: Lexicon): readonly (0 | 1 | 2)[] {
+  const vowels = path.flatMap((id) => lexicon.rows[id]?.phones.filter(isVowel).map((phone) => ({ phone, letters: lexicon.rows[id]?.letters ?? '' })) ?? [])
+  const isWeak = ({ phone, letters }: { phone: string; letters: string }) => phone === 'AH' && !/^(u|o|ou|oo|o_e)$/.test(letters)
+  const strong = Math.max(0, vowels.findIndex((vowel) => !isWeak(vowel)))
+  return vowels.map((_, k) => (k === strong ? 1 : 0))
+}

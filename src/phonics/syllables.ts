@@ -1,0 +1,119 @@
+// Cuts a word into syllables as teachers do: rab-bit, pic-nic, ti-ger, ta-ble, pock-et, jump-ing.
+//
+//   doubled letters part        rab|bit     a single consonant closes a short vowel      riv|er
+//   ck, sh, th … stay together  pock|et     and opens the next syllable after a long one  ti|ger
+//   two consonants part         pic|nic     more: the next syllable takes what can begin a word  mon|ster
+//
+// Common practice, no source.
+
+import { isVowel } from './arpabet.ts'
+import type { RawUnit } from './raw.ts'
+
+interface Piece {
+  readonly start: number
+  readonly end: number
+  readonly unit: RawUnit
+}
+
+interface Nucleus {
+  /** Place of the unit among the pieces. */
+  readonly piece: number
+  /** Where its vowel letters begin and end in the word. */
+  readonly start: number
+  readonly end: number
+  readonly stress: 0 | 1 | 2
+  readonly isShort: boolean
+  /** The unit says consonants before its vowel (`tion`), so a syllable begins with it. */
+  readonly opens: boolean
+}
+
+const SHORT: ReadonlySet<string> = new Set(['AE', 'EH', 'IH', 'AH', 'UH', 'AA'])
+
+const ONSETS: ReadonlySet<string> = new Set(
+  ('B L,B R,D R,F L,F R,G L,G R,K L,K R,K W,P L,P R,S K,S L,S M,S N,S P,S T,S W,T R,T W,SH R,TH R,' +
+    'S K R,S P L,S P R,S T R,S K W').split(','),
+)
+
+/** Letter places where a new syllable begins, without 0, and the stress of each syllable. */
+export interface Cut {
+  readonly starts: readonly number[]
+  readonly stress: readonly (0 | 1 | 2)[]
+}
+
+export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
+  const pieces = units.map((unit) => ({ unit, start: unit.spans[0]?.[0] ?? 0, end: unit.spans.at(-1)?.[1] ?? 0 }))
+  const nuclei = pieces.flatMap((piece, at) => toNuclei(word, piece, at))
+  const starts: number[] = []
+  for (let k = 1; k < nuclei.length; k++) {
+    starts.push(findBoundary(word, pieces, nuclei[k - 1] as Nucleus, nuclei[k] as Nucleus))
+  }
+  return { starts, stress: nuclei.map((nucleus) => nucleus.stress) }
+}
+
+/** A unit has as many nuclei as vowel sounds: `ower` in `flower` has two. */
+function toNuclei(word: string, { unit, start, end }: Piece, piece: number): Nucleus[] {
+  const vowels = unit.phones.filter(isVowel)
+  const stress = unit.stress ?? 0
+  return vowels.map((vowel, k) => {
+    const opens = k === 0 && !isVowel(unit.phones[0] ?? '') && !/^[aeiouy]/.test(unit.letters)
+    const from = k === 0 ? start : toSecondStart(word, start, end)
+    return {
+      piece, start: from, end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
+      stress: k === 0 ? stress : 0, isShort: SHORT.has(vowel) && unit.phones.length === 1 && stress > 0, opens,
+    }
+  })
+}
+
+/** Where the second vowel of `ower` or `ire` begins: at its last vowel letter, a lone final e with the r before it. */
+function toSecondStart(word: string, start: number, end: number): number {
+  for (let at = end - 1; at > start; at--) {
+    if (word[at] === 'e' && at === end - 1 && end - start > 2) return at - 1
+    if (/[aeiou]/.test(word[at] ?? '')) return at
+  }
+  return Math.max(start + 1, end - 1)
+}
+
+function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): number {
+  if (left.piece === right.piece) return right.start
+  const isLe = pieces[right.piece]?.unit.letters === 'le' || pieces[right.piece]?.unit.letters === 're'
+  const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
+  const least = splitEnd(pieces[left.piece] as Piece)
+  const free = between.filter((piece) => piece.start >= least)
+  const at = right.opens ? right.start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
+  // The silent e of `home` in `homework` stays with its syllable.
+  return Math.max(at, free.length < between.length || between.length === 0 ? Math.min(least, right.start) : 0)
+}
+
+const splitEnd = (piece: Piece): number => piece.unit.spans.length > 1 ? piece.end : (piece.unit.spans[0]?.[1] ?? piece.end)
+
+const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
+
+function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
+  const last = free.at(-1)
+  if (!last) return right.start
+  if (isDouble(last)) return last.start + 1
+  return last.unit.letters === 'ck' ? right.start : last.start
+}
+
+function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
+  const [first, second] = free
+  if (!first) return right.start
+  if (!second) {
+    if (isDouble(first)) return first.start + 1
+    const stays = isEnding || left.isShort || first.unit.letters === 'x' || first.unit.letters === 'ck'
+    return stays ? right.start : first.start
+  }
+  if (isEnding) {
+    const last = free.at(-1) as Piece
+    return isDouble(last) ? last.start + 1 : right.start
+  }
+  const from = left.isShort || free.length > 2 ? 1 : 0
+  for (let k = from; k < free.length; k++) {
+    const onset = free.slice(k).flatMap((piece) => piece.unit.phones)
+    if (onset.length === 1 || ONSETS.has(onset.join(' '))) return toStart(free[k] as Piece)
+  }
+  return (free.at(-1) as Piece).start
+}
+
+/** Doubled letters part even inside a cluster: `ad-dress`. */
+const toStart = (piece: Piece): number => (isDouble(piece) ? piece.start + 1 : piece.start)

@@ -1,0 +1,66 @@
+// Puts an accent on a word's units: sounds in IPA, keys, syllables and the whole word in IPA.
+
+import { generalAmerican } from './accents/general-american.ts'
+import { southernBritish } from './accents/southern-british.ts'
+import type { AccentRules } from './accents/types.ts'
+import { isVowel } from './arpabet.ts'
+import type { RawReading, RawUnit } from './raw.ts'
+import { type Cut, cutSyllables } from './syllables.ts'
+import type { Accent, CorrespondenceKey, Reading, Unit } from './types.ts'
+
+const RULES: Readonly<Record<Accent, AccentRules>> = {
+  'general-american': generalAmerican,
+  'southern-british': southernBritish,
+}
+
+/** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
+const isReduced = (unit: RawUnit, count: number): boolean =>
+  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' &&
+  (unit.phones[0] === 'AH' || unit.phones[0] === 'ER' ? unit.phones.length === 1 && unit.phones[0] === 'AH' : unit.phones.join() === 'IH' && !/^[iy]/.test(unit.letters))
+
+/** @param stem the word without its ending, for sets of words that go by the stem. */
+export function toReading(raw: RawReading, word: string, stem: string, accent: Accent): Reading {
+  const rules = RULES[accent]
+  const sounds = rules.toSounds(raw.units, word, stem)
+  const cut = cutSyllables(word, raw.units)
+  const units = raw.units.map((unit, at): Unit => {
+    const sound = sounds[at] ?? ''
+    const key: CorrespondenceKey = `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`
+    return {
+      letters: unit.letters, spans: unit.spans, sound, kind: sound === '' ? 'silent' : unit.kind, key,
+      ...(unit.base === undefined ? {} : { base: unit.base }),
+      vowel: unit.phones.some(isVowel),
+      ...(isReduced(unit, cut.stress.length) ? { reduced: true as const } : {}),
+      ...(unit.stress === undefined ? {} : { stress: unit.stress }),
+    }
+  })
+  return { units, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
+}
+
+const toSyllables = (word: string, { starts }: Cut): string[] =>
+  [0, ...starts].map((start, k) => word.slice(start, starts[k]))
+
+/** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
+function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
+  if (stress.length < 2) return units.map((unit) => unit.sound).join('')
+  let ipa = ''
+  let syllable = 0
+  const marks = ['', 'ˈ', 'ˌ']
+  let pending = marks[stress[0] ?? 0] ?? ''
+  for (const unit of units) {
+    const end = unit.spans[0]?.[1] ?? 0
+    // A doubled letter is cut in two; its one sound is heard with the second half.
+    while (syllable < starts.length && (starts[syllable] ?? 0) < end && !(isBoth(unit) && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0))) {
+      syllable++
+      pending = marks[stress[syllable] ?? 0] ?? ''
+    }
+    if (unit.sound !== '') {
+      ipa += pending + unit.sound
+      pending = ''
+    }
+  }
+  return ipa
+}
+
+/** A unit with two vowel sounds (`ower`) may hold a cut inside, which is no new beginning. */
+const isBoth = (unit: Unit): boolean => unit.vowel
