@@ -11,7 +11,8 @@ export const IGNORE_FILES = ['.gitignore', '.battledoreignore'] as const
 const BY_FILES = `is left out by ${IGNORE_FILES.join(' or ')}`
 
 // Files that stand beside stories in a repository and are written for adults.
-const NOT_STORIES = /^(?:readme|changelog|licen[sc]e|contributing|code[-_]of[-_]conduct)(?:\.[\w-]+)*\.(?:md|markdown)$/i
+const NOT_STORIES =
+  /^(?:readme|changelog|licen[sc]e|contributing|code[-_]of[-_]conduct)(?:\.[\w-]+)*\.(?:md|markdown)$/i
 
 export type Decision = 'left out' | 'taken in' | undefined
 

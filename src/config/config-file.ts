@@ -1,6 +1,7 @@
 // Reads one config file: its settings, its overrides by pattern, what it leaves out and what it builds on.
 
 import type { Rule } from '../lint/types.ts'
+import { createLines } from '../story/lines.ts'
 import { report, toRaw } from './context.ts'
 import type { ReadContext } from './context.ts'
 import { readKeys } from './keys.ts'
@@ -21,7 +22,8 @@ export async function readConfigFile(
   // A byte order mark is no part of the YAML.
   const offset = source.text.startsWith('\uFEFF') ? 1 : 0
   const { tree, problems } = await parseYaml(source.text.slice(offset))
-  const context: ReadContext = { source, path, offset, rules, place: 'config', problems: [] }
+  const lines = createLines(source.text)
+  const context: ReadContext = { source, lines, path, offset, rules, place: 'config', problems: [] }
   const whole = tree ? '' : 'This file cannot be read: '
   for (const problem of problems) report(context, problem, whole + problem.message)
   const entries = tree ? readKeys(tree, Object.keys(configEntries), context) : new Map<string, Entry>()

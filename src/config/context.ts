@@ -1,6 +1,7 @@
 // What the readers of keys, values and rules share: the source, its path, and where problems go.
 
 import type { Rule } from '../lint/types.ts'
+import type { Lines } from '../story/lines.ts'
 import type { Range } from '../story/types.ts'
 import { toProblem } from './place.ts'
 import type { Entry, Tree } from './tree.ts'
@@ -8,6 +9,7 @@ import type { Problem, Source, Sourced } from './types.ts'
 
 export interface ReadContext {
   readonly source: Source
+  readonly lines: Lines
   /** The path to read by, where it is not the one shown. */
   readonly path?: string
   /** Where the YAML starts in the source; places in the tree count from there. */
@@ -28,13 +30,13 @@ export function report(
   message: string,
   more: { readonly severity?: Problem['severity']; readonly expected?: readonly string[] } = {},
 ): void {
-  context.problems.push(toProblem(context.source, toSourceRange(at, context), message, more))
+  context.problems.push(toProblem(context.source, toSourceRange(at, context), message, more, context.lines))
 }
 
 export function toSourced<T>(value: T, at: Range, context: ReadContext): Sourced<T> {
   const range = toSourceRange(at, context)
-  const { path, line, column } = toProblem(context.source, range, '')
-  const origin = context.place === 'config' ? `${path}:${line}:${column}` : `front matter, line ${line}`
+  const { line, column } = context.lines.toPoint(range.start)
+  const origin = context.place === 'config' ? `${context.source.path}:${line}:${column}` : `front matter, line ${line}`
   return { value, origin, at: range }
 }
 

@@ -1,6 +1,7 @@
 // Reads the front matter of a story: our keys are checked, those of other tools are let through.
 
 import type { Rule } from '../lint/types.ts'
+import { createLines } from '../story/lines.ts'
 import type { FrontMatter } from '../story/types.ts'
 import type { ReadContext } from './context.ts'
 import { report } from './context.ts'
@@ -21,7 +22,9 @@ export async function readFrontMatter(
 ): Promise<StorySettings> {
   if (!frontMatter) return NOTHING
   const { tree, problems } = await parseYaml(frontMatter.value)
-  const context: ReadContext = { source, offset: frontMatter.valueStart, rules, place: 'front matter', problems: [] }
+  const lines = createLines(source.text)
+  const offset = frontMatter.valueStart
+  const context: ReadContext = { source, lines, offset, rules, place: 'front matter', problems: [] }
   const whole = tree ? '' : 'The front matter cannot be read: '
   for (const problem of problems) report(context, problem, whole + problem.message)
   if (!tree) return { ...NOTHING, problems: context.problems }

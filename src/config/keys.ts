@@ -34,7 +34,8 @@ export function readKeys(tree: Tree, known: readonly string[], context: ReadCont
 
 /** The parser has told of the same key twice, but not of two spellings of it. */
 function reportTwin(entry: Entry, first: string | undefined, context: ReadContext): void {
-  if (entry.key !== first) report(context, entry.keyAt, `\`${entry.key}\` is the same setting as \`${first}\`, which counts`)
+  if (entry.key !== first)
+    report(context, entry.keyAt, `\`${entry.key}\` is the same setting as \`${first}\`, which counts`)
 }
 
 function reportUnknownKey(entry: Entry, key: string, known: readonly string[], context: ReadContext): void {

@@ -24,7 +24,8 @@ export interface ResolveInput {
  */
 export function resolveSettings(input: ResolveInput): Settings {
   const layers = [...toFolderLayers(input.chain, input.storyPath), input.frontMatter ?? {}, input.flags ?? {}]
-  const findLast = <K extends keyof Layer>(key: K): Layer[K] | undefined => layers.findLast((layer) => layer[key])?.[key]
+  const findLast = <K extends keyof Layer>(key: K): Layer[K] | undefined =>
+    layers.findLast((layer) => layer[key])?.[key]
   return {
     sequence: findLast('sequence') ?? toDefault(input.defaultSequence),
     step: findLast('step') ?? toDefault(undefined),
@@ -64,7 +65,8 @@ function toUnion(items: readonly Sourced<string>[]): readonly Sourced<string>[] 
 function resolveRule(rule: Rule, layers: readonly Layer[]): ResolvedRule {
   const said = layers.map((layer) => layer.rules?.[rule.id]).filter((one): one is RuleLayer => one !== undefined)
   const options = Object.entries(rule.options).map(
-    ([name, spec]) => [name, said.findLast((one) => one.options[name])?.options[name] ?? toDefault(spec.default)] as const,
+    ([name, spec]) =>
+      [name, said.findLast((one) => one.options[name])?.options[name] ?? toDefault(spec.default)] as const,
   )
   const severity = said.findLast((one) => one.severity)?.severity ?? toDefault(rule.severity)
   return { severity, options: Object.fromEntries(options) }

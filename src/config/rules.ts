@@ -3,6 +3,7 @@
 import type { Rule } from '../lint/types.ts'
 import { readRuleSetting } from '../lint/settings.ts'
 import { findNearest } from '../nearest.ts'
+import type { Range } from '../story/types.ts'
 import { isEmpty, report, toSourced } from './context.ts'
 import type { ReadContext } from './context.ts'
 import { toPlain } from './tree.ts'
@@ -34,7 +35,12 @@ function readRule(node: Tree, rule: Rule, context: ReadContext): RuleLayer {
   // What is left empty is as if it were not there.
   const given = node.kind === 'map' ? { ...node, entries: node.entries.filter((entry) => !isEmpty(entry)) } : node
   const { setting, problems } = readRuleSetting(rule, toPlain(given))
-  for (const { key, message } of problems) report(context, findBlamed(given, key, rule), message)
+  for (const { key, message } of problems) {
+    const blamed = findBlamed(given, key, rule)
+    const nearest = key === undefined || key === 'severity' ? findNearestSeverity(blamed) : undefined
+    const hint = nearest ? `. Did you mean \`${nearest}\`?` : ''
+    report(context, blamed, message + hint, { expected: nearest ? [nearest] : [] })
+  }
   const findPlace = (key: string): Tree => findEntry(given, key)?.value ?? given
   const options = Object.entries(setting.options ?? {}).map(
     ([name, value]) => [name, toSourced(value, findPlace(name), context)] as const,
@@ -43,8 +49,13 @@ function readRule(node: Tree, rule: Rule, context: ReadContext): RuleLayer {
   return { ...(severity ? { severity } : {}), options: Object.fromEntries(options) }
 }
 
+function findNearestSeverity(blamed: Range | Tree): string | undefined {
+  const given = 'kind' in blamed ? toPlain(blamed) : undefined
+  return typeof given === 'string' ? findNearest(given, ['off', 'warning', 'error']) : undefined
+}
+
 /** The value, or the key where it is the key that is wrong. */
-function findBlamed(node: Tree, key: string | undefined, rule: Rule) {
+function findBlamed(node: Tree, key: string | undefined, rule: Rule): Range | Tree {
   const entry = key === undefined ? undefined : findEntry(node, key)
   if (!entry) return node
   return key === 'severity' || entry.key in rule.options ? entry.value : entry.keyAt

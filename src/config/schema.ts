@@ -62,7 +62,13 @@ export const settingEntries = {
 
 const PATTERNS = 'must be a list of patterns as in .gitignore, such as ["drafts/", "*.old.md"]'
 const patterns = v.union(
-  [v.pipe(v.string(), v.transform((pattern) => [pattern])), v.array(v.string(PATTERNS), PATTERNS)],
+  [
+    v.pipe(
+      v.string(),
+      v.transform((pattern) => [pattern]),
+    ),
+    v.array(v.string(PATTERNS), PATTERNS),
+  ],
   PATTERNS,
 )
 

@@ -9,7 +9,8 @@ const MARKS = "_.!?()+&/;'’“”–…-"
 const QUOTED = `"[^"\\\\\\t\\n\\r]*"|'[^'\\t\\n\\r]*'`
 const NUMBER = '(?:0|[1-9]\\d{0,8})(?:\\.\\d{1,6})?(?![^,\\]\\s])'
 const DATE_OR_SHARE = '\\d{4}-\\d\\d-\\d\\d|\\d{1,3}%'
-const toValue = (marks: string) => `${QUOTED}|${DATE_OR_SHARE}|${NUMBER}|[${LETTER}](?:[${LETTER}\\d ${marks}]*[${LETTER}\\d${marks}])?`
+const toValue = (marks: string) =>
+  `${QUOTED}|${DATE_OR_SHARE}|${NUMBER}|[${LETTER}](?:[${LETTER}\\d ${marks}]*[${LETTER}\\d${marks}])?`
 const INLINE_ITEM = toValue(MARKS)
 const VALUE = toValue(`,${MARKS}`)
 

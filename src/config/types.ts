@@ -1,6 +1,6 @@
 // What configuration is made of: values with their origin, layers of them, and problems with their place.
 
-import type { OptionValue, Rule, Severity } from '../lint/types.ts'
+import type { OptionValue, Severity } from '../lint/types.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Range, StoryOptions } from '../story/types.ts'
 

@@ -82,13 +82,19 @@ function findIdleEnable(one: Switch, before: readonly Placed[]): readonly Switch
   return isNeeded ? [] : [toUnused(one, 'Nothing is disabled here that this switch could enable.')]
 }
 
-function findIdleParts(one: Switch, messages: readonly Silenceable[], ran: readonly string[]): readonly SwitchProblem[] {
+function findIdleParts(
+  one: Switch,
+  messages: readonly Silenceable[],
+  ran: readonly string[],
+): readonly SwitchProblem[] {
   const judged = ran.filter((rule) => isRuleOf(one, rule))
   if (judged.length === 0) return []
   if (messages.length === 0) {
     // Rules that did not run might have been silenced.
     const isWhole = one.rules.every(({ value }) => ran.includes(value))
-    return isWhole ? [toUnused(one, toWholeText(one))] : one.rules.filter(({ value }) => ran.includes(value)).map(toIdlePart)
+    return isWhole
+      ? [toUnused(one, toWholeText(one))]
+      : one.rules.filter(({ value }) => ran.includes(value)).map(toIdlePart)
   }
   const rules = one.rules.filter(({ value }) => ran.includes(value) && !messages.some(({ rule }) => rule === value))
   const words = one.words.filter((word) => !messages.some((message) => isWord(word, message)))

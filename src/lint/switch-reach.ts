@@ -37,7 +37,9 @@ function toLines({ start, end }: Range, source: string): Range {
 
 /** Whether a switch is about a message: its rule is named, or none is; its word is named, or none is. */
 export function isAbout(found: Switch, message: Silenceable): boolean {
-  return isRuleOf(found, message.rule) && (found.words.length === 0 || found.words.some((word) => isWord(word, message)))
+  return (
+    isRuleOf(found, message.rule) && (found.words.length === 0 || found.words.some((word) => isWord(word, message)))
+  )
 }
 
 export function isRuleOf(found: Switch, rule: string): boolean {

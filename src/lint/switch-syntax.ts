@@ -68,7 +68,10 @@ export function readSwitch(
   const problems = unknown.map((token) => toRuleProblem(token, ruleIds))
   // A switch that names only rules that do not exist must not silence all of them.
   if (unknown.length > 0 && rules.length === 0) return { problems }
-  return { found: { ...at, verb, reason, comment, rules: rules.map(toArgument), words: words.map(toArgument) }, problems }
+  return {
+    found: { ...at, verb, reason, comment, rules: rules.map(toArgument), words: words.map(toArgument) },
+    problems,
+  }
 }
 
 function toTokens(comment: StoryComment): { readonly tokens: readonly Token[]; readonly reason: string | undefined } {

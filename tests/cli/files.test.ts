@@ -31,12 +31,23 @@ async function find(files: Readonly<Record<string, string>>, given: readonly str
 }
 
 describe('files by name', () => {
-  it.each(['a hen.md', "Ned's.md", '"hen".md', 'two\nlines.md', '[hen].md', 'a*b?.md', '{a,b}.md', '!no.md', '(x).md', 'hen.txt', 'hen', '-hen.md', 'nid d’œuf.md'])(
-    'takes %j as it stands',
-    async (name) => {
-      expect(await find(toFiles(name, 'other.md'), [name])).toEqual({ files: [name], notices: [], problems: [] })
-    },
-  )
+  it.each([
+    'a hen.md',
+    "Ned's.md",
+    '"hen".md',
+    'two\nlines.md',
+    '[hen].md',
+    'a*b?.md',
+    '{a,b}.md',
+    '!no.md',
+    '(x).md',
+    'hen.txt',
+    'hen',
+    '-hen.md',
+    'nid d’œuf.md',
+  ])('takes %j as it stands', async (name) => {
+    expect(await find(toFiles(name, 'other.md'), [name])).toEqual({ files: [name], notices: [], problems: [] })
+  })
 
   it('keeps the order of the arguments and takes a file once', async () => {
     const found = await find(toFiles('b.md', 'a.md', 'x/c.md'), ['b.md', './a.md', 'x', 'b.md', 'x/../a.md', '-'])
@@ -62,7 +73,17 @@ describe('files by name', () => {
 describe('folders', () => {
   it('finds stories below, in order, without what is never one', async () => {
     const files = toFiles(
-      ...['b.md', 'a.md', 'a-b.md', 'a/b.md', 'B.MD', 'x/y/z.markdown', 'notes.txt', 'node_modules/p/a.md', '.hidden/a.md'],
+      ...[
+        'b.md',
+        'a.md',
+        'a-b.md',
+        'a/b.md',
+        'B.MD',
+        'x/y/z.markdown',
+        'notes.txt',
+        'node_modules/p/a.md',
+        '.hidden/a.md',
+      ],
       ...['README.md', 'x/readme.en.md', 'CHANGELOG.md', 'LICENSE.md', 'CODE_OF_CONDUCT.md', '.dot.md'],
     )
     const found = await find(files, [])
@@ -116,7 +137,16 @@ describe('patterns', () => {
 
 describe('ignore files', () => {
   const files = {
-    ...toFiles('a.md', 'a.old.md', 'drafts/b.md', 'x/a.old.md', 'x/keep.old.md', 'x/drafts/c.md', 'y/d.md', 'y/secret.md'),
+    ...toFiles(
+      'a.md',
+      'a.old.md',
+      'drafts/b.md',
+      'x/a.old.md',
+      'x/keep.old.md',
+      'x/drafts/c.md',
+      'y/d.md',
+      'y/secret.md',
+    ),
     '.gitignore': '*.old.md\ndrafts/\n',
     'x/.gitignore': '!keep.old.md\n!drafts/\n',
     'y/.gitignore': 'secret.md\n',
@@ -130,7 +160,12 @@ describe('ignore files', () => {
   })
 
   it('agrees with git', async () => {
-    const { io, cwd } = world({ ...files, 'y/.battledoreignore': '', 'z/drafts/.gitignore': '!e.md', ...toFiles('z/drafts/e.md') })
+    const { io, cwd } = world({
+      ...files,
+      'y/.battledoreignore': '',
+      'z/drafts/.gitignore': '!e.md',
+      ...toFiles('z/drafts/e.md'),
+    })
     execFileSync('git', ['init', '-q'], { cwd })
     const listed = execFileSync('git', ['ls-files', '-co', '--exclude-standard', '*.md'], { cwd, encoding: 'utf8' })
     const found = await findStories(['.'], io)
@@ -138,7 +173,13 @@ describe('ignore files', () => {
   })
 
   it('skips a named file with one notice', async () => {
-    const found = await find({ ...files, ...toFiles('README.md') }, ['a.md', 'drafts/b.md', 'drafts/b.md', 'README.md', 'drafts'])
+    const found = await find({ ...files, ...toFiles('README.md') }, [
+      'a.md',
+      'drafts/b.md',
+      'drafts/b.md',
+      'README.md',
+      'drafts',
+    ])
     expect(found.files).toEqual(['a.md'])
     expect(found.problems).toEqual([])
     expect(found.notices).toEqual([
@@ -149,7 +190,10 @@ describe('ignore files', () => {
   })
 
   it('takes in what a line with ! asks for', async () => {
-    const asked = { ...toFiles('README.md', '.box/a.md', 'node_modules/a.md'), '.battledoreignore': '!README.md\n!.box/\n' }
+    const asked = {
+      ...toFiles('README.md', '.box/a.md', 'node_modules/a.md'),
+      '.battledoreignore': '!README.md\n!.box/\n',
+    }
     expect((await find(asked, ['.'])).files).toEqual(['.box/a.md', 'README.md'])
   })
 

@@ -129,6 +129,9 @@ describe('writing', () => {
   it('does not take a folder for a file', () => {
     const { io, cwd } = world({ 'x/a.md': '' })
     expect(writeTextFile(join(cwd, 'x'), '', io, 'x')).toEqual({ ok: false, message: '`x` is a folder, not a file.' })
-    expect(writeTextFile(join(cwd, 'y/b.md'), '', io, 'y/b.md')).toEqual({ ok: false, message: '`y/b.md` is not there.' })
+    expect(writeTextFile(join(cwd, 'y/b.md'), '', io, 'y/b.md')).toEqual({
+      ok: false,
+      message: '`y/b.md` is not there.',
+    })
   })
 })

@@ -72,7 +72,10 @@ describe('the cascade', () => {
     ])
     const own = await resolve(files, '/lane/ducks/old/a.md', 'step: pink-3\n')
     expect(own.settings.step).toMatchObject({ value: 'pink-3', origin: 'front matter, line 2' })
-    const flagged = await resolve(files, '/lane/ducks/old/a.md', 'step: pink-3\n', { step: 'blue-2', sequence: 'x/s.yaml' })
+    const flagged = await resolve(files, '/lane/ducks/old/a.md', 'step: pink-3\n', {
+      step: 'blue-2',
+      sequence: 'x/s.yaml',
+    })
     expect(flagged.settings.step).toEqual({ value: 'blue-2', origin: '--step' })
     expect(flagged.settings.sequence).toEqual({ value: '/lane/x/s.yaml', origin: '--sequence' })
   })
@@ -92,7 +95,8 @@ describe('the cascade', () => {
     const { settings, problems } = await resolve(
       {
         '/lane/a/battledore.yaml': 'extends: ../base/shared.yaml\npages: 2\n',
-        '/lane/base/shared.yaml': 'pages: 3\nsequence: ./own.yaml\noverrides: [{files: "{old,odd}/**", step: pink-9}]\n',
+        '/lane/base/shared.yaml':
+          'pages: 3\nsequence: ./own.yaml\noverrides: [{files: "{old,odd}/**", step: pink-9}]\n',
       },
       '/lane/a/odd/x.md',
     )
@@ -105,8 +109,11 @@ describe('the cascade', () => {
   it.each([
     ['extends: b.yaml\n', 'battledore.yaml:1:10: error: `extends` names a file that is not there: `b.yaml`'],
     ['extends: battledore.yaml\n', 'battledore.yaml:1:10: error: `extends` leads back to itself: `battledore.yaml`'],
-    ['\uFEFFsetp: x\n', 'battledore.yaml:1:2: error: `setp` is not a setting. Did you mean `step`?'],
-    ['overrides: [{step: a}]\n', 'battledore.yaml:1:13: error: this override needs `files`: the patterns of the stories it is for'],
+    ['\uFEFFsetp: x\n', 'battledore.yaml:1:1: error: `setp` is not a setting. Did you mean `step`?'],
+    [
+      'overrides: [{step: a}]\n',
+      'battledore.yaml:1:13: error: this override needs `files`: the patterns of the stories it is for',
+    ],
     ['{"step": "pink-1", "pages": 9}', /^battledore.yaml:1:29: error: `pages` must be auto, rule .* not `9`$/],
     ['{"step": "pink-1"', /^battledore.yaml:1:\d+: error: This file cannot be read: /],
   ])('%j → a clear line', async (text, line) => {
@@ -121,7 +128,10 @@ describe('the cascade', () => {
   })
 
   it('uses one named config instead of those of folders', async () => {
-    const finder = toFinder({ ...files, '/lane/set/c.yaml': 'step: pink-7\noverrides: [{files: "*.md", pages: 1}]\n' }, { only: '/lane/set/c.yaml' })
+    const finder = toFinder(
+      { ...files, '/lane/set/c.yaml': 'step: pink-7\noverrides: [{files: "*.md", pages: 1}]\n' },
+      { only: '/lane/set/c.yaml' },
+    )
     const chain = await finder.findFor('/lane/ducks/a.md')
     const settings = resolveSettings({ chain, storyPath: '/lane/ducks/a.md', rules, defaultSequence: 's' })
     expect(settings.step.value).toBe('pink-7')
@@ -139,7 +149,9 @@ describe('the cascade', () => {
 
   it('shows every value with its origin, and hands the rules on', async () => {
     const { settings } = await resolve(files, '/lane/hen.md', 'count-title: false\n')
-    const rows = toSettingRows(settings).map(({ key, value, origin }) => `${key} = ${JSON.stringify(value)} (${origin})`)
+    const rows = toSettingRows(settings).map(
+      ({ key, value, origin }) => `${key} = ${JSON.stringify(value)} (${origin})`,
+    )
     expect(rows).toEqual([
       'sequence = "/lane/own.yaml" (battledore.yaml:3:11)',
       'step = "pink-1" (battledore.yaml:1:7)',
@@ -164,7 +176,10 @@ describe('the cascade', () => {
 
 describe('readFlags', () => {
   it('checks values as in files', () => {
-    const { layer, problems } = readFlags({ pages: '2', accent: 'amercan', 'readable share': '80%', names: 'Tam, Meg' }, '/lane')
+    const { layer, problems } = readFlags(
+      { pages: '2', accent: 'amercan', 'readable share': '80%', names: 'Tam, Meg' },
+      '/lane',
+    )
     expect(layer.pages).toEqual({ value: 2, origin: '--pages' })
     expect(layer.readableShare?.value).toBeCloseTo(0.8)
     expect(layer.names).toEqual([

@@ -56,16 +56,27 @@ describe('readFrontMatter', () => {
     ['author: Meg\npage: 3\nlayout: book\ntags: [a]\n', []],
     [
       'title: Hen\naccent: southern-britsh\n',
-      ['3:9 error `accent` must be general-american or southern-british, not `southern-britsh`. Did you mean `southern-british`?'],
+      [
+        '3:9 error `accent` must be general-american or southern-british, not `southern-britsh`. Did you mean `southern-british`?',
+      ],
     ],
     ['names: [Tam, 5]\n', ['2:14 error `names` must be a list of names, such as [Tam, Old Ned], not `5`']],
     ['readable share: 90\n', ['2:17 error `readable share` must be a share such as 90% or 0.9, not `90`']],
     ['count title: maybe\n', ['2:14 error `count title` must be true or false, not `maybe`']],
     ['step: [a]\n', ['2:7 error `step` must be the id of a step, such as pink-2, not `[a]`']],
     ['step: a\nstep: b\n', ['3:1 error this key is given twice: the first one counts']],
-    ['sight words: [a]\nsight-words: [b]\n', ['3:1 error `sight-words` is the same setting as `sight words`, which counts']],
-    ['title: Pip: a hen\n', ['2:8 error The front matter cannot be read: a colon too many on this line: put the text in quotes']],
-    ['names: [Tam\n', expect.arrayContaining([expect.stringMatching(/^\d+:\d+ error The front matter cannot be read: /)])],
+    [
+      'sight words: [a]\nsight-words: [b]\n',
+      ['3:1 error `sight-words` is the same setting as `sight words`, which counts'],
+    ],
+    [
+      'title: Pip: a hen\n',
+      ['2:8 error The front matter cannot be read: a colon too many on this line: put the text in quotes'],
+    ],
+    [
+      'names: [Tam\n',
+      expect.arrayContaining([expect.stringMatching(/^\d+:\d+ error The front matter cannot be read: /)]),
+    ],
     ['just some words\n', ['2:1 error this must be a list of keys with values, such as `sequence: …`']],
     ['rules:\n  no-numerals: off\n', ['3:3 error There is no rule `no-numerals`. Did you mean `no-numeral`?']],
   ])('%j → %j', async (yaml, problems) => {
@@ -83,12 +94,24 @@ describe('readFrontMatter', () => {
   it('points at rules and options', async () => {
     const problems = await problemsOf('rules:\n  no-numeral: warn\n  max-sentence-words:\n    max: 900\n    mux: 3\n')
     expect(problems.map((line) => line.split(' ')[0])).toEqual(['3:15', '5:10', '6:5'])
+    expect(problems[0]).toContain('Did you mean `warning`?')
+    expect(problems[2]).toContain('did you mean `max`?')
   })
 
   it('survives nesting, alias bombs and odd keys', async () => {
     const deep = await problemsOf(`a: ${'['.repeat(20000)}${']'.repeat(20000)}\n`)
     expect(deep).toEqual([expect.stringContaining('nested too deep')])
-    const bomb = Array.from({ length: 12 }, (_, n) => `k${n}: &a${n} [${n ? Array(9).fill(`*a${n - 1}`).join(', ') : 'x'}]\n`)
+    const bomb = Array.from(
+      { length: 12 },
+      (_, n) =>
+        `k${n}: &a${n} [${
+          n
+            ? Array(9)
+                .fill(`*a${n - 1}`)
+                .join(', ')
+            : 'x'
+        }]\n`,
+    )
     expect((await read(bomb.join(''))).problems).toEqual([])
     expect((await read('? [a, b]\n: c\n__proto__: d\n1: e\n')).problems).toEqual([])
   })

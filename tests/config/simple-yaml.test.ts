@@ -19,16 +19,82 @@ function toPlaces(tree: Tree, text: string): unknown {
 }
 
 const plain = fc.constantFrom(
-  ...['title', 'step', 'sight words', 'Tam', "Ned's hens", 'pink-3', 'a', 'true', 'yes', '12', '1.10', '90%', '2024-02-03'],
+  ...[
+    'title',
+    'step',
+    'sight words',
+    'Tam',
+    "Ned's hens",
+    'pink-3',
+    'a',
+    'true',
+    'yes',
+    '12',
+    '1.10',
+    '90%',
+    '2024-02-03',
+  ],
   ...['"Meg"', "'Sid'", 'a, b', 'a,b', 'é', 'A hen!', '[]', '[a, b]', '[ a,"b" , 3 ]', '[12%, 1.5]', '[Old Ned, Tam ]'],
 )
 const odd = fc.constantFrom(
-  ...['True', 'null', '~', '007', '0x1F', '1e3', '.5', '-1', "'it''s'", '"a\\n"', 'a: b', 'a #b', '[a, [b]]', '[a,]', '{a: b}'],
-  ...['- a', '&x a', '*x', '!t a', '|', '>', '%a', '@a', '“Hi”', '6 hens', 'x:', '-', '12a', '[12a]', '[1 2]', "a' b", 'Inf'],
-  ...['3, 4', '[true, null]', '[a: b]', '[a #b]', '"a" b', '1.', '[1.]', '12.50', '[a]b', '? a', 'a ?', '[a ?]', '...', 'a;'],
+  ...[
+    'True',
+    'null',
+    '~',
+    '007',
+    '0x1F',
+    '1e3',
+    '.5',
+    '-1',
+    "'it''s'",
+    '"a\\n"',
+    'a: b',
+    'a #b',
+    '[a, [b]]',
+    '[a,]',
+    '{a: b}',
+  ],
+  ...[
+    '- a',
+    '&x a',
+    '*x',
+    '!t a',
+    '|',
+    '>',
+    '%a',
+    '@a',
+    '“Hi”',
+    '6 hens',
+    'x:',
+    '-',
+    '12a',
+    '[12a]',
+    '[1 2]',
+    "a' b",
+    'Inf',
+  ],
+  ...[
+    '3, 4',
+    '[true, null]',
+    '[a: b]',
+    '[a #b]',
+    '"a" b',
+    '1.',
+    '[1.]',
+    '12.50',
+    '[a]b',
+    '? a',
+    'a ?',
+    '[a ?]',
+    '...',
+    'a;',
+  ],
 )
 const word = fc.oneof({ weight: 8, arbitrary: plain }, { weight: 1, arbitrary: odd })
-const key = fc.oneof({ weight: 9, arbitrary: fc.constantFrom('title', 'step', 'sight words', 'names', 'a', 'b') }, { weight: 1, arbitrary: word })
+const key = fc.oneof(
+  { weight: 9, arbitrary: fc.constantFrom('title', 'step', 'sight words', 'names', 'a', 'b') },
+  { weight: 1, arbitrary: word },
+)
 const spaces = fc.constantFrom('', '', '  ', '  ', '\t')
 const line = fc.oneof(
   { weight: 12, arbitrary: fc.tuple(key, fc.constantFrom(': ', ':  '), word, spaces).map((parts) => parts.join('')) },
@@ -70,10 +136,18 @@ describe('parseSimpleYaml', () => {
     expect(tree && toPlain(tree)).toEqual(value)
   })
 
-  it.each(['', 'a: b: c', 'a: b\n c', 'a: b\na: c', 'a:', 'rules:\n  no-numeral: off', 'a: {b: c}', '- a', 'a: *b', 'a: null'])(
-    'leaves %j to the full parser',
-    (text) => {
-      expect(parseSimpleYaml(text)).toBeUndefined()
-    },
-  )
+  it.each([
+    '',
+    'a: b: c',
+    'a: b\n c',
+    'a: b\na: c',
+    'a:',
+    'rules:\n  no-numeral: off',
+    'a: {b: c}',
+    '- a',
+    'a: *b',
+    'a: null',
+  ])('leaves %j to the full parser', (text) => {
+    expect(parseSimpleYaml(text)).toBeUndefined()
+  })
 })

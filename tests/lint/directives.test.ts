@@ -53,7 +53,11 @@ describe('what a switch silences', () => {
     ['a rule on its own line', '20 won <!-- battledore ignore-line no-irregular-word -->', '20'],
     ['a region', '10\n\n<!-- battledore disable -->\n\n20\n\n30\n\n<!-- battledore enable -->\n\n40', '10 40'],
     ['to the end of the file', '10\n\n<!-- battledore disable no-numeral -->\n\n20 won\n\n30', '10 won'],
-    ['all but one rule', '<!-- battledore disable -->\n\n20 won\n\n<!-- battledore enable no-numeral -->\n\n30 won', '30'],
+    [
+      'all but one rule',
+      '<!-- battledore disable -->\n\n20 won\n\n<!-- battledore enable no-numeral -->\n\n30 won',
+      '30',
+    ],
     ['the whole file', '10\n\nwon\n\n<!-- battledore disable-file no-numeral -->', 'won'],
     ['with a hyphen', '<!-- battledore-ignore -->\n\n20', ''],
     ['several lines', '<!--\n  battledore ignore\n  no-numeral, no-irregular-word\n  -- the bus\n-->\n\n20 won', ''],
@@ -63,7 +67,9 @@ describe('what a switch silences', () => {
   })
 
   it.each(['--', '—'])('hands on the reason after %s', (dash) => {
-    const { silenced } = run(`<!-- battledore ignore no-numeral ${dash} the number of the bus: no-nonsense "10" -->\n\n20`)
+    const { silenced } = run(
+      `<!-- battledore ignore no-numeral ${dash} the number of the bus: no-nonsense "10" -->\n\n20`,
+    )
     expect(silenced).toMatchObject([{ message: { word: '20' }, reason: 'the number of the bus: no-nonsense "10"' }])
   })
 })
@@ -71,14 +77,23 @@ describe('what a switch silences', () => {
 describe('a misspelt switch', () => {
   it.each([
     ['<!-- battledore ignroe -->', 'ignroe → `ignroe` is not something a switch can do. Did you mean `ignore`?'],
-    ['<!-- battledore disable-next-line -->', 'disable-next-line → `disable-next-line` is not something a switch can do. Did you mean `ignore`?'],
+    [
+      '<!-- battledore disable-next-line -->',
+      'disable-next-line → `disable-next-line` is not something a switch can do. Did you mean `ignore`?',
+    ],
     [
       '<!-- battledore please -->',
       'please → `please` is not something a switch can do. It can be ignore, ignore-line, disable, enable or disable-file.',
     ],
-    ['<!-- battledore -->', 'battledore → This switch does not say what to do: ignore, ignore-line, disable, enable or disable-file.'],
+    [
+      '<!-- battledore -->',
+      'battledore → This switch does not say what to do: ignore, ignore-line, disable, enable or disable-file.',
+    ],
     ['<!-- batledore ignore -->', 'batledore → `batledore` switches nothing. Did you mean `battledore`?'],
-    ['<!-- battledore ignore no-numerals -->', 'no-numerals → There is no rule `no-numerals`. Did you mean `no-numeral`?'],
+    [
+      '<!-- battledore ignore no-numerals -->',
+      'no-numerals → There is no rule `no-numerals`. Did you mean `no-numeral`?',
+    ],
     ['<!-- battledore ignore won -->', 'won → There is no rule `won`. Put a word in quotes: "won".'],
   ])('%s is told at its place and silences nothing', (comment, problem) => {
     expect(run(`${comment}\n\n20 won`)).toMatchObject({ kept: '20 won', problems: [problem], unused: [] })
@@ -105,14 +120,18 @@ describe('an unused switch', () => {
       ['no-irregular-word → This switch silences nothing for `no-irregular-word`.'],
     ],
     ['<!-- battledore ignore "won" "hen" -->\n\nwon', ['"hen" → This switch silences nothing for `hen`.']],
-    ['<!-- battledore enable -->\n\n20', ['<!-- battledore enable --> → Nothing is disabled here that this switch could enable.']],
+    [
+      '<!-- battledore enable -->\n\n20',
+      ['<!-- battledore enable --> → Nothing is disabled here that this switch could enable.'],
+    ],
     ['<!-- battledore disable -->\n\n20\n\n<!-- battledore enable no-numeral -->\n\nA hen.', []],
   ])('%j', (source, unused) => {
     expect(run(source).unused).toEqual(unused)
   })
 
   it('is not told of a rule that did not run', () => {
-    const source = '<!-- battledore ignore no-numeral max-sentence-words -->\n\nA hen.\n\n<!-- battledore ignore no-numeral -->'
+    const source =
+      '<!-- battledore ignore no-numeral max-sentence-words -->\n\nA hen.\n\n<!-- battledore ignore no-numeral -->'
     expect(run(source, ['no-irregular-word']).unused).toEqual([])
     expect(run(source, ['max-sentence-words']).unused).toEqual([
       'max-sentence-words → This switch silences nothing for `max-sentence-words`.',
