@@ -34,8 +34,8 @@ const LEAST_SHARE = 0.04
 /** A little word is listed as anything else only from this many tags: `can`, but not `a`. */
 const LEAST_TAGS_OF_LITTLE = 5
 
-/** WordNet tagged texts for adults: in a story for children `duck` is likelier the bird. */
-const ANIMAL = 4
+/** WordNet tagged texts for adults: in a story for children `duck` is likelier the bird, and `train` what runs on rails. */
+const MORE_LIKELY: Readonly<Record<string, number>> = { animal: 4, artifact: 1.5, food: 1.5, plant: 1.5 }
 
 const LIVING: ReadonlySet<string> = new Set(['animal', 'food', 'plant'])
 
@@ -85,6 +85,6 @@ function weigh(lemma: string, pos: WordNetPos, wordnet: WordNet, children: Child
   const all = wordnet.senses(lemma, pos)
   const small = all.filter((sense: Sense) => wordnet.synset(pos, sense.offset).words.includes(lemma))
   const senses = small.length > 0 || children.knownGrade(lemma) < 2 ? small : all
-  const factor = senses[0]?.lexFile === 'animal' && senses[0].tags > 0 ? ANIMAL : 1
+  const factor = (senses[0]?.tags ?? 0) > 0 ? MORE_LIKELY[senses[0]?.lexFile ?? ''] ?? 1 : 1
   return senses.length === 0 ? 0 : factor * senses.reduce((sum, sense) => sum + sense.tags, 0.5)
 }

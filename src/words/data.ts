@@ -1,0 +1,27 @@
+// The compiled data of the word finder, opened: facts and thesaurus by the lexicon's places, and the words that are never proposed.
+
+import { splitSections } from './bytes.ts'
+import { type WordFactTable, openWordFacts } from './facts.ts'
+import { type Fitness, type FitnessOptions, createFitness } from './fitness.ts'
+import { type Thesaurus, openThesaurus } from './thesaurus.ts'
+
+export interface WordData {
+  readonly facts: WordFactTable
+  readonly thesaurus: Thesaurus
+  /** What may be proposed, with what a project adds and a school clears. */
+  fitness(options?: FitnessOptions): Fitness
+}
+
+/**
+ * @param bytes the file that scripts/build/words.ts makes. It belongs to one lexicon: the places are that lexicon's.
+ * @throws RangeError where the bytes end too early.
+ */
+export function openWordData(bytes: Uint8Array): WordData {
+  const [facts, thesaurus, unfit] = splitSections(bytes, 3)
+  if (facts === undefined || thesaurus === undefined || unfit === undefined) throw new RangeError('the word data ends too early')
+  return {
+    facts: openWordFacts(facts),
+    thesaurus: openThesaurus(thesaurus),
+    fitness: (options) => createFitness(unfit, options),
+  }
+}

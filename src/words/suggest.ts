@@ -1,0 +1,179 @@
+// Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in meaning, else near in sound or spelling.
+
+import type { WordData } from './data.ts'
+import { toDistance } from './distance.ts'
+import type { PartOfSpeech, WordFacts } from './facts.ts'
+import type { Fitness } from './fitness.ts'
+import { type Inflection, toBases, toForm } from './inflect.ts'
+import { isLittleWord, toNearLittleWords } from './little.ts'
+
+/** The lexicon's words in order: all that is needed of it here. */
+export interface WordOrder {
+  /** Place of a lower-case word, or −1. */
+  indexOf(word: string): number
+  wordAt(index: number): string
+}
+
+export interface SuggestSources {
+  readonly data: Pick<WordData, 'facts' | 'thesaurus'>
+  readonly lexicon: WordOrder
+  readonly fitness: Fitness
+  /** Whether the child can read the lower-case word. */
+  isReadable(word: string): boolean
+  /** Lower-case words that the child can read, for what is near in sound or spelling. Read when first needed. */
+  readonly candidates: readonly string[] | (() => readonly string[])
+  /** The sounds of a word's best reading; without it, only letters are compared. */
+  soundsOf?(word: string): readonly string[]
+}
+
+/** The word to replace, and how its sentence uses it. */
+export interface Wanted {
+  /** As written: `Boats`. */
+  readonly word: string
+  /** Where the sentence does not tell, what the word mainly is. */
+  readonly part?: PartOfSpeech | undefined
+  readonly inflection?: Inflection | undefined
+  /** The word before it, so that `a` is not followed by a vowel. */
+  readonly before?: string | undefined
+}
+
+export interface Suggestion {
+  /** In the case of the original. */
+  readonly word: string
+  readonly near: 'meaning' | 'sound'
+}
+
+export interface Suggester {
+  /** At most five, best first; found once for each word and use. */
+  suggest(wanted: Wanted): readonly Suggestion[]
+}
+
+const MOST = 5
+
+/** What a word near in meaning costs more, by how well children know it, 0 to 3; and where it is mainly another part of speech. */
+const KNOWN_COST = [Number.POSITIVE_INFINITY, 2.5, 0.5, 0] as const
+const OTHER_PART_COST = 3
+
+/** A word that costs more is no nearer in meaning than any other. */
+const FARTHEST = 10.5
+
+/** Words that differ in more than this share of their letters, and of their sounds, are not alike. */
+const MOST_UNLIKE = 0.5
+
+/** For one step: the readable words are sorted by use once, when first needed. */
+export function createSuggester(sources: SuggestSources): Suggester {
+  const found = new Map<string, readonly Suggestion[]>()
+  let groups: ReadonlyMap<string, readonly string[]> | undefined
+  const alike = (use: Use): readonly string[] => (groups ??= toGroups(sources)).get(`${use.part} ${use.inflection}`) ?? []
+  return {
+    suggest(wanted) {
+      const key = `${wanted.word} ${wanted.part} ${wanted.inflection} ${toArticle(wanted.before)}`
+      const known = found.get(key) ?? findSuggestions(wanted, sources, alike)
+      found.set(key, known)
+      return known
+    },
+  }
+}
+
+interface Use {
+  readonly word: string
+  readonly part: PartOfSpeech
+  readonly inflection: Inflection
+}
+
+function findSuggestions(wanted: Wanted, sources: SuggestSources, alike: (use: Use) => readonly string[]): Suggestion[] {
+  const use = toUse(wanted, sources)
+  if (use === undefined) return []
+  const article = toArticle(wanted.before)
+  const isOffered = (word: string): boolean => word !== use.word && sources.isReadable(word) && sources.fitness.isFit(word)
+    && (article === undefined || /^[aeiou]/.test(word) === (article === 'an'))
+  const offered: Suggestion[] = []
+  const offer = (near: Suggestion['near'], words: Iterable<string>): void => {
+    for (const word of words) {
+      if (offered.length === MOST) return
+      const cased = toCaseOf(wanted.word, word)
+      if (isOffered(word) && !offered.some((other) => other.word === cased)) offered.push({ word: cased, near })
+    }
+  }
+  if (use.part === 'little') {
+    offer('meaning', toNearLittleWords(use.word))
+    return offered
+  }
+  offer('meaning', nearInMeaning(use, use.part, sources))
+  if (offered.length < MOST) offer('sound', nearInSound(use, alike(use), sources))
+  return offered
+}
+
+function toUse({ word, part, inflection }: Wanted, { data, lexicon }: SuggestSources): Use | undefined {
+  const lower = word.toLowerCase().replaceAll('’', "'")
+  if (part === 'little' || (part === undefined && isLittleWord(lower))) return { word: lower, part: 'little', inflection: 'none' }
+  const index = lexicon.indexOf(lower)
+  const facts = index < 0 ? undefined : data.facts.factsAt(index)
+  const main = part ?? facts?.main
+  if (main === undefined) return undefined
+  return { word: lower, part: main, inflection: inflection ?? (main === facts?.main ? facts.inflection : 'none') }
+}
+
+function nearInMeaning(use: Use, part: Exclude<PartOfSpeech, 'little'>, { data, lexicon }: SuggestSources): string[] {
+  const bases = use.inflection === 'none' ? [use.word] : toBases(use.word).filter((base) => isSameForm(base.inflection, use.inflection)).map(({ base }) => base)
+  const costs = new Map<string, number>()
+  for (const base of bases) {
+    const index = lexicon.indexOf(base)
+    if (index < 0) continue
+    for (const near of data.thesaurus.near(index, part)) {
+      const facts = data.facts.factsAt(near.index)
+      const cost = near.cost + KNOWN_COST[facts.known] + (facts.main === part ? 0 : OTHER_PART_COST)
+      const form = toForm(lexicon.wordAt(near.index), use.inflection)
+      if (cost <= FARTHEST && cost < (costs.get(form) ?? Number.POSITIVE_INFINITY)) costs.set(form, cost)
+    }
+  }
+  return [...costs].filter(([form]) => lexicon.indexOf(form) >= 0).sort((a, b) => a[1] - b[1]).map(([form]) => form)
+}
+
+// The past and the participle are one form of most words.
+function isSameForm(a: Inflection, b: Inflection): boolean {
+  const name = (inflection: Inflection): Inflection => (inflection === 'participle' ? 'past' : inflection)
+  return name(a) === name(b)
+}
+
+function nearInSound(use: Use, words: readonly string[], { soundsOf }: SuggestSources): string[] {
+  const sounds = soundsOf?.(use.word) ?? []
+  const near: { word: string; distance: number }[] = []
+  for (const word of words) {
+    const letters = toDistance(use.word, word)
+    const heard = soundsOf === undefined || sounds.length === 0 ? letters : toDistance(sounds, soundsOf(word))
+    // Mostly by the nearer of the two; the other one settles what is left.
+    const distance = 0.8 * Math.min(letters, heard) + 0.2 * Math.max(letters, heard)
+    if (distance <= MOST_UNLIKE) near.push({ word, distance })
+  }
+  return near.sort((a, b) => a.distance - b.distance).map(({ word }) => word)
+}
+
+// Most used first, so that of two that are equally alike the more useful wins.
+function toGroups({ candidates, data, lexicon }: SuggestSources): Map<string, string[]> {
+  const known: { word: string; facts: WordFacts }[] = []
+  for (const word of typeof candidates === 'function' ? candidates() : candidates) {
+    const index = lexicon.indexOf(word)
+    const facts = index < 0 ? undefined : data.facts.factsAt(index)
+    if (facts?.main !== undefined && facts.fit && facts.known > 0) known.push({ word, facts })
+  }
+  known.sort((a, b) => b.facts.known - a.facts.known || a.facts.rarity - b.facts.rarity)
+  const groups = new Map<string, string[]>()
+  for (const { word, facts } of known) {
+    const key = `${facts.main} ${facts.inflection}`
+    groups.set(key, [...(groups.get(key) ?? []), word])
+  }
+  return groups
+}
+
+function toArticle(before: string | undefined): 'a' | 'an' | undefined {
+  const lower = before?.toLowerCase()
+  return lower === 'a' || lower === 'an' ? lower : undefined
+}
+
+/** `Boats`, `tubs` → `Tubs`; `BOATS` → `TUBS`; a single capital letter counts as the first. */
+export function toCaseOf(original: string, word: string): string {
+  if (original.length > 1 && original === original.toUpperCase()) return word.toUpperCase()
+  const first = original.charAt(0)
+  return first === first.toLowerCase() ? word : word.charAt(0).toUpperCase() + word.slice(1)
+}

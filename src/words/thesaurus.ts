@@ -1,0 +1,159 @@
+// Words near in meaning, by their distance in WordNet's trees: synonyms, then broader and narrower words, then sisters, then cousins.
+
+import { toByteReader } from './bytes.ts'
+import type { PartOfSpeech } from './facts.ts'
+
+export type ThesaurusPart = Exclude<PartOfSpeech, 'little'>
+
+/** In the order of the sections of the compiled table. */
+export const THESAURUS_PARTS = ['noun', 'verb', 'adjective', 'adverb'] as const satisfies readonly ThesaurusPart[]
+
+/** Marks a word's most used meaning. */
+export const PRIMARY_BIT = 1 << 15
+
+export interface NearWord {
+  /** Place in the lexicon. */
+  readonly index: number
+  /** 0 for a synonym; grows with the number of words in the smallest branch that holds both. */
+  readonly cost: number
+}
+
+export interface Thesaurus {
+  /** Base forms near to a base form, nearest first, without the word itself. Empty for a word that it lacks. */
+  near(index: number, part: ThesaurusPart): readonly NearWord[]
+}
+
+// A branch wider than this has too little in common: animals are some 400 meanings, things some 7,000.
+const WIDEST_BRANCH = 500
+
+/** What it costs that one of the two words is not meant in its most used meaning. */
+const RARE_MEANING = 2
+
+/**
+ * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of deeper rows after it.
+ * Costs some milliseconds at the first call of `near`, nothing before.
+ */
+export function openThesaurus(bytes: Uint8Array): Thesaurus {
+  let tree: Tree | undefined
+  return {
+    near(index, part) {
+      tree ??= toTree(bytes)
+      return findNear(tree, index, THESAURUS_PARTS.indexOf(part))
+    },
+  }
+}
+
+interface Tree {
+  /** Lexicon places of the words, by their number here, ascending. */
+  readonly places: Uint32Array
+  /** First row of each part of speech, and the end. */
+  readonly parts: readonly number[]
+  /** Row of the broader meaning; -1 at a root. */
+  readonly parent: Int32Array
+  /** Row after the last of the branch. */
+  readonly end: Uint32Array
+  /** Where the senses of a row begin; one more at the end. */
+  readonly first: Uint32Array
+  readonly senses: Uint16Array
+}
+
+function toTree(bytes: Uint8Array): Tree {
+  const reader = toByteReader(bytes)
+  const places = new Uint32Array(reader.next())
+  for (let i = 0, place = 0; i < places.length; i++) places[i] = place += reader.next()
+  const parts = [0]
+  for (const _ of THESAURUS_PARTS) parts.push((parts.at(-1) ?? 0) + reader.next())
+  const senses = new Uint16Array(reader.next())
+  const rows = reader.take(parts.at(-1) ?? 0)
+  const pairs = reader.take(2 * senses.length)
+  for (let i = 0; i < senses.length; i++) senses[i] = (pairs[2 * i] ?? 0) | ((pairs[2 * i + 1] ?? 0) << 8)
+
+  const first = new Uint32Array(rows.length + 1)
+  rows.forEach((row, i) => {
+    const count = row >> 5
+    first[i + 1] = (first[i] ?? 0) + (count < 7 ? count : 7 + reader.next())
+  })
+  return { places, parts, senses, first, ...toBranches(rows) }
+}
+
+function toBranches(rows: Uint8Array): Pick<Tree, 'parent' | 'end'> {
+  const parent = new Int32Array(rows.length)
+  const end = new Uint32Array(rows.length)
+  const open: number[] = []
+  rows.forEach((row, i) => {
+    const depth = row & 31
+    while (open.length > depth) end[open.pop() ?? 0] = i
+    parent[i] = open.at(-1) ?? -1
+    open.push(i)
+  })
+  for (const row of open) end[row] = rows.length
+  return { parent, end }
+}
+
+function findNear(tree: Tree, index: number, part: number): NearWord[] {
+  const own = findPlace(tree.places, index)
+  if (own < 0) return []
+  const costs = new Map<number, number>()
+  for (const row of rowsOf(tree, own, part)) climb(tree, row.row, row.isPrimary ? 0 : RARE_MEANING, costs)
+  costs.delete(own)
+  return [...costs]
+    .map(([id, cost]) => ({ index: tree.places[id] ?? 0, cost }))
+    .sort((a, b) => a.cost - b.cost || a.index - b.index)
+}
+
+// From one meaning upwards: each wider branch costs more, by the logarithm of the meanings in it.
+function climb(tree: Tree, from: number, start: number, costs: Map<number, number>): void {
+  let seenStart = from
+  let seenEnd = from
+  for (let row = from; row >= 0; row = tree.parent[row] ?? -1) {
+    const end = row === from ? row + 1 : tree.end[row] ?? row
+    const width = (tree.first[end] ?? 0) - (tree.first[row] ?? 0)
+    if (width > WIDEST_BRANCH) return
+    const cost = start + (row === from ? 0 : Math.log2(1 + width))
+    // What is broader itself stands at the row; it is nearer than the sisters below it.
+    addRows(tree, row, row + 1, row === from ? start : start + 0.75 * Math.log2(1 + width), costs)
+    addRows(tree, row + 1, Math.min(seenStart, end), cost, costs)
+    addRows(tree, seenEnd, end, cost, costs)
+    if (row === from) addNarrower(tree, from, start, costs)
+    seenStart = row
+    seenEnd = tree.end[row] ?? end
+  }
+}
+
+function addNarrower(tree: Tree, row: number, start: number, costs: Map<number, number>): void {
+  const end = tree.end[row] ?? row
+  const width = (tree.first[end] ?? 0) - (tree.first[row] ?? 0)
+  if (width <= WIDEST_BRANCH) addRows(tree, row + 1, end, start + 0.75 * Math.log2(1 + width), costs)
+}
+
+function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<number, number>): void {
+  for (let i = tree.first[from] ?? 0; from < to && i < (tree.first[to] ?? 0); i++) {
+    const sense = tree.senses[i] ?? 0
+    const id = sense & (PRIMARY_BIT - 1)
+    const own = (sense & PRIMARY_BIT) === 0 ? cost + RARE_MEANING : cost
+    if (own < (costs.get(id) ?? Number.POSITIVE_INFINITY)) costs.set(id, own)
+  }
+}
+
+function rowsOf(tree: Tree, id: number, part: number): { row: number; isPrimary: boolean }[] {
+  const found: { row: number; isPrimary: boolean }[] = []
+  const lastRow = tree.parts[part + 1] ?? 0
+  for (let row = tree.parts[part] ?? 0; row < lastRow; row++) {
+    for (let i = tree.first[row] ?? 0; i < (tree.first[row + 1] ?? 0); i++) {
+      const sense = tree.senses[i] ?? 0
+      if ((sense & (PRIMARY_BIT - 1)) === id) found.push({ row, isPrimary: (sense & PRIMARY_BIT) !== 0 })
+    }
+  }
+  return found
+}
+
+function findPlace(places: Uint32Array, index: number): number {
+  let low = 0
+  let high = places.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((places[middle] ?? 0) < index) low = middle + 1
+    else high = middle
+  }
+  return places[low] === index ? low : -1
+}
