@@ -37,7 +37,10 @@ export async function readHeteronymCases(): Promise<readonly HeteronymCase[]> {
 }
 
 /** Right, wrong and unsettled shares for the sentences tuned on and for those held out. */
-export async function measureHeteronyms(): Promise<{ readonly dev: HeteronymShares; readonly heldOut: HeteronymShares }> {
+export async function measureHeteronyms(): Promise<{
+  readonly dev: HeteronymShares
+  readonly heldOut: HeteronymShares
+}> {
   const tagger = await loadTagger()
   const results = (await readHeteronymCases()).map((item) => toResult(item, tagger))
   return {

@@ -2,8 +2,9 @@
 
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
-import { isName, type Place } from './place.ts'
+import { findBefore, isName, type Place } from './place.ts'
 import type { Heteronym, HeteronymForm } from './types.ts'
+import { OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
 /** A phrase this long outweighs what the neighbours say about the class. */
 const LONG_PHRASE = 3
@@ -24,11 +25,16 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
   return classes || hasOneClass(row) ? findByTopic(candidates, place) : undefined
 }
 
-/** For a row with a usual form: the rare one, where a phrase or a topic asks for it. */
-export function findRare(row: Heteronym, place: Place): string | undefined {
+/** The usual form of a row that has one, unless the rare form is a verb and the word could be one here. */
+export function findUsual(row: Heteronym, place: Place): string | undefined {
   const rare = row.forms.filter((form) => form.form !== row.otherwise)
-  const phrase = findByPhrase({ ...row, forms: rare }, place)
-  return phrase && phrase !== 'both' ? phrase.form.form : findByTopic(rare, place)
+  return couldBeVerb(place) && rare.some((form) => form.classes.includes('verb')) ? undefined : row.otherwise
+}
+
+/** Before an object, or after what looks like a plural. */
+function couldBeVerb(place: Place): boolean {
+  const [before, after] = [findBefore(place) ?? '', place.words[place.index + 1] ?? '']
+  return OBJECT_STARTS.has(after) || (/[a-z]{2}[^s']s$/.test(before) && !PLURAL_DETERMINERS.has(before))
 }
 
 /** The form that the capital shows: `polish` or `Polish`; undefined at the start of a sentence and in titles. */

@@ -51,7 +51,7 @@ const causative: Clue = (place) => {
 const determiner: Clue = (place, inflected) => {
   const before = findBefore(place)
   const determiners = inflected ? is.PLURAL_DETERMINERS : is.DETERMINERS
-  const loose = before === 'this' || before === 'any'
+  const loose = before === 'this' || before === 'any' || before === 'each'
   if (has(determiners, before) && !(loose && !isMark(findBefore(place, 2)))) return nominal(place)
   if (before !== undefined && /.'s$|s'$/.test(before) && !has(is.BE, before) && before !== "let's") return NOMINAL
   return undefined
@@ -60,13 +60,21 @@ const determiner: Clue = (place, inflected) => {
 /** `an old record`, `strong winds`; not `the old read the news`. */
 const adjective: Clue = (place, inflected) => {
   const before = findBefore(place)
-  if (!has(is.ADJECTIVES, before)) return undefined
-  if (has(is.OBJECT_STARTS, place.words[place.index + 1])) return undefined
+  if (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before))) return undefined
+  if (hasObject(place)) return undefined
   const second = findBefore(place, 2)
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
   if (led) return nominal(place)
   const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
   return inflected || !loose ? nominal(place) : undefined
+}
+
+function hasObject(place: Place): boolean {
+  return has(is.OBJECT_STARTS, place.words[place.index + 1])
+}
+
+function isDemonstrative(word: string | undefined): boolean {
+  return word === 'this' || word === 'that' || word === 'which'
 }
 
 /** After `a`, `the` or an adjective: a noun where nothing that it could describe follows. */
@@ -87,19 +95,22 @@ const copula: Clue = (place) => {
   return second === 'there' || findBefore(place) === "there's" ? NOMINAL : PREDICATE
 }
 
-/** `I use`, `they read`, `she reads`, `he wound`. */
+/** `I use`, `they read`, `she reads`, `he wound`; not `brought to you live`. */
 const subject: Clue = (place, inflected) => {
-  const before = findBefore(place)
+  const [before, second] = [findBefore(place), findBefore(place, 2)]
+  if (second === 'to' || has(is.PREPOSITIONS, second)) return undefined
   if (has(is.SINGULAR_SUBJECTS, before)) return inflected ? ['verb'] : ['past']
-  if (inflected) return before === 'who' ? ['verb'] : undefined
+  if (inflected) return before === 'who' || (isDemonstrative(before) && hasObject(place)) ? ['verb'] : undefined
   return has(is.PLURAL_SUBJECTS, before) || before === 'who' ? FINITE : undefined
 }
 
 /** `Wind the wool`, `ran up and wound it`. */
 const order: Clue = (place, inflected) => {
-  if (inflected || !has(is.OBJECT_STARTS, place.words[place.index + 1])) return undefined
-  const before = findBefore(place)
-  if (before === undefined || /^[.!?:“"]$/.test(before)) return ['verb']
+  const [before, after] = [findBefore(place), place.words[place.index + 1]]
+  const first = before === undefined || /^[.!?:“"]$/.test(before)
+  if (!inflected && first && has(is.QUESTIONS, after)) return ['verb']
+  if (inflected || !hasObject(place)) return undefined
+  if (first) return ['verb']
   return isMark(before) || has(is.CLAUSE_STARTS, before) ? FINITE : undefined
 }
 
@@ -115,9 +126,7 @@ const followedByOf: Clue = (place) => (place.words[place.index + 1] === 'of' ? [
 
 /** `came close`, `looked content`; not `come read it`. */
 const linking: Clue = (place) =>
-  has(is.LINKING, findBefore(place)) && !has(is.OBJECT_STARTS, place.words[place.index + 1])
-    ? ['adjective', 'adverb']
-    : undefined
+  has(is.LINKING, findBefore(place)) && !hasObject(place) ? ['adjective', 'adverb'] : undefined
 
 /** `very close`, `too minute`. */
 const degree: Clue = (place) => (has(is.DEGREES, findBefore(place)) ? ['adjective', 'adverb'] : undefined)

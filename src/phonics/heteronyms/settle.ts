@@ -3,7 +3,7 @@
 // A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
 // come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
 
-import { findByCase, findForm, findRare, toCandidates } from './choose.ts'
+import { findByCase, findForm, findUsual, toCandidates } from './choose.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -44,9 +44,8 @@ function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions):
   const cased = findByCase(row, place)
   if (cased !== undefined) return cased
   if (row.word === 'used') return findUsed(place)
-  if (row.otherwise !== undefined) return findRare(row, place) ?? row.otherwise
   const classes = findClasses(place, isInflected(row))
-  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before)
+  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before) ?? findUsual(row, place)
 }
 
 function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }: SettleOptions): string | undefined {
@@ -54,8 +53,7 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   if (row.word === 'used') return findTaggedUsed(place, tags)
   const local = findClasses(place, isInflected(row))
   const classes = narrow(local, findTaggedClasses(place, tags, isInflected(row)))
-  if (!classes) return undefined
-  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before)
+  return (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
 }
 
 /** What both leave open; the tagger's word alone where the neighbours say nothing, and nothing where the two differ. */

@@ -1,62 +1,121 @@
 // What the tagger says about a heteronym's class, believed only where the neighbours bear it out.
 
+import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
 import type { Place } from './place.ts'
 import { beforeIndex, isEdge, isMark } from './place.ts'
-import * as is from './vocabulary.ts'
+import { CLAUSE_JOINS, DETERMINERS, MODALS, OBJECT_STARTS } from './vocabulary.ts'
 
 export type Tags = readonly ReadonlySet<string>[]
+type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefined
+
+const PLURALS = new Set('children people men women mice geese sheep fish police'.split(' '))
+/** Plural in form, and often a describing word: `sports contest`. */
+const DESCRIBING_PLURALS = new Set('sports games goods clothes arms sales savings news'.split(' '))
+const DESCRIBING = ['Adjective', 'Determiner', 'Possessive', 'Preposition', 'Value']
+
+/** `Hens produce eggs`, `The boys bow to her`: a plural subject, and this word or no other is its verb. */
+const pluralSubject: Clue = (place, tags, inflected) => {
+  const at = beforeIndex(place)
+  if (inflected || !isThing(tags[at]) || !isPluralAt(place, tags, at)) return undefined
+  if (DESCRIBING_PLURALS.has(place.words[at] ?? '')) return undefined
+  if (!opensClause(place, tags, at, ['Verb'])) return undefined
+  const ownVerb = tags[place.index]?.has('Verb') && canFollowVerb(place, tags)
+  return ownVerb || !hasOtherVerb(place, tags) ? ['verb', 'past'] : undefined
+}
+
+/** `Ned winds his watch`; `Meg wound the wool`, where a present would have its -s. */
+const singularSubject: Clue = (place, tags, inflected) => {
+  const at = beforeIndex(place)
+  const fits = isThing(tags[at]) && !isPluralAt(place, tags, at) && canFollowVerb(place, tags)
+  if (!fits || !tags[place.index]?.has('Verb')) return undefined
+  if (inflected) return opensClause(place, tags, at, ['Verb']) ? ['verb'] : undefined
+  return !hasHelper(place) && opensClause(place, tags, at, ['Verb', 'Preposition']) ? ['past'] : undefined
+}
+
+/** `Did the band record a song?` */
+const question: Clue = (place, tags) => {
+  if (!hasObject(place)) return undefined
+  let at = place.index - 1
+  while (at >= 0 && !tags[at]?.has('Verb') && !isMark(place.words[at])) at--
+  const opens = isMark(place.words[at - 1]) || CLAUSE_JOINS.has(place.words[at - 1] ?? '')
+  return at >= 0 && opens && MODALS.has(place.words[at] ?? '') ? ['verb'] : undefined
+}
+
+/** `the dog contest`: a singular noun takes no bare verb, so the two are one thing, or the second is a past. */
+const compound: Clue = (place, tags, inflected) => {
+  const at = beforeIndex(place)
+  const isPair = isThing(tags[at]) && !isPluralAt(place, tags, at) && tags[place.index]?.has('Noun')
+  const led = DETERMINERS.has(place.words[at - 1] ?? '')
+  return !inflected && isPair && led && !hasHelper(place) && !hasObject(place) ? ['noun', 'past'] : undefined
+}
+
+/** `a clever dove sat`: described before, and the verb comes after. */
+const described: Clue = (place, tags) => {
+  const at = beforeIndex(place)
+  const led = tags[at]?.has('Adjective') && DETERMINERS.has(place.words[at - 1] ?? '')
+  return led && tags[place.index + 1]?.has('Verb') ? ['noun'] : undefined
+}
+
+/** The tagger's noun after a word that describes or governs one, and before anything but an object. */
+const noun: Clue = (place, tags) => {
+  if (!tags[place.index]?.has('Noun') || hasObject(place)) return undefined
+  const at = beforeIndex(place)
+  const before = tags[at]
+  if (isThing(tags[place.index + 1])) return ['noun', 'adjective']
+  if (!before || isMark(place.words[at])) return tags[place.index + 1]?.has('Verb') ? ['noun'] : undefined
+  return before.has('Verb') || DESCRIBING.some((tag) => before.has(tag)) ? ['noun'] : undefined
+}
+
+/** The tagger's adjective, before the noun that it describes or at the end of its clause; not alone as an order. */
+const adjective: Clue = (place, tags) => {
+  if (!tags[place.index]?.has('Adjective') || isMark(place.words[beforeIndex(place)])) return undefined
+  return isEdge(place.words[place.index + 1]) || isThing(tags[place.index + 1]) ? ['adjective'] : undefined
+}
+
+const CLUES: readonly Clue[] = [question, pluralSubject, singularSubject, compound, described, noun, adjective]
 
 /** The classes left open; undefined where the tagger is not to be believed. `inflected`: the word ends in its own -s. */
 export function findTaggedClasses(place: Place, tags: Tags, inflected: boolean): Classes | undefined {
-  const own = tags[place.index]
-  if (!own) return undefined
-  if (own.has('Verb')) return hasSubject(place, tags, inflected) ? (inflected ? ['verb'] : ['verb', 'past']) : undefined
-  if (own.has('Noun')) return isNounPlace(place, tags) ? ['noun'] : undefined
-  if (own.has('Adjective')) return isAdjectivePlace(place, tags) ? ['adjective'] : undefined
+  for (const clue of CLUES) {
+    const classes = clue(place, tags, inflected)
+    if (classes) return classes
+  }
   return undefined
 }
 
-/** A plural subject before a bare verb (`Hens produce eggs`), a singular one before an -s form (`Ned winds it`). */
-function hasSubject(place: Place, tags: Tags, inflected: boolean): boolean {
-  const at = beforeIndex(place)
-  const before = tags[at]
-  if (!before?.has('Noun') || before.has('Pronoun') || !canFollowVerb(place, tags)) return false
-  return inflected ? isSingular(before) : isPluralAt(place, tags, at)
+function isThing(tags: ReadonlySet<string> | undefined): boolean {
+  return tags !== undefined && tags.has('Noun') && !tags.has('Pronoun')
 }
 
 /** True where the noun at `at` is plural, or the second of two joined by `and`. */
-export function isPluralAt(place: Place, tags: Tags, at: number): boolean {
+function isPluralAt(place: Place, tags: Tags, at: number): boolean {
   if (tags[at]?.has('Plural') || PLURALS.has(place.words[at] ?? '')) return true
   const joined = place.words.slice(Math.max(0, at - 3), at).includes('and')
   return joined && tags.slice(Math.max(0, at - 5), at - 1).some((tag) => tag.has('Noun'))
 }
 
-const PLURALS = new Set('children people men women mice geese sheep fish police'.split(' '))
-
-export function isSingular(tags: ReadonlySet<string>): boolean {
-  return !tags.has('Plural') && (tags.has('Singular') || tags.has('ProperNoun') || tags.has('Person') || tags.has('Noun'))
+/** True where none of the tags stands between the start of the clause and the noun at `at`, which is then its subject. */
+function opensClause(place: Place, tags: Tags, at: number, barred: readonly string[]): boolean {
+  for (let i = at - 1; i >= 0; i--) {
+    const word = place.words[i] ?? ''
+    if (isMark(word) || CLAUSE_JOINS.has(word)) return true
+    if (barred.some((tag) => tags[i]?.has(tag))) return false
+  }
+  return true
 }
 
-/** What comes after a verb: its object, a phrase with a preposition, an adverb, or the end; not a further verb. */
+function hasObject(place: Place): boolean {
+  return OBJECT_STARTS.has(place.words[place.index + 1] ?? '')
+}
+
+/** What can come after a verb: its object, a phrase, an adverb or the end, but no further verb. */
 function canFollowVerb(place: Place, tags: Tags): boolean {
-  const after = place.words[place.index + 1]
-  if (isEdge(after) || is.OBJECT_STARTS.has(after ?? '')) return true
-  const tag = tags[place.index + 1]
-  return !tag?.has('Verb') || tag.has('Particle')
+  if (isEdge(place.words[place.index + 1]) || hasObject(place)) return true
+  const after = tags[place.index + 1]
+  return !after?.has('Verb') || after.has('Particle')
 }
 
-/** After a describing word or a verb, and before anything but an object of its own. */
-function isNounPlace(place: Place, tags: Tags): boolean {
-  const after = place.words[place.index + 1]
-  if (after !== undefined && is.OBJECT_STARTS.has(after)) return false
-  const before = tags[beforeIndex(place)]
-  if (!before || isMark(place.words[beforeIndex(place)])) return tags[place.index + 1]?.has('Verb') ?? false
-  return ['Adjective', 'Determiner', 'Possessive', 'Preposition', 'Value'].some((tag) => before.has(tag)) || before.has('Verb')
-}
-
-/** Before the noun that it describes, or at the end of its clause. */
-function isAdjectivePlace(place: Place, tags: Tags): boolean {
-  const after = place.words[place.index + 1]
-  return isEdge(after) || (tags[place.index + 1]?.has('Noun') ?? false)
+function hasOtherVerb(place: Place, tags: Tags): boolean {
+  return tags.some((tag, i) => i !== place.index && tag.has('Verb') && !tag.has('Particle'))
 }

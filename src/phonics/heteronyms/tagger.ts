@@ -20,7 +20,10 @@ export async function loadTagger(): Promise<Tagger> {
 }
 
 function toText(sentence: readonly string[]): string {
-  return sentence.map((word) => word.replace(/[’‘]/g, "'")).join(' ').replace(/ ([.,!?;:…])/g, '$1')
+  return sentence
+    .map((word) => word.replace(/[’‘]/g, "'"))
+    .join(' ')
+    .replace(/ ([.,!?;:…])/g, '$1')
 }
 
 /** Gives each word the tags of the terms that its letters fell into; a contraction or a hyphened word has several. */

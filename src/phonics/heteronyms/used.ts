@@ -9,7 +9,7 @@ export type Used = 'verb' | 'used-to'
 const GROW = new Set('get gets got getting become became becoming grow grew quite'.split(' '))
 /** Nobody uses a thing to be: before these, `used to` is always the old habit. */
 const STATES = new Set('be have live love like hate think know want believe belong dream'.split(' '))
-const JOINS = new Set('and but because when so that if where since as while although who'.split(' '))
+const JOINS = new Set('and but because when so if where since as while although who'.split(' '))
 
 /** The form of `used` at the place; undefined where it cannot be told from the small words alone. */
 export function findUsed(place: Place): Used | undefined {

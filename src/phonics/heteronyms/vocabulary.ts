@@ -3,9 +3,7 @@
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 /** Stand before a noun, or before an adjective and its noun, and before nothing else. */
-export const DETERMINERS = words(
-  'a an the my your his her its our their no every each another whose this any',
-)
+export const DETERMINERS = words('a an the my your his her its our their no every each another whose this any')
 /** Stand before a plural noun; before a verb they can be its subject, so they count for -s forms only. */
 export const PLURAL_DETERMINERS = words(
   'the my your his her its our their these those some any no all both many few several more most other ' +
@@ -13,14 +11,12 @@ export const PLURAL_DETERMINERS = words(
 )
 export const POSSESSIVES = words('my your his her its our their')
 export const NUMBERS = words(
-  'one two three four five six seven eight nine ten eleven twelve twenty thirty fifty hundred thousand',
+  'two three four five six seven eight nine ten eleven twelve twenty thirty fifty hundred thousand',
 )
 export const SUBJECTS = words('i we they you he she it')
 export const PLURAL_SUBJECTS = words('i we they you')
 /** Subjects that take -s in the present, so that a bare form after them is past. */
-export const SINGULAR_SUBJECTS = words(
-  'he she it everyone everybody someone somebody nobody anyone anybody',
-)
+export const SINGULAR_SUBJECTS = words('he she it everyone everybody someone somebody nobody anyone anybody')
 export const OBJECTS = words('me you him her it us them')
 /** Begin an object after a verb: `close the gate`, `wind it`. */
 export const OBJECT_STARTS = words(
@@ -57,14 +53,25 @@ export const LINKING = words(
 export const DEGREES = words('very too quite how rather')
 /** Begin a clause, so that a bare word after them can be an order or a further verb. */
 export const CLAUSE_STARTS = words('and or but then so please')
+/** Begin a clause with a subject of its own. */
+export const CLAUSE_JOINS = words('and but because when so if where since as while until before after though')
+/** Begin a question as an object: `Record how it fell`. */
+export const QUESTIONS = words('how what if whether where why')
 /** Adjectives of children's text that are hardly ever anything else. */
 export const ADJECTIVES = words(
-  'bad big black blue brave bright broken brown clean clever cold cool dark dear deep dirty dry easy empty fat fierce ' +
-    'fine flat fresh funny gentle glad good great green grey happy hard heavy high hot huge important kind large last ' +
-    'lazy little long loud low main mad neat new nice odd old only own pink poor pretty proud public quick quiet red ' +
-    'rich rough round sad safe secret sharp short shy silly slow small smart soft special strange strong sudden sweet ' +
-    'tall terrible thick thin tiny true ugly warm weak wet whole wide wild wise wonderful wrong yellow young best ' +
-    'better worst biggest oldest first second third next same different real school daily weekly favourite favorite',
+  'bad best better big biggest bitter black blue bold brave bright broken brown busy calm cheap clean clever ' +
+    'close cold cool curious daily damp dark dead dear deep different dirty dry dull early easy empty faint fair ' +
+    'false famous far fast fat favorite favourite fierce fine first fit flat free fresh full funny gentle glad ' +
+    'good grand great green grey hairy happy hard heavy high hot huge hungry icy important impossible kind large ' +
+    'last late lazy little lively long loud lovely low lucky mad main merry messy mighty muddy nasty naughty neat ' +
+    'new next nice noisy odd old oldest only orange own perfect pink plain polite poor possible pretty proud ' +
+    'public purple quick quiet rare raw real red rich ripe rough round rude sad safe same scary school second ' +
+    'secret serious sharp short shy sick silent silly single sleepy slow small smart smelly smooth soft sore ' +
+    'spare special stale steep sticky stiff strange strict strong stupid sudden sure sweet tall tame terrible ' +
+    'thick thin third tidy tiny tired true ugly useful usual warm weak weekly wet white whole wide wild wise ' +
+    'wonderful worst wrong yellow young',
 )
 /** Of those, the ones that also stand alone before a verb: `First read the rules`. */
-export const LOOSE_ADJECTIVES = words('last first second third next best better hard long low high round wrong own only')
+export const LOOSE_ADJECTIVES = words(
+  'last first second third next best better hard long low high round wrong own only',
+)

@@ -39,7 +39,11 @@ export const ate = [
         sounds: 'EY1 JH IH0 D',
         meaning: 'very old',
         example: 'An aged man sat by the pond.',
-        phrases: ['an/the/his/her/my/our/their _ man/woman/dog/cat/horse/king/queen/aunt/uncle/father/mother/parents/face/hands/wizard', 'the _ .', '_ man/woman/dog/aunt/uncle/father/mother'],
+        phrases: [
+          'an/the/his/her/my/our/their _ man/woman/dog/cat/horse/king/queen/aunt/uncle/father/mother/parents/face/hands/wizard',
+          'the _ .',
+          '_ man/woman/dog/aunt/uncle/father/mother',
+        ],
       },
     ],
   },
@@ -84,6 +88,7 @@ export const ate = [
   },
   {
     word: 'appropriate',
+    otherwise: 'adjective',
     forms: [
       {
         form: 'adjective',
@@ -413,6 +418,7 @@ export const ate = [
   },
   {
     word: 'learned',
+    otherwise: 'verb',
     forms: [
       {
         form: 'verb',
@@ -428,7 +434,9 @@ export const ate = [
         sounds: 'L ER1 N IH0 D',
         meaning: 'knowing a lot',
         example: 'The learned old man nodded.',
-        phrases: ['a/the/most/very/many _ old/man/men/woman/judge/doctor/professor/book/books/owl/scholar/friend/people'],
+        phrases: [
+          'a/the/most/very/many _ old/man/men/woman/judge/doctor/professor/book/books/owl/scholar/friend/people',
+        ],
       },
     ],
   },

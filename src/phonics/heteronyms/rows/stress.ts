@@ -140,6 +140,7 @@ export const stress = [
   },
   {
     word: 'combine',
+    otherwise: 'verb',
     forms: [
       {
         form: 'noun',
@@ -585,6 +586,7 @@ export const stress = [
   },
   {
     word: 'digest',
+    otherwise: 'verb',
     forms: [
       {
         form: 'noun',
@@ -814,6 +816,7 @@ export const stress = [
   },
   {
     word: 'incense',
+    otherwise: 'noun',
     forms: [
       {
         form: 'noun',
@@ -987,6 +990,7 @@ export const stress = [
   },
   {
     word: 'perfect',
+    otherwise: 'adjective',
     forms: [
       {
         form: 'adjective',

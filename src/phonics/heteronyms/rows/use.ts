@@ -85,6 +85,7 @@ export const use = [
   },
   {
     word: 'house',
+    otherwise: 'noun',
     forms: [
       {
         form: 'noun',
@@ -157,7 +158,18 @@ export const use = [
         sounds: 'Y UW1 S',
         meaning: 'what a thing is good for; using',
         example: 'It is no use crying.',
-        phrases: ['no/any/much/little/some/good/great/of/in/for/into/out/more/better/full/first/make/makes/made/making/have/best/daily/what _', 'in/of/for/no/any/some/much good/great/little/daily/no/any/much _', 'put to _', 'put to good _', 'the/its/this/their/our/my/your/his/a/each/every _ of', "it's/is/was/@be no _", '_ of the/a/an/this/that/these/those/his/her/my/your/it', "what/whats/what's the/is _"],
+        phrases: [
+          'no/any/much/little/some/good/great/of/in/for/into/out/more/better/full/first/make/makes/made/making/have/best/daily/what _',
+          'in/of/for/no/any/some/much good/great/little/daily/no/any/much _',
+          'put to _',
+          'put to good _',
+          "didn't _ to *",
+          'did not _ to *',
+          'the/its/this/their/our/my/your/his/a/each/every _ of',
+          "it's/is/was/@be no _",
+          '_ of the/a/an/this/that/these/those/his/her/my/your/it',
+          "what/whats/what's the/is _",
+        ],
       },
     ],
   },
@@ -199,7 +211,10 @@ export const use = [
         sounds: 'Y UW1 S IH0 Z',
         meaning: 'what a thing is good for',
         example: 'String has many uses.',
-        phrases: ['@number/many/several/few/other/new/more/different/its/their/the/lots of/various/these/all/some _', '_ of/for'],
+        phrases: [
+          '@number/many/several/few/other/new/more/different/its/their/the/lots of/various/these/all/some _',
+          '_ of/for',
+        ],
       },
     ],
   },

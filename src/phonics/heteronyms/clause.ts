@@ -1,0 +1,17 @@
+// What else stands in the clause of a word: a helper that could govern it.
+
+import type { Place } from './place.ts'
+import { isMark } from './place.ts'
+import { BE, CLAUSE_JOINS, HAVE, LET, MAKE, MODALS, PERCEIVE } from './vocabulary.ts'
+
+const HELPERS = [MODALS, HAVE, BE, LET, MAKE, PERCEIVE]
+
+/** True where a helper earlier in the clause may govern the word: `did the children read`, `we heard Meg read`. */
+export function hasHelper(place: Place): boolean {
+  for (let at = place.index - 1; at >= 0; at--) {
+    const word = place.words[at] ?? ''
+    if (isMark(word) || CLAUSE_JOINS.has(word)) return false
+    if (HELPERS.some((group) => group.has(word))) return true
+  }
+  return false
+}

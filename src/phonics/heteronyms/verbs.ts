@@ -1,0 +1,29 @@
+// Verbs whose spelling shows their tense, so that they can date the verb next to them.
+
+const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
+
+const PAST = words(
+  'was were had did went sat ran came saw said got took made gave told found fell ate began thought knew felt left kept ' +
+    'heard stood slept wrote brought held met led grew flew drew swam sang sent spoke woke wore won lost bought caught ' +
+    'taught fed hid chose drank rang rode sold shook stole threw understood blew broke built crept dug drove forgot froze ' +
+    "lit lay paid rose shone swept swung tore wasn't weren't didn't hadn't couldn't",
+)
+const PRESENT = words(
+  "be is are am i'm it's we're they're you're isn't aren't has hasn't do does don't doesn't can can't will won't like likes " +
+    'want wants love loves know knows say says go goes sit sits get gets come comes make makes rains snows',
+)
+/** The same in the present and the past. */
+const BOTH = words('put let hit cut shut set hurt split spread cost bid burst beat quit shed read')
+const NOT_ED = words('indeed hundred naked wicked speed weed reed breed bleed greed sled shed shred')
+
+export function isPast(word: string): boolean {
+  return PAST.has(word) || (/[a-z]{2}ed$/.test(word) && !/^(.|..)eed$/.test(word) && !NOT_ED.has(word))
+}
+
+export function isPresent(word: string): boolean {
+  return PRESENT.has(word)
+}
+
+export function isTenseless(word: string): boolean {
+  return BOTH.has(word)
+}
