@@ -1,6 +1,6 @@
 // Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in meaning, else near in sound or spelling.
 
-import type { WordData } from './data.ts'
+import type { WordData } from './word-data.ts'
 import { toDistance } from './distance.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { openWordData } from '../../src/words/data.ts'
+import { openWordData } from '../../src/words/word-data.ts'
 import type { ThesaurusPart } from '../../src/words/thesaurus.ts'
 import { bytes, data, lexicon } from './small.ts'
 
