@@ -1,8 +1,10 @@
-// Writes what follows from the rule folders: the list of rules, their plugins, and the table of `rules/README.md`.
-// Run it by `npx tsx scripts/generate-rules.ts` after a rule was added or its summary changed; a test fails when the files are stale.
+// Writes what follows from the rule folders: the list of rules, their plugins, the table of `rules/README.md`,
+// and the options on each rule's page.
+// Run it by `npx tsx scripts/generate-rules.ts` after a rule was added or its data changed; a test fails when the files are stale.
 
-import { existsSync, readdirSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { toKind } from '../src/lint/settings.ts'
 import type { Rule } from '../src/lint/types.ts'
 
 const FOLDER = new URL('../rules/', import.meta.url)
@@ -22,7 +24,8 @@ export async function toGeneratedFiles(): Promise<Readonly<Record<string, string
   const rules = await Promise.all(
     ids.map(async (id) => ((await import(new URL(`${id}/index.ts`, FOLDER).href)) as { default: Rule }).default),
   )
-  return { 'README.md': toReadme(rules), 'index.ts': toIndex(ids), 'plugins.ts': toPlugins(ids) }
+  const pages = rules.map((rule) => [`${rule.id}/README.md`, toPage(rule)] as const)
+  return { 'README.md': toReadme(rules), 'index.ts': toIndex(ids), 'plugins.ts': toPlugins(ids), ...Object.fromEntries(pages) }
 }
 
 function toIndex(ids: readonly string[]): string {
@@ -66,6 +69,22 @@ function toReadme(rules: readonly Rule[]): string {
     ...rules.map(({ id, summary, severity }) => `| [\`${id}\`](${id}/README.md) | ${summary.replaceAll('|', '\\|')} | ${severity} |`),
     '',
   ].join('\n')
+}
+
+function toPage(rule: Rule): string {
+  const page = readFileSync(new URL(`${rule.id}/README.md`, FOLDER), 'utf8')
+  return page.replace(/(^## Options\n\n)[\s\S]*?(\n\n## )/mu, (_, before, after) => before + toOptionsSection(rule) + after)
+}
+
+/** What the page of a rule says about its options, as the rule's own data have it. */
+function toOptionsSection(rule: Rule): string {
+  const options = Object.entries(rule.options)
+  if (options.length === 0) return 'None.'
+  const rows = options.map(([name, spec]) => {
+    const value = Array.isArray(spec.default) ? spec.default.join(', ') || 'none' : `\`${spec.default}\``
+    return `| \`${name}\` | ${toKind(spec)} | ${value} | ${spec.description} |`
+  })
+  return ['| Option | Takes | Default | What it does |', '| --- | --- | --- | --- |', ...rows].join('\n')
 }
 
 /** `no-irregular-word` → `noIrregularWord` */

@@ -21,7 +21,7 @@ export default defineRule({
       const { word, reason } = fault
       const body = {
         ...toFaultReport(fault),
-        note: `Use another word, or teach ${toQuoted(word.text)} by heart: list it under \`sight-words\` of a step.`,
+        note: `Use another word, or teach ${toQuoted(word.text)} by heart and list it under \`sight words\`.`,
       }
       const data = { word: toQuoted(word.text), letters: toQuoted(toBlamed(word.text, reason)) }
       const key = reason?.key ?? reason?.unit?.key

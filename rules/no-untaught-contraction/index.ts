@@ -16,7 +16,7 @@ export default defineRule({
         ...toFaultReport(fault),
         messageId: 'later',
         data: { word: toQuoted(fault.word.text), when: toWhen(fault.reason?.taughtAt, story.step) },
-        note: toWordNote(fault, story) || 'Write the two words in full.',
+        note: `Write the two words in full. ${toWordNote(fault, story)}`,
       }),
   }),
 })

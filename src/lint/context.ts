@@ -1,11 +1,13 @@
 // Puts together what rules may ask: the story, the child's knowledge, and a judge that remembers.
 
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Phonics } from '../phonics/types.ts'
-import { createWordJudge, markNames, toDifferentFigures, toFigures, type CountedWord } from '../reading/index.ts'
+import { type CountedWord, createWordJudge, markNames, toDifferentFigures, toFigures } from '../reading/index.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
+import { createFormFinder } from './spoken-form.ts'
 import type { StoryContext, StoryFigures } from './types.ts'
 
 /** Who reads, and how words are said. */
@@ -18,8 +20,8 @@ export interface ReadingSettings {
   readonly names?: readonly string[]
   /** What the child knows beyond or short of the step. */
   readonly reader?: ReaderExtra
-  /** The spoken form of a heteronym that its sentence asks for, as in `Reading.form`; undefined where it cannot be told. */
-  readonly findForm?: (word: Word, sentence: Sentence) => string | undefined
+  /** Settles the heteronyms that small words leave open; see `isTaggerNeeded`. */
+  readonly tagger?: Tagger
 }
 
 /**
@@ -33,7 +35,7 @@ export function createStoryContext(
 ): StoryContext {
   const { phonics, sequence, step, reader, names = [] } = settings
   const knowledge = knowledgeAt(sequence, step)
-  const judge = createJudge(settings)
+  const judge = createJudge(story, settings)
   let figures: StoryFigures | undefined
   return {
     story,
@@ -49,7 +51,9 @@ export function createStoryContext(
 }
 
 /** A name of several words counts only where its words stand together, so there is a judge with it and one without. */
-function createJudge({ phonics, sequence, step, reader, names = [], findForm }: ReadingSettings): StoryContext['judge'] {
+function createJudge(story: Story, settings: ReadingSettings): StoryContext['judge'] {
+  const { phonics, sequence, step, reader, names = [], tagger } = settings
+  const findForm = createFormFinder(story, tagger)
   const more = reader === undefined ? {} : { reader }
   const long = names.filter((name) => /\s/u.test(name.trim()))
   const short = names.filter((name) => !long.includes(name))
@@ -58,7 +62,7 @@ function createJudge({ phonics, sequence, step, reader, names = [], findForm }: 
   const marked = new WeakMap<Sentence, ReadonlySet<Word>>()
   return (word, sentence) => {
     const readings = phonics.read(word.text)
-    const form = readings.heteronym ? findForm?.(word, sentence) : undefined
+    const form = readings.heteronym ? findForm(word, sentence) : undefined
     if (long.length === 0) return judgePlain(readings, form)
     let inName = marked.get(sentence)
     if (inName === undefined) {

@@ -3,8 +3,7 @@
 import type { Root } from 'nlcst'
 import type { Plugin } from 'unified'
 import type { VFile } from 'vfile'
-import { createLines } from '../story/lines.ts'
-import type { Story } from '../story/types.ts'
+import { createLines, storyFromTree } from '../story/index.ts'
 import { createStoryContext, type ReadingSettings } from './context.ts'
 import { runRules } from './run.ts'
 import type { Message, OptionValue, Rule, RuleSettings, Severity } from './types.ts'
@@ -30,13 +29,6 @@ export interface PresetOptions {
 declare module 'vfile' {
   interface DataMap {
     battledore: { readonly reading: PluginReading }
-  }
-}
-
-declare module 'nlcst' {
-  interface RootData {
-    /** Set by `storyPlugin`: the story that the tree was made of. */
-    story?: Story
   }
 }
 
@@ -70,16 +62,11 @@ function tell(
   if (reading === undefined) {
     throw new Error('Battledore needs to know who reads: put `readingPlugin` before the rules, or give `reading` in the options.')
   }
-  const story = findStory(tree)
+  // A tree by `storyPlugin` holds the story that it was made of; one by another parser holds sentences only.
+  const story = tree.data?.story ?? storyFromTree(tree, String(file))
   const context = createStoryContext(story, reading, reading.frontMatter)
   const lines = createLines(story.source)
   for (const message of runRules(context, rules, settings)) addMessage(file, message, lines)
-}
-
-function findStory(tree: Root): Story {
-  const story = tree.data?.story
-  if (story === undefined) throw new Error('Battledore needs the story: parse it by `storyPlugin`.')
-  return story
 }
 
 /** An error is `fatal`, as in other linters built on vfile; `fatal: false` is a warning. */

@@ -1,6 +1,6 @@
 // All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
 
-import { isAllowedName } from '../reading/index.ts'
+import { isAllowedName, isContraction, type Reason } from '../reading/index.ts'
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from './names.ts'
@@ -13,9 +13,10 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
   const { capitals, numerals } = context.knowledge
   const guessesTold = new Set<string>()
   let likelyNames: ReadonlySet<string> | undefined
-  const isLikelyName = ({ text }: Word): boolean => {
+  const isUnlistedName = ({ text }: Word): boolean => {
     likelyNames ??= findLikelyNames(context.story)
-    return likelyNames.has(toBareName(text))
+    const bare = toBareName(text)
+    return likelyNames.has(bare) && !isAllowedName(bare, context.names)
   }
 
   return (word, sentence) => {
@@ -28,12 +29,20 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
 
     const faults: Fault[] = []
     if (unsettled) faults.push({ code: 'unsettled-heteronym' })
-    if (!verdict.readable && isCapital && isLikelyName(word)) faults.push({ code: 'unlisted-name' })
-    for (const reason of verdict.reasons) faults.push({ code: reason.code, reason })
+    if (!verdict.readable && isCapital && isUnlistedName(word)) faults.push({ code: 'unlisted-name' })
+    faults.push(...toReasonFaults(word.text, verdict.reasons))
     if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals, context.names))
     return faults
   }
+}
+
+/** A contraction that is taught by name is a contraction to the teacher, though the verdict calls it a sight word. */
+function toReasonFaults(text: string, reasons: readonly Reason[]): readonly Fault[] {
+  const isNamed = reasons[0]?.code === 'sight-word-later' && isContraction(text)
+  if (!isNamed) return reasons.map((reason) => ({ code: reason.code, reason }))
+  const others = reasons.slice(1).filter(({ code }) => code !== 'contraction')
+  return reasons.slice(0, 1).concat(others).map((reason, index) => ({ code: index === 0 ? 'contraction' : reason.code, reason }))
 }
 
 /** An allowed name is told to the child as it is written, capital and all; so is `I`. */

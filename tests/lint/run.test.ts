@@ -23,7 +23,7 @@ describe('one word, one message', () => {
     expect(message).toMatchObject({ rule: 'no-untaught-correspondence', word: 'duck', start: 0, end: 4, readableAt: 'two' })
     expect(message?.letters).toEqual([[2, 4]])
     expect(message?.letterRanges).toEqual([{ start: 2, end: 4 }])
-    expect(message?.note).toBe('Use another word, or keep this one for step two. Also: 4 letters, where 3 are allowed.')
+    expect(message?.note).toBe('Use another word, or keep this one for step two. Also: 4 letters (at most 3 allowed).')
   })
 
   test('where its rule is off, the next fault speaks', () => {
