@@ -1,14 +1,20 @@
 // What else is wrong with a word, in a few words each, for the note of its one message.
 
+import { findChangeText, toEnding } from './endings.ts'
 import { findCapitalStep } from './taught.ts'
 import type { Fault, FaultCode, StoryContext } from './types.ts'
 import { toQuoted } from './wording.ts'
 
-type Phrase = (fault: Fault, context: StoryContext) => string
+type Phrase = (fault: Fault, context: StoryContext, word: string) => string
 
 const unitOf = ({ reason }: Fault): string => toQuoted(reason?.unit?.letters ?? '')
 const when = (step: string | undefined): string => (step === undefined ? ' (no step teaches it)' : ` (step ${step})`)
 const taught = ({ reason }: Fault): string => when(reason?.taughtAt)
+
+const toEndingText = ({ reason }: Fault, word: string): string => {
+  const change = findChangeText(reason)
+  return change === undefined ? `the ending ${toQuoted(toEnding(word, reason))}` : `it ${change}`
+}
 
 /** Sorted by code; a fault that is never second has a phrase all the same, since sequences differ. */
 const PHRASES = {
@@ -16,7 +22,7 @@ const PHRASES = {
   capital: (_, { sequence }) => `it has a capital letter${when(findCapitalStep(sequence, 'first'))}`,
   contraction: (fault) => `it is a contraction${taught(fault)}`,
   'correspondence-later': (fault) => `${unitOf(fault)}${taught(fault)}`,
-  ending: (fault) => `the ending ${toQuoted(String(fault.reason?.found ?? fault.reason?.unit?.letters ?? ''))}${taught(fault)}`,
+  ending: (fault, _, word) => `${toEndingText(fault, word)}${taught(fault)}`,
   foreign: () => 'it is not written in English letters',
   guessed: () => 'it is not in the dictionary, so its sounds are guessed',
   irregular: (fault) => `its ${unitOf(fault)} does not say a sound that is taught`,
@@ -32,7 +38,7 @@ const PHRASES = {
 } as const satisfies Record<FaultCode, Phrase>
 
 /** One sentence that names the further faults of a word; empty where there are none. */
-export function toFurtherNote(faults: readonly Fault[], context: StoryContext): string {
-  const phrases = new Set(faults.map((fault) => PHRASES[fault.code](fault, context)))
+export function toFurtherNote(faults: readonly Fault[], context: StoryContext, word: string): string {
+  const phrases = new Set(faults.map((fault) => PHRASES[fault.code](fault, context, word)))
   return phrases.size === 0 ? '' : `Also: ${[...phrases].join('; ')}.`
 }

@@ -31,8 +31,10 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
     if (unsettled) faults.push({ code: 'unsettled-heteronym' })
     if (!verdict.readable && isCapital && isUnlistedName(word)) faults.push({ code: 'unlisted-name' })
     faults.push(...toReasonFaults(word.text, verdict.reasons))
+    // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
+    if (isCapital && isAllowedName(toBareName(word.text), context.names)) return faults
     if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
-    if (isCapital) faults.push(...findCapitalFaults(word.text, capitals, context.names))
+    if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
     return faults
   }
 }
@@ -45,9 +47,8 @@ function toReasonFaults(text: string, reasons: readonly Reason[]): readonly Faul
   return reasons.slice(0, 1).concat(others).map((reason, index) => ({ code: index === 0 ? 'contraction' : reason.code, reason }))
 }
 
-/** An allowed name is told to the child as it is written, capital and all; so is `I`. */
-function findCapitalFaults(text: string, taught: Capitals, names: readonly string[]): readonly Fault[] {
-  if (taught === 'all' || text === 'I' || isAllowedName(toBareName(text), names)) return NONE
+function findCapitalFaults(text: string, taught: Capitals): readonly Fault[] {
+  if (taught === 'all' || text === 'I') return NONE
   if (isAllCapitals(text)) return [{ code: 'all-capitals' }]
   return taught === 'none' ? [{ code: 'capital' }] : NONE
 }

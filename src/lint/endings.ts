@@ -1,0 +1,21 @@
+// Endings in a teacher's words: which one a word has, and what it did to the word before it.
+
+import type { Reason } from '../reading/types.ts'
+import { findChange } from '../reading/unit.ts'
+import { toLettersText, toQuoted } from './wording.ts'
+
+/** What an ending did to the word before it: the `nn` of `running`, the lost `e` of `baking`, the `i` of `cried`. */
+export function findChangeText(reason: Reason | undefined): string | undefined {
+  const { unit } = reason ?? {}
+  if (unit?.base === undefined || unit.kind === 'inflection') return undefined
+  const change = findChange(unit.letters, unit.base)
+  if (change === 'double') return `doubles its ${toQuoted(unit.base)}`
+  if (change === 'drop-e') return 'drops its `e`'
+  return 'turns its `y` into `i`'
+}
+
+/** The ending as a sequence writes it: `-ed`, `'s`. */
+export function toEnding(word: string, reason: Reason | undefined): string {
+  const plain = toLettersText(word, reason?.letters ?? []).toLowerCase().replace(/[’‘]/gu, "'")
+  return plain.startsWith("'") ? plain : `-${plain}`
+}

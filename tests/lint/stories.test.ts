@@ -1,0 +1,25 @@
+// Whole stories with all that must be said about them beside them: `name.md` and `name.expected`.
+// After a change that is meant, `npx vitest run -u tests/lint/stories.test.ts` writes the files anew; read what changed.
+
+import { readdirSync, readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { rules } from '../../rules/index.ts'
+import { check } from './pipeline.ts'
+
+const FOLDER = new URL('../../fixtures/stories/', import.meta.url)
+const findFiles = (ending: string): readonly string[] => readdirSync(FOLDER).filter((name) => name.endsWith(ending))
+
+test.each(findFiles('.md'))('%s', async (name) => {
+  const { messages, toPlaceText } = await check(readFileSync(new URL(name, FOLDER), 'utf8'))
+  const lines = messages.flatMap((message) => [
+    `${toPlaceText(message)} ${message.severity}: ${message.message} [${message.rule}] page ${message.page}`,
+    `    ${message.note}`,
+  ])
+  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(new URL(name.replace(/md$/u, 'expected'), FOLDER).pathname)
+})
+
+test('every rule speaks in some story', () => {
+  const expected = findFiles('.expected').map((name) => readFileSync(new URL(name, FOLDER), 'utf8'))
+  const silent = rules.filter(({ id }) => !expected.some((text) => text.includes(`[${id}]`)))
+  expect(silent.map(({ id }) => id)).toEqual([])
+})
