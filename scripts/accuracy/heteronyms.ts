@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises'
 import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+import { readWordNetCases } from './heteronyms-wordnet.ts'
 
 export interface HeteronymCase {
   readonly sentence: string
@@ -36,16 +37,23 @@ export async function readHeteronymCases(): Promise<readonly HeteronymCase[]> {
   })
 }
 
-/** Right, wrong and unsettled shares for the sentences tuned on and for those held out. */
-export async function measureHeteronyms(): Promise<{
+export interface HeteronymMeasure {
+  /** The project's own sentences that the program was tuned on. */
   readonly dev: HeteronymShares
+  /** The project's own sentences that it was not. */
   readonly heldOut: HeteronymShares
-}> {
+  /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the reading. */
+  readonly wordNet: HeteronymShares
+}
+
+/** Right, wrong and unsettled shares over the three sets. */
+export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const tagger = await loadTagger()
   const results = (await readHeteronymCases()).map((item) => toResult(item, tagger))
   return {
     dev: toShares(results.filter(({ set }) => set === 'dev')),
     heldOut: toShares(results.filter(({ set }) => set === 'held-out')),
+    wordNet: toShares(readWordNetCases().map((item) => toResult(item, tagger))),
   }
 }
 

@@ -20,7 +20,10 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
   const candidates = toCandidates(row, classes)
   const phrase = findByPhrase(row, place)
   if (phrase === 'both') return undefined
-  if (phrase) return candidates.includes(phrase.form) || phrase.length >= LONG_PHRASE ? phrase.form.form : undefined
+  if (phrase) {
+    const isFree = phrase.length >= LONG_PHRASE || phrase.form.classes.length === 0
+    return isFree || candidates.includes(phrase.form) ? phrase.form.form : undefined
+  }
   if (candidates.length === 1) return candidates[0]?.form
   return classes || hasOneClass(row) ? findByTopic(candidates, place) : undefined
 }

@@ -57,11 +57,11 @@ const determiner: Clue = (place, inflected) => {
   return undefined
 }
 
-/** `an old record`, `strong winds`; not `the old read the news`. */
+/** `an old record`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
 const adjective: Clue = (place, inflected) => {
   const before = findBefore(place)
   if (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before))) return undefined
-  if (hasObject(place)) return undefined
+  if (hasObject(place) || (inflected && place.words[place.index + 1] === 'with')) return undefined
   const second = findBefore(place, 2)
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
   if (led) return nominal(place)

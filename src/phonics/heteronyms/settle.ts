@@ -63,10 +63,17 @@ function narrow(local: Classes | undefined, tagged: Classes | undefined): Classe
   return both.length > 0 ? both : undefined
 }
 
-/** False where the forms still open are of the same class, so that a part of speech tells nothing. */
+/** False where the forms still open are of the same class here, so that a part of speech tells nothing. */
 function canTaggerHelp(row: Heteronym, place: Place): boolean {
-  const open = toCandidates(row, findClasses(place, isInflected(row)))
-  return new Set(open.map((form) => [...form.classes].sort().join())).size > 1 || open.length === 0
+  const local = findClasses(place, isInflected(row))
+  const open = toCandidates(row, local)
+  const kinds = open.map((form) =>
+    form.classes
+      .filter((item) => local?.includes(item) ?? true)
+      .sort()
+      .join(),
+  )
+  return open.length === 0 || new Set(kinds).size > 1
 }
 
 function isInflected(row: Heteronym): boolean {

@@ -3,7 +3,7 @@
 import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
 import type { Place } from './place.ts'
-import { beforeIndex, isEdge, isMark } from './place.ts'
+import { beforeIndex, isEdge, isMark, isName } from './place.ts'
 import { CLAUSE_JOINS, DETERMINERS, MODALS, OBJECT_STARTS } from './vocabulary.ts'
 
 export type Tags = readonly ReadonlySet<string>[]
@@ -58,8 +58,9 @@ const described: Clue = (place, tags) => {
 }
 
 /** The tagger's noun after a word that describes or governs one, and before anything but an object. */
-const noun: Clue = (place, tags) => {
-  if (!tags[place.index]?.has('Noun') || hasObject(place)) return undefined
+const noun: Clue = (place, tags, inflected) => {
+  if (!tags[place.index]?.has('Noun') || hasObject(place) || isName(place, place.index + 1)) return undefined
+  if (inflected && place.words[place.index + 1] === 'with') return undefined
   const at = beforeIndex(place)
   const before = tags[at]
   if (isThing(tags[place.index + 1])) return ['noun', 'adjective']
@@ -85,7 +86,7 @@ export function findTaggedClasses(place: Place, tags: Tags, inflected: boolean):
 }
 
 function isThing(tags: ReadonlySet<string> | undefined): boolean {
-  return tags !== undefined && tags.has('Noun') && !tags.has('Pronoun')
+  return tags?.has('Noun') === true && !tags.has('Pronoun')
 }
 
 /** True where the noun at `at` is plural, or the second of two joined by `and`. */

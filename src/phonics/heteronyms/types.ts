@@ -7,6 +7,7 @@ export type WordClass = 'noun' | 'adjective' | 'adverb' | 'verb' | 'past'
 export interface HeteronymForm {
   /** A short key, unique in its row: `past`, `verb`, `knot`. It is the `form` of a `Reading`. */
   readonly form: string
+  /** Empty for a form so rare that only a phrase or a topic may speak for it. */
   readonly classes: readonly WordClass[]
   /** ARPAbet with stress digits, as the CMU Pronouncing Dictionary writes it under the word, or `word(2)`. */
   readonly sounds: string

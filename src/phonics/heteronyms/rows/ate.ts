@@ -208,7 +208,7 @@ export const ate = [
   },
   {
     word: 'consummate',
-    note: 'In American and British speech the adjective has more than one stress; the dictionary gives the first.',
+    note: 'In Britain the adjective often has the stress on its second part.',
     forms: [
       {
         form: 'adjective',
@@ -418,6 +418,7 @@ export const ate = [
   },
   {
     word: 'learned',
+    note: 'In Britain the verb is mostly written learnt.',
     otherwise: 'verb',
     forms: [
       {

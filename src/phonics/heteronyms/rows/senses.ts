@@ -27,7 +27,7 @@ export const senses = [
   },
   {
     word: 'axes',
-    note: "The dictionary's second form has a long e in the ending; teachers hear it as the plural of axis.",
+    note: 'With a long e in the ending it is the plural of axis.',
     forms: [
       {
         form: 'tools',
@@ -151,6 +151,7 @@ export const senses = [
   },
   {
     word: 'buffet',
+    note: 'In Britain the food has the stress on its first part.',
     forms: [
       {
         form: 'food',
@@ -221,7 +222,7 @@ export const senses = [
         classes: [],
         sounds: 'K L OW1 Z ER0',
         meaning: 'a person or thing that closes something',
-        example: 'The gate has a new closer.',
+        example: 'The gate closer squeaks.',
         phrases: ['gate/door/lid _'],
       },
     ],
@@ -282,6 +283,7 @@ export const senses = [
         form: 'deer',
         classes: [],
         sounds: 'D OW1 Z',
+        byHand: true,
         meaning: 'female deer',
         example: 'Two does drank at the pond.',
         phrases: [
@@ -584,7 +586,7 @@ export const senses = [
       },
       {
         form: 'golf',
-        classes: ['noun', 'adjective'],
+        classes: [],
         sounds: 'P AH1 T IH0 NG',
         meaning: 'hitting a golf ball gently',
         example: 'We sat on the putting green.',
@@ -686,6 +688,7 @@ export const senses = [
         byHand: true,
         meaning: 'a person who sews',
         example: 'Aunt Jo is a neat sewer.',
+        phrases: ['is/was/am a good/neat/fine/quick/keen/great/careful/clever _'],
         topics: 'dress stitch stitches needle thread cloth skirt quilt sewing sew sews seam clothes',
       },
     ],

@@ -336,7 +336,6 @@ export const stress = [
   },
   {
     word: 'contents',
-    otherwise: 'contained',
     forms: [
       {
         form: 'contained',
@@ -1108,6 +1107,7 @@ export const stress = [
   },
   {
     word: 'produce',
+    note: 'In Britain the noun begins with the short o of pot.',
     forms: [
       {
         form: 'noun',
@@ -1127,6 +1127,7 @@ export const stress = [
   },
   {
     word: 'progress',
+    note: 'In Britain the noun begins with a long o.',
     forms: [
       {
         form: 'noun',
@@ -1395,6 +1396,7 @@ export const stress = [
   },
   {
     word: 'resume',
+    note: 'The noun is American and is also written with accents.',
     forms: [
       {
         form: 'verb',

@@ -1,0 +1,105 @@
+import fc from 'fast-check'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { settle, type SettleOptions } from '../../src/phonics/heteronyms/settle.ts'
+import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
+import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+
+let tagger: Tagger
+beforeAll(async () => {
+  tagger = await loadTagger()
+})
+
+const toWords = (text: string): readonly string[] =>
+  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
+
+/** The form that is settled for the word in stars, or the kind of the answer where none is. */
+function ask(text: string, options: SettleOptions = {}): string {
+  const index = toWords(text.slice(0, text.indexOf('*'))).length
+  const answer = settle(toWords(text.replaceAll('*', '')), index, options)
+  return answer.kind === 'settled' ? answer.form : answer.kind
+}
+
+describe('settle', () => {
+  it.each([
+    ['Sid wants to *read*.', 'present'],
+    ['Meg can’t *read* it yet.', 'present'],
+    ['She has never *read* it.', 'past'],
+    ['He *read* a good joke.', 'past'],
+    ['The note was *read* out.', 'past'],
+    ['*Read* with me!', 'present'],
+    ['“*Read* it to me,” said Meg.', 'present'],
+    ['We sat down and *read*.', 'past'],
+    ['We will sit down and *read*.', 'present'],
+    ['Yesterday we *read* two pages.', 'past'],
+    ['They *read* a page every day.', 'present'],
+    ['A *live* band sang.', 'adjective'],
+    ['The *WIND* BLEW.', 'air'],
+    ['Sit *close* to me.', 'near'],
+    ['We *used* to swim.', 'used-to'],
+    ['We *used* a net.', 'verb'],
+    ['It is no *use*.', 'noun'],
+    ['*Polish* the bell.', 'shine'],
+    ['Meg likes *Polish* soup.', 'Polish'],
+    ['What *does* Zub want?', 'verb'],
+    ['Two *does* drank at the pond.', 'deer'],
+  ])('%s → %s, by the small words alone', (text, form) => {
+    expect(ask(text)).toBe(form)
+  })
+
+  it.each([
+    ['They *read* the book.', 'unsettled'],
+    ['“I *read* it,” said Tam.', 'unsettled'],
+    ['There was a *tear*.', 'unsettled'],
+    ['It was a *bow*.', 'unsettled'],
+    ['The *row* went on.', 'unsettled'],
+    ['The *lead* was old.', 'unsettled'],
+    ['It is the net we *used* to catch him.', 'unsettled'],
+    ['We *read* every day last week.', 'unsettled'],
+    ['*Close*!', 'unsettled'],
+    ['Zub sat.', 'unsettled'],
+  ])('%s stays %s, even with a tagger', (text, kind) => {
+    expect(ask(text, { tagger })).toBe(kind)
+  })
+
+  it('asks for a tagger where parts of speech would tell, and settles with one', () => {
+    for (const [text, form] of [
+      ['Hens *produce* eggs.', 'verb'],
+      ['The men *record* the song.', 'verb'],
+      ['Tam *dove* for the ball.', 'dived'],
+    ] as const) {
+      expect(ask(text), text).toBe('tagger-needed')
+      expect(ask(text, { tagger }), text).toBe(form)
+    }
+  })
+
+  it('asks for no tagger where the readings are of one part of speech', () => {
+    expect(ask('It was a *bass*.')).toBe('unsettled')
+  })
+
+  it('takes the tense of the story, but not inside speech, and not against the sentence', () => {
+    const past = ['The sun was hot.', 'Meg sat by the pond.'].map(toWords)
+    const present = ['It is wet.', 'Meg likes the rain.'].map(toWords)
+    const mixed = ['It was wet.', 'Meg likes the rain.'].map(toWords)
+    expect(ask('They *read* the book.', { tagger, before: past })).toBe('past')
+    expect(ask('They *read* the book.', { tagger, before: present })).toBe('present')
+    expect(ask('They *read* the book.', { tagger, before: mixed })).toBe('unsettled')
+    expect(ask('“They *read* it,” said Tam.', { tagger, before: past })).toBe('unsettled')
+    expect(ask('They *read* a page every day.', { tagger, before: past })).toBe('unsettled')
+    expect(ask('They want to *read*.', { tagger, before: past })).toBe('present')
+  })
+
+  it('never throws, whatever stands round the word or wherever the index points', () => {
+    const word = fc.constantFrom(...heteronyms.map((row) => row.word))
+    const around = fc.array(fc.oneof(fc.string(), word, fc.constantFrom('to', 'the', 'I', '“', '.', '', '’')), {
+      maxLength: 8,
+    })
+    fc.assert(
+      fc.property(around, word, around, fc.integer({ min: -2, max: 20 }), (left, middle, right, index) => {
+        const sentence = [...left, middle, ...right]
+        settle(sentence, left.length, { tagger })
+        settle(sentence, index)
+      }),
+      { numRuns: 150 },
+    )
+  })
+})
