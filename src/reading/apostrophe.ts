@@ -1,9 +1,22 @@
 // Tells a contraction (`can't`, `it's`) from an owner's ending (`dog's`, `dogs'`).
 
 /** Words whose `'s` is short for `is`, `has` or `us`, and never marks an owner. */
-const SHORTENED_BEFORE_S = new Set(
-  ['he', 'she', 'it', 'that', 'this', 'what', 'where', 'there', 'here', 'who', 'how', 'when', 'why', 'let'],
-)
+const SHORTENED_BEFORE_S = new Set([
+  'he',
+  'she',
+  'it',
+  'that',
+  'this',
+  'what',
+  'where',
+  'there',
+  'here',
+  'who',
+  'how',
+  'when',
+  'why',
+  'let',
+])
 
 /** The word with straight apostrophes, as the tables hold it. */
 export function toStraight(word: string): string {

@@ -29,7 +29,7 @@ export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
 /** Why this reading cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
 export function findFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
   return inOrder([
-    ...findUnitFaults(reading, knowledge),
+    ...findUnitFaults(word, reading, knowledge),
     ...findLetterFaults(word, knowledge),
     ...findSyllableFaults(word, reading, knowledge),
     ...findShapeFaults(word, reading, knowledge),
@@ -37,11 +37,12 @@ export function findFaults(word: string, reading: Reading, knowledge: Knowledge)
   ])
 }
 
-function findUnitFaults(reading: Reading, knowledge: Knowledge): readonly Reason[] {
+function findUnitFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
   const isLong = reading.units.filter((unit) => unit.vowel).length > 1
+  const isShort = isContraction(word)
   return reading.units.flatMap((unit, at) => {
     const isBeforeEnding = reading.units[at + 1]?.kind === 'inflection'
-    const fault = findUnitFault(unit, { isLong, isBeforeEnding }, knowledge)
+    const fault = findUnitFault(unit, { isLong, isBeforeEnding, isContraction: isShort }, knowledge)
     return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
   })
 }

@@ -9,7 +9,11 @@ import { findOwner, toStraight } from './apostrophe.ts'
  */
 export function isAllowedName(word: string, names: readonly string[]): boolean {
   const straight = toStraight(word)
-  return names.some((name) => toStraight(name).split(/\s+/).some((part) => isSameName(straight, part)))
+  return names.some((name) =>
+    toStraight(name)
+      .split(/\s+/)
+      .some((part) => isSameName(straight, part)),
+  )
 }
 
 /** The name that owns something: `Tam` of `Tam's`. */
@@ -26,7 +30,9 @@ export function findNamedOwner(word: string, names: readonly string[]): string |
 export function markNames(words: readonly string[], names: readonly string[]): readonly boolean[] {
   const marked = words.map(() => false)
   for (const name of names) {
-    const parts = toStraight(name).split(/\s+/).filter((part) => part !== '')
+    const parts = toStraight(name)
+      .split(/\s+/)
+      .filter((part) => part !== '')
     for (let start = 0; parts.length > 0 && start + parts.length <= words.length; start++) {
       if (parts.every((part, at) => isPartAt(words[start + at] ?? '', part, at === parts.length - 1))) {
         marked.fill(true, start, start + parts.length)

@@ -33,7 +33,9 @@ export function toShapes(word: string, reading: Reading, isEnding: (unit: Unit) 
 
 function findClusters(units: readonly Unit[]): readonly Unit[] | undefined {
   const isConsonant = (unit: Unit | undefined) => unit !== undefined && toLetter(unit) === 'C'
-  const clustered = units.filter((unit, at) => isConsonant(unit) && (isConsonant(units[at - 1]) || isConsonant(units[at + 1])))
+  const clustered = units.filter(
+    (unit, at) => isConsonant(unit) && (isConsonant(units[at - 1]) || isConsonant(units[at + 1])),
+  )
   return clustered.length === 0 ? undefined : clustered
 }
 

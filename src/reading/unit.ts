@@ -16,6 +16,8 @@ export interface UnitPlace {
   readonly isLong: boolean
   /** An ending follows at once. */
   readonly isBeforeEnding: boolean
+  /** The word is shortened by an apostrophe. */
+  readonly isContraction: boolean
 }
 
 /** The sounds called short, letter by letter (both of `o`: LOT is /ɒ/ in Britain, /ɑ/ in America). */
@@ -64,9 +66,13 @@ export function findEnding(unit: Unit): Ending | undefined {
   return unit.kind === 'inflection' ? ENDINGS[unit.letters.toLowerCase().replace(/[’‘]/g, "'")] : undefined
 }
 
-/** What a child lacks to read the unit; undefined where it is known. */
+/**
+ * What a child lacks to read the unit; undefined where it is known. The piece with the apostrophe of a contraction (`n't`,
+ * `'ll`) is no fault of its own: whether the contraction is taught is asked of the whole word.
+ */
 export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge): UnitFault | undefined {
   const { key } = unit
+  if (place.isContraction && /['’‘ʼ]/.test(unit.letters)) return undefined
   if (unit.kind === 'inflection') return isEndingKnown(unit, knowledge) ? undefined : { code: 'ending', key }
   if (unit.kind === 'silent' && place.isBeforeEnding) return undefined
   const isKnown = knowledge.correspondences.has(key)

@@ -10,8 +10,8 @@ import { findEnding } from './unit.ts'
 
 /**
  * Judges a word by all its readings. A word that can be sounded out is decodable even where it is a sight word or a
- * name too, so that the decodable share counts what the letters alone give. Only where sounding out leans on a
- * worn-down vowel (`today`) is a word taught by heart counted as what it was taught as.
+ * name too, so that the decodable share counts what the letters alone give; but a word that was taught by heart when it
+ * could be sounded out already is held for an exception by its sequence, and stays a sight word.
  * A unit that is not known has the reason `irregular`: only a sequence can tell that it comes later, see
  * `judgeInSequence`.
  * @param names the names that the story allows, as written
@@ -22,7 +22,7 @@ export function judge(readings: WordReadings, knowledge: Knowledge, names: reado
   const tried = readings.readings.map((reading) => ({ reading, reasons: findFaults(word, reading, knowledge) }))
   const decodable = tried.find(({ reasons }) => reasons.length === 0)
   const isByHeart = isSightWord(readings, knowledge)
-  if (decodable !== undefined && !(isByHeart && isLenient(word, decodable.reading, knowledge))) {
+  if (decodable !== undefined && !(isByHeart && isHeldForException(readings, knowledge))) {
     return { readable: true, kind: 'decodable', reasons: [], reading: decodable.reading, guessed }
   }
   const reading = readings.readings[0]
@@ -38,8 +38,9 @@ export function judge(readings: WordReadings, knowledge: Knowledge, names: reado
   return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
 }
 
-function isLenient(word: string, reading: Reading, knowledge: Knowledge): boolean {
-  return findFaults(word, reading, { ...knowledge, reducedVowels: 'flag' }).length > 0
+function isHeldForException({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
+  const then = knowledge.knownWithSightWord?.get(toSightKey(word))
+  return then !== undefined && readings.some((reading) => findFaults(word, reading, then).length === 0)
 }
 
 /** Whether the word is known by heart: as it is, or with a taught `-s`, `-es`, `'s`. */

@@ -36,7 +36,11 @@ export function buildStep(
   source: Source,
 ): { readonly adds: StepAdds; readonly problems: readonly SequenceProblem[] } {
   const problems: SequenceProblem[] = []
-  const readList = <Item>(key: keyof StepFile, find: (written: string) => Item | undefined, names: readonly string[]) => {
+  const readList = <Item>(
+    key: keyof StepFile,
+    find: (written: string) => Item | undefined,
+    names: readonly string[],
+  ) => {
     const written = (file[key] ?? []) as readonly string[]
     return written.flatMap((word, at) => {
       const item = find(word)

@@ -5,8 +5,7 @@ import { type CompiledSequence, sequenceToJson } from './compiled.ts'
 import { type LoadTools, loadSequence } from './load.ts'
 import type { SequenceProblem } from './source.ts'
 import type { Sequence } from './types.ts'
-
-const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
+import { ACCENTS } from './vocabulary.ts'
 
 /** What loading needs, without an accent: all are compiled. */
 export interface CompileTools {

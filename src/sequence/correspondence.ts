@@ -24,10 +24,14 @@ export function resolveCorrespondence(written: string, phonics: Phonics): Resolv
   const readings = phonics.read(example)
   const reading = readings.readings[0]
   if (readings.source === 'guess' || reading === undefined) {
-    return { problem: `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says. Take another word` }
+    return {
+      problem: `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says. Take another word`,
+    }
   }
   if (readings.heteronym && new Set(readings.readings.map((one) => toKeys(one, grapheme).join())).size > 1) {
-    return { problem: `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says. Take another word` }
+    return {
+      problem: `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says. Take another word`,
+    }
   }
   return findTaught(grapheme, example, reading)
 }
@@ -36,7 +40,9 @@ function findTaught(grapheme: string, example: string, reading: Reading): Resolv
   const keys = new Set(toKeys(reading, grapheme))
   const [key] = keys
   if (keys.size > 1) {
-    return { problem: `In \`${example}\` the letters \`${grapheme}\` say more than one sound. Take a word where they say one` }
+    return {
+      problem: `In \`${example}\` the letters \`${grapheme}\` say more than one sound. Take a word where they say one`,
+    }
   }
   if (key !== undefined) return { taught: [{ letters: grapheme, example, key }] }
   const run = findRun(reading.units, grapheme)
@@ -54,7 +60,9 @@ function toMissing(grapheme: string, example: string, reading: Reading): Resolve
     const problem = `\`${example}\` does not hold the letters \`${grapheme}\` (its letters: ${parts})`
     return nearest === undefined ? { problem } : { problem, suggestion: `${nearest} as in ${example}` }
   }
-  return { problem: `In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})` }
+  return {
+    problem: `In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})`,
+  }
 }
 
 function toKeys(reading: Reading, grapheme: string): readonly Unit['key'][] {
@@ -83,5 +91,8 @@ function isSpelt(example: string, grapheme: string): boolean {
 
 // `a-e` is another common way to write `a_e`.
 function toGrapheme(letters: string): string {
-  return letters.toLowerCase().replace(/’/g, "'").replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  return letters
+    .toLowerCase()
+    .replace(/’/g, "'")
+    .replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
 }

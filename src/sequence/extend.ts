@@ -50,7 +50,12 @@ function findPlace(
   if (step.after === undefined) return drafts.length
   const place = drafts.findIndex(({ id }) => id === step.after)
   if (place !== -1) return place + 1
-  const suggestion = findNearest(step.after, drafts.map(({ id }) => id))
-  problems.push(source.problemAt(['steps', at, 'after'], `There is no step \`${step.after}\` before this one`, { suggestion }))
+  const suggestion = findNearest(
+    step.after,
+    drafts.map(({ id }) => id),
+  )
+  problems.push(
+    source.problemAt(['steps', at, 'after'], `There is no step \`${step.after}\` before this one`, { suggestion }),
+  )
   return drafts.length
 }

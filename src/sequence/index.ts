@@ -4,4 +4,13 @@
 export { type CompiledSequence, sequenceFromJson, sequenceToJson } from './compiled.ts'
 export { findStep, knowledgeAt, toSightKey, toStepIndex } from './knowledge.ts'
 export { type ReaderExtra, withReader } from './reader.ts'
-export type { Ending, EndingChange, Knowledge, Limits, Sequence, Step, StepAdds, TaughtCorrespondence } from './types.ts'
+export type {
+  Ending,
+  EndingChange,
+  Knowledge,
+  Limits,
+  Sequence,
+  Step,
+  StepAdds,
+  TaughtCorrespondence,
+} from './types.ts'

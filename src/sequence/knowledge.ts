@@ -59,9 +59,13 @@ function toStart(sequence: Sequence): Knowledge {
 // A contraction taught by name is known by heart, and stays so when a later step allows any that can be sounded out.
 function add(before: Knowledge, adds: StepAdds): Knowledge {
   const named = adds.contractions === 'any' ? [] : adds.contractions.map(toSightKey)
-  return {
-    ...before,
-    correspondences: union(before.correspondences, adds.correspondences.map(({ key }) => key)),
+  const { knownWithSightWord = new Map<string, Knowledge>(), ...sum } = before
+  const after: Knowledge = {
+    ...sum,
+    correspondences: union(
+      before.correspondences,
+      adds.correspondences.map(({ key }) => key),
+    ),
     sightWords: union(before.sightWords, [...adds.sightWords.map(toSightKey), ...named]),
     shapes: unionOrAny(before.shapes, adds.shapes),
     endings: union(before.endings, adds.endings),
@@ -72,6 +76,8 @@ function add(before: Knowledge, adds: StepAdds): Knowledge {
     numerals: adds.numerals ?? before.numerals,
     limits: moveLimits(before.limits, adds.limits),
   }
+  const fresh = adds.sightWords.map(toSightKey).map((word) => [word, after] as const)
+  return { ...after, knownWithSightWord: new Map([...fresh, ...knownWithSightWord]) }
 }
 
 /** A word as a set of sight words or contractions holds it: lower case, straight apostrophes, but `I` stays `I`. */

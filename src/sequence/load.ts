@@ -8,8 +8,9 @@ import { type StepDraft, toDrafts } from './extend.ts'
 import { isUnknownKey, toPath, toSchemaProblem } from './schema-problems.ts'
 import { type SequenceFile, sequenceSchema } from './schema.ts'
 import { type SequenceProblem, type Source, toSource } from './source.ts'
-import { findRepeats, readTeach, remember, type TaughtSoFar, toTaughtSoFar } from './teach.ts'
+import { findRepeats, readTeach, remember, type TeachTools, toTaughtSoFar } from './teach.ts'
 import type { Sequence, Step } from './types.ts'
+import { ACCENTS } from './vocabulary.ts'
 
 /** What loading needs from outside; nothing here touches a file. */
 export interface LoadTools {
@@ -54,7 +55,9 @@ function readFile(source: Source): { file: SequenceFile | undefined; problems: r
   const value = structuredClone(source.value)
   for (const issue of first.issues.filter(isUnknownKey)) {
     const path = toPath(issue)
-    const holder = path.slice(0, -1).reduce<unknown>((node, key) => (node as Record<string | number, unknown>)?.[key], value)
+    const holder = path
+      .slice(0, -1)
+      .reduce<unknown>((node, key) => (node as Record<string | number, unknown>)?.[key], value)
     delete (holder as Record<string | number, unknown>)[path.at(-1) ?? '']
   }
   const again = v.safeParse(sequenceSchema, value)
@@ -72,14 +75,23 @@ function loadBase(file: SequenceFile, source: Source, tools: LoadTools, extendin
   const base = load(found, tools, [...extending, name])
   if (base.problems.length === 0) return base
   const [first] = base.problems
-  return { ...base, problems: [source.problemAt(['extends'], `\`${name}\` has a mistake on line ${first?.line}: ${first?.message}`)] }
+  return {
+    ...base,
+    problems: [source.problemAt(['extends'], `\`${name}\` has a mistake on line ${first?.line}: ${first?.message}`)],
+  }
 }
 
 function build(file: SequenceFile, base: Sequence | undefined, source: Source, tools: LoadTools): LoadedSequence {
   const ownAccent = (file.accent as Accent | undefined) ?? base?.accent ?? 'general-american'
   const accent = tools.accent ?? ownAccent
   const { drafts, problems } = toDrafts(base?.steps ?? [], file.steps, source)
-  const context = { source, phonics: tools.phonicsFor(accent), isOwnAccent: accent === ownAccent, soFar: toTaughtSoFar() }
+  const context = {
+    source,
+    phonics: tools.phonicsFor(accent),
+    others: () => ACCENTS.filter((other) => other !== accent).map((other) => tools.phonicsFor(other)),
+    isOwnAccent: accent === ownAccent,
+    soFar: toTaughtSoFar(),
+  }
   const built = drafts.map((draft) => buildDraft(draft, context))
   const steps = built.map(({ step }) => step)
   const settings = file.settings
@@ -90,7 +102,8 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
     steps,
     lookAlikes: [...(base?.lookAlikes ?? []), ...(file['look-alikes'] ?? [])],
     endings: (settings?.endings as Sequence['endings'] | undefined) ?? base?.endings ?? 'taught',
-    reducedVowels: (settings?.['reduced vowels'] as Sequence['reducedVowels'] | undefined) ?? base?.reducedVowels ?? 'accept',
+    reducedVowels:
+      (settings?.['reduced vowels'] as Sequence['reducedVowels'] | undefined) ?? base?.reducedVowels ?? 'accept',
   }
   const found = [...problems, ...built.flatMap((one) => one.problems), ...checkOrder(steps, drafts, source)]
   return { sequence, problems: found }
@@ -98,16 +111,21 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
 
 function buildDraft(
   draft: StepDraft,
-  context: { source: Source; phonics: Phonics; isOwnAccent: boolean; soFar: TaughtSoFar },
+  context: TeachTools,
 ): { readonly step: Step; readonly problems: readonly SequenceProblem[] } {
   const { id, base, own, at } = draft
   const under = base?.adds ?? NOTHING
   remember(under, id, context.soFar)
-  if (own === undefined || at === undefined) return { step: { id, title: base?.title ?? id, adds: under }, problems: [] }
+  if (own === undefined || at === undefined)
+    return { step: { id, title: base?.title ?? id, adds: under }, problems: [] }
   const path = ['steps', at]
   const { adds, problems } = buildStep(own, path, context.source)
   const { taught, problems: untaught } = readTeach(own.teach ?? [], id, path, context)
   const repeats = findRepeats(adds, id, path, context.source, context.soFar)
-  const step = { id, title: own.title ?? base?.title ?? id, adds: mergeAdds(under, { ...adds, correspondences: taught }) }
+  const step = {
+    id,
+    title: own.title ?? base?.title ?? id,
+    adds: mergeAdds(under, { ...adds, correspondences: taught }),
+  }
   return { step, problems: [...problems, ...untaught, ...repeats] }
 }

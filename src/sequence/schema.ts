@@ -1,7 +1,7 @@
 // The form of a sequence file, from which the checks and the JSON Schema for editors are both made.
 
 import * as v from 'valibot'
-import { CAPITALS, ENDING_CHANGES, ENDINGS, LIMITS } from './vocabulary.ts'
+import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, LIMITS } from './vocabulary.ts'
 
 const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.trim(), v.minLength(1, `Write ${what}`))
 
@@ -70,9 +70,12 @@ const stepEntries = {
 const sequenceEntries = {
   name: v.pipe(text('a name, as `name: our-school`'), v.description('The short name of the sequence.')),
   title: v.optional(v.pipe(text('the title as words'), v.description('The name for people to read.'))),
-  accent: choice(['general-american', 'southern-british'], 'The accent in which the example words are said.'),
+  accent: choice(ACCENTS, 'The accent in which the example words are said.'),
   extends: v.optional(
-    v.pipe(text('the name of a sequence'), v.description('A sequence whose steps come first. A step of the same id here adds to it.')),
+    v.pipe(
+      text('the name of a sequence'),
+      v.description('A sequence whose steps come first. A step of the same id here adds to it.'),
+    ),
   ),
   'look-alikes': list('[bdpq, mn]', 'Sets of letters that look alike.'),
   settings: v.optional(
@@ -91,7 +94,10 @@ const sequenceEntries = {
     ),
   ),
   steps: v.pipe(
-    v.array(v.strictObject(stepEntries, 'Write a step as `- id: …` with its lines below'), 'Write a list of steps, each as `- id: …`'),
+    v.array(
+      v.strictObject(stepEntries, 'Write a step as `- id: …` with its lines below'),
+      'Write a list of steps, each as `- id: …`',
+    ),
     v.minLength(1, 'Write at least one step'),
     v.description('The steps in order. Each knows all that the steps before it have taught.'),
   ),
@@ -114,5 +120,8 @@ export function toKeysAt(path: readonly (string | number)[]): readonly string[] 
 }
 
 function toChoices(options: readonly string[]): string {
-  return options.map((option) => `\`${option}\``).join(', ').replace(/, ([^,]*)$/, ' or $1')
+  return options
+    .map((option) => `\`${option}\``)
+    .join(', ')
+    .replace(/, ([^,]*)$/, ' or $1')
 }

@@ -22,7 +22,11 @@ export interface Source {
   /** Mistakes in the YAML itself. */
   readonly problems: readonly SequenceProblem[]
   /** A problem at the value of a path, or at its key; at the nearest part that exists where it does not. */
-  problemAt(path: Path, message: string, options?: { atKey?: boolean; suggestion?: string | undefined }): SequenceProblem
+  problemAt(
+    path: Path,
+    message: string,
+    options?: { atKey?: boolean; suggestion?: string | undefined },
+  ): SequenceProblem
 }
 
 export function toSource(text: string): Source {

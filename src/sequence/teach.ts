@@ -6,9 +6,9 @@ import { toSightKey } from './knowledge.ts'
 import type { Path, SequenceProblem, Source } from './source.ts'
 import type { StepAdds, TaughtCorrespondence } from './types.ts'
 
-/** What has been taught so far, and at which step: kept while the steps are built in order. */
+/** What has been taught so far, and where: kept while the steps are built in order. */
 export interface TaughtSoFar {
-  readonly correspondences: Map<CorrespondenceKey, string>
+  readonly correspondences: Map<CorrespondenceKey, { readonly step: string; readonly line: string }>
   readonly sightWords: Map<string, string>
   readonly endings: Map<string, string>
 }
@@ -17,14 +17,25 @@ export function toTaughtSoFar(): TaughtSoFar {
   return { correspondences: new Map(), sightWords: new Map(), endings: new Map() }
 }
 
-/** What the lines teach that is new. In an accent other than the file's own, lines that cannot be read there are left out. */
+export interface TeachTools {
+  readonly source: Source
+  readonly phonics: Phonics
+  /** The other accents, in which two lines may differ that are one in this accent. */
+  others(): readonly Phonics[]
+  readonly isOwnAccent: boolean
+  readonly soFar: TaughtSoFar
+}
+
+/**
+ * What the lines teach that is new. In an accent other than the file's own, lines that cannot be read there are left
+ * out without a word.
+ */
 export function readTeach(
   lines: readonly string[],
   step: string,
   path: Path,
-  tools: { readonly source: Source; readonly phonics: Phonics; readonly isOwnAccent: boolean; readonly soFar: TaughtSoFar },
+  { source, phonics, others, isOwnAccent, soFar }: TeachTools,
 ): { readonly taught: readonly TaughtCorrespondence[]; readonly problems: readonly SequenceProblem[] } {
-  const { source, phonics, isOwnAccent, soFar } = tools
   const taught: TaughtCorrespondence[] = []
   const problems: SequenceProblem[] = []
   for (const [at, line] of lines.entries()) {
@@ -37,18 +48,33 @@ export function readTeach(
       continue
     }
     const fresh = resolved.taught.filter(({ key }) => !soFar.correspondences.has(key))
-    const twin = resolved.taught[0]
-    if (fresh.length === 0 && twin !== undefined) {
-      report(`\`${line}\` is taught already, at step \`${soFar.correspondences.get(twin.key)}\``)
+    const twin = fresh.length === 0 ? soFar.correspondences.get(resolved.taught[0]?.key ?? '=') : undefined
+    if (twin !== undefined && !others().some((other) => isOtherwiseIn(other, line, twin.line))) {
+      report(`\`${line}\` is taught already, at step \`${twin.step}\``)
     }
-    for (const one of fresh) soFar.correspondences.set(one.key, step)
+    for (const one of fresh) soFar.correspondences.set(one.key, { step, line })
     taught.push(...fresh)
   }
   return { taught, problems }
 }
 
+// `er as in fern` and `er as in sister` say one sound in America and two in Britain: a file for both may hold both.
+function isOtherwiseIn(phonics: Phonics, line: string, twin: string): boolean {
+  const [here, there] = [line, twin].map((written) => {
+    const resolved = resolveCorrespondence(written, phonics)
+    return 'taught' in resolved ? resolved.taught.map(({ key }) => key).join() : undefined
+  })
+  return here !== undefined && there !== undefined && here !== there
+}
+
 /** Words and endings that an earlier step teaches too. */
-export function findRepeats(adds: StepAdds, step: string, path: Path, source: Source, soFar: TaughtSoFar): SequenceProblem[] {
+export function findRepeats(
+  adds: StepAdds,
+  step: string,
+  path: Path,
+  source: Source,
+  soFar: TaughtSoFar,
+): SequenceProblem[] {
   const problems: SequenceProblem[] = []
   const look = (items: readonly string[], before: Map<string, string>, key: string) => {
     for (const [at, item] of items.entries()) {
@@ -64,7 +90,9 @@ export function findRepeats(adds: StepAdds, step: string, path: Path, source: So
 
 /** Remembers what a step of the extended sequence teaches. */
 export function remember(adds: StepAdds, step: string, soFar: TaughtSoFar): void {
-  for (const { key } of adds.correspondences) soFar.correspondences.set(key, step)
+  for (const { key, letters, example } of adds.correspondences) {
+    soFar.correspondences.set(key, { step, line: `${letters} as in ${example}` })
+  }
   for (const word of adds.sightWords) soFar.sightWords.set(toSightKey(word), step)
   for (const ending of adds.endings) soFar.endings.set(ending, step)
 }

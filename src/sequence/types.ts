@@ -73,6 +73,11 @@ export interface Knowledge {
   readonly correspondences: ReadonlySet<CorrespondenceKey>
   /** Lower case, except `I`; contractions taught by name are among them. */
   readonly sightWords: ReadonlySet<string>
+  /**
+   * What was known at the step that taught a sight word. A word that could be sounded out there already and was taught by
+   * heart all the same (`today`, `every`) is held for an exception, and stays a sight word.
+   */
+  readonly knownWithSightWord?: ReadonlyMap<string, Knowledge>
   readonly shapes: ReadonlySet<string> | 'any'
   readonly endings: ReadonlySet<Ending>
   readonly endingChanges: ReadonlySet<EndingChange>

@@ -1,6 +1,9 @@
 // The plain words that a sequence file is written in, and what each stands for inside the program.
 
+import type { Accent } from '../phonics/types.ts'
 import type { Capitals, Ending, EndingChange, Limits } from './types.ts'
+
+export const ACCENTS = ['general-american', 'southern-british'] as const satisfies readonly Accent[]
 
 export const ENDINGS = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"] as const satisfies readonly Ending[]
 

@@ -10,7 +10,12 @@ import { toSequence, toStep } from '../reading/hand-made.ts'
 import { toyPhonics } from './toy-phonics.ts'
 
 const sequence = toSequence([
-  toStep('one', 'a=æ', { sightWords: ['The', 'I'], shapes: ['CVC'], marks: ['.'], limits: { letters: 3, pageWords: 8 } }),
+  toStep('one', 'a=æ', {
+    sightWords: ['The', 'I'],
+    shapes: ['CVC'],
+    marks: ['.'],
+    limits: { letters: 3, pageWords: 8 },
+  }),
   toStep('two', 'b=b', { shapes: ['VC'], capitals: 'first', limits: { letters: 4 } }),
   toStep('three', '', { shapes: 'any', marks: 'any', limits: { letters: 'any' } }),
 ])
@@ -80,7 +85,8 @@ steps:
 
   it('come back from JSON as they were loaded, in each accent', () => {
     expect(problems).toEqual([])
-    const load = (accent: 'general-american' | 'southern-british') => loadSequence(yaml, { phonicsFor: toyPhonics, accent }).sequence
+    const load = (accent: 'general-american' | 'southern-british') =>
+      loadSequence(yaml, { phonicsFor: toyPhonics, accent }).sequence
     expect(sequenceFromJson(json)).toEqual(load('general-american'))
     expect(sequenceFromJson(json, 'southern-british')).toEqual(load('southern-british'))
   })

@@ -93,14 +93,13 @@ describe('a good file', () => {
   })
 
   it('is read in another accent when asked', () => {
-    const yaml = 'name: x\nsteps:\n  - id: a\n    teach: [a as in cat, o as in hop]\n  - id: b\n    teach: [a as in bath]\n'
-    const american = loadSequence(yaml, tools)
-    expect(american.problems.map(({ message }) => message)).toEqual(['`a as in bath` is taught already, at step `a`'])
-    const british = loadSequence(yaml, { ...tools, accent: 'southern-british' })
-    expect(british.problems).toEqual([])
-    expect(british.sequence?.accent).toBe('southern-british')
-    const keys = british.sequence?.steps.flatMap(({ adds }) => adds.correspondences.map(({ key }) => key))
-    expect(keys).toEqual(['a=æ', 'o=ɒ', 'a=ɑː'])
+    const yaml = 'name: x\nsteps:\n  - id: a\n    teach: [a as in cat, o as in hop, a as in bath]\n'
+    const toKeys = (accent?: 'southern-british') => {
+      const { sequence: read, problems: found } = loadSequence(yaml, { ...tools, accent })
+      return [read?.accent, found, read?.steps[0]?.adds.correspondences.map(({ key }) => key)]
+    }
+    expect(toKeys()).toEqual(['general-american', [], ['a=æ', 'o=ɑ']])
+    expect(toKeys('southern-british')).toEqual(['southern-british', [], ['a=æ', 'o=ɒ', 'a=ɑː']])
   })
 })
 
@@ -113,52 +112,150 @@ const MISTAKES: readonly Mistake[] = [
   ['no name', 'steps:\n^^^^^\n  - id: a', /`name:` is missing/],
   ['a list for a file', '- a\n^^^', /Write a sequence as/],
   ['an unknown key', 'name: x\nacent: y\n^^^^^\nsteps:\n  - id: a', /Unknown key `acent`/, 'accent'],
-  ['an unknown key in a step', 'name: x\nsteps:\n  - id: a\n    sightwords: [a]\n    ^^^^^^^^^^', /Unknown key `sightwords`/, 'sight words'],
-  ['an unknown limit', 'name: x\nsteps:\n  - id: a\n    limits:\n      letter: 3\n      ^^^^^^', /Unknown key `letter`/, 'letters'],
-  ['an unknown accent', 'name: x\naccent: american\n        ^^^^^^^^\nsteps:\n  - id: a', /`general-american` or `southern-british`, not `american`/],
-  ['a misspelt setting', 'name: x\nsettings:\n  endings: teached\n           ^^^^^^^\nsteps:\n  - id: a', /`taught` or `sounded`/],
+  [
+    'an unknown key in a step',
+    'name: x\nsteps:\n  - id: a\n    sightwords: [a]\n    ^^^^^^^^^^',
+    /Unknown key `sightwords`/,
+    'sight words',
+  ],
+  [
+    'an unknown limit',
+    'name: x\nsteps:\n  - id: a\n    limits:\n      letter: 3\n      ^^^^^^',
+    /Unknown key `letter`/,
+    'letters',
+  ],
+  [
+    'an unknown accent',
+    'name: x\naccent: american\n        ^^^^^^^^\nsteps:\n  - id: a',
+    /`general-american` or `southern-british`, not `american`/,
+  ],
+  [
+    'a misspelt setting',
+    'name: x\nsettings:\n  endings: teached\n           ^^^^^^^\nsteps:\n  - id: a',
+    /`taught` or `sounded`/,
+  ],
   ['a step with no id', 'name: x\nsteps:\n  - title: y\n    ^^^^^^^^', /`id:` is missing/],
   ['an id with a space', 'name: x\nsteps:\n  - id: pink 1\n        ^^^^^^', /without spaces/],
-  ['a word where a list should be', 'name: x\nsteps:\n  - id: a\n    sight words: the\n                 ^^^', /Write a list/],
-  ['a limit that is no figure', 'name: x\nsteps:\n  - id: a\n    limits:\n      letters: few\n               ^^^', /whole number from 1/],
+  [
+    'a word where a list should be',
+    'name: x\nsteps:\n  - id: a\n    sight words: the\n                 ^^^',
+    /Write a list/,
+  ],
+  [
+    'a limit that is no figure',
+    'name: x\nsteps:\n  - id: a\n    limits:\n      letters: few\n               ^^^',
+    /whole number from 1/,
+  ],
   ['an id twice', 'name: x\nsteps:\n  - id: a\n  - id: a\n        ^', /already used on line 3/],
-  ['a line with no example', 'name: x\nsteps:\n  - id: a\n    teach:\n      - ai\n        ^^', /Write letters and an example/, 'ai as in rain'],
-  ['letters taught twice', 'name: x\nsteps:\n  - id: a\n    teach: [a as in cat]\n  - id: b\n    teach: [a as in sat]\n            ^^^^^^^^^^^', /taught already, at step `a`/],
-  ['an example without the letters', 'name: x\nsteps:\n  - id: a\n    teach: [a_e as in rain]\n            ^^^^^^^^^^^^^^', /`rain` does not hold the letters `a_e` \(its letters: r, ai, n\)/],
-  ['letters that are near', 'name: x\nsteps:\n  - id: a\n    teach: [ia as in rain]\n            ^^^^^^^^^^^^^', /does not hold/, 'ai as in rain'],
-  ['letters cut otherwise', 'name: x\nsteps:\n  - id: a\n    teach: [ai as in naive]\n            ^^^^^^^^^^^^^^', /do not say one sound/],
-  ['an example of several sounds', 'name: x\nsteps:\n  - id: a\n    teach: [a as in banana]\n            ^^^^^^^^^^^^^^', /more than one sound/],
-  ['an example said in two ways', 'name: x\nsteps:\n  - id: a\n    teach: [ea as in read]\n            ^^^^^^^^^^^^^', /more than one way/],
-  ['an example not in the dictionary', 'name: x\nsteps:\n  - id: a\n    teach: [z as in zub]\n            ^^^^^^^^^^^', /`zub` is not in the dictionary/],
-  ['an unknown ending', 'name: x\nsteps:\n  - id: a\n    endings: [-ings]\n              ^^^^^', /none of the endings/, '-ing'],
-  ['an unknown change', 'name: x\nsteps:\n  - id: a\n    ending changes: [drop a]\n                     ^^^^^^', /none of the ending changes/, 'drop e'],
+  [
+    'a line with no example',
+    'name: x\nsteps:\n  - id: a\n    teach:\n      - ai\n        ^^',
+    /Write letters and an example/,
+    'ai as in rain',
+  ],
+  [
+    'letters taught twice',
+    'name: x\nsteps:\n  - id: a\n    teach: [a as in cat]\n  - id: b\n    teach: [a as in sat]\n            ^^^^^^^^^^^',
+    /taught already, at step `a`/,
+  ],
+  [
+    'an example without the letters',
+    'name: x\nsteps:\n  - id: a\n    teach: [a_e as in rain]\n            ^^^^^^^^^^^^^^',
+    /`rain` does not hold the letters `a_e` \(its letters: r, ai, n\)/,
+  ],
+  [
+    'letters that are near',
+    'name: x\nsteps:\n  - id: a\n    teach: [ia as in rain]\n            ^^^^^^^^^^^^^',
+    /does not hold/,
+    'ai as in rain',
+  ],
+  [
+    'letters cut otherwise',
+    'name: x\nsteps:\n  - id: a\n    teach: [ai as in naive]\n            ^^^^^^^^^^^^^^',
+    /do not say one sound/,
+  ],
+  [
+    'an example of several sounds',
+    'name: x\nsteps:\n  - id: a\n    teach: [a as in banana]\n            ^^^^^^^^^^^^^^',
+    /more than one sound/,
+  ],
+  [
+    'an example said in two ways',
+    'name: x\nsteps:\n  - id: a\n    teach: [ea as in read]\n            ^^^^^^^^^^^^^',
+    /more than one way/,
+  ],
+  [
+    'an example not in the dictionary',
+    'name: x\nsteps:\n  - id: a\n    teach: [z as in zub]\n            ^^^^^^^^^^^',
+    /`zub` is not in the dictionary/,
+  ],
+  [
+    'an unknown ending',
+    'name: x\nsteps:\n  - id: a\n    endings: [-ings]\n              ^^^^^',
+    /none of the endings/,
+    '-ing',
+  ],
+  [
+    'an unknown change',
+    'name: x\nsteps:\n  - id: a\n    ending changes: [drop a]\n                     ^^^^^^',
+    /none of the ending changes/,
+    'drop e',
+  ],
   ['an unknown shape', 'name: x\nsteps:\n  - id: a\n    shapes: [CVX]\n             ^^^', /none of the shapes/, 'CVC'],
   ['an unknown mark', 'name: x\nsteps:\n  - id: a\n    marks: [coma]\n            ^^^^', /none of the marks/, 'comma'],
-  ['unknown capitals', 'name: x\nsteps:\n  - id: a\n    capitals: some\n              ^^^^', /`none`, `first letter` or `all`/],
-  ['a sight word twice', 'name: x\nsteps:\n  - id: a\n    sight words: [the]\n  - id: b\n    sight words: [The]\n                  ^^^', /taught already, at step `a`/],
+  [
+    'unknown capitals',
+    'name: x\nsteps:\n  - id: a\n    capitals: some\n              ^^^^',
+    /`none`, `first letter` or `all`/,
+  ],
+  [
+    'a sight word twice',
+    'name: x\nsteps:\n  - id: a\n    sight words: [the]\n  - id: b\n    sight words: [The]\n                  ^^^',
+    /taught already, at step `a`/,
+  ],
   ['an ending twice', 'name: x\nsteps:\n  - id: a\n    endings: [-s, -s]\n                  ^^', /taught already/],
-  ['an unknown sequence to extend', 'name: x\nextends: serie\n         ^^^^^\nsteps:\n  - id: a', /no sequence `serie` to extend/],
+  [
+    'an unknown sequence to extend',
+    'name: x\nextends: serie\n         ^^^^^\nsteps:\n  - id: a',
+    /no sequence `serie` to extend/,
+  ],
   ['a step after none', 'name: x\nsteps:\n  - id: a\n  - id: b\n    after: c\n           ^', /no step `c`/, 'a'],
-  ['a limit grown tighter', 'name: x\nsteps:\n  - id: a\n    limits: {letters: 4}\n  - id: b\n    limits: {letters: 3}\n                      ^', /cannot allow less/],
-  ['a limit after none', 'name: x\nsteps:\n  - id: a\n  - id: b\n    limits: {syllables: 1}\n                        ^', /no such limit/],
-  ['capitals taken back', 'name: x\nsteps:\n  - id: a\n    capitals: all\n  - id: b\n    capitals: none\n              ^^^^', /take capitals back/],
+  [
+    'a limit grown tighter',
+    'name: x\nsteps:\n  - id: a\n    limits: {letters: 4}\n  - id: b\n    limits: {letters: 3}\n                      ^',
+    /cannot allow less/,
+  ],
+  [
+    'a limit after none',
+    'name: x\nsteps:\n  - id: a\n  - id: b\n    limits: {syllables: 1}\n                        ^',
+    /no such limit/,
+  ],
+  [
+    'capitals taken back',
+    'name: x\nsteps:\n  - id: a\n    capitals: all\n  - id: b\n    capitals: none\n              ^^^^',
+    /take capitals back/,
+  ],
 ]
 
 describe('mistakes', () => {
-  it.each(MISTAKES.map((mistake) => ({ name: mistake[0], mistake })))('$name', ({ mistake: [, marked, message, suggestion] }) => {
-    const lines = marked.split('\n')
-    const caretLine = lines.findIndex((line) => /^\s*\^+$/.test(line))
-    const yaml = lines.filter((_, index) => index !== caretLine).join('\n')
-    const { problems } = loadSequence(yaml, tools)
-    expect(problems).toHaveLength(1)
-    const [problem] = problems
-    expect(problem?.message).toMatch(message)
-    expect(problem?.suggestion).toBe(suggestion)
-    const caret = lines[caretLine]?.indexOf('^') ?? -1
-    const width = lines[caretLine]?.trim().length ?? 0
-    expect([problem?.line, problem?.column]).toEqual([caretLine, caret + 1])
-    if (!/YAML|missing|Write a sequence/.test(problem?.message ?? '')) expect(problem?.endColumn).toBe(caret + 1 + width)
-  })
+  it.each(MISTAKES.map((mistake) => ({ name: mistake[0], mistake })))(
+    '$name',
+    ({ mistake: [, marked, message, suggestion] }) => {
+      const lines = marked.split('\n')
+      const caretLine = lines.findIndex((line) => /^\s*\^+$/.test(line))
+      const yaml = lines.filter((_, index) => index !== caretLine).join('\n')
+      const { problems } = loadSequence(yaml, tools)
+      expect(problems).toHaveLength(1)
+      const [problem] = problems
+      expect(problem?.message).toMatch(message)
+      expect(problem?.suggestion).toBe(suggestion)
+      const caret = lines[caretLine]?.indexOf('^') ?? -1
+      const width = lines[caretLine]?.trim().length ?? 0
+      expect([problem?.line, problem?.column]).toEqual([caretLine, caret + 1])
+      if (!/YAML|missing|Write a sequence/.test(problem?.message ?? ''))
+        expect(problem?.endColumn).toBe(caret + 1 + width)
+    },
+  )
 
   it('are all told at once, in order of place, and the rest is still read', () => {
     const yaml = 'name: x\ncolour: red\nsteps:\n  - id: a\n    teach: [c as in cat, q as in cat]\n    marks: [coma]\n'
@@ -167,14 +264,24 @@ describe('mistakes', () => {
     expect(sequence?.steps[0]?.adds.correspondences).toHaveLength(1)
   })
 
-  it.each(['', '\n', '# nothing\n', 'null', '42', '"text"', '\uFEFF', '[', '&a [*a]', '? a\n: b', '\0', 'name: x\r\nsteps:\r\n'])(
-    'never throws: %j',
-    (yaml) => {
-      const { sequence, problems } = loadSequence(yaml, tools)
-      expect(sequence).toBeUndefined()
-      expect(problems.length).toBeGreaterThan(0)
-    },
-  )
+  it.each([
+    '',
+    '\n',
+    '# nothing\n',
+    'null',
+    '42',
+    '"text"',
+    '\uFEFF',
+    '[',
+    '&a [*a]',
+    '? a\n: b',
+    '\0',
+    'name: x\r\nsteps:\r\n',
+  ])('never throws: %j', (yaml) => {
+    const { sequence, problems } = loadSequence(yaml, tools)
+    expect(sequence).toBeUndefined()
+    expect(problems.length).toBeGreaterThan(0)
+  })
 })
 
 describe('extending', () => {
@@ -205,7 +312,10 @@ steps:
     expect(sequence?.steps.map(({ id }) => id)).toEqual(['a', 'a-more', 'b', 'c'])
     expect(sequence?.accent).toBe('southern-british')
     expect(sequence?.lookAlikes).toEqual(['bd'])
-    expect(sequence?.steps[0]).toMatchObject({ title: 'A', adds: { sightWords: ['the', 'is'], limits: { letters: 4 } } })
+    expect(sequence?.steps[0]).toMatchObject({
+      title: 'A',
+      adds: { sightWords: ['the', 'is'], limits: { letters: 4 } },
+    })
     expect(sequence?.steps[0]?.adds.correspondences.map(({ key }) => key)).toEqual(['c=k', 't=t'])
     expect(sequence?.steps[3]?.adds.correspondences.map(({ key }) => key)).toEqual(['o=ɒ'])
   })
@@ -218,13 +328,22 @@ steps:
   })
 
   it('reports what the extended sequence teaches already', () => {
-    const { problems } = loadSequence('name: own\nextends: base\nsteps:\n  - id: c\n    teach: [c as in cake]\n', withFiles)
-    expect(problems.map(({ line, message }) => [line, message])).toEqual([[5, '`c as in cake` is taught already, at step `a`']])
+    const { problems } = loadSequence(
+      'name: own\nextends: base\nsteps:\n  - id: c\n    teach: [c as in cake]\n',
+      withFiles,
+    )
+    expect(problems.map(({ line, message }) => [line, message])).toEqual([
+      [5, '`c as in cake` is taught already, at step `a`'],
+    ])
   })
 
   it('reports a circle, and a mistake in the extended file', () => {
     const own = (name: string) => loadSequence(`name: own\nextends: ${name}\nsteps:\n  - id: z\n`, withFiles).problems
     expect(own('loop')[0]?.message).toMatch(/extends itself/)
-    expect(own('bad')[0]).toMatchObject({ line: 2, column: 10, message: expect.stringMatching(/`bad` has a mistake on line 4/) })
+    expect(own('bad')[0]).toMatchObject({
+      line: 2,
+      column: 10,
+      message: expect.stringMatching(/`bad` has a mistake on line 4/),
+    })
   })
 })

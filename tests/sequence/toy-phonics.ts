@@ -23,7 +23,9 @@ const BRITISH: Readonly<Record<string, readonly string[]>> = { bath: ['b=b a=É‘Ë
 
 export function toyPhonics(accent: Accent): Phonics {
   const dictionary = accent === 'southern-british' ? { ...WORDS, ...BRITISH } : WORDS
-  const words = new Map(Object.entries(dictionary).map(([dotted, units]) => [dotted.replaceAll('.', ''), [dotted, units]] as const))
+  const words = new Map(
+    Object.entries(dictionary).map(([dotted, units]) => [dotted.replaceAll('.', ''), [dotted, units]] as const),
+  )
   return {
     accent,
     read(word) {
