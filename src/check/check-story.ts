@@ -1,0 +1,145 @@
+// One whole check of one story: settings → story → verdicts → rules, for the command line, the editor and every other door.
+
+import { type ConfigChain, type Layer, type Problem, readFrontMatter, resolveSettings, type Settings, type StorySettings, toProblemLine, toRuleSettings } from '../config/index.ts'
+import { createStoryContext } from '../lint/context.ts'
+import { compareMessages } from '../lint/message.ts'
+import { runRules } from '../lint/run.ts'
+import { isTaggerNeeded } from '../lint/spoken-form.ts'
+import type { Message, Rule, StoryContext } from '../lint/types.ts'
+import { findNearest } from '../nearest.ts'
+import { findStep } from '../sequence/index.ts'
+import type { ReaderExtra } from '../sequence/reader.ts'
+import type { Sequence } from '../sequence/types.ts'
+import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
+import { isMissing, type Resources } from './resources.ts'
+import type { CheckedStory, UncheckedStory } from './result.ts'
+
+export interface CheckInput {
+  /** As shown to people. */
+  readonly path: string
+  readonly source: string
+  /** The path that config files count from. */
+  readonly storyPath: string
+  readonly chain: ConfigChain
+  readonly flags: Layer
+  readonly rules: readonly Rule[]
+  readonly resources: Resources
+  readonly reader?: ReaderExtra
+}
+
+/** The built-in sequence that is used where nothing names one. */
+export const DEFAULT_SEQUENCE = 'series'
+
+/** A story read and put before its rules, for whoever counts or lints it. */
+export interface PreparedStory {
+  readonly story: Story
+  readonly settings: Settings
+  readonly own: StorySettings
+  readonly sequence: Sequence
+  readonly step: string
+  readonly context: StoryContext
+}
+
+/** Never throws on what a person wrote: what cannot be checked comes back with its reasons. */
+export async function checkStory(input: CheckInput): Promise<CheckedStory | UncheckedStory> {
+  const prepared = await prepareStory(input)
+  if ('failures' in prepared) return prepared
+  const { story, settings, own, sequence, step, context } = prepared
+  const found = runRules(context, input.rules, toRuleSettings(settings))
+  const told = own.problems.map(toMessage)
+  const unread = story.problems.filter(({ code }) => code === 'other-language').map(({ message, start, end }) =>
+    toMessage({ message, start, end, severity: 'warning', expected: [] }))
+  return {
+    path: input.path,
+    sequence: { name: sequence.name, title: sequence.title },
+    step: { id: step, title: findStep(sequence, step)?.title ?? step },
+    accent: context.accent,
+    story,
+    lines: createLines(input.source),
+    figures: context.figures(),
+    messages: [...told, ...unread, ...found].sort(compareMessages),
+  }
+}
+
+/** Reads the story with the settings that hold for it. */
+export async function prepareStory(input: CheckInput): Promise<PreparedStory | UncheckedStory> {
+  const fail = (...failures: string[]): UncheckedStory => ({ path: input.path, failures })
+  const first = readStory(input.source)
+  const obstacle = first.problems.find(({ code }) => code !== 'other-language')
+  if (obstacle) return fail(`${toPlace(input, obstacle.start)}: ${obstacle.message}`)
+  const own = await readFrontMatter({ path: input.path, text: input.source }, first.frontMatter, input.rules)
+  const settings = resolveSettings({
+    chain: input.chain, storyPath: input.storyPath, frontMatter: own.layer, flags: input.flags, rules: input.rules, defaultSequence: DEFAULT_SEQUENCE,
+  })
+  const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
+  if (isMissing(found)) return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
+  const sequence = withSetting(found, settings)
+  const asked = settings.step.value
+  if (asked === undefined) return fail(...own.problems.map(toProblemLine), toStepMissing(input.path, sequence))
+  const step = findStep(sequence, asked)
+  if (!step) return fail(toStepUnknown(input.path, asked, settings.step.origin, sequence))
+
+  const options = toStoryOptions(settings)
+  const story = isPlain(options) ? first : readStory(input.source, options)
+  const reader = { ...input.reader, sightWords: [...(input.reader?.sightWords ?? []), ...settings.sightWords.map(({ value }) => value)] }
+  const reading = {
+    phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value), reader,
+  }
+  const plain = createStoryContext(story, reading, own.raw)
+  const context = isTaggerNeeded(story, plain)
+    ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw)
+    : plain
+  return { story, settings, own, sequence, step: step.id, context }
+}
+
+function toStoryOptions({ pages, countTitle, countHeadings }: Settings): Required<StoryOptions> {
+  return { pages: pages.value, countTitle: countTitle.value, countHeadings: countHeadings.value }
+}
+
+const isPlain = ({ pages, countTitle, countHeadings }: StoryOptions): boolean => pages === 'auto' && countTitle === true && countHeadings === true
+
+function withSetting(sequence: Sequence, settings: Settings): Sequence {
+  const reducedVowels = settings.reducedVowels.value
+  return reducedVowels === undefined || reducedVowels === sequence.reducedVowels ? sequence : remember(sequence, reducedVowels)
+}
+
+const changed = new WeakMap<Sequence, Sequence>()
+
+/** One changed copy for all stories, so that what is summed over its steps is summed once. */
+function remember(sequence: Sequence, reducedVowels: Sequence['reducedVowels']): Sequence {
+  const known = changed.get(sequence)
+  if (known) return known
+  const copy = { ...sequence, reducedVowels }
+  changed.set(sequence, copy)
+  return copy
+}
+
+function toStepMissing(path: string, { steps }: Sequence): string {
+  const example = steps[0]?.id ?? 'step-1'
+  return `${path} does not say which step its readers have reached. Write \`step: ${example}\` between two lines of --- at its top, or give --step ${example}. \`battledore sequence\` shows the steps.`
+}
+
+function toStepUnknown(path: string, step: string, origin: string, sequence: Sequence): string {
+  const ids = sequence.steps.map(({ id }) => id)
+  const nearest = findNearest(step, ids)
+  const hint = nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`
+  return `${path}: the sequence \`${sequence.name}\` has no step \`${step}\` (${toOrigin(origin)}). ${hint}`
+}
+
+const toOrigin = (origin: string): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
+
+function toPlace(input: CheckInput, offset: number): string {
+  const { line, column } = createLines(input.source).toPoint(offset)
+  return `${input.path}:${line}:${column}`
+}
+
+/** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
+export const FRONT_MATTER = 'front-matter'
+
+function toMessage(problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>): Message {
+  return {
+    rule: FRONT_MATTER, severity: problem.severity, message: problem.message, start: problem.start, end: problem.end, page: 1,
+    word: undefined, reason: undefined, letters: [], letterRanges: [], readableAt: null, note: undefined,
+    url: 'README.md', suggestions: problem.expected,
+  }
+}

@@ -1,0 +1,34 @@
+// What commands share: how they are declared, where they write, and the exit codes.
+
+import type { Command } from 'commander'
+import { createPaint, hasColour, type Paint } from '../report/paint.ts'
+import type { Io } from './io.ts'
+
+/** 0 nothing at or above the chosen severity, 1 findings, 2 wrong use or unreadable input. */
+export type ExitCode = 0 | 1 | 2
+
+export interface CommandContext {
+  readonly io: Io
+  /** Told at the end; the greatest wins. */
+  leave(code: ExitCode): void
+}
+
+export type AddCommand = (program: Command, context: CommandContext) => void
+
+/** Columns to lay text out in: those of the terminal, at most 100, else 80. */
+export function toWidth(io: Io): number {
+  const own = Number(io.env['COLUMNS'])
+  const columns = io.stdout.columns ?? (Number.isInteger(own) && own > 0 ? own : 80)
+  return Math.max(40, Math.min(columns, 100))
+}
+
+export const toPaint = (io: Io): Paint => createPaint(hasColour(io.stdout.isTTY, io.env))
+
+/** One clear line on stderr for what went wrong. */
+export function complain(io: Io, message: string): void {
+  io.stderr.write(`battledore: ${message}\n`)
+}
+
+/** Examples under the help of a command. */
+export const withExamples = (command: Command, ...examples: readonly (readonly [line: string, what: string])[]): Command =>
+  command.addHelpText('after', `\nExamples:\n${examples.map(([line, what]) => `  ${line}\n      ${what}`).join('\n')}`)

@@ -1,0 +1,63 @@
+// The report for other programs: one JSON document, described by schemas/check.schema.json.
+
+import { type CheckedStory, type UncheckedStory, isChecked } from '../check/result.ts'
+import type { Message } from '../lint/types.ts'
+import type { Figures } from '../reading/types.ts'
+
+/** Raised when a field changes its meaning or goes; new fields may come without it. */
+export const CHECK_SCHEMA = 1
+
+/** The whole report as a plain value. `sequence` is that of the first story: each file names its own. */
+export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]): unknown {
+  const checked = results.filter(isChecked)
+  return {
+    schema: CHECK_SCHEMA,
+    sequence: checked[0]?.sequence.name ?? null,
+    files: checked.map(toFile),
+    failures: results.filter((one): one is UncheckedStory => !isChecked(one)).map(({ path, failures }) => ({ path, reasons: failures })),
+  }
+}
+
+function toFile(checked: CheckedStory) {
+  const { figures, story, lines } = checked
+  return {
+    path: checked.path,
+    sequence: checked.sequence.name,
+    step: checked.step.id,
+    accent: checked.accent,
+    pages: story.pages.map((page, at) => ({
+      page: page.number,
+      line: lines.toPoint(page.start).line,
+      ...toFigures(figures.pages[at]),
+    })),
+    totals: { ...toFigures(figures.total), different: toFigures(figures.different) },
+    messages: checked.messages.map((message) => toMessageFields(message, checked)),
+  }
+}
+
+const toFigures = (figures: Figures | undefined): Figures | Record<string, never> => (figures ? { ...figures } : {})
+
+/** One message with its place in lines and columns, from 1. */
+export function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'>) {
+  const start = lines.toPoint(message.start)
+  const end = lines.toPoint(message.end)
+  return {
+    rule: message.rule,
+    severity: message.severity,
+    message: message.message,
+    line: start.line,
+    column: start.column,
+    endLine: end.line,
+    endColumn: end.column,
+    offset: message.start,
+    endOffset: message.end,
+    page: message.page,
+    word: message.word ?? null,
+    reason: message.reason ?? null,
+    letters: message.letters,
+    readableAt: message.readableAt,
+    note: message.note ?? null,
+    url: message.url,
+    suggestions: message.suggestions,
+  }
+}

@@ -1,0 +1,120 @@
+// The report that a teacher reads: a table of pages, then what to mend page by page, then the sum.
+
+import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
+import type { Message } from '../lint/types.ts'
+import type { Figures } from '../reading/types.ts'
+import type { Paint } from './paint.ts'
+import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+
+export interface PrettyOptions {
+  /** Columns of the terminal. */
+  readonly width: number
+  readonly paint: Paint
+}
+
+const HEAD = ['page', 'words', 'decodable', 'sight', 'names', 'not readable', 'share'] as const
+const ALIGNS = ['right', 'right', 'right', 'right', 'right', 'right', 'right'] as const
+
+export function toPrettyReport(results: readonly (CheckedStory | UncheckedStory)[], options: PrettyOptions): string {
+  const parts = results.filter(isChecked).map((checked) => toPrettyStory(checked, options))
+  return [...parts, toSummary(results, options)].join('\n')
+}
+
+/** One story: its name, what was assumed, its pages and its messages. */
+export function toPrettyStory(checked: CheckedStory, { width, paint }: PrettyOptions): string {
+  const { sequence, step, figures, story } = checked
+  const lines = [
+    paint.strong(toPrintable(checked.path)),
+    ...wrap(`Step ${step.id} (${step.title}) of ${sequence.title}`, width - 2).map((line) => `  ${line}`),
+    '',
+    ...toTable(story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const), figures.total, paint),
+    '',
+    ...toMessages(checked, { width, paint }),
+  ]
+  return `${lines.join('\n')}\n`
+}
+
+function toTable(pages: readonly (readonly [string, Figures | undefined])[], total: Figures, paint: Paint): string[] {
+  const rows = pages.map(([page, figures]) => toRow(page, figures))
+  const all = pages.length > 1 ? [toRow('all', total)] : []
+  const [head = '', ...body] = toColumns([[...HEAD], ...rows, ...all], ALIGNS)
+  return [paint.quiet(`  ${head}`), ...body.map((line) => `  ${line}`)]
+}
+
+const toRow = (page: string, figures: Figures | undefined): string[] =>
+  figures === undefined
+    ? [page]
+    : [page, ...[figures.words, figures.decodable, figures.sight, figures.names, figures.unreadable].map(String), toPercent(figures.readableShare)]
+
+/** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */
+function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
+  if (checked.messages.length === 0) return ['  Nothing to mend: every word can be read at this step.', '']
+  const lines: string[] = []
+  let page = 0
+  for (const group of toGroups(checked.messages)) {
+    const [first] = group
+    if (!first) continue
+    if (first.page !== page) {
+      page = first.page
+      if (checked.story.pages.length > 1) lines.push(options.paint.strong(`  Page ${page}`))
+    }
+    lines.push(...toMessageLines(group, checked, options), '')
+  }
+  return lines
+}
+
+function toGroups(messages: readonly Message[]): readonly (readonly Message[])[] {
+  const groups = new Map<string, Message[]>()
+  for (const message of messages) {
+    const key = `${message.page}\n${message.rule}\n${message.word?.toLowerCase() ?? ''}\n${message.message.toLowerCase()}`
+    const group = groups.get(key)
+    if (group) group.push(message)
+    else groups.set(key, [message])
+  }
+  return [...groups.values()]
+}
+
+function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { width, paint }: PrettyOptions): string[] {
+  const [first] = group
+  if (!first) return []
+  const places = group.map(({ start }) => {
+    const { line, column } = lines.toPoint(start)
+    return `${line}:${column}`
+  })
+  const label = first.severity === 'error' ? paint.error('error') : paint.warning('warning')
+  const indent = ' '.repeat(6)
+  const body = wrap(first.message, width - indent.length)
+  const more = [
+    ...(first.note === undefined ? [] : wrap(first.note, width - indent.length)),
+    ...(first.suggestions.length === 0 ? [] : wrap(`Could stand here: ${toList(first.suggestions, 'or')}.`, width - indent.length)),
+  ]
+  const also = places.length > 1 ? `, also at ${places.slice(1).join(', ')}` : ''
+  return [
+    ...wrap(`${places[0]}${also}`, width - 4).map((line, at) => `    ${at === 0 ? `${line}` : line}`).map((line, at, all) =>
+      at === all.length - 1 ? `${line}  ${label}  ${paint.quiet(first.rule)}` : line),
+    ...body.map((line) => indent + line),
+    ...more.map((line) => paint.quiet(indent + line)),
+  ]
+}
+
+/** The sum of all stories, and what to do next. */
+export function toSummary(results: readonly (CheckedStory | UncheckedStory)[], { width, paint }: PrettyOptions): string {
+  const checked = results.filter(isChecked)
+  const sum = (pick: (story: CheckedStory) => number): number => checked.reduce((total, story) => total + pick(story), 0)
+  const words = sum(({ figures }) => figures.total.words)
+  const unread = sum(({ figures }) => figures.total.unreadable)
+  const count = (severity: Message['severity']) => sum(({ messages }) => messages.filter((one) => one.severity === severity).length)
+  const errors = count('error')
+  const warnings = count('warning')
+  const read = words === 0 ? 'no words' : `${toCount(words, 'word')}, ${toPercent((words - unread) / words)} of them readable`
+  const first = `${toCount(checked.length, 'story', 'stories')}, ${toCount(sum(({ story }) => story.pages.length), 'page')}, ${read}.`
+  const found = errors + warnings === 0
+    ? 'Nothing to mend.'
+    : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
+  const failed = results.length - checked.length
+  const word = checked.flatMap(({ messages, step }) => messages.flatMap((one) => (one.word && one.reason ? [[one.word, step.id] as const] : [])))[0]
+  const next = word ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}` : ''
+  const paragraphs = [`${first} ${found}`, failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '', next]
+  const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))
+  return `${lines.map((line, at) => (at === 0 && errors > 0 ? paint.error(line) : line)).join('\n')}\n`
+}

@@ -1,0 +1,52 @@
+// Laying out text for a terminal: wrapped lines, columns, shares, plurals.
+
+import stringWidth from 'string-width'
+
+/** Breaks a text at spaces so that no line is wider than `width`, where its words allow. */
+export function wrap(text: string, width: number): string[] {
+  const lines: string[] = []
+  let line = ''
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`
+    if (line !== '' && stringWidth(longer) > width) {
+      lines.push(line)
+      line = word
+    } else line = longer
+  }
+  return [...lines, line]
+}
+
+export type Align = 'left' | 'right'
+
+/** Rows as lines with aligned columns, two spaces between them. */
+export function toColumns(rows: readonly (readonly string[])[], aligns: readonly Align[]): string[] {
+  const widths = aligns.map((_, at) => Math.max(...rows.map((row) => stringWidth(row[at] ?? ''))))
+  return rows.map((row) =>
+    aligns.map((align, at) => pad(row[at] ?? '', widths[at] ?? 0, align)).join('  ').trimEnd(),
+  )
+}
+
+export function pad(text: string, width: number, align: Align): string {
+  const gap = ' '.repeat(Math.max(0, width - stringWidth(text)))
+  return align === 'right' ? gap + text : text + gap
+}
+
+/** A share of 0 to 1 as whole percents. Not quite all is never shown as all, nor almost none as none. */
+export function toPercent(share: number): string {
+  const percent = Math.round(share * 100)
+  if (percent === 100 && share < 1) return '99 %'
+  if (percent === 0 && share > 0) return '1 %'
+  return `${percent} %`
+}
+
+export const toCount = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
+
+/** `a`, `a and b`, `a, b and c` */
+export function toList(items: readonly string[], last = 'and'): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`
+}
+
+/** Makes control characters of a path or a text harmless on a terminal. */
+export function toPrintable(text: string): string {
+  return text.replace(/[\u0000-\u001f\u007f-\u009f]/g, (character) => JSON.stringify(character).slice(1, -1))
+}
