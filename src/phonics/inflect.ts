@@ -4,6 +4,7 @@
 //   bake + ed   b a_e k      →  b a k ed        drop-e: the e belongs to the ending now, `a` stands for `a_e`
 //   cry + es    c r y        →  c r ie s        y-to-i
 //   horse + es  h or se      →  h or s es       drop-e
+//   go + es     g o          →  g oe s          the e spells the vowel, as in `toe`
 
 import { isHiss, isVoiceless } from './arpabet.ts'
 import type { Change, RawReading, RawUnit } from './raw.ts'
@@ -85,7 +86,12 @@ export function inflect(stem: RawReading, stemLength: number, inflection: Inflec
       end -= 1
     } else if (ending === 'ed') letters = 'd'
     else units = undefined
-  } else if (ending === 'es' && phones.length === 1 && !/[o]$/.test(unit.letters)) return undefined
+  } else if (ending === 'es' && phones.length === 1) {
+    if (unit.letters !== 'o') return undefined
+    units = joinE(stem.units, stemLength)
+    letters = 's'
+    end += 1
+  }
   if (!units) return undefined
   const vowel = phones.length > 1
   const span: Span = [end, end + letters.length]
@@ -124,6 +130,11 @@ function changeY(units: readonly RawUnit[], joins: boolean): readonly RawUnit[] 
   if (last.letters !== 'y') return undefined
   const start = last.spans[0]?.[0] ?? 0
   return [...units.slice(0, -1), { ...last, letters: joins ? 'ie' : 'i', base: 'y', spans: [[start, start + (joins ? 2 : 1)]] }]
+}
+
+function joinE(units: readonly RawUnit[], length: number): readonly RawUnit[] {
+  const last = units.at(-1) as RawUnit
+  return [...units.slice(0, -1), { ...last, letters: 'oe', spans: [[length - 1, length + 1]] }]
 }
 
 /** The units without the stem's final silent e; undefined where that e is not silent (`free`, `tie`). */

@@ -40,6 +40,8 @@ export interface RowSet {
   readonly fitsSplit: readonly boolean[]
   /** Per row: ends in an e that a bare long vowel would need. */
   readonly takesE: readonly boolean[]
+  /** Vowel rows of two letters and more that the table also has with an r, as `ea` and `ear`. */
+  readonly growsR: readonly boolean[]
 }
 
 export function toRowSet(rows: readonly Row[]): RowSet {
@@ -50,6 +52,7 @@ export function toRowSet(rows: readonly Row[]): RowSet {
     else byHead.set(row.head, [row])
   }
   const endsInE = (row: Row) => row.letters.length > 1 && row.letters.endsWith('e')
+  const spellings = new Set(rows.map((row) => `${row.letters} ${row.phones.join(' ')}`))
   const isConsonant = (row: Row) => !row.phones.some(isVowel) && !/^[aeiouy]/.test(row.letters)
   return {
     rows,
@@ -57,8 +60,9 @@ export function toRowSet(rows: readonly Row[]): RowSet {
     longest: Math.max(...rows.map((row) => row.head.length)),
     after: rows.map((row) =>
       row.split ? HELD : /^[aeiou]$/.test(row.letters) && LONG_VOWELS.has(row.phones.join(' ')) ? LONG : OPEN),
-    // A soft g keeps its own e (`cage` ends in `ge`), and so does r (`care` ends in `are`).
-    fitsSplit: rows.map((row) => isConsonant(row) && !endsInE(row) && !(row.letters === 'g' && row.phones[0] === 'JH') && row.letters !== 'r'),
+    growsR: rows.map((row) => row.vowel && row.head.length > 1 && spellings.has(`${row.letters}r ${row.phones.join(' ')} R`)),
+    // Nothing is split over a doubled letter (`giraffe` has `ffe`). A soft g keeps its own e (`cage` ends in `ge`), and so does r (`care` ends in `are`).
+    fitsSplit: rows.map((row) => isConsonant(row) && !endsInE(row) && !/^(.)\1$/.test(row.letters) && !(row.letters === 'g' && row.phones[0] === 'JH') && row.letters !== 'r'),
     takesE: rows.map((row) => isConsonant(row) && endsInE(row) && !OWN_E.has(row.letters)),
   }
 }
@@ -93,6 +97,7 @@ export function toArcs(set: RowSet, word: string, phones: readonly string[] | un
           if (phones) {
             jump = row.phones.length
             if (!isMatch(row.phones, phones, j)) continue
+            if (set.growsR[row.id] && word[i + row.head.length] === 'r' && phones[j + jump] === 'R') continue
           }
           const to = ((i + row.head.length) * width + j + jump) * STATES + next
           arcs.push({ from, to, row: row.id, inside: false })

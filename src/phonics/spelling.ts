@@ -1,7 +1,7 @@
 // How any word is cut into units, whatever the accent: from the lexicon, by its parts and endings, or by guessing.
 
 import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from './inflect.ts'
-import { guessPaths } from './guess/guess.ts'
+import { guessPaths, guessPlainPath } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
@@ -97,23 +97,26 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word)) return NOTHING
-    const whole = guessPaths(set, model, word, MOST_GUESSES)
-    const best = whole[0]?.cost ?? 0
-    const cuttings = whole.filter((one) => one.cost <= best + PLAUSIBLE)
-      .map(({ path }) => ({ raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)), stem: word }))
-    return { source: 'guess', cuttings: [...guessInflected(word), ...cuttings] }
+    return { source: 'guess', cuttings: [...guessInflected(word), ...guessWhole(word)] }
   }
 
-  /** `zubbed` is first read as `zub` with an ending. */
+  /** The plausible readings, and the plain one that a beginner would find. */
+  function guessWhole(word: string): readonly Cutting[] {
+    const guesses = guessPaths(set, model, word, MOST_GUESSES)
+    const best = guesses[0]?.cost ?? 0
+    const plain = guessPlainPath(set, model, word)
+    const paths = [...guesses.filter((one) => one.cost <= best + PLAUSIBLE), ...(plain ? [plain] : [])].map(({ path }) => path)
+    const distinct = paths.filter((path, at) => paths.findIndex((one) => one.join() === path.join()) === at)
+    return distinct.map((path) => ({ raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)), stem: word }))
+  }
+
+  /** `zubbed` is read as `zub` with an ending before anything else. */
   function guessInflected(word: string): readonly Cutting[] {
     for (const inflection of findInflections(word)) {
       const { stem, ending, change } = inflection
       const isPlain = change === 'none' && (ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem))
       if (stem.length < 3 || ending === 'er' || ending === 'est' || !(isPlain || change === 'double')) continue
-      const [path] = guessPaths(set, model, stem, 1)
-      if (!path) continue
-      const raw = toRawReading(stem, path.path, lexicon.rows, toGuessedStress(path.path, lexicon))
-      return toInflected([{ raw, stem }], inflection)
+      return toInflected(guessWhole(stem), inflection)
     }
     return []
   }

@@ -7,7 +7,8 @@ import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import { findFaults, inOrder } from './faults.ts'
 import type { Reason, Verdict } from './types.ts'
-import { isOwnerKnown, isSightWord, judge } from './verdict.ts'
+import { findOwnerFault } from './unit.ts'
+import { isSightWord, judge } from './verdict.ts'
 
 /** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
 export interface JudgeOptions {
@@ -77,7 +78,7 @@ function lookAhead(
   if (reason.code === 'unknown-word') return reason
   const { reading } = verdict
   const isGone = (knowledge: Knowledge) => {
-    if (reason.code === 'ending' && reason.unit === undefined) return isOwnerKnown(knowledge)
+    if (reason.code === 'ending' && reason.unit === undefined) return findOwnerFault(knowledge) === undefined
     const faults = reading === undefined ? [] : findFaults(readings.word, reading, knowledge)
     return !faults.some((fault) => isSameFault(fault, reason))
   }

@@ -56,6 +56,8 @@ const SOUNDED: Readonly<Record<string, readonly CorrespondenceKey[]>> = {
   'es=əz': ['e=ɛ', 's=z'],
 }
 
+const APOSTROPHE = /['’‘ʼ]/
+
 /** The name of a correspondence, with small letters and straight apostrophes. */
 export function toKey(letters: string, sound: string): CorrespondenceKey {
   return `${letters.toLowerCase().replace(/[’‘]/g, "'")}=${sound}`
@@ -72,9 +74,10 @@ export function findEnding(unit: Unit): Ending | undefined {
  */
 export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge): UnitFault | undefined {
   const { key } = unit
-  if (place.isContraction && /['’‘ʼ]/.test(unit.letters)) return undefined
+  if (place.isContraction && APOSTROPHE.test(unit.letters)) return undefined
   if (unit.kind === 'inflection') return isEndingKnown(unit, knowledge) ? undefined : { code: 'ending', key }
   if (unit.kind === 'silent' && place.isBeforeEnding) return undefined
+  if (APOSTROPHE.test(unit.letters) && unit.kind === 'silent') return findOwnerFault(knowledge)
   const isKnown = knowledge.correspondences.has(key)
   if (unit.base !== undefined) return findChangeFault(unit, unit.base, isKnown, knowledge)
   if (isKnown) return undefined
@@ -82,6 +85,12 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
   return { code: 'irregular', key }
+}
+
+/** Whether the owner's ending can be read; on a name it needs no letters to be known. */
+export function findOwnerFault(knowledge: Knowledge): UnitFault | undefined {
+  const isKnown = knowledge.endings.has("'s") || knowledge.endingsMode === 'sounded'
+  return isKnown ? undefined : { code: 'ending', key: "'s=" }
 }
 
 // The `nn` of `running` can be read by who knows that an ending doubles the `n`, or by who knows `nn` as in `dinner`.

@@ -6,7 +6,7 @@ import type { Knowledge } from '../sequence/types.ts'
 import { findFaults } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
-import { findEnding } from './unit.ts'
+import { findEnding, findOwnerFault } from './unit.ts'
 
 /**
  * Judges a word by all its readings. A word that can be sounded out is decodable even where it is a sight word or a
@@ -43,18 +43,16 @@ function isHeldForException({ word, readings }: WordReadings, knowledge: Knowled
   return then !== undefined && readings.some((reading) => findFaults(word, reading, then).length === 0)
 }
 
-/** Whether the word is known by heart: as it is, or with a taught `-s`, `-es`, `'s`. */
-export function isSightWord(readings: WordReadings, knowledge: Knowledge): boolean {
-  const key = toSightKey(readings.word)
-  const { sightWords } = knowledge
-  if (sightWords.has(key)) return true
-  return readings.readings.some((reading) => {
-    const last = reading.units.at(-1)
-    const ending = last === undefined ? undefined : findEnding(last)
-    if (last === undefined || ending === undefined || !knowledge.endings.has(ending)) return false
-    if (ending !== '-s' && ending !== '-es' && ending !== "'s") return false
-    const base = readings.word.slice(0, last.spans[0]?.[0] ?? 0).replace(/['’‘ʼ]$/, '')
-    return sightWords.has(toSightKey(base))
+/** Whether the word is known by heart: as it is, or with a taught ending that leaves its letters as they are. */
+export function isSightWord({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
+  const { sightWords, endings } = knowledge
+  if (sightWords.has(toSightKey(word))) return true
+  return readings.some(({ units }) => {
+    const ending = units.find((unit) => unit.kind === 'inflection')
+    const name = ending === undefined ? undefined : findEnding(ending)
+    if (name === undefined || !endings.has(name)) return false
+    const stem = word.slice(0, ending?.spans[0]?.[0] ?? 0).replace(/['’‘ʼ]$/, '')
+    return sightWords.has(toSightKey(stem))
   })
 }
 
@@ -63,13 +61,8 @@ function judgeName(word: string, knowledge: Knowledge, names: readonly string[])
   if (isAllowedName(word, names)) return []
   const owner = findNamedOwner(word, names)
   if (owner === undefined) return undefined
-  if (isOwnerKnown(knowledge)) return []
-  return [{ code: 'ending', letters: [[owner.length, word.length]], key: "'s=" }]
-}
-
-/** Whether the owner's ending can be read on a name. */
-export function isOwnerKnown(knowledge: Knowledge): boolean {
-  return knowledge.endings.has("'s") || knowledge.endingsMode === 'sounded'
+  const fault = findOwnerFault(knowledge)
+  return fault === undefined ? [] : [{ ...fault, letters: [[owner.length, word.length]] }]
 }
 
 interface Tried {

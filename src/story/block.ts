@@ -6,6 +6,13 @@ import { toWordText } from './mend-words.ts'
 import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 import type { Block, Mark, Range, Sentence, Word } from './types.ts'
 
+/** What the words of a block share. */
+interface Shared {
+  readonly map: TextMap
+  readonly page: number
+  readonly toSource: Word['toSource']
+}
+
 /** Build a block from its text and its parsed sentences. */
 export function toBlock(kind: Block['kind'], map: TextMap, paragraph: Paragraph, range: Range, page: number): Block {
   const sentences: Sentence[] = []
@@ -17,24 +24,37 @@ export function toBlock(kind: Block['kind'], map: TextMap, paragraph: Paragraph,
     start: range.start,
     end: range.end,
   }
+  const shared: Shared = {
+    map,
+    page,
+    // One method for all words of a block: a closure for each would be most of a word's memory.
+    toSource(this: Word, first, last) {
+      return toLetterRange(map, this.textStart, first, last)
+    },
+  }
   let at = 0
   for (const child of paragraph.children) {
     const length = nodeLength(child)
-    if (child.type === 'SentenceNode') sentences.push(toSentence(child, at, at + length, block, map, page))
+    if (child.type === 'SentenceNode') sentences.push(toSentence(child, at, at + length, block, shared))
     at += length
   }
   return block
 }
 
-function toSentence(node: SentenceNode, from: number, to: number, block: Block, map: TextMap, page: number): Sentence {
+function toSentence(node: SentenceNode, from: number, to: number, block: Block, shared: Shared): Sentence {
+  const { map } = shared
   const words: Word[] = []
   const marks: Mark[] = []
   let at = from
   for (const child of node.children) {
-    const length = nodeLength(child)
-    if (child.type === 'WordNode') addWord(toWordText(child), at, map, page, words, marks)
-    else if (child.type !== 'WhiteSpaceNode' && 'value' in child) addMarks(child.value, at, map, marks)
-    at += length
+    if (child.type === 'WordNode') {
+      const value = toWordText(child)
+      addWord(value, at, shared, words, marks)
+      at += value.length
+    } else if ('value' in child) {
+      if (child.type !== 'WhiteSpaceNode') addMarks(child.value, at, map, marks)
+      at += child.value.length
+    }
   }
   const start = toSourceStart(map, from)
   const end = toSourceEnd(map, to)
@@ -43,66 +63,62 @@ function toSentence(node: SentenceNode, from: number, to: number, block: Block, 
 
 const plain = /^[A-Za-z'’-]*[A-Za-z]$/
 
-function addWord(value: string, from: number, map: TextMap, page: number, words: Word[], marks: Mark[]): void {
+function addWord(value: string, from: number, shared: Shared, words: Word[], marks: Mark[]): void {
   if (plain.test(value)) {
-    words.push(toWord(value, from, from + value.length, map, page))
+    words.push(toWord(value, 'word', from, from + value.length, shared))
     return
   }
   const text = toVisible(value)
   // Mr.
   //   ^ a mark of its own for the child, though the parser keeps it in the word
   const bare = text.length > 1 && text.endsWith('.') ? text.slice(0, -1) : text
-  if (!/[\p{L}\p{N}]/u.test(bare)) return addMarks(value, from, map, marks)
+  if (!/[\p{L}\p{N}]/u.test(bare)) return addMarks(value, from, shared.map, marks)
   let start = 0
   let end = value.length
   while (isInvisible(value[start] ?? '')) start++
   while (isInvisible(value[end - 1] ?? '')) end--
   if (bare !== text) {
     end = value.lastIndexOf('.')
-    addMarks('.', from + end, map, marks)
+    addMarks('.', from + end, shared.map, marks)
     while (isInvisible(value[end - 1] ?? '')) end--
   }
-  words.push(toWord(bare, from + start, from + end, map, page))
+  words.push(toWord(bare, toForm(bare), from + start, from + end, shared))
 }
 
-function toWord(text: string, from: number, to: number, map: TextMap, page: number): Word {
-  return {
-    text,
-    form: toForm(text),
-    textStart: from,
-    page,
-    start: toSourceStart(map, from),
-    end: toSourceEnd(map, to),
-    toSource: (first, last) => toLetterRange(map, from, to - from === text.length, first, last),
-  }
+function toWord(text: string, form: Word['form'], from: number, to: number, shared: Shared): Word {
+  const { map, page, toSource } = shared
+  return { text, form, textStart: from, page, start: toSourceStart(map, from), end: toSourceEnd(map, to), toSource }
 }
 
 function toForm(text: string): Word['form'] {
-  if (plain.test(text)) return 'word'
   if (/^['’]?\p{N}/u.test(text)) return 'numeral'
   return /[^\p{Script=Latin}\p{Script=Common}\p{Script=Inherited}]/u.test(text) ? 'foreign' : 'word'
 }
 
-function toLetterRange(map: TextMap, wordStart: number, isExact: boolean, first: number, last: number): Range {
-  const from = isExact ? wordStart + first : skipInvisible(map.text, wordStart, first)
-  const to = isExact ? wordStart + last : skipInvisible(map.text, wordStart, Math.max(0, last - 1)) + Math.min(last, 1)
+function toLetterRange(map: TextMap, wordStart: number, first: number, last: number): Range {
+  const from = skipInvisible(map.text, wordStart, first)
   const start = toSourceStart(map, from)
-  return { start, end: last > first ? toSourceEnd(map, to) : start }
+  return { start, end: last > first ? toSourceEnd(map, skipInvisible(map.text, wordStart, last - 1) + 1) : start }
 }
 
 // sh⏐eep with a soft hyphen: letter 2 stands at offset 3
 function skipInvisible(text: string, wordStart: number, letters: number): number {
   let at = wordStart
-  for (let left = letters; ; at++) {
+  for (let left = letters; at < text.length; at++) {
     if (isInvisible(text[at] ?? '')) continue
-    if (left-- === 0) return at
+    if (left-- === 0) break
   }
+  return at
 }
 
 /** Runs stay whole where the run is the mark (`...`, `--`, an emoji); `!!` is two marks. */
 function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): void {
+  if (value.length === 1 && !isInvisible(value)) {
+    marks.push({ text: value, start: toSourceStart(map, from), end: toSourceEnd(map, from + 1) })
+    return
+  }
   if (toVisible(value) === '') return
-  const isWhole = value.length === 1 || /^(?:\.+|-+|`+)$/.test(value) || !/^\p{P}+$/u.test(toVisible(value))
+  const isWhole = /^(?:\.+|-+|`+)$/.test(value) || !/^\p{P}+$/u.test(toVisible(value))
   let at = from
   for (const part of isWhole ? [value] : value) {
     const start = toSourceStart(map, at)

@@ -19,7 +19,7 @@ export function storyFromTree(root: Root, source: string): Story {
   for (const map of toParagraphMaps(root, lines)) {
     const start = map.sources[0] ?? 0
     const end = (map.sources.at(-1) ?? 0) + (map.widths.at(-1) ?? 0)
-    if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map, lines), { start, end }, 1))
+    if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), { start, end }, 1))
   }
   const [first] = blocks
   const pages = first ? [{ number: 1, start: first.start, end: blocks.at(-1)?.end ?? first.end, blocks }] : []

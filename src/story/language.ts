@@ -16,6 +16,7 @@ const englishWords = new Set(['the', 'and', 'is', 'in', 'it', 'he', 'she', 'to',
 
 const minWords = 20
 const minShare = 0.12
+const maxSample = 300
 
 /**
  * A name for the language of these words when it is surely not English: half of them in another script, or at least
@@ -26,7 +27,9 @@ export function findForeignLanguage(words: readonly string[], foreign: number): 
   if (foreign * 2 > words.length) return 'another language'
   if (words.length < minWords) return undefined
   const counts = new Map<string, number>()
-  for (const word of words) {
+  // The start of a book tells its language as well as the whole.
+  const sample = words.slice(0, maxSample)
+  for (const word of sample) {
     const key = word.toLowerCase()
     counts.set(key, (counts.get(key) ?? 0) + 1)
   }
@@ -35,5 +38,5 @@ export function findForeignLanguage(words: readonly string[], foreign: number): 
   const [name, found] = Object.entries(smallWords)
     .map(([language, list]) => [language, count(list)] as const)
     .reduce((best, it) => (it[1] > best[1] ? it : best), ['', 0])
-  return found >= words.length * minShare && found > english ? name : undefined
+  return found >= sample.length * minShare && found > english ? name : undefined
 }

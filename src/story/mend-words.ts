@@ -5,6 +5,8 @@ import { toStopKind } from './abbreviations.ts'
 
 /** The text of a word node. */
 export function toWordText(word: Word): string {
+  const [only] = word.children
+  if (word.children.length === 1 && only && 'value' in only) return only.value
   let text = ''
   for (const child of word.children) if ('value' in child) text += child.value
   return text

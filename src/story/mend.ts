@@ -98,7 +98,7 @@ function joinsStop(
   // Tom T. Hen, A. A. Hen: but `She got an A. Tam got a B.`
   const name = before.slice(0, -1).findLast((it) => it.type !== 'WhiteSpaceNode')
   const next = all.slice(index + 1, index + 3).find((it) => it.type === 'WordNode')
-  const isAfterName = name === undefined || (name.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(name)))
+  const isAfterName = name?.type === 'WordNode' ? /^\p{Lu}/u.test(toWordText(name)) : name === undefined || isStop(name)
   return isAfterName && next?.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(next))
 }
 

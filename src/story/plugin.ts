@@ -30,7 +30,7 @@ export function storyPlugin(options: StoryOptions = {}): (tree: MarkdownRoot | R
     }
     const base = source.startsWith('\uFEFF') ? 1 : 0
     const outline = outlinePieces(source, [{ root: tree, base }])
-    const { story, paragraphs } = buildStory(source, createLines(source), outline, options)
+    const { story, paragraphs } = buildStory(source, outline, options, createLines(source))
     return toRoot(story, paragraphs)
   }
 }

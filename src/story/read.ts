@@ -5,7 +5,7 @@ import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
 import { findObstacle, tooDeep } from './guard.ts'
 import { findForeignLanguage } from './language.ts'
-import { createLines, type Lines } from './lines.ts'
+import type { Lines } from './lines.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
@@ -21,7 +21,7 @@ export function readStory(source: string, options: StoryOptions = {}): Story {
   const obstacle = findObstacle(source)
   if (obstacle) return toEmptyStory(source, [obstacle])
   try {
-    return buildStory(source, createLines(source), outlineSource(source), options).story
+    return buildStory(source, outlineSource(source), options).story
   } catch (error) {
     if (!(error instanceof RangeError)) throw error
     return toEmptyStory(source, [tooDeep(0, source.length)])
@@ -45,8 +45,11 @@ export interface BuiltStory {
   readonly paragraphs: readonly Paragraph[]
 }
 
-/** Cut an outline into pages, and find the sentences and words of all that a child reads. */
-export function buildStory(source: string, lines: Lines, outline: Outline, options: StoryOptions): BuiltStory {
+/**
+ * Cut an outline into pages, and find the sentences and words of all that a child reads. The nodes of the paragraphs
+ * have places where `lines` are given.
+ */
+export function buildStory(source: string, outline: Outline, options: StoryOptions, lines?: Lines): BuiltStory {
   const { countTitle = true, countHeadings = true } = options
   const cut = cutPages(outline.pieces, options.pages)
   const paragraphs: Paragraph[] = []
@@ -73,13 +76,22 @@ export function buildStory(source: string, lines: Lines, outline: Outline, optio
 }
 
 function findTextProblems(source: string, blocks: readonly Block[]): StoryProblem[] {
-  const words = blocks.flatMap((block) => block.sentences.flatMap((it) => it.words))
+  const words: string[] = []
+  let foreign = 0
+  for (const block of blocks) {
+    for (const sentence of block.sentences) {
+      for (const word of sentence.words) {
+        words.push(word.text)
+        if (word.form === 'foreign') foreign++
+      }
+    }
+  }
   if (words.length === 0) {
     return [{ code: 'empty', message: 'There is no text for a child to read here.', start: 0, end: source.length }]
   }
-  const language = findForeignLanguage(words.map((it) => it.text), words.filter((it) => it.form === 'foreign').length)
-  const start = words[0]?.start ?? 0
-  const end = words.at(-1)?.end ?? start
+  const language = findForeignLanguage(words, foreign)
+  const start = blocks[0]?.start ?? 0
+  const end = blocks.at(-1)?.end ?? start
   if (language === undefined) return []
   return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
 }

@@ -8,9 +8,10 @@ import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 
 /**
  * The tokens of a stretch of text, in the shape that retext's Latin parser gives its own: but with places in the
- * source, whole code points, emoji in one piece, and marks that no reader sees kept with what they follow.
+ * source (where `lines` are given), whole code points, emoji in one piece, and marks that no reader sees kept with
+ * what they follow.
  */
-export function tokenize(map: TextMap, from: number, to: number, lines: Lines): SentenceContent[] {
+export function tokenize(map: TextMap, from: number, to: number, lines: Lines | undefined): SentenceContent[] {
   const tokens: SentenceContent[] = []
   const { text } = map
   let start = from
@@ -62,14 +63,15 @@ function joinsEmoji(previous: number, code: number): boolean {
   return previous === 0x200d || classOf(code) === invisible
 }
 
-function toToken(map: TextMap, kind: number, from: number, to: number, lines: Lines): SentenceContent {
+function toToken(map: TextMap, kind: number, from: number, to: number, lines: Lines | undefined): SentenceContent {
   const value = map.text.slice(from, to)
+  const type = kind === white ? 'WhiteSpaceNode' : kind === punctuation ? 'PunctuationNode' : 'SymbolNode'
+  if (!lines) {
+    return kind === letter ? { type: 'WordNode', children: [{ type: 'TextNode', value }] } : { type, value }
+  }
   const start = toPoint(lines, toSourceStart(map, from))
   const end = toPoint(lines, toSourceEnd(map, to))
-  if (kind !== letter) {
-    const type = kind === white ? 'WhiteSpaceNode' : kind === punctuation ? 'PunctuationNode' : 'SymbolNode'
-    return { type, value, position: { start, end } }
-  }
+  if (kind !== letter) return { type, value, position: { start, end } }
   const text = { type: 'TextNode' as const, value, position: { start, end } }
   return { type: 'WordNode', children: [text], position: { start, end } }
 }

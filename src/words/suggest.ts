@@ -55,10 +55,10 @@ const KNOWN_COST = [Number.POSITIVE_INFINITY, 2.5, 0.5, 0] as const
 const OTHER_PART_COST = 3
 
 /** A word that costs more is no nearer in meaning than any other. */
-const FARTHEST = 10.5
+const FARTHEST = 9
 
 /** Words that differ in more than this share of their letters, and of their sounds, are not alike. */
-const MOST_UNLIKE = 0.5
+const MOST_UNLIKE = 0.4
 
 /** For one step: the readable words are sorted by use once, when first needed. */
 export function createSuggester(sources: SuggestSources): Suggester {

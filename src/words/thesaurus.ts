@@ -26,8 +26,9 @@ export interface Thesaurus {
 // A branch wider than this has too little in common: animals are some 400 meanings, things some 7,000.
 const WIDEST_BRANCH = 500
 
-/** What it costs that one of the two words is not meant in its most used meaning. */
+/** What it costs that the word looked for is not meant in its most used meaning; and that the word offered is not. */
 const RARE_MEANING = 2
+const RARE_OFFER = 2.5
 
 /**
  * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of deeper rows after it.
@@ -130,7 +131,7 @@ function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<
   for (let i = tree.first[from] ?? 0; from < to && i < (tree.first[to] ?? 0); i++) {
     const sense = tree.senses[i] ?? 0
     const id = sense & (PRIMARY_BIT - 1)
-    const own = (sense & PRIMARY_BIT) === 0 ? cost + RARE_MEANING : cost
+    const own = (sense & PRIMARY_BIT) === 0 ? cost + RARE_OFFER : cost
     if (own < (costs.get(id) ?? Number.POSITIVE_INFINITY)) costs.set(id, own)
   }
 }

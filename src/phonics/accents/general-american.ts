@@ -44,6 +44,7 @@ function toPlain(phones: readonly string[]): readonly string[] {
  * - `o` in `dog` and in `hot`: many speakers have one vowel, and every first word list has `dog` (common practice, no source).
  * - `aw au` in `saw`: the same merger from the other side.
  * - `ear eer` in `near`: the dictionary writes both IH R and IY R.
+ * - `e` in `hero`: the dictionary has both IH R and IY R; it is taught as the e of `me`.
  * - `a` in `carry`: the dictionary has the vowel of `merry`; it is taught as the a of `cat`.
  */
 function toTaught(units: readonly RawUnit[], at: number, sound: string): string {
@@ -52,6 +53,7 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
   if (sound === 'ɔ' && (letters === 'o' || letters === 'o_e')) return 'ɑ'
   if (sound === 'ɑ' && /^(au|aw|augh|ough)$/.test(letters)) return 'ɔ'
   if (sound === 'ɛ' && letters === 'a' && units[at + 1]?.phones[0] === 'R') return 'æ'
+  if (sound === 'ɪ' && letters === 'e' && unit.stress && units[at + 1]?.phones[0] === 'R') return 'iː'
   if (sound.includes('ər')) return sound.replace('ər', 'ɜr')
   return sound.replace('iːr', 'ɪr')
 }

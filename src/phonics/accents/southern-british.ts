@@ -131,12 +131,13 @@ function change(sounds: readonly string[], units: readonly RawUnit[], changes: s
 
 /**
  * Sounds taught as one: an r before a vowel belongs to the next syllable (`story` has the `or` of `for`), and the strong
- * `e` of `hero` is the e of `me`.
+ * `e` of `hero` is the e of `me`. An r that is left out (`dinosaur`) asks for no more than the letter r.
  */
 function toTaught(units: readonly RawUnit[], at: number, sound: string): string {
   const unit = units[at] as RawUnit
   const letters = unit.base ?? unit.letters
   if (letters === 'e' && sound === 'ɪə') return 'iː'
+  if (sound === '' && unit.phones.join() === 'R') return 'r'
   return sound.length > 1 && /[ɑɔɜəɪʊ]ː?ə?r$/.test(sound) ? sound.slice(0, -1) : sound
 }
 

@@ -1,6 +1,6 @@
 // Reads a word that the dictionary lacks by its letters: the likeliest paths through the table, by the learnt model.
 
-import { LONG, OPEN, type RowSet, STATES, toArcs } from '../lattice.ts'
+import { CLOSE, LONG, OPEN, type RowSet, STATES, toArcs } from '../lattice.ts'
 import { EDGE, type GuessModel, toSymbol } from './model.ts'
 
 export interface Guess {
@@ -43,6 +43,28 @@ export function guessPaths(set: RowSet, model: GuessModel, word: string, most: n
     .sort((x, y) => x.cost - y.cost)
     .slice(0, most)
     .map(({ walk, cost }) => ({ path: toPath(walk), cost }))
+}
+
+/** Silent letters are no plain sound. */
+const SILENT = 4
+
+/**
+ * The reading of someone who knows what each group of letters mostly says and nothing else: the likeliest rows, wherever
+ * they stand. A child reads an invented name so: `Zub` as z·u·b.
+ */
+export function guessPlainPath(set: RowSet, model: GuessModel, word: string): Guess | undefined {
+  const { arcs } = toArcs(set, word, undefined)
+  const best = new Map<number, Walk>([[0, { cost: 0, a: EDGE, b: EDGE, c: EDGE, row: EDGE, before: undefined }]])
+  for (const arc of arcs) {
+    const before = best.get(arc.from)
+    if (!before) continue
+    const price = arc.row === CLOSE ? (arc.inside ? SILENT : 0) : model.plain(toSymbol(arc.row)) + (set.rows[arc.row]?.phones.length === 0 ? SILENT : 0)
+    const cost = before.cost + price
+    if (cost < (best.get(arc.to)?.cost ?? Infinity)) best.set(arc.to, { cost, a: EDGE, b: EDGE, c: EDGE, row: arc.row, before })
+  }
+  const end = word.length * STATES
+  const [walk] = [best.get(end + OPEN), best.get(end + LONG)].filter((one) => one !== undefined).sort((x, y) => x.cost - y.cost)
+  return walk && { path: toPath(walk), cost: walk.cost }
 }
 
 /** Puts a walk in its place, best first; of two with the same last rows only the better is kept. */

@@ -15,6 +15,8 @@ export const toRun = (a: number, b: number, c: number, d: number): number => ((a
 export interface GuessModel {
   /** Cost in nats of symbol `d` after `a b c` (0 where there is none before). */
   cost(a: number, b: number, c: number, d: number): number
+  /** Cost in nats of a symbol wherever it stands. */
+  plain(d: number): number
 }
 
 
@@ -113,7 +115,13 @@ export function openModel(bytes: Uint8Array): GuessModel {
     }
     return -1
   }
+  const UNSEEN = 16
+  const plain = (d: number): number => {
+    const place = find(0, d)
+    return place < 0 ? UNSEEN : (bytes[place + 5] ?? 0) / SCALE
+  }
   return {
+    plain,
     cost(a, b, c, d) {
       const runs = [d, c * 1024 + d, (b * 1024 + c) * 1024 + d, toRun(a, b, c, d)]
       const contexts = [0, c, b * 1024 + c, (a * 1024 + b) * 1024 + c]
@@ -124,7 +132,7 @@ export function openModel(bytes: Uint8Array): GuessModel {
         const context = order > 0 ? find(order - 1, contexts[order] ?? 0) : -1
         if (context >= 0) price += (bytes[context + 6] ?? 0) / SCALE
       }
-      return price + 16
+      return price + UNSEEN
     },
   }
 }

