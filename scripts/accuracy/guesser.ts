@@ -6,7 +6,8 @@ import { guessPaths } from '../../src/phonics/guess/guess.ts'
 import { learnModel, openModel } from '../../src/phonics/guess/model.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { readRows } from '../../src/phonics/rows.ts'
-import { frequencyRank, LEAST } from '../build/lexicon.ts'
+import { frequencyRank } from '../build/frequency.ts'
+import { LEAST } from '../build/lexicon.ts'
 import { readDictionary } from '../build/pronunciations.ts'
 
 export interface GuesserFigures {

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { findFacts } from '../build/word-facts.ts'
 import { loadWordSources } from '../build/words.ts'
+import { readRows } from './read-rows.ts'
 
 /** One list: how many of its words are called nameable, and which of them are called wrongly. */
 export interface PictureFigure {
@@ -40,6 +41,5 @@ export function measurePictures(): readonly PictureFigure[] {
 }
 
 function readList(file: string): string[] {
-  const text = readFileSync(new URL(`../../tests/words/data/${file}`, import.meta.url), 'utf8')
-  return text.split('\n').filter((row) => row !== '' && !row.startsWith('#'))
+  return readRows(readFileSync(new URL(`../../tests/words/data/${file}`, import.meta.url), 'utf8'))
 }

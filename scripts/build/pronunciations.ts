@@ -71,16 +71,20 @@ function addNew(byWord: Map<string, Pronunciation[]>, word: string, pronunciatio
 
 /**
  * Mends what the dictionary writes in two ways:
- * `wh` as HH W (now said by few), ER R for ER before a vowel, and a glide written after its own vowel (UW W).
+ * `w` as HH W (now said by few), ER R for ER, and ER for a last `a` (`pasadena`).
  */
 export function mend(word: string, { phones, stress }: Pronunciation): Pronunciation {
   const mended: string[] = []
   phones.forEach((phone, at) => {
     const before = mended.at(-1)
-    if (phone === 'R' && before === 'ER' && isVowel(phones[at + 1] ?? '')) return
-    if (phone === 'W' && before === 'HH' && word.includes('wh')) mended.pop()
+    if (phone === 'R' && before === 'ER') return
+    if (phone === 'W' && before === 'HH' && word.includes('w')) mended.pop()
+    // `hear` is written with IY and `near` with IH, `poor` with UW and `tour` with UH: one sound before r.
+    if (phone === 'R' && before === 'IY' && /e[ae]r|[ei]er|eir|ere/.test(word)) mended[mended.length - 1] = 'IH'
+    if (phone === 'R' && before === 'UW' && /[ou]r/.test(word)) mended[mended.length - 1] = 'UH'
     mended.push(phone)
   })
+  if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
   return { phones: mended, stress }
 }
 
