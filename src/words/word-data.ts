@@ -14,13 +14,18 @@ export interface WordData {
 
 /**
  * @param bytes the file that scripts/build/words.ts makes. It belongs to one lexicon: the places are that lexicon's.
- * @throws RangeError where the bytes end too early.
+ * @param size how many words the lexicon holds, to tell a file that was made for another one.
+ * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
-export function openWordData(bytes: Uint8Array): WordData {
+export function openWordData(bytes: Uint8Array, size?: number): WordData {
   const [facts, thesaurus, unfit] = splitSections(bytes, 3)
   if (facts === undefined || thesaurus === undefined || unfit === undefined) throw new RangeError('the word data ends too early')
+  const table = openWordFacts(facts)
+  if (size !== undefined && size !== table.size) {
+    throw new RangeError(`the word data is of ${table.size} words, the lexicon of ${size}: build the package again`)
+  }
   return {
-    facts: openWordFacts(facts),
+    facts: table,
     thesaurus: openThesaurus(thesaurus),
     fitness: (options) => createFitness(unfit, options),
   }

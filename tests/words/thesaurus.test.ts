@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { openWordData } from '../../src/words/word-data.ts'
 import type { ThesaurusPart } from '../../src/words/thesaurus.ts'
-import { bytes, data, lexicon } from './small.ts'
+import { bytes, data, lexicon, words } from './small.ts'
 
 const near = (word: string, part: ThesaurusPart): string[] =>
   data.thesaurus.near(lexicon.indexOf(word), part).map(({ index }) => lexicon.wordAt(index))
@@ -48,5 +48,7 @@ describe('openThesaurus', () => {
 
   it('says so where the data is cut off', () => {
     expect(() => openWordData(bytes.subarray(0, bytes.length - 1))).toThrow(RangeError)
+    expect(() => openWordData(bytes, words.length + 1)).toThrow('build the package again')
+    expect(openWordData(bytes, words.length).facts.size).toBe(words.length)
   })
 })
