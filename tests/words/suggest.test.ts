@@ -16,7 +16,7 @@ const suggest = (wanted: Wanted): string[] => suggester.suggest(wanted).map(({ w
 // What fits is the project's own judgement; each expected word is of the same part of speech and inflection, and near in WordNet 3.1.
 describe('createSuggester', () => {
   it('keeps part of speech and inflection', () => {
-    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toEqual(expect.arrayContaining(['tugs', 'jets', 'cabs']))
+    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toEqual(expect.arrayContaining(['tugs', 'jets']))
     expect(suggest({ word: 'children', part: 'noun', inflection: 'plural' })).toContain('kids')
     expect(suggest({ word: 'walked', part: 'verb', inflection: 'past' })).toContain('ran')
     expect(suggest({ word: 'shout', part: 'verb', inflection: 'none' })[0]).toBe('yell')
