@@ -99,6 +99,9 @@ describe('sight words', () => {
   ])
   runTable(green, [
     ["cow's", "c=k ow=aʊ +'s=z", 'sight'],
+    ["cows'", "c=k ow=aʊ +s=z '=", 'sight'],
+    ['cowed', 'c=k ow=aʊ +ed=d', 'sight'],
+    ['coward', 'c=k ow=aʊ ar=ərr d=d', 'unreadable irregular:ow irregular:ar'],
     ['cow’s', 'c=k ow=aʊ +s=z', 'sight'],
   ])
 })
@@ -154,6 +157,7 @@ describe('longer words', () => {
     ['pond', 'p=p o=ɑ n=n d=d', 'decodable'],
     ['stamp', 's=s t=t a=æ m=m p=p', 'unreadable shape:st_mp'],
     ['hats', 'h=h a=æ t=t +s=s', 'decodable'],
+    ["dogs'", "d=d o=ɑ g=ɡ +s=z '=", "unreadable ending:'"],
     ['frogs', 'f=f r=r o=ɑ g=ɡ +s=z', 'decodable'],
     ['hat.ted', 'h=h a=æ tt<t=t +ed=ɪd', 'unreadable ending:tt ending:ed'],
     ['kit.ten', 'k=k i=ɪ tt=t e~=ə n=n', 'unreadable irregular:tt'],
@@ -171,6 +175,7 @@ describe('spellings of more than one letter, endings, contractions', () => {
     ['night', 'n=n igh=aɪ t=t', 'decodable'],
     ['bread', 'b=b r=r ea=ɛ d=d', 'unreadable irregular:ea'],
     ['rained', 'r=r ai=eɪ n=n +ed=d', 'decodable'],
+    ["dogs'", "d=d o=ɑ g=ɡ +s=z '=", 'decodable'],
     ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'decodable'],
     ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'decodable'],
     ['cried', 'c=k r=r i<y=aɪ +ed=d', 'decodable'],
