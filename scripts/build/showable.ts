@@ -1,10 +1,19 @@
-// Which noun senses a picture can show: WordNet's own classes, and the branches of its tree that are seen although they count as abstract.
+// Which noun senses a picture can show: WordNet's own classes, and the branches of its tree that are seen although they
+// count as abstract.
 
 import type { Sense, Synset, WordNet } from './wordnet.ts'
 
 /** Lexicographer files whose senses can be seen. */
 const SEEN_FILES: ReadonlySet<string> = new Set([
-  'animal', 'artifact', 'body', 'food', 'object', 'person', 'plant', 'shape', 'substance',
+  'animal',
+  'artifact',
+  'body',
+  'food',
+  'object',
+  'person',
+  'plant',
+  'shape',
+  'substance',
 ])
 
 /** Branches outside those files that can be seen: lemma, number of its noun sense from 1, reason. Sorted. */
@@ -30,7 +39,10 @@ export const SEEN_BRANCHES = [
   ['written symbol', 1, 'a letter, a figure, an arrow'],
 ] as const satisfies readonly (readonly [string, number, string])[]
 
-/** How much of a word's use must be seen senses. Each sense counts its tags and one more, so that untagged words count too. */
+/**
+ * How much of a word's use must be seen senses. Each sense counts its tags and one more, so that untagged words count
+ * too.
+ */
 const SEEN_SHARE = 0.25
 
 /** How much of the seen use must be things for a thing to be put into a box: `mug` is a face and a person too. */
@@ -53,11 +65,13 @@ export interface Showable {
 
 /** Reads the branches once; then a call walks a few hypernyms. */
 export function openShowable(wordnet: WordNet): Showable {
-  const roots = new Set(SEEN_BRANCHES.map(([lemma, number]) => {
-    const sense = wordnet.senses(lemma, 'noun')[number - 1]
-    if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
-    return sense.offset
-  }))
+  const roots = new Set(
+    SEEN_BRANCHES.map(([lemma, number]) => {
+      const sense = wordnet.senses(lemma, 'noun')[number - 1]
+      if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
+      return sense.offset
+    }),
+  )
   const days = new Set(wordnet.senses('day', 'noun').map((sense) => sense.offset))
   const noun = (offset: number): Synset => wordnet.synset('noun', offset)
 
@@ -70,7 +84,11 @@ export function openShowable(wordnet: WordNet): Showable {
   }
   return {
     nameable: (lemma, isKnown) => nameable(wordnet, isSeen, lemma, isKnown),
-    isThing: (lemma) => wordnet.senses(lemma, 'noun').slice(0, 1).some((sense) => sense.tags > 0 && isThing(sense)),
+    isThing: (lemma) =>
+      wordnet
+        .senses(lemma, 'noun')
+        .slice(0, 1)
+        .some((sense) => sense.tags > 0 && isThing(sense)),
   }
 }
 
@@ -83,8 +101,10 @@ function nameable(wordnet: WordNet, isSeen: (sense: Sense) => boolean, lemma: st
   const [first] = seen
   if (first === undefined) return 'no'
   const [mostUsed, second] = senses
-  const isShown = first === mostUsed || toWeight(seen) >= SEEN_SHARE * toWeight(senses)
-    || (isKnown && first === second && first.tags > 0 && isThing(first))
+  const isShown =
+    first === mostUsed ||
+    toWeight(seen) >= SEEN_SHARE * toWeight(senses) ||
+    (isKnown && first === second && first.tags > 0 && isThing(first))
   if (!isShown) return 'no'
   return toWeight(seen.filter(isThing)) >= THING_SHARE * toWeight(seen) ? 'object' : 'picture'
 }

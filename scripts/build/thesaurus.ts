@@ -1,4 +1,5 @@
-// Builds the thesaurus: WordNet's trees of broader and narrower meanings, cut down to the words in use and laid out so that a branch is one run of rows.
+// Builds the thesaurus: WordNet's trees of broader and narrower meanings, cut down to the words in use and laid out so
+// that a branch is one run of rows.
 
 import { toBytes } from '../../src/words/bytes.ts'
 import type { WordFacts } from '../../src/words/facts.ts'
@@ -19,7 +20,12 @@ interface Node {
   readonly words: number[]
 }
 
-const POS_OF: Readonly<Record<ThesaurusPart, WordNetPos>> = { noun: 'noun', verb: 'verb', adjective: 'adj', adverb: 'adv' }
+const POS_OF: Readonly<Record<ThesaurusPart, WordNetPos>> = {
+  noun: 'noun',
+  verb: 'verb',
+  adjective: 'adj',
+  adverb: 'adv',
+}
 
 /** Meanings used less often than this, of all uses of the word, would bring odd neighbours. */
 const LEAST_SHARE = 0.12
@@ -40,7 +46,10 @@ export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): U
   const longCounts = toBytes(rows.filter((row) => row >> 5 >= 7).map((row) => (row >> 5) - 7))
   const bytes = new Uint8Array(head.length + rows.length + 2 * senses.length + longCounts.length)
   bytes.set(head)
-  bytes.set(rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)), head.length)
+  bytes.set(
+    rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)),
+    head.length,
+  )
   senses.forEach((sense, i) => bytes.set([sense & 0xff, sense >> 8], head.length + rows.length + 2 * i))
   bytes.set(longCounts, bytes.length - longCounts.length)
   return bytes
@@ -52,10 +61,18 @@ function choosePlaces(words: readonly BuiltWord[]): number[] {
     (facts.rarity < 31 || facts.known > 0) && uses.some((use) => use.inflection === 'none' && use.part !== 'little')
   const places = words.flatMap((word, i) => (isInUse(word) ? [i] : []))
   const rarity = (place: number): number => words[place]?.facts.rarity ?? 31
-  return places.sort((a, b) => rarity(a) - rarity(b)).slice(0, PRIMARY_BIT).sort((a, b) => a - b)
+  return places
+    .sort((a, b) => rarity(a) - rarity(b))
+    .slice(0, PRIMARY_BIT)
+    .sort((a, b) => a - b)
 }
 
-function growTrees(part: ThesaurusPart, places: readonly number[], words: readonly BuiltWord[], wordnet: WordNet): Node[] {
+function growTrees(
+  part: ThesaurusPart,
+  places: readonly number[],
+  words: readonly BuiltWord[],
+  wordnet: WordNet,
+): Node[] {
   const nodes = new Map<string, Node>()
   const roots: Node[] = []
   const grow = (key: string, parents: readonly string[]): Node => {

@@ -1,4 +1,5 @@
-// Compiles the words that the program never proposes: npm `cuss` and the project's own list, to a small table of hashes.
+// Compiles the words that the program never proposes: npm `cuss` and the project's own list, to a small table of
+// hashes.
 
 import { readFileSync } from 'node:fs'
 import { cuss } from 'cuss'
@@ -14,7 +15,8 @@ export interface UnfitRow {
 export function readUnfit(): readonly UnfitRow[] {
   const rows = new Map<string, UnfitRow>()
   for (const [word, rating] of Object.entries(cuss)) {
-    if (rating > 0 && !word.includes(' ')) rows.set(word, { word, kind: 'profanity', reason: `rated ${rating} by npm cuss` })
+    if (rating > 0 && !word.includes(' '))
+      rows.set(word, { word, kind: 'profanity', reason: `rated ${rating} by npm cuss` })
   }
   for (const row of readOwnRows()) rows.set(row.word, row)
   return [...rows.values()].sort((a, b) => (a.word < b.word ? -1 : 1))
@@ -23,7 +25,10 @@ export function readUnfit(): readonly UnfitRow[] {
 /** The rows of src/words/data/unfit.tsv, in the order of the file. */
 export function readOwnRows(): readonly UnfitRow[] {
   const text = readFileSync(new URL('../../src/words/data/unfit.tsv', import.meta.url), 'utf8')
-  const [, ...rows] = text.trimEnd().split('\n').filter((row) => !row.startsWith('#'))
+  const [, ...rows] = text
+    .trimEnd()
+    .split('\n')
+    .filter((row) => !row.startsWith('#'))
   return rows.map((row) => {
     const [word = '', name = '', reason = ''] = row.split('\t')
     const kind = FITNESS_KINDS.find((known) => known === name)

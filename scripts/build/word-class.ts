@@ -1,4 +1,5 @@
-// Which parts of speech a word is used as, and which one mainly: from WordNet's sense counts, the endings, and the table of little words.
+// Which parts of speech a word is used as, and which one mainly: from WordNet's sense counts, the endings, and the
+// table of little words.
 
 import type { PartOfSpeech } from '../../src/words/facts.ts'
 import { type Inflection, toBases } from '../../src/words/inflect.ts'
@@ -15,9 +16,15 @@ export interface Use {
   readonly weight: number
 }
 
-const PART_OF: Readonly<Record<WordNetPos, PartOfSpeech>> = { noun: 'noun', verb: 'verb', adj: 'adjective', adv: 'adverb' }
+const PART_OF: Readonly<Record<WordNetPos, PartOfSpeech>> = {
+  noun: 'noun',
+  verb: 'verb',
+  adj: 'adjective',
+  adv: 'adverb',
+}
 
-// Tags are counted on the base form for all its forms together; these are the shares of each form, a rough guess of the project's own.
+// Tags are counted on the base form for all its forms together; these are the shares of each form, a rough guess of the
+// project's own.
 const ENDING_OF: Readonly<Record<Exclude<Inflection, 'none'>, { readonly pos: WordNetPos; readonly share: number }>> = {
   plural: { pos: 'noun', share: 0.25 },
   third: { pos: 'verb', share: 0.1 },
@@ -34,7 +41,9 @@ const LEAST_SHARE = 0.04
 /** A little word is listed as anything else only from this many tags: `can`, but not `a`. */
 const LEAST_TAGS_OF_LITTLE = 5
 
-/** WordNet tagged texts for adults: in a story for children `duck` is likelier the bird, and `train` what runs on rails. */
+/**
+ * WordNet tagged texts for adults: in a story for children `duck` is likelier the bird, and `train` what runs on rails.
+ */
 const MORE_LIKELY: Readonly<Record<string, number>> = { animal: 4, artifact: 1.5, food: 1.5, plant: 1.5 }
 
 const LIVING: ReadonlySet<string> = new Set(['animal', 'food', 'plant'])
@@ -60,7 +69,8 @@ export function findUses(word: string, wordnet: WordNet, children: ChildWords): 
   return choose(word, mergeForms(met), wordnet.lexFile(word) === 'artifact')
 }
 
-// WordNet has some inflected forms as lemmas of their own: `men`, `better`, `glasses`. They are inflected forms all the same.
+// WordNet has some inflected forms as lemmas of their own: `men`, `better`, `glasses`. They are inflected forms all the
+// same.
 function mergeForms(uses: readonly Use[]): Use[] {
   const form = (use: Use): boolean => ['plural', 'comparative', 'superlative'].includes(use.inflection)
   return uses.flatMap((use) => {
@@ -85,6 +95,6 @@ function weigh(lemma: string, pos: WordNetPos, wordnet: WordNet, children: Child
   const all = wordnet.senses(lemma, pos)
   const small = all.filter((sense: Sense) => wordnet.synset(pos, sense.offset).words.includes(lemma))
   const senses = small.length > 0 || children.knownGrade(lemma) < 2 ? small : all
-  const factor = (senses[0]?.tags ?? 0) > 0 ? MORE_LIKELY[senses[0]?.lexFile ?? ''] ?? 1 : 1
+  const factor = (senses[0]?.tags ?? 0) > 0 ? (MORE_LIKELY[senses[0]?.lexFile ?? ''] ?? 1) : 1
   return senses.length === 0 ? 0 : factor * senses.reduce((sum, sense) => sum + sense.tags, 0.5)
 }

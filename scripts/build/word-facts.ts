@@ -23,7 +23,10 @@ const NOT_LISTED = 31
 const STEPS_PER_DOUBLING = 1.9
 
 /** Facts of one lower-case word, and the uses that they were found from. */
-export function findFacts(word: string, sources: WordSources): { readonly facts: WordFacts; readonly uses: readonly Use[] } {
+export function findFacts(
+  word: string,
+  sources: WordSources,
+): { readonly facts: WordFacts; readonly uses: readonly Use[] } {
   const { children, fitness, wordnet } = sources
   const uses = findUses(word, wordnet, children)
   const rank = children.rank(word)
@@ -34,7 +37,8 @@ export function findFacts(word: string, sources: WordSources): { readonly facts:
     nameable: findNameable(uses, sources),
     known: uses.length === 0 ? 0 : children.knownGrade(word),
     fit: fitness.isFit(word),
-    rarity: rank === undefined ? NOT_LISTED : Math.min(NOT_LISTED - 1, Math.floor(STEPS_PER_DOUBLING * Math.log2(rank))),
+    rarity:
+      rank === undefined ? NOT_LISTED : Math.min(NOT_LISTED - 1, Math.floor(STEPS_PER_DOUBLING * Math.log2(rank))),
   }
   return { facts, uses }
 }

