@@ -8,7 +8,10 @@ import { basename, dirname, join, relative, resolve } from 'node:path'
 import { build, type BuildOptions, type Plugin } from 'esbuild'
 
 /** Packages whose main export is not a plain module need to be told how they are taken. */
-const CONTENTS: Readonly<Record<string, string>> = { ignore: "module.exports = require('ignore')" }
+const CONTENTS: Readonly<Record<string, string>> = {
+  'compromise/two': "module.exports = require('compromise/two')",
+  ignore: "module.exports = require('ignore')",
+}
 
 interface Part {
   readonly name: string

@@ -3,7 +3,7 @@
 import * as v from 'valibot'
 import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, LIMITS } from './vocabulary.ts'
 
-const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.trim(), v.minLength(1, `Write ${what}`))
+const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
 
 const list = (example: string, description: string) =>
   v.optional(v.pipe(v.array(v.string(), `Write a list, as \`${example}\``), v.description(description)))

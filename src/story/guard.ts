@@ -37,27 +37,24 @@ function findBinary(source: string): StoryProblem | undefined {
 }
 
 const suspect = /[>*+\-_[(\d]{20}|(?:[>*+\-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
+const emphasisMark = /[*_]/g
 
 /**
  * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
  * looked for in the text, line by line, before the parser sees it.
  */
 function findDeepNesting(source: string): StoryProblem | undefined {
-  if (!suspect.test(source)) return undefined
-  let brackets = 0
-  let links = 0
+  if (!suspect.test(source) && (source.match(emphasisMark)?.length ?? 0) <= maxDepth) return undefined
+  let open = closed
   for (const match of source.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
     const line = match[0]
-    if (line.trim() === '') {
-      brackets = 0
-      links = 0
-    }
     const isRule = /^[ \t]*([*_-])(?:[ \t]*\1)*[ \t]*[\r\n]*$/.test(line)
-    const counted = countBrackets(line, brackets, links)
-    brackets = counted.brackets
-    links = counted.links
-    const isDeep =
-      counted.deepest > maxDepth || (!isRule && (countContainers(line) > maxDepth || hasLongEmphasis(line)))
+    if (isRule || line.trim() === '') {
+      open = closed
+      continue
+    }
+    open = countOpen(line, open)
+    const isDeep = open.deepest > maxDepth || countContainers(line) > maxDepth || hasLongEmphasis(line)
     if (isDeep) return tooDeep(match.index, match.index + Math.max(1, line.trimEnd().length))
   }
   return undefined
@@ -95,15 +92,36 @@ function hasLongEmphasis(line: string): boolean {
   return false
 }
 
-function countBrackets(line: string, brackets: number, links: number) {
-  let deepest = 0
-  for (let at = 0; at < line.length; at++) {
-    const letter = line[at]
-    if (letter === '[') brackets++
-    else if (letter === ']' && line[at + 1] === '(') links++
-    else if (letter === ')' && links > 0) links--
-    if (letter === ']' && brackets > 0) brackets--
-    deepest = Math.max(deepest, brackets, links)
+/** What stands open at the end of a line of a paragraph, and the most that stood open in it. */
+interface Open {
+  readonly brackets: number
+  readonly links: number
+  readonly emphasis: number
+  readonly deepest: number
+}
+
+const closed: Open = { brackets: 0, links: 0, emphasis: 0, deepest: 0 }
+const inlineMark = /\\.|\*+|_+|\]\(|[[\])]/g
+
+function countOpen(line: string, before: Open): Open {
+  let { brackets, links, emphasis, deepest } = before
+  for (const match of line.matchAll(inlineMark)) {
+    const mark = match[0]
+    if (mark === '[') brackets++
+    else if (mark.startsWith(']')) {
+      brackets = Math.max(0, brackets - 1)
+      if (mark === '](') links++
+    } else if (mark === ')') links = Math.max(0, links - 1)
+    else if (!mark.startsWith('\\')) emphasis = Math.max(0, emphasis + toEmphasisStep(line, match.index, mark.length, emphasis))
+    deepest = Math.max(deepest, brackets, links, emphasis)
   }
-  return { brackets, links, deepest }
+  return { brackets, links, emphasis, deepest }
+}
+
+/** 1 where a run of marks opens emphasis, -1 where it closes some, 0 where it stands alone. */
+function toEmphasisStep(line: string, at: number, length: number, open: number): number {
+  const isAfterText = /\S/.test(line[at - 1] ?? ' ')
+  const isBeforeText = /\S/.test(line[at + length] ?? ' ')
+  if (isAfterText && (open > 0 || !isBeforeText)) return -1
+  return isBeforeText ? 1 : 0
 }

@@ -89,7 +89,8 @@ function isRead(piece: Piece): piece is TextPiece | HeadingPiece {
 
 function toPage(section: Section, title: HeadingPiece | undefined): PageCut {
   const pieces = section.pieces.filter((it): it is TextPiece | HeadingPiece => it === title || isRead(it))
-  const first = section.pieces[0] ?? section.lead
-  const start = Math.min(section.lead?.start ?? Number.POSITIVE_INFINITY, first?.start ?? 0)
+  // A picture in a paragraph is listed before it.
+  const starts = [section.lead, section.pieces[0], pieces[0]].map((it) => it?.start ?? Number.POSITIVE_INFINITY)
+  const start = Math.min(...starts)
   return { start, end: pieces.at(-1)?.end ?? section.lead?.end ?? start, pieces }
 }

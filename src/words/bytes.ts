@@ -1,4 +1,5 @@
-// Whole numbers as bytes: seven bits a byte, least first, the high bit where more follow; and sections with their lengths before them.
+// Whole numbers as bytes: seven bits a byte, least first, the high bit where more follow; and sections with their
+// lengths before them.
 
 /** Reads numbers one after another. */
 export interface ByteReader {

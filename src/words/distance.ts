@@ -1,4 +1,5 @@
-// How far apart two words are in letters, or in sounds: the least number of parts to add, drop or change, as a share of the longer word.
+// How far apart two words are in letters, or in sounds: the least number of parts to add, drop or change, as a share of
+// the longer word.
 
 /** 0 for the same, 1 where nothing agrees. Parts are letters or sounds. */
 export function toDistance(a: ArrayLike<string>, b: ArrayLike<string>): number {

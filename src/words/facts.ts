@@ -1,4 +1,5 @@
-// What is known of each word of the lexicon beside its sounds: part of speech, picture, how well children know it, fit or not, how often used.
+// What is known of each word of the lexicon beside its sounds: part of speech, picture, how well children know it, fit
+// or not, how often used.
 
 import { toByteReader } from './bytes.ts'
 import type { Inflection } from './inflect.ts'
@@ -7,7 +8,9 @@ import type { Inflection } from './inflect.ts'
 export type PartOfSpeech = 'noun' | 'verb' | 'adjective' | 'adverb' | 'little'
 
 export interface WordFacts {
-  /** All parts of speech that the word is used as, the main one included; empty for a name or a word that WordNet lacks. */
+  /**
+   * All parts of speech that the word is used as, the main one included; empty for a name or a word that WordNet lacks.
+   */
   readonly partsOfSpeech: readonly PartOfSpeech[]
   readonly main: PartOfSpeech | undefined
   /** Of the main part of speech: `plural` for `boats`. */
@@ -18,7 +21,10 @@ export interface WordFacts {
   readonly known: 0 | 1 | 2 | 3
   /** Whether the built-in list lets it be proposed. */
   readonly fit: boolean
-  /** How often used: 0 for the most used word, each step rarer by the factor 1.44 in rank, 31 for a word not in the list. */
+  /**
+   * How often used: 0 for the most used word, each step rarer by the factor 1.44 in rank, 31 for a word not in the
+   * list.
+   */
   readonly rarity: number
 }
 
@@ -31,7 +37,14 @@ export interface WordFactTable {
 // Orders give the numbers in the compiled table: append, never reorder.
 const PARTS = ['noun', 'verb', 'adjective', 'adverb', 'little'] as const satisfies readonly PartOfSpeech[]
 const INFLECTIONS = [
-  'none', 'plural', 'third', 'past', 'participle', 'ing', 'comparative', 'superlative',
+  'none',
+  'plural',
+  'third',
+  'past',
+  'participle',
+  'ing',
+  'comparative',
+  'superlative',
 ] as const satisfies readonly Inflection[]
 const NAMEABLE = ['no', 'picture', 'object'] as const
 const KNOWN = [0, 1, 2, 3] as const
@@ -40,8 +53,15 @@ const KNOWN = [0, 1, 2, 3] as const
 export function packFacts(facts: WordFacts): number {
   const parts = facts.partsOfSpeech.reduce((bits, part) => bits | (1 << PARTS.indexOf(part)), 0)
   const main = facts.main === undefined ? 0 : PARTS.indexOf(facts.main) + 1
-  return parts | (main << 5) | (INFLECTIONS.indexOf(facts.inflection) << 8) | (NAMEABLE.indexOf(facts.nameable) << 11)
-    | (facts.known << 13) | ((facts.fit ? 1 : 0) << 15) | (facts.rarity << 16)
+  return (
+    parts |
+    (main << 5) |
+    (INFLECTIONS.indexOf(facts.inflection) << 8) |
+    (NAMEABLE.indexOf(facts.nameable) << 11) |
+    (facts.known << 13) |
+    ((facts.fit ? 1 : 0) << 15) |
+    (facts.rarity << 16)
+  )
 }
 
 export function unpackFacts(bits: number): WordFacts {
@@ -57,7 +77,8 @@ export function unpackFacts(bits: number): WordFacts {
 }
 
 /**
- * Opens the compiled table. In order: how many different facts there are; each packed; two bytes a word, least first, the number of its facts.
+ * Opens the compiled table. In order: how many different facts there are; each packed; two bytes a word, least first,
+ * the number of its facts.
  * Costs next to nothing before a word is asked for; one object serves all words that share their facts.
  */
 export function openWordFacts(bytes: Uint8Array): WordFactTable {

@@ -4,11 +4,29 @@ import { toBases } from './inflect.ts'
 
 /** Why a word is not proposed. `fit` marks a word that only looks like a form of an unfit one. */
 export type FitnessKind =
-  | 'profanity' | 'slur' | 'sexual' | 'drug' | 'drink' | 'weapon' | 'violence' | 'adult-news' | 'second-meaning' | 'fit'
+  | 'profanity'
+  | 'slur'
+  | 'sexual'
+  | 'drug'
+  | 'drink'
+  | 'weapon'
+  | 'violence'
+  | 'adult-news'
+  | 'second-meaning'
+  | 'fit'
 
 /** In the order of their numbers in the compiled table. */
 export const FITNESS_KINDS = [
-  'profanity', 'slur', 'sexual', 'drug', 'drink', 'weapon', 'violence', 'adult-news', 'second-meaning', 'fit',
+  'profanity',
+  'slur',
+  'sexual',
+  'drug',
+  'drink',
+  'weapon',
+  'violence',
+  'adult-news',
+  'second-meaning',
+  'fit',
 ] as const satisfies readonly FitnessKind[]
 
 export interface FitnessOptions {
@@ -48,7 +66,8 @@ export function createFitness(table: Uint8Array, { add = [], clear = [] }: Fitne
   return { findUnfit, isFit: (word) => findUnfit(word) === undefined }
 }
 
-// Two endings deep: gunners → gunner → gun. A word that can come from a fit base is fit: priced is from price, not from a rude word.
+// Two endings deep: gunners → gunner → gun. A word that can come from a fit base is fit: priced is from price, not from
+// a rude word.
 function findBase(
   word: string,
   findListed: (word: string) => Listed | undefined,
@@ -57,7 +76,9 @@ function findBase(
   const kind = findListed(word)
   if (kind !== undefined) return { base: word, kind }
   if (depth === 0) return undefined
-  const found = toBases(word).map(({ base }) => findBase(base, findListed, depth - 1)).filter((one) => one !== undefined)
+  const found = toBases(word)
+    .map(({ base }) => findBase(base, findListed, depth - 1))
+    .filter((one) => one !== undefined)
   return found.find((one) => one.kind === 'fit') ?? found[0]
 }
 

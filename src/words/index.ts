@@ -3,9 +3,15 @@
 export type { PartOfSpeech, WordFacts, WordFactTable } from './facts.ts'
 export type { Fitness, FitnessKind, FitnessOptions } from './fitness.ts'
 export { type Base, type Inflection, toBases, toForm } from './inflect.ts'
+export { toCaseOf } from './letter-case.ts'
 export { isLittleWord, LITTLE_WORDS, type LittleClass, toNearLittleWords } from './little.ts'
 export {
-  createSuggester, type Suggester, type Suggestion, type SuggestSources, toCaseOf, type Wanted, type WordOrder,
+  createSuggester,
+  type Suggester,
+  type Suggestion,
+  type SuggestSources,
+  type Wanted,
+  type WordOrder,
 } from './suggest.ts'
 export type { NearWord, Thesaurus, ThesaurusPart } from './thesaurus.ts'
 export { openWordData, type WordData } from './word-data.ts'

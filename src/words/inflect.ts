@@ -31,23 +31,35 @@ for (const [base, more, most] of IRREGULAR_DEGREES) {
   addIrregular(base, 'superlative', most)
 }
 
-/** The inflected form of a lower-case base: `tub`, `plural` → `tubs`. A regular guess for a word that the table lacks. */
+/**
+ * The inflected form of a lower-case base: `tub`, `plural` → `tubs`. A regular guess for a word that the table lacks.
+ */
 export function toForm(base: string, inflection: Inflection): string {
-  const irregular = FORMS.get(`${base} ${inflection}`) ?? (inflection === 'participle' ? FORMS.get(`${base} past`) : undefined)
+  const irregular =
+    FORMS.get(`${base} ${inflection}`) ?? (inflection === 'participle' ? FORMS.get(`${base} past`) : undefined)
   if (irregular !== undefined) return irregular
   switch (inflection) {
-    case 'none': return base
+    case 'none':
+      return base
     case 'plural':
-    case 'third': return addS(base)
+    case 'third':
+      return addS(base)
     case 'past':
-    case 'participle': return addVowelEnding(base, 'ed')
-    case 'ing': return addVowelEnding(base, 'ing')
-    case 'comparative': return addVowelEnding(base, 'er')
-    case 'superlative': return addVowelEnding(base, 'est')
+    case 'participle':
+      return addVowelEnding(base, 'ed')
+    case 'ing':
+      return addVowelEnding(base, 'ing')
+    case 'comparative':
+      return addVowelEnding(base, 'er')
+    case 'superlative':
+      return addVowelEnding(base, 'est')
   }
 }
 
-/** Bases that a lower-case word may come from, irregular ones first: `tubs` → `tub` as plural and as third person. May hold the word itself: `sheep`. */
+/**
+ * Bases that a lower-case word may come from, irregular ones first: `tubs` → `tub` as plural and as third person. May
+ * hold the word itself: `sheep`.
+ */
 export function toBases(word: string): readonly Base[] {
   const bases = [...(BASES.get(word) ?? [])]
   const tryBase = (base: string, inflection: Inflection): void => {
@@ -67,7 +79,11 @@ export function toBases(word: string): readonly Base[] {
 }
 
 const ENDINGS: readonly (readonly [string, readonly Inflection[]])[] = [
-  ['s', ['plural', 'third']], ['es', ['plural', 'third']], ['ed', ['past']], ['ing', ['ing']], ['er', ['comparative']],
+  ['s', ['plural', 'third']],
+  ['es', ['plural', 'third']],
+  ['ed', ['past']],
+  ['ing', ['ing']],
+  ['er', ['comparative']],
   ['est', ['superlative']],
 ]
 
@@ -86,5 +102,8 @@ function addVowelEnding(base: string, ending: string): string {
 // One short vowel before one last consonant, in a word of one syllable: run → running, but rain, fix, play.
 // Longer words double when the stress is on the last syllable, which letters do not show: a few are listed.
 function isDoubled(base: string): boolean {
-  return /^[^aeiou]*(?:qu)?[aeiouy][bdfgklmnprtvz]$/.test(base) || /(?:begin|forget|forgot|admit|upset|regret|prefer|permit)$/.test(base)
+  return (
+    /^[^aeiou]*(?:qu)?[aeiouy][bdfgklmnprtvz]$/.test(base) ||
+    /(?:begin|forget|forgot|admit|upset|regret|prefer|permit)$/.test(base)
+  )
 }

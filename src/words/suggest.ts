@@ -1,10 +1,12 @@
-// Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in meaning, else near in sound or spelling.
+// Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in
+// meaning, else near in sound or spelling.
 
 import type { WordData } from './word-data.ts'
 import { toDistance } from './distance.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'
 import { type Inflection, toBases, toForm } from './inflect.ts'
+import { toCaseOf } from './letter-case.ts'
 import { isLittleWord, toNearLittleWords } from './little.ts'
 
 /** The lexicon's words in order: all that is needed of it here. */
@@ -50,7 +52,10 @@ export interface Suggester {
 
 const MOST = 5
 
-/** What a word near in meaning costs more, by how well children know it, 0 to 3; and where it is mainly another part of speech. */
+/**
+ * What a word near in meaning costs more, by how well children know it, 0 to 3; and where it is mainly another part of
+ * speech.
+ */
 const KNOWN_COST = [Number.POSITIVE_INFINITY, 2.5, 0.5, 0] as const
 const OTHER_PART_COST = 3
 
@@ -64,7 +69,8 @@ const MOST_UNLIKE = 0.4
 export function createSuggester(sources: SuggestSources): Suggester {
   const found = new Map<string, readonly Suggestion[]>()
   let groups: ReadonlyMap<string, readonly string[]> | undefined
-  const alike = (use: Use): readonly string[] => (groups ??= toGroups(sources)).get(`${use.part} ${use.inflection}`) ?? []
+  const alike = (use: Use): readonly string[] =>
+    (groups ??= toGroups(sources)).get(`${use.part} ${use.inflection}`) ?? []
   return {
     suggest(wanted) {
       const key = `${wanted.word} ${wanted.part} ${wanted.inflection} ${toArticle(wanted.before)}`
@@ -81,12 +87,19 @@ interface Use {
   readonly inflection: Inflection
 }
 
-function findSuggestions(wanted: Wanted, sources: SuggestSources, alike: (use: Use) => readonly string[]): Suggestion[] {
+function findSuggestions(
+  wanted: Wanted,
+  sources: SuggestSources,
+  alike: (use: Use) => readonly string[],
+): Suggestion[] {
   const use = toUse(wanted, sources)
   if (use === undefined) return []
   const article = toArticle(wanted.before)
-  const isOffered = (word: string): boolean => word !== use.word && sources.isReadable(word) && sources.fitness.isFit(word)
-    && (article === undefined || /^[aeiou]/.test(word) === (article === 'an'))
+  const isOffered = (word: string): boolean =>
+    word !== use.word &&
+    sources.isReadable(word) &&
+    sources.fitness.isFit(word) &&
+    (article === undefined || /^[aeiou]/.test(word) === (article === 'an'))
   const offered: Suggestion[] = []
   const offer = (near: Suggestion['near'], words: Iterable<string>): void => {
     for (const word of words) {
@@ -106,7 +119,8 @@ function findSuggestions(wanted: Wanted, sources: SuggestSources, alike: (use: U
 
 function toUse({ word, part, inflection }: Wanted, { data, lexicon }: SuggestSources): Use | undefined {
   const lower = word.toLowerCase().replaceAll('’', "'")
-  if (part === 'little' || (part === undefined && isLittleWord(lower))) return { word: lower, part: 'little', inflection: 'none' }
+  if (part === 'little' || (part === undefined && isLittleWord(lower)))
+    return { word: lower, part: 'little', inflection: 'none' }
   const index = lexicon.indexOf(lower)
   const facts = index < 0 ? undefined : data.facts.factsAt(index)
   const main = part ?? facts?.main
@@ -115,7 +129,12 @@ function toUse({ word, part, inflection }: Wanted, { data, lexicon }: SuggestSou
 }
 
 function nearInMeaning(use: Use, part: Exclude<PartOfSpeech, 'little'>, { data, lexicon }: SuggestSources): string[] {
-  const bases = use.inflection === 'none' ? [use.word] : toBases(use.word).filter((base) => isSameForm(base.inflection, use.inflection)).map(({ base }) => base)
+  const bases =
+    use.inflection === 'none'
+      ? [use.word]
+      : toBases(use.word)
+          .filter((base) => isSameForm(base.inflection, use.inflection))
+          .map(({ base }) => base)
   const costs = new Map<string, number>()
   for (const base of bases) {
     const index = lexicon.indexOf(base)
@@ -127,7 +146,10 @@ function nearInMeaning(use: Use, part: Exclude<PartOfSpeech, 'little'>, { data, 
       if (cost <= FARTHEST && cost < (costs.get(form) ?? Number.POSITIVE_INFINITY)) costs.set(form, cost)
     }
   }
-  return [...costs].filter(([form]) => lexicon.indexOf(form) >= 0).sort((a, b) => a[1] - b[1]).map(([form]) => form)
+  return [...costs]
+    .filter(([form]) => lexicon.indexOf(form) >= 0)
+    .sort((a, b) => a[1] - b[1])
+    .map(([form]) => form)
 }
 
 // The past and the participle are one form of most words.
@@ -169,11 +191,4 @@ function toGroups({ candidates, data, lexicon }: SuggestSources): Map<string, st
 function toArticle(before: string | undefined): 'a' | 'an' | undefined {
   const lower = before?.toLowerCase()
   return lower === 'a' || lower === 'an' ? lower : undefined
-}
-
-/** `Boats`, `tubs` → `Tubs`; `BOATS` → `TUBS`; a single capital letter counts as the first. */
-export function toCaseOf(original: string, word: string): string {
-  if (original.length > 1 && original === original.toUpperCase()) return word.toUpperCase()
-  const first = original.charAt(0)
-  return first === first.toLowerCase() ? word : word.charAt(0).toUpperCase() + word.slice(1)
 }

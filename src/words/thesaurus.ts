@@ -1,4 +1,5 @@
-// Words near in meaning, by their distance in WordNet's trees: synonyms, then broader and narrower words, then sisters, then cousins.
+// Words near in meaning, by their distance in WordNet's trees: synonyms, then broader and narrower words, then sisters,
+// then cousins.
 
 import { toByteReader } from './bytes.ts'
 import type { PartOfSpeech } from './facts.ts'
@@ -31,7 +32,8 @@ const RARE_MEANING = 2
 const RARE_OFFER = 2.5
 
 /**
- * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of deeper rows after it.
+ * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of
+ * deeper rows after it.
  * Costs some milliseconds at the first call of `near`, nothing before.
  */
 export function openThesaurus(bytes: Uint8Array): Thesaurus {
@@ -107,7 +109,7 @@ function climb(tree: Tree, from: number, start: number, costs: Map<number, numbe
   let seenStart = from
   let seenEnd = from
   for (let row = from; row >= 0; row = tree.parent[row] ?? -1) {
-    const end = row === from ? row + 1 : tree.end[row] ?? row
+    const end = row === from ? row + 1 : (tree.end[row] ?? row)
     const width = (tree.first[end] ?? 0) - (tree.first[row] ?? 0)
     if (width > WIDEST_BRANCH) return
     const cost = start + (row === from ? 0 : Math.log2(1 + width))

@@ -1,4 +1,5 @@
-// The compiled data of the word finder, opened: facts and thesaurus by the lexicon's places, and the words that are never proposed.
+// The compiled data of the word finder, opened: facts and thesaurus by the lexicon's places, and the words that are
+// never proposed.
 
 import { splitSections } from './bytes.ts'
 import { type WordFactTable, openWordFacts } from './facts.ts'
@@ -19,7 +20,8 @@ export interface WordData {
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
   const [facts, thesaurus, unfit] = splitSections(bytes, 3)
-  if (facts === undefined || thesaurus === undefined || unfit === undefined) throw new RangeError('the word data ends too early')
+  if (facts === undefined || thesaurus === undefined || unfit === undefined)
+    throw new RangeError('the word data ends too early')
   const table = openWordFacts(facts)
   if (size !== undefined && size !== table.size) {
     throw new RangeError(`the word data is of ${table.size} words, the lexicon of ${size}: build the package again`)

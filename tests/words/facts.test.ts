@@ -10,11 +10,25 @@ const factsOf = (word: string): WordFacts => findFacts(word, sources).facts
 // Main part of speech and inflection: common dictionary knowledge, no source.
 describe('findFacts', () => {
   it.each([
-    ['boats', 'noun', 'plural'], ['hens', 'noun', 'plural'], ['feet', 'noun', 'plural'], ['children', 'noun', 'plural'],
-    ['duck', 'noun', 'none'], ['ran', 'verb', 'past'], ['runs', 'verb', 'third'], ['running', 'verb', 'ing'],
-    ['saw', 'verb', 'past'], ['eaten', 'verb', 'participle'], ['found', 'verb', 'past'], ['red', 'adjective', 'none'],
-    ['bigger', 'adjective', 'comparative'], ['best', 'adjective', 'superlative'], ['sadly', 'adverb', 'none'],
-    ['the', 'little', 'none'], ['under', 'little', 'none'], ["can't", 'little', 'none'], ['zub', undefined, 'none'],
+    ['boats', 'noun', 'plural'],
+    ['hens', 'noun', 'plural'],
+    ['feet', 'noun', 'plural'],
+    ['children', 'noun', 'plural'],
+    ['duck', 'noun', 'none'],
+    ['ran', 'verb', 'past'],
+    ['runs', 'verb', 'third'],
+    ['running', 'verb', 'ing'],
+    ['saw', 'verb', 'past'],
+    ['eaten', 'verb', 'participle'],
+    ['found', 'verb', 'past'],
+    ['red', 'adjective', 'none'],
+    ['bigger', 'adjective', 'comparative'],
+    ['best', 'adjective', 'superlative'],
+    ['sadly', 'adverb', 'none'],
+    ['the', 'little', 'none'],
+    ['under', 'little', 'none'],
+    ["can't", 'little', 'none'],
+    ['zub', undefined, 'none'],
     ['meg', undefined, 'none'],
   ] as const)('%s is a %s, %s', (word, main, inflection) => {
     expect(factsOf(word)).toMatchObject({ main, inflection })
@@ -68,11 +82,22 @@ describe('openWordFacts', () => {
 
   it('packs and unpacks every field at its limits', () => {
     const most: WordFacts = {
-      partsOfSpeech: ['noun', 'verb', 'adjective', 'adverb', 'little'], main: 'little', inflection: 'superlative',
-      nameable: 'object', known: 3, fit: true, rarity: 31,
+      partsOfSpeech: ['noun', 'verb', 'adjective', 'adverb', 'little'],
+      main: 'little',
+      inflection: 'superlative',
+      nameable: 'object',
+      known: 3,
+      fit: true,
+      rarity: 31,
     }
     const least: WordFacts = {
-      partsOfSpeech: [], main: undefined, inflection: 'none', nameable: 'no', known: 0, fit: false, rarity: 0,
+      partsOfSpeech: [],
+      main: undefined,
+      inflection: 'none',
+      nameable: 'no',
+      known: 0,
+      fit: false,
+      rarity: 0,
     }
     expect(unpackFacts(packFacts(most))).toEqual(most)
     expect(unpackFacts(packFacts(least))).toEqual(least)
@@ -85,7 +110,8 @@ describe('little words', () => {
     expect(words).toEqual([...new Set(words)].sort())
     const known = new Set([...words, 'ah', 'hi', 'then'])
     for (const [word, , near] of LITTLE_WORDS) {
-      for (const other of near.split(' ').filter(Boolean)) expect(known.has(other) && other !== word, `${word} → ${other}`).toBe(true)
+      for (const other of near.split(' ').filter(Boolean))
+        expect(known.has(other) && other !== word, `${word} → ${other}`).toBe(true)
     }
   })
 })

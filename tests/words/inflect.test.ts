@@ -4,17 +4,43 @@ import { toBases, toForm, type Inflection } from '../../src/words/inflect.ts'
 import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_VERBS } from '../../src/words/irregular.ts'
 
 // Common dictionary knowledge, no source. The doubling, e-dropping and y-to-i words are those of England's
-// English Appendix 1 (2013), year 1 and year 2 spelling: hunt, buzz, jump, happy, copy, hike, shine, nice, pat, hum, drop, sad, fat, run.
+// English Appendix 1 (2013), year 1 and year 2 spelling: hunt, buzz, jump, happy, copy, hike, shine, nice, pat, hum,
+// drop, sad, fat, run.
 const FORMS: readonly (readonly [string, Inflection, string])[] = [
-  ['boat', 'plural', 'boats'], ['box', 'plural', 'boxes'], ['baby', 'plural', 'babies'], ['day', 'plural', 'days'],
-  ['foot', 'plural', 'feet'], ['sheep', 'plural', 'sheep'], ['catch', 'third', 'catches'], ['fly', 'third', 'flies'],
-  ['go', 'third', 'goes'], ['hunt', 'past', 'hunted'], ['buzz', 'past', 'buzzed'], ['jump', 'ing', 'jumping'],
-  ['happy', 'comparative', 'happier'], ['copy', 'past', 'copied'], ['copy', 'ing', 'copying'], ['hike', 'past', 'hiked'],
-  ['hike', 'ing', 'hiking'], ['nice', 'superlative', 'nicest'], ['pat', 'past', 'patted'], ['hum', 'ing', 'humming'],
-  ['drop', 'past', 'dropped'], ['sad', 'comparative', 'sadder'], ['fat', 'superlative', 'fattest'], ['run', 'ing', 'running'],
-  ['run', 'past', 'ran'], ['eat', 'participle', 'eaten'], ['hop', 'participle', 'hopped'], ['rain', 'past', 'rained'],
-  ['fix', 'ing', 'fixing'], ['play', 'past', 'played'], ['see', 'ing', 'seeing'], ['tie', 'ing', 'tying'],
-  ['quit', 'ing', 'quitting'], ['good', 'superlative', 'best'],
+  ['boat', 'plural', 'boats'],
+  ['box', 'plural', 'boxes'],
+  ['baby', 'plural', 'babies'],
+  ['day', 'plural', 'days'],
+  ['foot', 'plural', 'feet'],
+  ['sheep', 'plural', 'sheep'],
+  ['catch', 'third', 'catches'],
+  ['fly', 'third', 'flies'],
+  ['go', 'third', 'goes'],
+  ['hunt', 'past', 'hunted'],
+  ['buzz', 'past', 'buzzed'],
+  ['jump', 'ing', 'jumping'],
+  ['happy', 'comparative', 'happier'],
+  ['copy', 'past', 'copied'],
+  ['copy', 'ing', 'copying'],
+  ['hike', 'past', 'hiked'],
+  ['hike', 'ing', 'hiking'],
+  ['nice', 'superlative', 'nicest'],
+  ['pat', 'past', 'patted'],
+  ['hum', 'ing', 'humming'],
+  ['drop', 'past', 'dropped'],
+  ['sad', 'comparative', 'sadder'],
+  ['fat', 'superlative', 'fattest'],
+  ['run', 'ing', 'running'],
+  ['run', 'past', 'ran'],
+  ['eat', 'participle', 'eaten'],
+  ['hop', 'participle', 'hopped'],
+  ['rain', 'past', 'rained'],
+  ['fix', 'ing', 'fixing'],
+  ['play', 'past', 'played'],
+  ['see', 'ing', 'seeing'],
+  ['tie', 'ing', 'tying'],
+  ['quit', 'ing', 'quitting'],
+  ['good', 'superlative', 'best'],
 ]
 
 describe('toForm and toBases', () => {
@@ -23,7 +49,9 @@ describe('toForm and toBases', () => {
       expect(toForm(base, inflection)).toBe(form)
       const back = toBases(form).filter((found) => found.base === base)
       // A regular past serves as the participle too, and is given once.
-      expect(back.map((found) => found.inflection)).toContain(inflection === 'participle' && form.endsWith('ed') ? 'past' : inflection)
+      expect(back.map((found) => found.inflection)).toContain(
+        inflection === 'participle' && form.endsWith('ed') ? 'past' : inflection,
+      )
     })
   }
 
@@ -36,9 +64,11 @@ describe('toForm and toBases', () => {
   it('always leads back from a form to its base', () => {
     const word = fc.stringMatching(/^[bcdfgmnprst]{1,2}[aeiou]{1,2}[bdgmnpt]{1,2}$/)
     const inflection = fc.constantFrom<Inflection>('plural', 'third', 'past', 'ing', 'comparative', 'superlative')
-    fc.assert(fc.property(word, inflection, (base, kind) => {
-      expect(toBases(toForm(base, kind))).toContainEqual({ base, inflection: kind })
-    }))
+    fc.assert(
+      fc.property(word, inflection, (base, kind) => {
+        expect(toBases(toForm(base, kind))).toContainEqual({ base, inflection: kind })
+      }),
+    )
   })
 
   it('keeps the tables sorted, each base once', () => {

@@ -15,8 +15,11 @@ const split = (text: string): string[] => text.split(/\s+/).filter(Boolean)
 
 export const readable: ReadonlySet<string> = new Set(split(READABLE))
 const children = loadChildWords()
-const isInUse = (word: string): boolean => (children.rank(word) ?? Number.POSITIVE_INFINITY) <= 6_000 || children.knownGrade(word) >= 2
-export const words: readonly string[] = Object.keys(dictionary).filter((word) => /^[a-z']+$/.test(word) && isInUse(word)).sort()
+const isInUse = (word: string): boolean =>
+  (children.rank(word) ?? Number.POSITIVE_INFINITY) <= 6_000 || children.knownGrade(word) >= 2
+export const words: readonly string[] = Object.keys(dictionary)
+  .filter((word) => /^[a-z']+$/.test(word) && isInUse(word))
+  .sort()
 const places = new Map(words.map((word, i) => [word, i]))
 export const lexicon: WordOrder = { indexOf: (word) => places.get(word) ?? -1, wordAt: (index) => words[index] ?? '' }
 export const bytes: Uint8Array = buildWords(words)

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { createSuggester, toCaseOf, type Wanted } from '../../src/words/suggest.ts'
+import { toCaseOf } from '../../src/words/letter-case.ts'
+import { createSuggester, type Wanted } from '../../src/words/suggest.ts'
 import { data, lexicon, readable, words } from './small.ts'
 
 const fitness = data.fitness()
@@ -13,10 +14,13 @@ const suggester = createSuggester({
 })
 const suggest = (wanted: Wanted): string[] => suggester.suggest(wanted).map(({ word }) => word)
 
-// What fits is the project's own judgement; each expected word is of the same part of speech and inflection, and near in WordNet 3.1.
+// What fits is the project's own judgement; each expected word is of the same part of speech and inflection, and near
+// in WordNet 3.1.
 describe('createSuggester', () => {
   it('keeps part of speech and inflection', () => {
-    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toEqual(expect.arrayContaining(['tugs', 'jets']))
+    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toEqual(
+      expect.arrayContaining(['tugs', 'jets']),
+    )
     expect(suggest({ word: 'children', part: 'noun', inflection: 'plural' })).toContain('kids')
     expect(suggest({ word: 'walked', part: 'verb', inflection: 'past' })).toContain('ran')
     expect(suggest({ word: 'shout', part: 'verb', inflection: 'none' })[0]).toBe('yell')
@@ -57,17 +61,23 @@ describe('createSuggester', () => {
   it('offers only fit and readable words, at most five, never the word itself, whatever is asked', () => {
     const part = fc.constantFrom('noun', 'verb', 'adjective', 'adverb', 'little', undefined)
     const inflection = fc.constantFrom('none', 'plural', 'third', 'past', 'ing', 'comparative', undefined)
-    fc.assert(fc.property(fc.constantFrom(...words), part, inflection, (word, as, form) => {
-      const found = suggest({ word, part: as, inflection: form })
-      expect(found.length).toBeLessThanOrEqual(5)
-      expect(new Set(found).size).toBe(found.length)
-      expect(found.every((one) => readable.has(one) && fitness.isFit(one) && one !== word)).toBe(true)
-    }))
+    fc.assert(
+      fc.property(fc.constantFrom(...words), part, inflection, (word, as, form) => {
+        const found = suggest({ word, part: as, inflection: form })
+        expect(found.length).toBeLessThanOrEqual(5)
+        expect(new Set(found).size).toBe(found.length)
+        expect(found.every((one) => readable.has(one) && fitness.isFit(one) && one !== word)).toBe(true)
+      }),
+    )
   })
 
   it('lets a project shut a word out', () => {
     const own = createSuggester({
-      data, lexicon, fitness: data.fitness({ add: ['pal'] }), isReadable: (word) => readable.has(word), candidates: () => [...readable],
+      data,
+      lexicon,
+      fitness: data.fitness({ add: ['pal'] }),
+      isReadable: (word) => readable.has(word),
+      candidates: () => [...readable],
     })
     expect(own.suggest({ word: 'friend' }).map(({ word }) => word)).not.toContain('pal')
   })

@@ -6,7 +6,8 @@ import { bytes, data, lexicon, words } from './small.ts'
 const near = (word: string, part: ThesaurusPart): string[] =>
   data.thesaurus.near(lexicon.indexOf(word), part).map(({ index }) => lexicon.wordAt(index))
 const costOf = (word: string, part: ThesaurusPart, other: string): number =>
-  data.thesaurus.near(lexicon.indexOf(word), part).find(({ index }) => lexicon.wordAt(index) === other)?.cost ?? Number.POSITIVE_INFINITY
+  data.thesaurus.near(lexicon.indexOf(word), part).find(({ index }) => lexicon.wordAt(index) === other)?.cost ??
+  Number.POSITIVE_INFINITY
 
 // Expected relations: the trees of WordNet 3.1, read by eye.
 describe('openThesaurus', () => {

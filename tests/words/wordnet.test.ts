@@ -3,7 +3,8 @@ import { loadWordnet } from '../../scripts/build/wordnet.ts'
 
 const wordnet = loadWordnet()
 
-// Expected values: the files of WordNet 3.1 itself, read by eye; the derivations are common dictionary knowledge, no source.
+// Expected values: the files of WordNet 3.1 itself, read by eye; the derivations are common dictionary knowledge, no
+// source.
 describe('loadWordnet', () => {
   it('tells the parts of speech of a base form', () => {
     expect(wordnet.isNoun('boat')).toBe(true)
@@ -24,11 +25,21 @@ describe('loadWordnet', () => {
   })
 
   it('tells real endings from look-alikes', () => {
-    for (const [word, base] of [['runner', 'run'], ['farmer', 'farm'], ['sadly', 'sad'], ['teacher', 'teach']] as const) {
+    for (const [word, base] of [
+      ['runner', 'run'],
+      ['farmer', 'farm'],
+      ['sadly', 'sad'],
+      ['teacher', 'teach'],
+    ] as const) {
       expect(wordnet.derives(word, base), word).toBe(true)
       expect(wordnet.derives(base, word), word).toBe(true)
     }
-    for (const [word, base] of [['summer', 'sum'], ['corner', 'corn'], ['ladder', 'lad'], ['butter', 'but']] as const) {
+    for (const [word, base] of [
+      ['summer', 'sum'],
+      ['corner', 'corn'],
+      ['ladder', 'lad'],
+      ['butter', 'but'],
+    ] as const) {
       expect(wordnet.derives(word, base), word).toBe(false)
     }
   })
