@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs'
 import { cuss } from 'cuss'
-import { type FitnessKind, FITNESS_KINDS, hashWord } from '../../src/words/fitness.ts'
+import { FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
 
 export interface UnfitRow {
   readonly word: string

@@ -1,11 +1,11 @@
 // Builds the compiled table of word facts, in the order of the lexicon's words.
 
 import { toBytes } from '../../src/words/bytes.ts'
-import { type WordFacts, packFacts } from '../../src/words/facts.ts'
+import { packFacts, type WordFacts } from '../../src/words/facts.ts'
 import type { Fitness } from '../../src/words/fitness.ts'
 import type { ChildWords } from './children.ts'
 import type { Nameable, Showable } from './showable.ts'
-import { type Use, findUses } from './word-class.ts'
+import { findUses, type Use } from './word-class.ts'
 import type { WordNet } from './wordnet.ts'
 
 /** What the build asks about words. */

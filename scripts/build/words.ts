@@ -6,7 +6,7 @@ import { loadChildWords } from './children.ts'
 import { openShowable } from './showable.ts'
 import { buildThesaurus } from './thesaurus.ts'
 import { buildUnfit, readUnfit } from './unfit.ts'
-import { type WordSources, buildWordFacts, findFacts } from './word-facts.ts'
+import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
 
 /** Opens WordNet and the word lists. About half a second. */

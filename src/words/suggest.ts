@@ -1,13 +1,13 @@
 // Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in
 // meaning, else near in sound or spelling.
 
-import type { WordData } from './word-data.ts'
 import { toDistance } from './distance.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'
 import { type Inflection, toBases, toForm } from './inflect.ts'
 import { toCaseOf } from './letter-case.ts'
 import { isLittleWord, toNearLittleWords } from './little.ts'
+import type { WordData } from './word-data.ts'
 
 /** The lexicon's words in order: all that is needed of it here. */
 export interface WordOrder {

@@ -2,9 +2,9 @@
 // never proposed.
 
 import { splitSections } from './bytes.ts'
-import { type WordFactTable, openWordFacts } from './facts.ts'
-import { type Fitness, type FitnessOptions, createFitness } from './fitness.ts'
-import { type Thesaurus, openThesaurus } from './thesaurus.ts'
+import { openWordFacts, type WordFactTable } from './facts.ts'
+import { createFitness, type Fitness, type FitnessOptions } from './fitness.ts'
+import { openThesaurus, type Thesaurus } from './thesaurus.ts'
 
 export interface WordData {
   readonly facts: WordFactTable

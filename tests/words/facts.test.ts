@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { buildWordFacts, findFacts } from '../../scripts/build/word-facts.ts'
 import { loadWordSources } from '../../scripts/build/words.ts'
-import { type WordFacts, openWordFacts, packFacts, unpackFacts } from '../../src/words/facts.ts'
+import { openWordFacts, packFacts, unpackFacts, type WordFacts } from '../../src/words/facts.ts'
 import { LITTLE_WORDS } from '../../src/words/little.ts'
 
 const sources = loadWordSources()

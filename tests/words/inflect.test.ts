@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { toBases, toForm, type Inflection } from '../../src/words/inflect.ts'
+import { type Inflection, toBases, toForm } from '../../src/words/inflect.ts'
 import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_VERBS } from '../../src/words/irregular.ts'
 
 // Common dictionary knowledge, no source. The doubling, e-dropping and y-to-i words are those of England's

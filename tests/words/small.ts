@@ -3,8 +3,8 @@
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { loadChildWords } from '../../scripts/build/children.ts'
 import { buildWords } from '../../scripts/build/words.ts'
-import { type WordData, openWordData } from '../../src/words/word-data.ts'
 import type { WordOrder } from '../../src/words/suggest.ts'
+import { openWordData, type WordData } from '../../src/words/word-data.ts'
 
 const READABLE = `bad bag bags bat bats bed beds beg big bin box bud bug bugs bun bus but cab cabs cap cat cats cob cod cup cut dad dads dig dog
  dogs dot fan fat fed fit fog fox fun get gin got gun had ham hat hen hens hid hit hot hug hum hut in it jam jet jets jug kid kids lab

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { openWordData } from '../../src/words/word-data.ts'
 import type { ThesaurusPart } from '../../src/words/thesaurus.ts'
+import { openWordData } from '../../src/words/word-data.ts'
 import { bytes, data, lexicon, words } from './small.ts'
 
 const near = (word: string, part: ThesaurusPart): string[] =>
