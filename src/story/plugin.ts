@@ -2,6 +2,7 @@
 
 import type { Root as MarkdownRoot } from 'mdast'
 import type { Paragraph, Root, RootContent } from 'nlcst'
+import type { Node } from 'unist'
 import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
 import { createLines } from './lines.ts'
@@ -21,8 +22,9 @@ declare module 'nlcst' {
  * The tree holds what a child reads and nothing else; each node has its place in the Markdown source, and
  * `tree.data.story` holds the story. A tree of sentences and words stays, and gets the story too.
  */
-export function storyPlugin(options: StoryOptions = {}): (tree: MarkdownRoot | Root, file: VFile) => Root {
-  return (tree, file) => {
+export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFile) => Root {
+  return (node, file) => {
+    const tree = node as MarkdownRoot | Root
     const source = String(file)
     if (tree.type === 'RootNode') {
       tree.data = { ...tree.data, story: storyFromTree(tree, source) }

@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest'
+import { readStory } from '../../src/story/index.ts'
+import { pageTexts } from './helpers.ts'
+
+describe('pages', () => {
+  it('end at an empty heading; the title belongs to the first', () => {
+    expect(pageTexts('# Tip top\n\n##\nA hen\n\n##\nA pig\n')).toEqual(['Tip top A hen', 'A pig'])
+  })
+
+  it('end at a thematic break; text before the first break is page 1', () => {
+    expect(pageTexts('# Tip top\n\nA hen\n\n---\n\nA pig\n\n***\n\nA cow')).toEqual(['Tip top A hen', 'A pig', 'A cow'])
+  })
+
+  it('have no empty first page when the title or a cover picture stands alone', () => {
+    expect(pageTexts('# Tip top\n\n![cover](c.png)\n\n---\n\nA hen\n\n---\n\nA pig')).toEqual(['Tip top A hen', 'A pig'])
+    expect(pageTexts('# Tip top\n\n---\n\nA hen')).toEqual(['Tip top A hen'])
+    expect(pageTexts('***\n\nA hen\n\n---\n\nA pig\n\n---\n')).toEqual(['A hen', 'A pig'])
+  })
+
+  it('take a cover text into page 1 where the headings are numbered', () => {
+    const numbered = '# Tip top\n\nBy Meg\n\n## Page 1\n\nA hen\n\n## Page 2\n\nA pig'
+    expect(pageTexts(numbered)).toEqual(['Tip top By Meg A hen', 'A pig'])
+    expect(pageTexts('# Tip top\n\nA cow\n\n##\nA hen\n\n##\nA pig')).toEqual(['Tip top A cow', 'A hen', 'A pig'])
+  })
+
+  it('keep a page without words between two others, so that the numbers match the book', () => {
+    expect(pageTexts('# Tip\n\n##\nA hen\n\n##\n![a pig](p.png)\n\n##\nA cow')).toEqual(['Tip A hen', '', 'A cow'])
+    expect(pageTexts('# Tip\n\n##\nA hen\n\n##\n\n##\nA cow\n\n##\n')).toEqual(['Tip A hen', '', 'A cow'])
+  })
+
+  it('start at headings of the depth that the file repeats', () => {
+    expect(pageTexts('# Tip top\n\n## Hens\n\nA hen\n\n## Pigs\n\nA pig\n\n### Big pigs\n\nBig')).toEqual([
+      'Tip top Hens A hen',
+      'Pigs A pig Big pigs Big',
+    ])
+    expect(pageTexts('# Hens\n\nA hen\n\n# Pigs\n\nA pig')).toEqual(['Hens A hen', 'Pigs A pig'])
+    expect(pageTexts('# Tip top\n\n## Hens\n\nA hen')).toEqual(['Tip top Hens A hen'])
+  })
+
+  it('do not start at a heading or rule in a list or a quote', () => {
+    expect(pageTexts('A hen\n\n- a\n\n  ---\n\n  b\n\n> ---\n\nA pig')).toEqual(['A hen a b A pig'])
+  })
+
+  it('are cut as the option says', () => {
+    const source = '# Tip\n\n##\nA hen\n\n---\n\nA pig\n\n### Cows\n\nA cow'
+    expect(pageTexts(source)).toEqual(['Tip A hen', 'A pig Cows A cow'])
+    expect(pageTexts(source, { pages: 'rule' })).toEqual(['Tip A hen', 'A pig Cows A cow'])
+    expect(pageTexts(source, { pages: 2 })).toEqual(['Tip A hen A pig Cows A cow'])
+    expect(pageTexts(source, { pages: 3 })).toEqual(['Tip A hen A pig', 'Cows A cow'])
+  })
+
+  it('leave out the title or the headings when asked', () => {
+    const source = '# Tip top\n\n## Hens\n\nA hen\n\n## Pigs\n\nA pig'
+    expect(pageTexts(source, { countTitle: false })).toEqual(['Hens A hen', 'Pigs A pig'])
+    expect(pageTexts(source, { countHeadings: false })).toEqual(['Tip top A hen', 'A pig'])
+    expect(readStory(source, { countTitle: false }).title?.text).toBe('Tip top')
+  })
+
+  it('are numbered in order and nest their blocks', () => {
+    const story = readStory('# Tip\n\n##\nA hen\n\n##\nA pig\n')
+    expect(story.pages.map((it) => [it.number, it.start, it.end])).toEqual([
+      [1, 0, 15],
+      [2, 17, 25],
+    ])
+  })
+
+  it('take the title from the first heading only', () => {
+    expect(readStory('![x](y)\n\n<!-- z -->\n\n# Tip *top*').title?.text).toBe('Tip top')
+    expect(readStory('A hen\n\n# Tip').title).toBeUndefined()
+    expect(readStory('## Tip\n\nA hen').title).toBeUndefined()
+  })
+})
+
+describe('credits', () => {
+  const story = '# Tip\n\n##\nA hen hid.\n\n##\n'
+
+  it.each([
+    ['a list with a licence', '* License: [CC-BY]\n* Text: Meg Pond\n* Illustration: Old Ned\n* Language: en\n'],
+    ['a list and a blurb', '* License: [CC-BY]\n* Text: Meg Pond\n\nThe first readers sat on Tansy Lane.\n'],
+    ['lines of one paragraph', 'Text: Meg Pond  \nPictures: Old Ned\n'],
+    ['a heading that says so', '\n## Credits\n\nWe thank Old Ned.\n'],
+    ['closing lines', 'Written by Meg Pond\n\n© 2024 Tansy Lane\n'],
+  ])('%s', (_, credits) => {
+    expect(pageTexts(story + credits)).toEqual(['Tip A hen hid'])
+  })
+
+  it('are found after a rule, which then cuts no pages', () => {
+    const source = '# Tip\n\n## Hens\n\nA hen\n\n## Pigs\n\nA pig\n\n---\n\nText: Meg Pond\n\nPictures: Old Ned'
+    expect(pageTexts(source)).toEqual(['Tip Hens A hen', 'Pigs A pig'])
+  })
+
+  it('are found at the end of a story of one page', () => {
+    expect(pageTexts('# Tip\n\nA hen hid.\n\n- Text: Meg Pond\n- Pictures: Old Ned')).toEqual(['Tip A hen hid'])
+  })
+
+  it.each([
+    ['a list with other keys', '* Tam: yes\n* Meg: no\n', 'Tam yes Meg no'],
+    ['one line with a colon', 'Text: he had no text.\n', 'Text he had no text'],
+    ['a list without keys', '* A hen\n* A pig\n', 'A hen A pig'],
+    ['speech', 'Story by Tam. “A pig hid.”\n', 'Story by Tam A pig hid'],
+  ])('are not %s', (_, end, words) => {
+    expect(pageTexts(story + end)).toEqual(['Tip A hen hid', words])
+  })
+
+  it('are not the whole story', () => {
+    expect(pageTexts('Text: Meg Pond\n\nPictures: Old Ned')).toEqual(['Text Meg Pond Pictures Old Ned'])
+  })
+})

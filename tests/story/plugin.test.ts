@@ -1,0 +1,118 @@
+import type { Nodes, Root } from 'nlcst'
+import { ParseEnglish } from 'parse-english'
+import remarkParse from 'remark-parse'
+import retextEnglish from 'retext-english'
+import { unified } from 'unified'
+import { VFile } from 'vfile'
+import { describe, expect, it } from 'vitest'
+import { createLines, readStory, remarkFrontmatter, type Story, storyFromTree, storyPlugin } from '../../src/story/index.ts'
+
+const source = '\uFEFF---\ntitle: Tip\n---\n\n# Tip top\r\n\r\n##\r\n- A sh**ee**p &amp; a hen\r\n  sat. Mr. Hen ran!\r\n\r\n> adult\r\n'
+
+function run(text: string, options = {}): { tree: Root; story: Story } {
+  const processor = unified().use(remarkParse).use(remarkFrontmatter).use(storyPlugin, options)
+  const file = new VFile(text)
+  const tree: Root = processor.runSync(processor.parse(file), file)
+  if (!tree.data?.story) throw new Error('no story')
+  return { tree, story: tree.data.story }
+}
+
+function collect(node: Nodes, all: Nodes[] = []): Nodes[] {
+  all.push(node)
+  if ('children' in node) for (const child of node.children) collect(child, all)
+  return all
+}
+
+const withoutBlocks = (story: Story) => JSON.stringify(story, (key, value) => (key === 'block' ? undefined : value))
+
+describe('storyPlugin', () => {
+  it('gives the same story as readStory', () => {
+    expect(withoutBlocks(run(source).story)).toBe(withoutBlocks(readStory(source)))
+    const options = { countTitle: false, pages: 'rule' as const }
+    expect(withoutBlocks(run(source, options).story)).toBe(withoutBlocks(readStory(source, options)))
+  })
+
+  it('makes a tree whose nodes all have a true place', () => {
+    const { tree } = run(source)
+    const lines = createLines(source)
+    const nodes = collect(tree)
+    expect(nodes.length).toBeGreaterThan(30)
+    for (const node of nodes) {
+      const { start, end } = node.position ?? {}
+      expect(start && lines.toPoint(start.offset ?? -1)).toEqual({ line: start?.line, column: start?.column })
+      expect(end && lines.toPoint(end.offset ?? -1)).toEqual({ line: end?.line, column: end?.column })
+    }
+    const words = nodes.filter((it) => it.type === 'WordNode')
+    const slices = words.map((it) => source.slice(it.position?.start.offset, it.position?.end.offset))
+    expect(slices).toEqual(['Tip', 'top', 'A', 'sh**ee**p', 'a', 'hen', 'sat', 'Mr.', 'Hen', 'ran'])
+  })
+
+  it('nests the places of its nodes', () => {
+    for (const node of collect(run(source).tree)) {
+      if (!('children' in node)) continue
+      for (const child of node.children) {
+        expect(child.position?.start.offset).toBeGreaterThanOrEqual(node.position?.start.offset ?? 0)
+        expect(child.position?.end.offset).toBeLessThanOrEqual(node.position?.end.offset ?? 0)
+      }
+    }
+  })
+
+  it('lets a plugin of someone else report at the right place', () => {
+    const found: string[] = []
+    function shout() {
+      return (tree: Root, file: VFile) => {
+        for (const node of collect(tree)) {
+          if (node.type !== 'WordNode' || !node.position) continue
+          const message = file.message('word', { place: node.position })
+          found.push(`${message.line}:${message.column}`)
+        }
+      }
+    }
+    const processor = unified().use(remarkParse).use(storyPlugin).use(shout)
+    const file = new VFile('- A fox\n  in a box')
+    processor.runSync(processor.parse(file), file)
+    expect(found).toEqual(['1:3', '1:5', '2:3', '2:6', '2:8'])
+  })
+
+  it('takes an empty file', () => {
+    expect(run('').tree.children).toEqual([])
+    expect(run('').story.problems.map((it) => it.code)).toEqual(['empty'])
+  })
+})
+
+describe('storyFromTree', () => {
+  const text = 'The cat sat. The dog ran.\n\nMr. Hen is 6. She sat.'
+
+  it('reads a stock tree of plain text, and parts the sentences that it merges', () => {
+    const stock = new ParseEnglish().parse(text)
+    const story = storyFromTree(stock, text)
+    const [page] = story.pages
+    expect(story.pages).toHaveLength(1)
+    expect(page?.blocks.map((it) => it.text)).toEqual(['The cat sat. The dog ran.', 'Mr. Hen is 6. She sat.'])
+    expect(page?.blocks.map((it) => it.sentences.length)).toEqual([2, 2])
+    const words = page?.blocks.flatMap((it) => it.sentences.flatMap((sentence) => sentence.words)) ?? []
+    expect(words.map((it) => text.slice(it.start, it.end))).toEqual(words.map((it) => it.text))
+  })
+
+  it('does not change the tree', () => {
+    const stock = new ParseEnglish().parse(text)
+    const before = JSON.stringify(stock)
+    storyFromTree(stock, text)
+    expect(JSON.stringify(stock)).toBe(before)
+  })
+
+  it('is what the plugin uses in a retext pipeline', () => {
+    const processor = unified().use(retextEnglish).use(storyPlugin)
+    const file = new VFile(text)
+    const tree = processor.runSync(processor.parse(file), file) as Root
+    expect(tree.data?.story?.pages[0]?.blocks).toHaveLength(2)
+  })
+
+  it('takes trees without offsets, without places, and without text', () => {
+    const noOffsets = JSON.parse(JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'offset' ? undefined : value)))
+    expect(storyFromTree(noOffsets, text).pages[0]?.blocks[1]?.sentences[0]?.words[0]?.start).toBe(27)
+    const noPlaces = JSON.parse(JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'position' ? undefined : value)))
+    expect(storyFromTree(noPlaces, text).problems.map((it) => it.code)).toEqual(['empty'])
+    expect(storyFromTree({ type: 'RootNode', children: [] }, '').pages).toEqual([])
+  })
+})

@@ -1,0 +1,130 @@
+// Input that nobody meant as a story: answered with a problem in a moment, never with an exception.
+
+import { describe, expect, it } from 'vitest'
+import { findForeignLanguage } from '../../src/story/language.ts'
+import { maxLength, readStory, type StoryProblem } from '../../src/story/index.ts'
+import { pageTexts, wordTexts } from './helpers.ts'
+
+const codes = (source: string): StoryProblem['code'][] => readStory(source).problems.map((it) => it.code)
+
+describe('empty sources', () => {
+  it.each(['', ' \n\n ', '\uFEFF', '---\ntitle: Tip\n---\n', '<!-- a -->', '> adult', '***', '![a](b)'])('%j', (source) => {
+    expect(codes(source)).toEqual(['empty'])
+    expect(wordTexts(source)).toEqual([])
+  })
+})
+
+describe('sources that are no text', () => {
+  it('holds a NUL', () => {
+    const [problem] = readStory('A hen\0 hid').problems
+    expect(problem).toMatchObject({ code: 'binary', start: 5, end: 6 })
+  })
+
+  it('was not UTF-8', () => {
+    expect(codes('\uFFFD\uFFFDJFIF\u0001\u0002\uFFFD\u0003')).toEqual(['binary'])
+    expect(codes('A hen said caf\uFFFD and hid in the den all day long')).toEqual([])
+  })
+})
+
+describe('large sources', () => {
+  it('are turned away above the limit', () => {
+    const source = 'A hen hid.\n\n'.repeat(20_000_000 / 12)
+    const start = performance.now()
+    const [problem] = readStory(source).problems
+    expect(performance.now() - start).toBeLessThan(1000)
+    expect(problem).toMatchObject({ code: 'too-large', start: maxLength, end: source.length })
+    expect(problem?.message).toContain('20 million')
+  })
+
+  it('are read piece by piece without losing a word or a page', () => {
+    const page = '##\nA *hen* hid in a den.\n\n- Sid &amp; Meg\n  sat\n\n<!-- a\n\nb -->\n\n'
+    const source = `---\nnote: |\n  a\n\n  b\n---\n\n${page.repeat(500)}`
+    const story = readStory(source)
+    expect(story.pages).toHaveLength(500)
+    expect(story.comments).toHaveLength(500)
+    expect(new Set(pageTexts(source))).toEqual(new Set(['A hen hid in a den Sid Meg sat']))
+    const slices = story.pages.flatMap((it) => it.blocks[0]?.sentences[0]?.words.slice(-1) ?? [])
+    expect(new Set(slices.map((it) => source.slice(it.start, it.end)))).toEqual(new Set(['den']))
+  })
+
+  it('keep code, raw HTML and link definitions whole', () => {
+    const filler = 'A hen hid.\n\n'.repeat(1000)
+    expect(wordTexts(`${filler}\`\`\`\n\n${filler}\`\`\`\n\nA pig`).slice(-2)).toEqual(['A', 'pig'])
+    expect(wordTexts(`${filler}\`\`\`\n\n${filler}\`\`\`\n\nA pig`)).toHaveLength(3002)
+    expect(wordTexts(`${filler}<script>\n\n${filler}</script>\n\nA pig`)).toHaveLength(3002)
+    expect(wordTexts(`[A pig][p]\n\n${filler}[p]: https://x.y\n`)).toHaveLength(3002)
+    expect(wordTexts(`${filler}<!-- open\n\n${filler}A pig`)).toHaveLength(3000)
+  })
+})
+
+describe('deep nesting', () => {
+  const n = 10_000
+  it.each([
+    ['quotes', `${'>'.repeat(n)} a hen`],
+    ['quotes with spaces', `${'> '.repeat(n)} a hen`],
+    ['emphasis', `${'*'.repeat(n)}a${'*'.repeat(n)}`],
+    ['underscores', `${'_'.repeat(n)}a${'_'.repeat(n)}`],
+    ['brackets', '['.repeat(n)],
+    ['closed brackets', `${'['.repeat(n)}a${']'.repeat(n)}`],
+    ['links', '[a]('.repeat(n)],
+    ['pictures', `${'!['.repeat(n)}a${'](b)'.repeat(n)}`],
+    ['lists on one line', `${'- '.repeat(n)}a`],
+    ['numbered lists', `${'1. '.repeat(n)}a`],
+    ['emphasis in emphasis', '*a **b '.repeat(n) + 'b** a*'.repeat(n)],
+    ['lists line by line', Array.from({ length: 1000 }, (_, i) => `${'  '.repeat(i)}- a`).join('\n')],
+  ])('%s', (_, source) => {
+    const start = performance.now()
+    expect(codes(`A hen hid.\n\n${source}\n`)).toEqual(['too-deep'])
+    expect(performance.now() - start).toBeLessThan(1000)
+  })
+
+  it.each([
+    ['a quote of many lines', Array.from({ length: 500 }, () => '> a').join('\n')],
+    ['many brackets', '[a] '.repeat(500)],
+    ['many links', '[a](b) '.repeat(200)],
+    ['a rule', `${'* '.repeat(500)}`],
+    ['blanks to fill in', `My name is ${'_'.repeat(80)}. I am ${'_'.repeat(80)}.`],
+    ['a picture of stars', '*'.repeat(1000)],
+    ['much emphasis', 'A *big* sh**ee**p **hid** _in_ a \\*den. '.repeat(300)],
+    ['many smiles', ':( :) '.repeat(300)],
+  ])('is not %s', (_, source) => {
+    expect(codes(`A hen hid.\n\n${source}\n`)).toEqual([])
+  })
+
+  it('has a place', () => {
+    expect(readStory(`A hen\n\n${'>'.repeat(n)}`).problems[0]).toMatchObject({ start: 7, end: 7 + n })
+  })
+
+  it.each([
+    ['tags', '<b>'.repeat(n)],
+    ['ticks', Array.from({ length: 100 }, (_, i) => `${'`'.repeat(i)}a`).join('')],
+    ['references', '&amp;'.repeat(n)],
+    ['backslashes', '\\'.repeat(n)],
+    ['comments', '<!-- a -->'.repeat(2000)],
+  ])('of other kinds does not throw: %s', (_, source) => {
+    expect(() => readStory(source)).not.toThrow()
+  })
+})
+
+describe('other languages', () => {
+  it('are noticed by their letters', () => {
+    expect(codes('Кот сидит на окне. The end.')).toEqual(['other-language'])
+    expect(codes('The cat said привет.')).toEqual([])
+  })
+
+  // Sentences of our own, so that no book is quoted.
+  it.each([
+    ['French', 'Le chat est dans le sac. Elle a une pomme et des noix. Les filles sont avec le chien dans la rue.'],
+    ['German', 'Der Hund ist nicht im Haus. Das Kind und die Katze sind mit der Oma im Garten. Ich bin ein Kind.'],
+    ['Spanish', 'El gato es muy grande. Los patos y las ranas son amigos por siempre. El sol sale con una nube que pasa.'],
+    ['Swahili', 'Paka alikuwa katika nyumba ya bibi. Mbwa wa babu ni mkubwa sana. Watoto na wazazi wake wa kijiji ni wazuri.'],
+  ])('are noticed by their small words: %s', (language, text) => {
+    expect(readStory(text).problems).toMatchObject([{ code: 'other-language' }])
+    expect(readStory(text).problems[0]?.message).toContain(language)
+  })
+
+  it('are not seen in a first reader without small words', () => {
+    expect(codes('Tap tap tap. Pat sat. Sam sat. Sit, Sid, sit! Nip nap. Tip tap top. Dad dug. Dan did dig. Pop! Mum ran.')).toEqual([])
+    expect(findForeignLanguage(Array.from({ length: 40 }, (_, i) => (i % 2 ? 'Tam' : 'sat')), 0)).toBeUndefined()
+  })
+})

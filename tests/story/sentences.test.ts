@@ -1,0 +1,98 @@
+// How early-reader text parts into sentences. Common practice, no source; `|` marks where a sentence ends.
+
+import { describe, expect, it } from 'vitest'
+import { sentenceTexts } from './helpers.ts'
+
+const splits = [
+  // Days, months, units and other short forms that the parser takes for abbreviations.
+  'The cat sat. | The dog ran.',
+  'It is hot in the sun. | Tam has a hat.',
+  'Come in. | Sit on the mat.',
+  'The hen is wet. | Sid is not.',
+  'A red mark can mar. | Rub it off.',
+  'Wait a min. | Meg is here.',
+  'Tam is my gal. | She can run.',
+  'I am Jan. | He is Al.',
+  'This is Ed. | Pa is not in.',
+  'I met Ken. | He met Ida.',
+  'Go on, Mo. | Get it, Tex.',
+  'It is on my id. | Zub can see.',
+  'Ned is ill. | Get him a cup.',
+  'Fill it to the pt. | Stop.',
+  'A foot is a ft. | It is long.',
+  'He sat in the car. | Did he go? | No.',
+  'The van is from Mass. | It is red.',
+  'Look at the oct. | It has eight legs.',
+  // Numbers below a thousand, and numbers that start a sentence.
+  'I am 6. | She is 7.',
+  'I am 6. | 7 is more.',
+  'He has 10. | I have 100. | 100 is a lot.',
+  'Six hens ran. | 6 men came.',
+  '“Run!” | 6 men came.',
+  // Titles do not end a sentence.
+  'Mr. Hen met Mrs. Duck.',
+  'Ms. Pond and Dr. Hill ran. | They sat.',
+  'We went to St. Ives. | It was hot.',
+  'Prof. Duck and Capt. Hen ran.',
+  'I saw Mr. and Mrs. Duck. | Mr. Duck sat.',
+  'Tom T. Hen ran. | A. A. Hen sat.',
+  'She got an A. | Tam got a B. | Well done.',
+  'It is I. | It is me.',
+  // Short forms inside a sentence and at its end.
+  'We had figs, nuts, etc. and a bun.',
+  'We had figs, nuts, etc. | Then we sat.',
+  'Get up at 6 a.m. on Sunday.',
+  'I got up at 6 a.m. | The sun was up.',
+  // Speech.
+  '“Stop!” said Tam.',
+  '"Can I?" she said. | "No," said Meg.',
+  'Tam said, “Sit. | Stay.” | Zub sat.',
+  "'Get up,' said Tam. | 'Er, yes,' said Meg.",
+  '“I can,” he said. | “Can you?” | “Yes!”',
+  // Marks.
+  'Hop! hop! hop! | The frog is off.',
+  'Tam ran... | Meg ran too.',
+  'Tell me...now! | Yes.',
+  'Tell me… then go. | Yes.',
+  'What?! | It is a pig!',
+  'Stop — look! | A big pig — in a wig.',
+  'It is red. | 😀 Meg is glad.',
+  // Slips that writers make.
+  'The cat sat. | the dog ran.',
+  'The cat sat.|The dog ran.',
+  'Did Sid sit?|Yes.|No.',
+  // Things that look like ends.
+  '1\\. Get a pan. | 2\\. Get an egg.',
+  'It is 3.5 long. | It is 9:30 now.',
+  'The U.S. flag is up.',
+]
+
+describe('sentences', () => {
+  it('has fifty and more to try', () => {
+    expect(splits.length).toBeGreaterThanOrEqual(50)
+  })
+
+  it.each(splits)('%s', (marked) => {
+    const source = marked.replaceAll(' | ', ' ').replaceAll('|', '')
+    const expected = marked.split('|').map((it) => it.trim().replaceAll('\\', ''))
+    expect(sentenceTexts(source)).toEqual(expected)
+  })
+
+  it('ends with the block, whatever its last mark', () => {
+    expect(sentenceTexts('# The cat\n\nsat and\n\n- ran')).toEqual(['The cat', 'sat and', 'ran'])
+  })
+
+  it('goes on over a line break', () => {
+    expect(sentenceTexts('One hen sat\nin the sun\\\nall day. It was  \nhot.')).toEqual([
+      'One hen sat\nin the sun\nall day.',
+      'It was\nhot.',
+    ])
+  })
+
+  it('is found in one long paragraph, part by part', () => {
+    const sentence = 'Mr. Hen sat on a mat and Sid ran to the pond.'
+    const texts = sentenceTexts(Array.from({ length: 2000 }, () => sentence).join(' '))
+    expect(texts).toHaveLength(2000)
+    expect(new Set(texts)).toEqual(new Set([sentence]))
+  })
+})

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest'
+import { readStory } from '../../src/story/index.ts'
+import { placesOf, sentencesOf, wordsOf, wordTexts } from './helpers.ts'
+
+describe('words', () => {
+  it.each([
+    ['a hyphen stays in the word', 'A tip-top hat', ['A', 'tip-top', 'hat']],
+    ['apostrophes stay, straight and curly', 'Don’t! It\'s Tam’s hat', ['Don’t', "It's", 'Tam’s', 'hat']],
+    ['a dropped letter at the start keeps its apostrophe', "'Tis wet. ’Twas hot.", ["'Tis", 'wet', '’Twas', 'hot']],
+    ['quotes are not part of the word', "'Hop,' said ‘Meg’ and “Sid”", ['Hop', 'said', 'Meg', 'and', 'Sid']],
+    ['a quote that opens on a short word is a quote', "'Em, yes,' said Meg", ['Em', 'yes', 'said', 'Meg']],
+    ['a dropped letter without a quote to close', "Get 'em up", ['Get', "'em", 'up']],
+    ['dashes part words', 'Stop--look—see - go', ['Stop', 'look', 'see', 'go']],
+    ['a hyphen at the end is a mark', 'Wait- I can', ['Wait', 'I', 'can']],
+    ['a full stop is not part of a title', 'Mr. Hen and Dr. Duck', ['Mr', 'Hen', 'and', 'Dr', 'Duck']],
+    ['glued words are parted', 'A cat.The dog:Sid/Tam=Meg?No', ['A', 'cat', 'The', 'dog', 'Sid', 'Tam', 'Meg', 'No']],
+    ['an ampersand is no letter', 'Tom &Sam', ['Tom', 'Sam']],
+    ['numbers are whole', '1,000 hens at 3.5 and 9:30, 3rd', ['1,000', 'hens', 'at', '3.5', 'and', '9:30', '3rd']],
+    ['soft hyphens and zero-width marks are dropped', 'sh\u00ADee\u00ADp wi\u200Bg', ['sheep', 'wig']],
+    ['soft hyphens written as references are dropped', 'sh&shy;eep', ['sheep']],
+    ['combining accents belong to the word', 'cafe\u0301 ole\u0301', ['cafe\u0301', 'ole\u0301']],
+    ['emoji and their joiners are no words', 'A ❤️ and 👨‍👩‍👧 🇬🇧 hat', ['A', 'and', 'hat']],
+  ])('%s', (_, source, expected) => {
+    expect(wordTexts(source)).toEqual(expected)
+  })
+
+  it('keeps the places of what is dropped', () => {
+    const source = 'A sh\u00ADee\u00ADp\u00AD hid'
+    const word = wordsOf(readStory(source))[1]
+    expect(word).toMatchObject({ text: 'sheep', start: 2, end: 9, textStart: 2 })
+    const slices = [word?.toSource(0, 2), word?.toSource(2, 4), word?.toSource(4, 5)].map((it) =>
+      source.slice(it?.start, it?.end),
+    )
+    expect(slices).toEqual(['sh', 'ee', 'p'])
+    expect(word?.toSource(1, 1)).toEqual({ start: 3, end: 3 })
+  })
+
+  it('says whether a word has Latin letters, digits or others', () => {
+    const forms = wordsOf(readStory('Tam café 6 3rd ½ שלום мир 猫 B2')).map((it) => it.form)
+    expect(forms).toEqual(['word', 'word', 'numeral', 'numeral', 'numeral', 'foreign', 'foreign', 'foreign', 'word'])
+  })
+
+  it('finds right-to-left words at their places', () => {
+    expect(placesOf('A שלום hat')).toEqual(['A 1:1-1:2', 'שלום 1:3-1:7', 'hat 1:8-1:11'])
+  })
+
+  it('knows its page', () => {
+    expect(wordsOf(readStory('A hen\n\n---\n\nA pig')).map((it) => it.page)).toEqual([1, 1, 2, 2])
+  })
+})
+
+describe('marks', () => {
+  const marks = (source: string) => sentencesOf(readStory(source)).flatMap((it) => it.marks.map((mark) => mark.text))
+
+  it('are single, in order of place', () => {
+    expect(marks('“Stop!!” said Tam; (a dog) — Zub?!')).toEqual(['“', '!', '!', '”', ';', '(', ')', '—', '?', '!'])
+  })
+
+  it('are whole where the run is the mark', () => {
+    expect(marks('Tam... ran -- off … 👨‍👩‍👧 🇬🇧 ❤️')).toEqual(['...', '--', '…', '👨‍👩‍👧', '🇬🇧', '❤️'])
+  })
+
+  it('include the full stop of a title, and have places', () => {
+    const source = 'Mr. Hen sat &amp; hid.'
+    const found = sentencesOf(readStory(source)).flatMap((it) => it.marks)
+    expect(found.map((it) => [it.text, it.start, it.end])).toEqual([
+      ['.', 2, 3],
+      ['&', 12, 17],
+      ['.', 21, 22],
+    ])
+  })
+})
+
+describe('what a child does not read', () => {
+  it.each([
+    ['block quotes', 'A hen\n\n> For the adult\n\nA pig'],
+    ['comments', 'A hen <!-- adult --> <!-- more -->\n\n<!-- adult -->\n\nA pig'],
+    ['tags', '<div class="adult">\n\nA hen\n\n</div>\n\nA pig'],
+    ['front matter', '---\ntitle: Adult\n---\nA hen\n\nA pig'],
+    ['pictures', '![adult](adult.png "adult")\n\nA hen ![adult][a] A pig\n\n[a]: adult.png'],
+    ['code', 'A hen `adult`\n\n```\nadult\n```\n\n    adult\n\nA pig'],
+    ['link targets', '[A hen](https://adult.org "adult") <https://adult.org>\n\n[A pig][adult]\n\n[adult]: https://adult.org "adult"'],
+    ['page labels', '## Page 1\n\nA hen\n\n## Page 2\n\nA pig'],
+  ])('%s', (_, source) => {
+    expect(wordTexts(source)).toEqual(['A', 'hen', 'A', 'pig'])
+  })
+
+  it('still reads the text after a comment on one line', () => {
+    expect(wordTexts('<!-- note --> A hen <!-- b --> hid')).toEqual(['A', 'hen', 'hid'])
+    expect(placesOf('A\n\n<!-- x --> *hen*')).toEqual(['A 1:1-1:2', 'hen 3:13-3:16'])
+  })
+
+  it('parts the words on both sides of what it leaves out', () => {
+    expect(wordTexts('A`x`hen![y](z)hid<br>up')).toEqual(['A', 'hen', 'hid', 'up'])
+  })
+})
