@@ -71,22 +71,38 @@ function addNew(byWord: Map<string, Pronunciation[]>, word: string, pronunciatio
 
 /**
  * Mends what the dictionary writes in two ways:
- * `w` as HH W (now said by few), ER R for ER, and ER for a last `a` (`pasadena`).
+ * `w` as HH W (now said by few), ER R for ER, ER for a last `a` (`pasadena`), vowels before r.
  */
 export function mend(word: string, { phones, stress }: Pronunciation): Pronunciation {
   const mended: string[] = []
-  phones.forEach((phone, at) => {
+  const marks: (0 | 1 | 2)[] = []
+  let vowels = 0
+  for (const phone of phones) {
+    const mark = isVowel(phone) ? stress[vowels++] : undefined
     const before = mended.at(-1)
-    if (phone === 'R' && before === 'ER') return
+    if (phone === 'R' && before === 'ER') continue
     if (phone === 'W' && before === 'HH' && word.includes('w')) mended.pop()
-    // `hear` is written with IY and `near` with IH, `poor` with UW and `tour` with UH: one sound before r.
-    if (phone === 'R' && before === 'IY' && /e[ae]r|[ei]er|eir|ere/.test(word)) mended[mended.length - 1] = 'IH'
-    if (phone === 'R' && before === 'UW' && /[ou]r/.test(word)) mended[mended.length - 1] = 'UH'
-    mended.push(phone)
-  })
+    if (phone === 'R') mended.push(...toBeforeR(word, mended.pop()))
+    if (phone === 'ER' && isOneBeat(word, before)) mended.push('R')
+    else {
+      mended.push(phone)
+      if (mark !== undefined) marks.push(mark)
+    }
+  }
   if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
-  return { phones: mended, stress }
+  return { phones: mended, stress: marks }
 }
+
+/** `hear` is written with IY and `near` with IH, `poor` with UW and `tour` with UH: one sound before r. */
+function toBeforeR(word: string, phone: string | undefined): readonly string[] {
+  if (phone === 'IY' && /e[ae]r|[ei]er|eir|ere/.test(word)) return ['IH']
+  if (phone === 'UW' && /[ou]r/.test(word)) return ['UH']
+  return phone === undefined ? [] : [phone]
+}
+
+/** `fire` and `hour` are written with one vowel or two; teachers clap them once. */
+const isOneBeat = (word: string, before: string | undefined): boolean =>
+  (before === 'AY' && /[iy]re|oir/.test(word)) || (before === 'AW' && /our/.test(word))
 
 /** Vowels that careful speakers differ in without saying another word. */
 const NEAR: ReadonlySet<string> = new Set([

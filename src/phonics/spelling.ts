@@ -75,7 +75,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   /** A known stem with a regular ending: `yakking`. */
   function findInflected(word: string): Spelled | undefined {
     for (const inflection of findInflections(word)) {
-      if (inflection.stem.length < 3) continue
+      if (inflection.stem.length < 3 || isUndoubled(inflection)) continue
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
       if (cuttings.length > 0) return { source: 'dictionary', cuttings }
@@ -97,7 +97,8 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word)) return NOTHING
-    return { source: 'guess', cuttings: [...guessInflected(word), ...guessWhole(word)] }
+    const { cuttings, isSure } = guessInflected(word)
+    return { source: 'guess', cuttings: isSure ? cuttings : [...cuttings, ...guessWhole(word)] }
   }
 
   /** The plausible readings, and the plain one that a beginner would find. */
@@ -105,23 +106,38 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const guesses = guessPaths(set, model, word, MOST_GUESSES)
     const best = guesses[0]?.cost ?? 0
     const plain = guessPlainPath(set, model, word)
-    const paths = [...guesses.filter((one) => one.cost <= best + PLAUSIBLE), ...(plain ? [plain] : [])].map(({ path }) => path)
+    const plausible = guesses.filter((one) => one.cost <= best + PLAUSIBLE)
+    const paths = (isClosed(word) ? [plain, ...plausible] : [...plausible, plain]).flatMap((one) => (one ? [one.path] : []))
     const distinct = paths.filter((path, at) => paths.findIndex((one) => one.join() === path.join()) === at)
     return distinct.map((path) => ({ raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)), stem: word }))
   }
 
-  /** `zubbed` is read as `zub` with an ending before anything else. */
-  function guessInflected(word: string): readonly Cutting[] {
+  /** `zubbed` is read as `zub` with an ending. It is sure where the ending changed the spelling: `zubbed`, `zaking`. */
+  function guessInflected(word: string): { cuttings: readonly Cutting[]; isSure: boolean } {
     for (const inflection of findInflections(word)) {
-      const { stem, ending, change } = inflection
-      const isPlain = change === 'none' && (ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem))
-      if (stem.length < 3 || ending === 'er' || ending === 'est' || !(isPlain || change === 'double')) continue
-      return toInflected(guessWhole(stem), inflection)
+      if (!isLikelyEnding(inflection)) continue
+      const cuttings = toInflected(guessWhole(inflection.stem), inflection)
+      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none' }
     }
-    return []
+    return { cuttings: [], isSure: false }
   }
 
   return { spell }
+}
+
+/** A word with one vowel letter, shut in by consonants, is read as beginners read it before anything else. */
+const isClosed = (word: string): boolean => /^[^aeiouy]*[aeiou][^aeiouywr]+(le|y|er)?$/.test(word)
+
+/** `bag` would double its g: `baging` is no form of it. */
+const isUndoubled = ({ stem, ending, change }: Inflection): boolean =>
+  change === 'none' && /^(ed|ing|er|est)$/.test(ending) && /^[^aeiou]*[aeiou][bdfgklmnprtvz]$/.test(stem)
+
+/** Whether an unknown word can be taken for a stem with this ending: `er` and `est` end too many names. */
+function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
+  if (stem.length < 3 || ending === 'er' || ending === 'est' || change === 'y-to-i') return false
+  if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
+  if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
+  return ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem)
 }
 
 function toInflected(stems: readonly Cutting[], inflection: Inflection): readonly Cutting[] {

@@ -4,7 +4,9 @@
 //   ck, sh, th … stay together  pock|et     and opens the next syllable after a long one  ti|ger
 //   two consonants part         pic|nic     more: the next syllable takes what can begin a word  mon|ster
 //
-// Common practice, no source.
+//   an r sounds with the next vowel where the word leans on that  gi|raffe, a|round, and in  sto|ry, hur|ry
+//
+// Common practice, no source. A word has as many syllables as it has vowel sounds.
 
 import { isVowel } from './arpabet.ts'
 import type { RawUnit } from './raw.ts'
@@ -23,6 +25,8 @@ interface Nucleus {
   readonly end: number
   readonly stress: 0 | 1 | 2
   readonly isShort: boolean
+  /** The letters of its unit. */
+  readonly letters: string
   /** The unit says consonants before its vowel (`tion`), so a syllable begins with it. */
   readonly opens: boolean
 }
@@ -58,11 +62,15 @@ function toNuclei(word: string, { unit, start, end }: Piece, piece: number): Nuc
     const opens = k === 0 && !isVowel(unit.phones[0] ?? '') && !/^[aeiouy]/.test(unit.letters)
     const from = k === 0 ? start : toSecondStart(word, start, end)
     return {
-      piece, start: from, end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
-      stress: k === 0 ? stress : 0, isShort: SHORT.has(vowel) && unit.phones.length === 1 && stress > 0, opens,
+      piece, letters: unit.letters, start: from, end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
+      stress: k === 0 ? stress : 0, isShort: isShort(vowel, unit), opens,
     }
   })
 }
+
+/** The e of `hero` is written IH before r, and is long all the same. */
+const isShort = (vowel: string, unit: RawUnit): boolean =>
+  (SHORT.has(vowel) || (vowel === 'AO' && unit.letters === 'o')) && unit.phones.length === 1 && (unit.stress ?? 0) > 0 && !(vowel === 'IH' && unit.letters === 'e')
 
 /** Where the second vowel of `ower` or `ire` begins: at its last vowel letter, a lone final e with the r before it. */
 function toSecondStart(word: string, start: number, end: number): number {
@@ -75,13 +83,26 @@ function toSecondStart(word: string, start: number, end: number): number {
 
 function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): number {
   if (left.piece === right.piece) return right.start
+  const hyphen = word.lastIndexOf('-', right.start)
+  if (hyphen >= left.end) return hyphen + 1
   const isLe = pieces[right.piece]?.unit.letters === 'le' || pieces[right.piece]?.unit.letters === 're'
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
   const least = splitEnd(pieces[left.piece] as Piece)
+  if (between.length === 0) return cutAfterVowel(word, pieces[left.piece] as Piece, right)
   const free = between.filter((piece) => piece.start >= least)
-  const at = right.opens ? right.start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
+  const isClosed = (pieces[left.piece]?.unit.spans.length ?? 0) > 1 && free.length === 1
+  const at = right.opens ? toStart(pieces[right.piece] as Piece) : isClosed ? (free[0] as Piece).start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
   // The silent e of `home` in `homework` stays with its syllable.
-  return Math.max(at, free.length < between.length || between.length === 0 ? Math.min(least, right.start) : 0)
+  return Math.max(at, free.length < between.length ? Math.min(least, right.start) : 0)
+}
+
+/** Two vowel units side by side part between them, but an r at the end of the first may begin the next syllable. */
+function cutAfterVowel(word: string, { unit, end }: Piece, right: Nucleus): number {
+  const letters = unit.base ?? unit.letters
+  if (end !== right.start || !word.slice(0, end).endsWith('r')) return right.start
+  const isPulled = right.stress > 0 && unit.phones.at(-1) === 'ER'
+  const isLong = /^[ou]r$/.test(letters) && /^(y|i[aeou])/.test(word.slice(end))
+  return isPulled || isLong || letters.endsWith('rr') ? right.start - 1 : right.start
 }
 
 const splitEnd = (piece: Piece): number => piece.unit.spans.length > 1 ? piece.end : (piece.unit.spans[0]?.[1] ?? piece.end)
@@ -98,6 +119,9 @@ function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
 function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
   const [first, second] = free
   if (!first) return right.start
+  if (/^i(o|a)/.test(right.letters) && /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') && /^[sc]$/.test(free.at(-1)?.unit.letters ?? '')) {
+    return (free.at(-1) as Piece).start
+  }
   if (!second) {
     if (isDouble(first)) return first.start + 1
     const stays = isEnding || left.isShort || first.unit.letters === 'x' || first.unit.letters === 'ck'
@@ -115,5 +139,5 @@ function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnd
   return (free.at(-1) as Piece).start
 }
 
-/** Doubled letters part even inside a cluster: `ad-dress`. */
-const toStart = (piece: Piece): number => (isDouble(piece) ? piece.start + 1 : piece.start)
+/** Doubled letters part even inside a cluster or a long ending: `ad-dress`, `mis-sion`. */
+const toStart = (piece: Piece): number => (isDouble(piece) || piece.unit.letters === 'ssion' ? piece.start + 1 : piece.start)

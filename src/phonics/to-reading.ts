@@ -15,8 +15,8 @@ const RULES: Readonly<Record<Accent, AccentRules>> = {
 
 /** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
 const isReduced = (unit: RawUnit, count: number): boolean =>
-  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' &&
-  (unit.phones[0] === 'AH' || unit.phones[0] === 'ER' ? unit.phones.length === 1 && unit.phones[0] === 'AH' : unit.phones.join() === 'IH' && !/^[iy]/.test(unit.letters))
+  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' && /^[aeiouy]$/.test(unit.letters) &&
+  (unit.phones.join() === 'AH' || (unit.phones.join() === 'IH' && !/[iy]/.test(unit.letters)))
 
 /** @param stem the word without its ending, for sets of words that go by the stem. */
 export function toReading(raw: RawReading, word: string, stem: string, accent: Accent): Reading {
@@ -38,7 +38,7 @@ export function toReading(raw: RawReading, word: string, stem: string, accent: A
 }
 
 const toSyllables = (word: string, { starts }: Cut): string[] =>
-  [0, ...starts].map((start, k) => word.slice(start, starts[k]))
+  [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
 
 /** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
 function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
@@ -50,9 +50,19 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
   for (const unit of units) {
     const end = unit.spans[0]?.[1] ?? 0
     // A doubled letter is cut in two; its one sound is heard with the second half.
-    while (syllable < starts.length && (starts[syllable] ?? 0) < end && !(isBoth(unit) && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0))) {
+    const isInside = unit.vowel && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0)
+    while (syllable < starts.length && (starts[syllable] ?? 0) < end && !isInside) {
       syllable++
       pending = marks[stress[syllable] ?? 0] ?? ''
+    }
+    if (isInside && (starts[syllable] ?? end) < end && unit.sound.endsWith('r')) {
+      // The r of `giraffe` is heard with the second syllable.
+      ipa += pending + unit.sound.slice(0, -1)
+      syllable++
+      pending = marks[stress[syllable] ?? 0] ?? ''
+      ipa += pending + 'r'
+      pending = ''
+      continue
     }
     if (unit.sound !== '') {
       ipa += pending + unit.sound
@@ -61,6 +71,3 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
   }
   return ipa
 }
-
-/** A unit with two vowel sounds (`ower`) may hold a cut inside, which is no new beginning. */
-const isBoth = (unit: Unit): boolean => unit.vowel

@@ -20,7 +20,7 @@ const VOWELS: Readonly<Record<string, string>> = {
 /** A vowel with the r that follows it: NEAR, SQUARE, START, NORTH, CURE, FIRE, POWER. */
 const WITH_R: Readonly<Record<string, string>> = {
   'IH R': 'ɪə', 'IY R': 'ɪə', 'EH R': 'ɛə', 'AA R': 'ɑː', 'AO R': 'ɔː', 'UH R': 'ʊə', 'Y UH R': 'jʊə', 'AE R': 'ær',
-  'AY ER': 'aɪə', 'AY R': 'aɪə', 'AW ER': 'aʊə', 'AW R': 'aʊə', 'EY ER': 'eɪə', 'W AA R': 'wɑː', 'W AY ER': 'waɪə',
+  'AY ER': 'aɪə', 'AY R': 'aɪə', 'AW ER': 'aʊə', 'AW R': 'aʊə', 'EY ER': 'eɪə', 'W AA R': 'wɑː', 'W AY R': 'waɪə',
   'OY R': 'ɔɪə', 'Y ER': 'jə', 'IY EY': 'ieɪ',
 }
 
