@@ -50,7 +50,7 @@ export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): U
     rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)),
     head.length,
   )
-  senses.forEach((sense, i) => bytes.set([sense & 0xff, sense >> 8], head.length + rows.length + 2 * i))
+  bytes.set(senses.flatMap((sense) => [sense & 0xff, sense >> 8]), head.length + rows.length)
   bytes.set(longCounts, bytes.length - longCounts.length)
   return bytes
 }

@@ -22,7 +22,7 @@ export function toWidth(io: Io): number {
   return Math.max(40, Math.min(columns, 100))
 }
 
-export const toPaint = (io: Io): Paint => createPaint(hasColour(io.stdout.isTTY, io.env))
+export const toPaint = (io: Io): Promise<Paint> => createPaint(hasColour(io.stdout.isTTY, io.env))
 
 /** One clear line on stderr for what went wrong. */
 export function complain(io: Io, message: string): void {

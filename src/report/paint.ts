@@ -1,7 +1,5 @@
 // What is coloured and how; the words say the same without it.
 
-import { Chalk } from 'chalk'
-
 export interface Paint {
   strong(text: string): string
   quiet(text: string): string
@@ -12,8 +10,12 @@ export interface Paint {
 
 const plain = (text: string): string => text
 
-export function createPaint(hasColour: boolean): Paint {
-  if (!hasColour) return { strong: plain, quiet: plain, error: plain, warning: plain, good: plain }
+export const PLAIN: Paint = { strong: plain, quiet: plain, error: plain, warning: plain, good: plain }
+
+/** Chalk is loaded only where there is colour: most runs are in hooks and editors. */
+export async function createPaint(hasColour: boolean): Promise<Paint> {
+  if (!hasColour) return PLAIN
+  const { Chalk } = await import('chalk')
   const chalk = new Chalk({ level: 1 })
   return { strong: chalk.bold, quiet: chalk.dim, error: chalk.red, warning: chalk.yellow, good: chalk.green }
 }

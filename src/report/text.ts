@@ -1,6 +1,21 @@
 // Laying out text for a terminal: wrapped lines, columns, shares, plurals.
 
-import stringWidth from 'string-width'
+import { eastAsianWidth } from 'get-east-asian-width'
+
+/** Letters that are one column wide each: Latin with its accents, IPA, Greek, Cyrillic, and common punctuation. */
+const PLAIN = /^[\u0020-\u007e\u00a0-\u00ac\u00ae-\u02ff\u0370-\u0482\u048a-\u04ff\u2010-\u2027\u2030-\u205e]*$/
+const UNSEEN = /[\p{M}\p{Cf}\p{Cc}]/u
+
+/**
+ * Columns that a text takes on a terminal. The package string-width would cost a third of a short run: it builds an
+ * Intl.Segmenter and a table of all emoji when it is loaded, so only its own table of wide characters is used.
+ */
+export function toColumnCount(text: string): number {
+  if (PLAIN.test(text)) return text.length
+  let count = 0
+  for (const character of text) if (!UNSEEN.test(character)) count += eastAsianWidth(character.codePointAt(0) ?? 0)
+  return count
+}
 
 /** Breaks a text at spaces so that no line is wider than `width`, where its words allow. */
 export function wrap(text: string, width: number): string[] {
@@ -8,7 +23,7 @@ export function wrap(text: string, width: number): string[] {
   let line = ''
   for (const word of text.split(' ')) {
     const longer = line === '' ? word : `${line} ${word}`
-    if (line !== '' && stringWidth(longer) > width) {
+    if (line !== '' && toColumnCount(longer) > width) {
       lines.push(line)
       line = word
     } else line = longer
@@ -20,14 +35,14 @@ export type Align = 'left' | 'right'
 
 /** Rows as lines with aligned columns, two spaces between them. */
 export function toColumns(rows: readonly (readonly string[])[], aligns: readonly Align[]): string[] {
-  const widths = aligns.map((_, at) => Math.max(...rows.map((row) => stringWidth(row[at] ?? ''))))
+  const widths = aligns.map((_, at) => Math.max(...rows.map((row) => toColumnCount(row[at] ?? ''))))
   return rows.map((row) =>
     aligns.map((align, at) => pad(row[at] ?? '', widths[at] ?? 0, align)).join('  ').trimEnd(),
   )
 }
 
 export function pad(text: string, width: number, align: Align): string {
-  const gap = ' '.repeat(Math.max(0, width - stringWidth(text)))
+  const gap = ' '.repeat(Math.max(0, width - toColumnCount(text)))
   return align === 'right' ? gap + text : text + gap
 }
 

@@ -74,7 +74,7 @@ function createRun(io: Io, options: CheckOptions, flags: Layer) {
     let code: ExitCode = found.problems.length > 0 ? 2 : 0
     const results: Result[] = []
     const progress = createProgress(io, found.files.length)
-    const pretty = options.format === 'pretty' ? { width: toWidth(io), paint: toPaint(io) } : undefined
+    const pretty = options.format === 'pretty' ? { width: toWidth(io), paint: await toPaint(io) } : undefined
     for (const [at, file] of found.files.entries()) {
       progress.step(at, file.path)
       const result = await checkFile(file)

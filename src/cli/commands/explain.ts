@@ -48,7 +48,7 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
         complain(io, words.message)
         return leave(2)
       }
-      print(words, { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id }, options.format, io)
+      await print(words, { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id }, options.format, io)
     })
   withExamples(command,
     ['battledore explain won can', 'see why `won` cannot be sounded out where `can` can'],
@@ -80,8 +80,8 @@ interface Place {
 /** How much is gathered before it is written: a write a word would be most of the time of a long list. */
 const CHUNK = 1 << 16
 
-function print(words: readonly string[], place: Place, format: Options['format'], io: Io): void {
-  const view = { width: toWidth(io), paint: toPaint(io) }
+async function print(words: readonly string[], place: Place, format: Options['format'], io: Io): Promise<void> {
+  const view = { width: toWidth(io), paint: await toPaint(io) }
   const examples = toExamples(place.sequence)
   let text = ''
   words.forEach((word, at) => {

@@ -29,7 +29,7 @@ export const addSequence: AddCommand = (program, { io, leave }) => {
       }
       io.stdout.write(format === 'json'
         ? `${JSON.stringify(toSequenceJson(sequence), null, 2)}\n`
-        : toSequenceText(sequence, { width: toWidth(io), paint: toPaint(io) }))
+        : toSequenceText(sequence, { width: toWidth(io), paint: await toPaint(io) }))
     })
   withExamples(command,
     ['battledore sequence', 'the steps of the default sequence, the three series'],
