@@ -32,5 +32,5 @@ export function findOwner(word: string): string | undefined {
 
 /** Whether the word holds an apostrophe that stands for letters left out. */
 export function isContraction(word: string): boolean {
-  return toStraight(word).includes("'") && findOwner(word) === undefined
+  return /['’‘ʼ]/.test(word) && findOwner(word) === undefined
 }

@@ -6,7 +6,7 @@ import type { Knowledge } from '../sequence/types.ts'
 import { isContraction } from './apostrophe.ts'
 import { toShapes } from './shape.ts'
 import type { Reason, ReasonCode } from './types.ts'
-import { findEnding, findUnitFault } from './unit.ts'
+import { findEnding, findUnitFault, type UnitPlace } from './unit.ts'
 
 const ORDER: readonly ReasonCode[] = [
   'sight-word-later',
@@ -28,23 +28,50 @@ export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
 
 /** Why this reading cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
 export function findFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
-  return inOrder([
-    ...findUnitFaults(word, reading, knowledge),
+  return inOrder([...findUnitFaults(word, reading, knowledge), ...findWholeFaults(word, reading, knowledge)])
+}
+
+/** Whether there is no fault; stops at the first, as it is asked most often. */
+export function isSoundedOut(word: string, reading: Reading, knowledge: Knowledge): boolean {
+  const isShort = isContraction(word)
+  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit, reading, isShort), knowledge) !== undefined
+  return !reading.units.some(isUnread) && findWholeFaults(word, reading, knowledge).length === 0
+}
+
+/** Whether a fault found with less knowledge is gone with more. */
+export function isMended(fault: Reason, word: string, reading: Reading, knowledge: Knowledge): boolean {
+  const { unit } = fault
+  if (unit !== undefined) {
+    return findUnitFault(unit, toPlace(unit, reading, isContraction(word)), knowledge) === undefined
+  }
+  const start = fault.letters[0]?.[0]
+  const still = findWholeFaults(word, reading, knowledge)
+  return !still.some((other) => other.code === fault.code && other.letters[0]?.[0] === start)
+}
+
+function findUnitFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  const isShort = isContraction(word)
+  return reading.units.flatMap((unit) => {
+    const fault = findUnitFault(unit, toPlace(unit, reading, isShort), knowledge)
+    return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
+  })
+}
+
+function toPlace(unit: Unit, { units }: Reading, isShort: boolean): UnitPlace {
+  return {
+    isContraction: isShort,
+    isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
+    isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
+  }
+}
+
+function findWholeFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+  return [
     ...findLetterFaults(word, knowledge),
     ...findSyllableFaults(word, reading, knowledge),
     ...findShapeFaults(word, reading, knowledge),
     ...findContractionFaults(word, knowledge),
-  ])
-}
-
-function findUnitFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
-  const isLong = reading.units.filter((unit) => unit.vowel).length > 1
-  const isShort = isContraction(word)
-  return reading.units.flatMap((unit, at) => {
-    const isBeforeEnding = reading.units[at + 1]?.kind === 'inflection'
-    const fault = findUnitFault(unit, { isLong, isBeforeEnding, isContraction: isShort }, knowledge)
-    return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
-  })
+  ]
 }
 
 // Each part of a hyphenated word is read by itself, so each has the whole limit.

@@ -5,10 +5,10 @@ import type { WordReadings } from '../phonics/types.ts'
 import { knowledgeAt, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
-import { findFaults, inOrder } from './faults.ts'
+import { inOrder, isMended } from './faults.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findOwnerFault } from './unit.ts'
-import { isSightWord, judge } from './verdict.ts'
+import { isReadable, isSightWord, judge } from './verdict.ts'
 
 /** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
 export interface JudgeOptions {
@@ -40,7 +40,7 @@ export function findReadableAt(
   sequence: Sequence,
   options: JudgeOptions = {},
 ): string | undefined {
-  return findFirstStep(sequence, 0, options, (knowledge) => judge(readings, knowledge, options.names).readable)
+  return findFirstStep(sequence, 0, options, (knowledge) => isReadable(readings, knowledge, options.names))
 }
 
 /** The first step from a place on at which something holds that, once true, stays true. */
@@ -79,17 +79,11 @@ function lookAhead(
   const { reading } = verdict
   const isGone = (knowledge: Knowledge) => {
     if (reason.code === 'ending' && reason.unit === undefined) return findOwnerFault(knowledge) === undefined
-    const faults = reading === undefined ? [] : findFaults(readings.word, reading, knowledge)
-    return !faults.some((fault) => isSameFault(fault, reason))
+    return reading === undefined || isMended(reason, readings.word, reading, knowledge)
   }
   const taughtAt = findFirstStep(sequence, from, options, isGone)
   if (taughtAt === undefined) return reason
   return { ...reason, code: reason.code === 'irregular' ? 'correspondence-later' : reason.code, taughtAt }
-}
-
-function isSameFault(left: Reason, right: Reason): boolean {
-  if (left.unit !== undefined || right.unit !== undefined) return left.unit === right.unit
-  return left.code === right.code && left.letters[0]?.[0] === right.letters[0]?.[0]
 }
 
 // Told only where it is the way by which the child will first read the word: a sight word that can be sounded out before

@@ -3,7 +3,7 @@
 import type { Reading, WordReadings } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
-import { findFaults } from './faults.ts'
+import { findFaults, isSoundedOut } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findEnding, findOwnerFault } from './unit.ts'
@@ -38,9 +38,16 @@ export function judge(readings: WordReadings, knowledge: Knowledge, names: reado
   return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
 }
 
+/** Whether `judge` would call the word readable, without finding out why not. */
+export function isReadable(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): boolean {
+  const { word } = readings
+  if (readings.readings.some((reading) => isSoundedOut(word, reading, knowledge))) return true
+  return isSightWord(readings, knowledge) || judgeName(word, knowledge, names)?.length === 0
+}
+
 function isHeldForException({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
   const then = knowledge.knownWithSightWord?.get(toSightKey(word))
-  return then !== undefined && readings.some((reading) => findFaults(word, reading, then).length === 0)
+  return then !== undefined && readings.some((reading) => isSoundedOut(word, reading, then))
 }
 
 /** Whether the word is known by heart: as it is, or with a taught ending that leaves its letters as they are. */

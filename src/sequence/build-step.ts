@@ -59,7 +59,7 @@ export function buildStep(
     contractions: file.contractions ?? [],
     marks: file.marks === 'any' ? 'any' : readList('marks', findMarks, MARK_NAMES).flat(),
     capitals: file.capitals === undefined ? undefined : CAPITALS[file.capitals as keyof typeof CAPITALS],
-    numerals: file.numerals,
+    numerals: file.numerals === undefined ? undefined : file.numerals === true || file.numerals === 'yes',
     limits: toLimits(file.limits ?? {}),
   }
   return { adds, problems }

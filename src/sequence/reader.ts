@@ -14,8 +14,21 @@ export interface ReaderExtra {
   readonly correspondencesNotYet?: readonly CorrespondenceKey[]
 }
 
-/** The knowledge of a step with a reader's own added, and then what the reader does not know yet taken away. */
+const changed = new WeakMap<ReaderExtra, WeakMap<Knowledge, Knowledge>>()
+
+/**
+ * The knowledge of a step with a reader's own added, and then what the reader does not know yet taken away. Remembered
+ * for each reader and step: hand in the same objects.
+ */
 export function withReader(knowledge: Knowledge, extra: ReaderExtra): Knowledge {
+  const bySteps = changed.get(extra) ?? new WeakMap<Knowledge, Knowledge>()
+  changed.set(extra, bySteps)
+  const result = bySteps.get(knowledge) ?? apply(knowledge, extra)
+  bySteps.set(knowledge, result)
+  return result
+}
+
+function apply(knowledge: Knowledge, extra: ReaderExtra): Knowledge {
   return {
     ...knowledge,
     sightWords: change(

@@ -35,7 +35,7 @@ const limits = {
 const stepEntries = {
   id: v.pipe(
     v.string('Give the step an id, as `id: pink-1`'),
-    v.regex(/^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u, 'Write the id in letters, figures and `-`, without spaces'),
+    v.regex(/^\S+$/, 'Write the id without spaces, as `pink-1`'),
     v.description('The short name of the step, used on the command line and in stories: `pink-1`.'),
   ),
   title: v.optional(v.pipe(text('the title as words'), v.description('What the step teaches, in a few words.'))),
@@ -57,13 +57,27 @@ const stepEntries = {
     'Capital letters that can be read: none, the first letter of a sentence or a name, or words all in capitals too.',
   ),
   numerals: v.optional(
-    v.pipe(v.boolean('Write `true` or `false`'), v.description('Whether figures such as `6` can be read.')),
+    v.pipe(
+      v.union([v.picklist(['yes', 'no']), v.boolean()], 'Write `yes` or `no`'),
+      v.description('Whether figures such as `6` can be read.'),
+    ),
   ),
   limits: v.optional(
     v.pipe(
       v.strictObject(limits, 'Write limits as `letters: 3`, each on its own line'),
       v.description('Upper limits. A later step replaces them; `any` lifts one.'),
     ),
+  ),
+}
+
+const settings = {
+  endings: choice(
+    ['taught', 'sounded'],
+    'Whether an ending must be taught as such, or may be sounded out by taught letters.',
+  ),
+  'reduced vowels': choice(
+    ['accept', 'flag'],
+    'Whether a short vowel worn down in an unstressed syllable (the i of rabbit) can be read.',
   ),
 }
 
@@ -79,18 +93,9 @@ const sequenceEntries = {
   ),
   'look-alikes': list('[bdpq, mn]', 'Sets of letters that look alike.'),
   settings: v.optional(
-    v.strictObject(
-      {
-        endings: choice(
-          ['taught', 'sounded'],
-          'Whether an ending must be taught as such, or may be sounded out by taught letters.',
-        ),
-        'reduced vowels': choice(
-          ['accept', 'flag'],
-          'Whether a short vowel worn down in an unstressed syllable (the i of rabbit) can be read.',
-        ),
-      },
-      'Write settings as `endings: taught`, each on its own line',
+    v.pipe(
+      v.strictObject(settings, 'Write settings as `endings: taught`, each on its own line'),
+      v.description('How words are judged in all steps.'),
     ),
   ),
   steps: v.pipe(
@@ -114,7 +119,7 @@ export type StepFile = SequenceFile['steps'][number]
 
 /** The keys that may stand at a place of the file, for "did you mean". */
 export function toKeysAt(path: readonly (string | number)[]): readonly string[] {
-  if (path[0] === 'settings') return ['endings', 'reduced vowels']
+  if (path[0] === 'settings' && path.length > 1) return Object.keys(settings)
   if (path[0] !== 'steps') return Object.keys(sequenceEntries)
   return Object.keys(path[2] === 'limits' ? limits : stepEntries)
 }
