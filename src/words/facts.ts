@@ -94,7 +94,9 @@ export function openWordFacts(bytes: Uint8Array): WordFactTable {
       const high = ids[2 * index + 1]
       if (low === undefined || high === undefined) throw new RangeError(`no word has the place ${index}`)
       const id = low | (high << 8)
-      return (opened[id] ??= unpackFacts(packed[id] ?? 0))
+      const facts = opened[id] ?? unpackFacts(packed[id] ?? 0)
+      opened[id] = facts
+      return facts
     },
   }
 }

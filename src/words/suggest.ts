@@ -69,8 +69,10 @@ const MOST_UNLIKE = 0.4
 export function createSuggester(sources: SuggestSources): Suggester {
   const found = new Map<string, readonly Suggestion[]>()
   let groups: ReadonlyMap<string, readonly string[]> | undefined
-  const alike = (use: Use): readonly string[] =>
-    (groups ??= toGroups(sources)).get(`${use.part} ${use.inflection}`) ?? []
+  const alike = (use: Use): readonly string[] => {
+    groups ??= toGroups(sources)
+    return groups.get(`${use.part} ${use.inflection}`) ?? []
+  }
   return {
     suggest(wanted) {
       const key = `${wanted.word} ${wanted.part} ${wanted.inflection} ${toArticle(wanted.before)}`
