@@ -50,7 +50,10 @@ export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): U
     rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)),
     head.length,
   )
-  bytes.set(senses.flatMap((sense) => [sense & 0xff, sense >> 8]), head.length + rows.length)
+  bytes.set(
+    senses.flatMap((sense) => [sense & 0xff, sense >> 8]),
+    head.length + rows.length,
+  )
   bytes.set(longCounts, bytes.length - longCounts.length)
   return bytes
 }
