@@ -4,7 +4,7 @@
 import { createHash } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { bundle } from './build/bundle.ts'
+import { bundle, warmUp } from './build/bundle.ts'
 
 const root = new URL('..', import.meta.url).pathname
 const dist = join(root, 'dist')
@@ -51,7 +51,8 @@ await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'sr
   for (const [name, json] of Object.entries(compileBuiltIns())) writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
 })
 
-await once('bundle', ['cli.cjs', 'index.js'], toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']), async () => {
+await once('bundle', ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'], toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']) + process.version, async () => {
   await bundle(root)
   chmodSync(join(dist, 'cli.cjs'), 0o755)
+  warmUp(root)
 })
