@@ -1,6 +1,6 @@
 // Writes what follows from the rule folders: the list of rules, their plugins, the table of `rules/README.md`,
 // and the options on each rule's page.
-// Run it by `npx tsx scripts/generate-rules.ts` after a rule was added or its data changed; a test fails when the files are stale.
+// Run it by `npm run rules` after a rule was added or its data changed; a test fails when the files are stale.
 
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'

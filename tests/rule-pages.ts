@@ -1,6 +1,6 @@
 // Reads the page of a rule: its headings, its options table and its examples.
 //
-// An example is a fenced `markdown` block. Its info string may hold `problem`, `step=…`, `sequence=…`, `accent=…`,
+// An example is a fenced `markdown` block. Its info string may hold `problem`, `step=…`, `sequence=…`,
 // `reduced-vowels=…`, and the options of the rule. A problem is followed by a `message` block with what must come out:
 // `line:column-endLine:endColumn message`.
 

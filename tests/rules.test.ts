@@ -11,14 +11,22 @@ import { type Example, findExamples, readPage, toRuleOptions } from './rule-page
 
 const HEADINGS = ['Why it matters', 'At a glance', 'Options', 'Examples']
 
+const flag = <T>(value: T): Sourced<T> => ({ value, origin: 'example' })
+
+function toFlags(rule: Rule, given: Example['given']): Layer {
+  const { step = '', sequence, 'reduced-vowels': reducedVowels } = given
+  const options = Object.entries(toRuleOptions(rule, given)).map(([name, value]) => [name, flag(value)] as const)
+  const severity = flag(rule.severity === 'off' ? 'warning' : rule.severity)
+  return {
+    step: flag(step),
+    ...(sequence && { sequence: flag(sequence) }),
+    ...(reducedVowels && { reducedVowels: flag(reducedVowels as 'accept' | 'flag') }),
+    rules: { [rule.id]: { severity, options: Object.fromEntries(options) } },
+  }
+}
+
 async function run(rule: Rule, { source, given }: Example): Promise<string> {
-  const flag = <T>(value: string | undefined): Sourced<T> | undefined =>
-    value === undefined ? undefined : { value: value as T, origin: 'example' }
-  const step = flag<string>(given['step'])
-  const reducedVowels = flag<'accept' | 'flag'>(given['reduced-vowels'])
-  const flags: Layer = { ...(step && { step }), ...(reducedVowels && { reducedVowels }) }
-  const setting = { severity: rule.severity === 'off' ? 'warning' : rule.severity, options: toRuleOptions(rule, given) } as const
-  const { messages, toPlaceText } = await check(source, flags, { [rule.id]: setting })
+  const { messages, toPlaceText } = await check(source, toFlags(rule, given))
   const own = messages.filter((message) => message.rule === rule.id)
   return own.map((message) => `${toPlaceText(message)} ${message.message}`).join('\n')
 }
