@@ -2,13 +2,14 @@
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Phonics } from '../phonics/types.ts'
-import { type CountedWord, createWordJudge, markNames, toDifferentFigures, toFigures } from '../reading/index.ts'
+import { type CountedWord, createWordJudge, toDifferentFigures, toFigures } from '../reading/index.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import type { Sentence, Story, Word } from '../story/types.ts'
-import { createFormFinder } from './spoken-form.ts'
-import type { StoryContext, StoryFigures } from './types.ts'
+import { countStory, type FindSense, type StoryCount, type WordUse } from '../shelf/count.ts'
+import type { Story } from '../story/types.ts'
+import { createSenseFinder, isLongName } from './sense.ts'
+import type { Familiarity, StoryContext, StoryFigures } from './types.ts'
 
 /** Who reads, and how words are said. */
 export interface ReadingSettings {
@@ -22,6 +23,9 @@ export interface ReadingSettings {
   readonly reader?: ReaderExtra
   /** Settles the heteronyms that small words leave open; see `isTaggerNeeded`. */
   readonly tagger?: Tagger
+  /** What earlier books of the shelf have used. */
+  readonly earlierWords?: ReadonlySet<string>
+  readonly familiarity?: Familiarity
 }
 
 /**
@@ -33,9 +37,12 @@ export function createStoryContext(
   settings: ReadingSettings,
   frontMatter: Readonly<Record<string, unknown>> = {},
 ): StoryContext {
-  const { phonics, sequence, step, reader, names = [] } = settings
+  const { phonics, sequence, step, reader, names = [], earlierWords, familiarity } = settings
   const knowledge = knowledgeAt(sequence, step)
-  const judge = createJudge(story, settings)
+  const findSense = createSenseFinder(story, names, settings.tagger)
+  const judge = createJudge(settings, findSense)
+  let counted: StoryCount | undefined
+  const count = (): StoryCount => (counted ??= countStory(story, findSense))
   let figures: StoryFigures | undefined
   return {
     story,
@@ -46,40 +53,34 @@ export function createStoryContext(
     names,
     frontMatter,
     judge,
-    figures: () => (figures ??= countFigures(story, judge)),
+    count,
+    figures: () => (figures ??= toStoryFigures(count(), judge)),
+    earlierWords,
+    familiarity,
   }
 }
 
 /** A name of several words counts only where its words stand together, so there is a judge with it and one without. */
-function createJudge(story: Story, settings: ReadingSettings): StoryContext['judge'] {
-  const { phonics, sequence, step, reader, names = [], tagger } = settings
-  const findForm = createFormFinder(story, tagger)
+function createJudge(settings: ReadingSettings, findSense: FindSense): StoryContext['judge'] {
+  const { phonics, sequence, step, reader, names = [] } = settings
   const more = reader === undefined ? {} : { reader }
-  const long = names.filter((name) => /\s/u.test(name.trim()))
-  const short = names.filter((name) => !long.includes(name))
+  const short = names.filter((name) => !isLongName(name))
   const judgePlain = createWordJudge(sequence, step, { ...more, names: short })
   const judgeInName = createWordJudge(sequence, step, { ...more, names })
-  const marked = new WeakMap<Sentence, ReadonlySet<Word>>()
   return (word, sentence) => {
-    const readings = phonics.read(word.text)
-    const form = readings.heteronym ? findForm(word, sentence) : undefined
-    if (long.length === 0) return judgePlain(readings, form)
-    let inName = marked.get(sentence)
-    if (inName === undefined) {
-      const marks = markNames(sentence.words.map(({ text }) => text), long)
-      inName = new Set(sentence.words.filter((_, index) => marks[index]))
-      marked.set(sentence, inName)
-    }
-    return inName.has(word) ? judgeInName(readings, form) : judgePlain(readings, form)
+    const { spoken, isInName } = findSense(word, sentence)
+    return (isInName ? judgeInName : judgePlain)(phonics.read(word.text), spoken)
   }
 }
 
-function countFigures({ pages }: Story, judge: StoryContext['judge']): StoryFigures {
-  const toCounted = (sentence: Sentence): readonly CountedWord[] =>
-    sentence.words
-      .filter(({ form }) => form !== 'numeral')
-      .map((word) => ({ text: word.text, form: word.form, verdict: judge(word, sentence).verdict }))
-  const counted = pages.map(({ blocks }) => blocks.flatMap(({ sentences }) => sentences.flatMap(toCounted)))
-  const all = counted.flat()
-  return { pages: counted.map(toFigures), total: toFigures(all), different: toDifferentFigures(all) }
+function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge']): StoryFigures {
+  const toCounted = (use: WordUse, times: number): CountedWord => ({
+    text: use.text,
+    form: use.form,
+    verdict: judge(use.word, use.sentence).verdict,
+    times,
+  })
+  const all = uses.map((use) => toCounted(use, use.times))
+  const toPage = (counts: ReadonlyMap<WordUse, number>) => toFigures([...counts].map(([use, times]) => toCounted(use, times)))
+  return { pages: pages.map((page) => toPage(page.uses)), total: toFigures(all), different: toDifferentFigures(all) }
 }

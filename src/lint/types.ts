@@ -3,6 +3,7 @@
 import type { Accent } from '../phonics/types.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
+import type { StoryCount } from '../shelf/count.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
 import type { SwitchProblem } from './directives.ts'
 
@@ -22,9 +23,21 @@ export interface StoryContext {
   readonly frontMatter: Readonly<Record<string, unknown>>
   /** The verdict on a word of the story; the sentence chooses among the spoken forms of a heteronym. */
   judge(word: Word, sentence: Sentence): JudgedWord
+  /** How often each word runs and where it first stands. Counted once, when first asked for. */
+  count(): StoryCount
   /** Counted once, when first asked for. */
   figures(): StoryFigures
+  /** Words that earlier books of the shelf have used, as `toWordKey` writes them; undefined where there is no shelf. */
+  readonly earlierWords: ReadonlySet<string> | undefined
+  /** How well small children know a word; undefined where the program has no data on words. */
+  readonly familiarity: Familiarity | undefined
 }
+
+/**
+ * How well small children know a word: 3 on a list of words for grades 1 to 3, 2 for grade 4, 1 among the 6,000 most used, 0 on
+ * none; undefined for a word that the data does not hold.
+ */
+export type Familiarity = (word: string) => 0 | 1 | 2 | 3 | undefined
 
 /** Counts per page in order, over all running words, and over the different words. */
 export interface StoryFigures {

@@ -1,5 +1,6 @@
 // The figures of a page, a book or a shelf, counted from verdicts: one definition for every report.
 
+import { toStraight } from './apostrophe.ts'
 import type { Figures, Verdict } from './types.ts'
 
 /** A running word and its verdict. */
@@ -8,6 +9,13 @@ export interface CountedWord {
   /** As in the story: a `numeral` is not counted; a `foreign` word is a word that the child cannot read. */
   readonly form: 'word' | 'numeral' | 'foreign'
   readonly verdict: Verdict
+  /** How often it runs; 1 where nothing is said. */
+  readonly times?: number
+}
+
+/** The one answer to what makes two words of a story the same word: letter case and the shape of an apostrophe do not part them. */
+export function toWordKey(text: string): string {
+  return toStraight(text).toLowerCase()
 }
 
 /**
@@ -17,9 +25,9 @@ export interface CountedWord {
  */
 export function toFigures(words: Iterable<CountedWord>): Figures {
   const counts = { decodable: 0, sight: 0, name: 0, unreadable: 0 }
-  for (const { form, verdict } of words) {
+  for (const { form, verdict, times = 1 } of words) {
     if (form === 'numeral') continue
-    counts[form === 'foreign' ? 'unreadable' : verdict.kind]++
+    counts[form === 'foreign' ? 'unreadable' : verdict.kind] += times
   }
   const { decodable, sight, name: names, unreadable } = counts
   const total = decodable + sight + names + unreadable
@@ -41,9 +49,9 @@ export function toFigures(words: Iterable<CountedWord>): Figures {
 export function toDifferentFigures(words: Iterable<CountedWord>): Figures {
   const different = new Map<string, CountedWord>()
   for (const word of words) {
-    const key = word.text.toLowerCase().replace(/[’‘ʼ]/g, "'")
+    const key = toWordKey(word.text)
     const before = different.get(key)
-    if (before === undefined || isHarder(word.verdict, before.verdict)) different.set(key, word)
+    if (before === undefined || isHarder(word.verdict, before.verdict)) different.set(key, { ...word, times: 1 })
   }
   return toFigures(different.values())
 }

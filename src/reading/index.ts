@@ -1,7 +1,7 @@
 // The verdict on words and the figures counted from verdicts: what other folders may use.
 
 export { findOwner, isContraction } from './apostrophe.ts'
-export { type CountedWord, toDifferentFigures, toFigures } from './figures.ts'
+export { type CountedWord, toDifferentFigures, toFigures, toWordKey } from './figures.ts'
 export { createWordJudge, type WordJudge } from './judge-word.ts'
 export { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
 export { isAllowedName, markNames } from './names.ts'

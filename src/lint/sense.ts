@@ -1,0 +1,37 @@
+// What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
+
+import { findHeteronym } from '../phonics/heteronyms/table.ts'
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import { markNames } from '../reading/index.ts'
+import type { FindSense, Sense } from '../shelf/count.ts'
+import type { Sentence, Story, Word } from '../story/types.ts'
+import { createFormFinder } from './spoken-form.ts'
+
+const PLAIN: Sense = { spoken: undefined, isInName: false }
+
+/** Names of several words (`Old Ned`) count only where their words stand together. */
+export function isLongName(name: string): boolean {
+  return /\s/u.test(name.trim())
+}
+
+/** @param names the names that the story allows, as written */
+export function createSenseFinder(story: Story, names: readonly string[], tagger?: Tagger): FindSense {
+  const findForm = createFormFinder(story, tagger)
+  const long = names.filter(isLongName)
+  const marked = new WeakMap<Sentence, ReadonlySet<Word>>()
+  const isInName = (word: Word, sentence: Sentence): boolean => {
+    if (long.length === 0) return false
+    let inName = marked.get(sentence)
+    if (inName === undefined) {
+      const marks = markNames(sentence.words.map(({ text }) => text), long)
+      inName = new Set(sentence.words.filter((_, index) => marks[index]))
+      marked.set(sentence, inName)
+    }
+    return inName.has(word)
+  }
+  return (word, sentence) => {
+    const spoken = findHeteronym(word.text.toLowerCase()) === undefined ? undefined : findForm(word, sentence)
+    const inName = isInName(word, sentence)
+    return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
+  }
+}

@@ -1,0 +1,120 @@
+// The one count of a story's words: how often each runs, on which pages, and which are new. Rules, `shelf`, `match` and
+// `level` all stand on it.
+
+import { toWordKey } from '../reading/index.ts'
+import type { Sentence, Story, Word } from '../story/types.ts'
+
+/** What a place in a sentence adds to a word's letters: the spoken form that is meant, and whether a long name holds it. */
+export interface Sense {
+  /** As in `Reading.form`; undefined for a word with one spoken form, or where the sentence does not tell. */
+  readonly spoken: string | undefined
+  /** Whether it stands in an allowed name of several words. */
+  readonly isInName: boolean
+}
+
+export type FindSense = (word: Word, sentence: Sentence) => Sense
+
+/** Words that are judged alike: the same letters in the same sense. Holds the first place where they stand. */
+export interface WordUse extends Sense {
+  readonly key: string
+  /** As written: `The` and `the` are two uses of one word. */
+  readonly text: string
+  readonly form: 'word' | 'foreign'
+  readonly word: Word
+  readonly sentence: Sentence
+  /** Running words. */
+  readonly times: number
+}
+
+export interface PageCount {
+  readonly page: number
+  /** Running words by use, in order of first place. */
+  readonly uses: ReadonlyMap<WordUse, number>
+}
+
+export interface StoryCount {
+  readonly pages: readonly PageCount[]
+  /** In order of first place. */
+  readonly uses: readonly WordUse[]
+  /** Running words. Numerals are none, as in `toFigures`. */
+  readonly words: number
+}
+
+type Tally = { -readonly [Field in keyof WordUse]: WordUse[Field] }
+
+/** Walks a story once. */
+export function countStory({ pages }: Pick<Story, 'pages'>, findSense: FindSense): StoryCount {
+  const all = new Map<string, Tally>()
+  let words = 0
+  const counted = pages.map((page): PageCount => {
+    const uses = new Map<WordUse, number>()
+    for (const block of page.blocks) {
+      for (const sentence of block.sentences) {
+        for (const word of sentence.words) {
+          const use = findUse(word, sentence, findSense, all)
+          if (use === undefined) continue
+          use.times++
+          words++
+          uses.set(use, (uses.get(use) ?? 0) + 1)
+        }
+      }
+    }
+    return { page: page.number, uses }
+  })
+  return { pages: counted, uses: [...all.values()], words }
+}
+
+function findUse(word: Word, sentence: Sentence, findSense: FindSense, all: Map<string, Tally>): Tally | undefined {
+  const { text, form } = word
+  if (form === 'numeral') return undefined
+  const { spoken, isInName } = findSense(word, sentence)
+  const name = `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
+  const known = all.get(name)
+  if (known !== undefined) return known
+  const use = { key: toWordKey(text), text, form, spoken, isInName, word, sentence, times: 0 }
+  all.set(name, use)
+  return use
+}
+
+/** Different words with their running words, in order of first place. */
+export function toWordCounts({ uses }: Pick<StoryCount, 'uses'>): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  for (const { key, times } of uses) counts.set(key, (counts.get(key) ?? 0) + times)
+  return counts
+}
+
+/** A different word where the story first has it, and how often the story has it. */
+export interface DifferentWord {
+  readonly key: string
+  /** Its first place. */
+  readonly word: Word
+  /** All uses of it. */
+  readonly uses: readonly WordUse[]
+  readonly times: number
+}
+
+/** The different words in order of first place. */
+export function toDifferentWords({ uses }: Pick<StoryCount, 'uses'>): readonly DifferentWord[] {
+  const found = new Map<string, { key: string; word: Word; uses: WordUse[]; times: number }>()
+  for (const use of uses) {
+    const { key, word, times } = use
+    const known = found.get(key)
+    if (known === undefined) found.set(key, { key, word, uses: [use], times })
+    else {
+      known.uses.push(use)
+      known.times += times
+    }
+  }
+  return [...found.values()]
+}
+
+/**
+ * The one answer to what is new: a different word that neither the earlier books nor an earlier page has used.
+ * @param earlier what the readers have met in earlier books, as `toWordKey` writes it
+ */
+export function findNewWords(
+  count: Pick<StoryCount, 'uses'>,
+  earlier: ReadonlySet<string> = new Set(),
+): readonly DifferentWord[] {
+  return toDifferentWords(count).filter(({ key }) => !earlier.has(key))
+}
