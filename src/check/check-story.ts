@@ -12,7 +12,7 @@ import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
 import { isMissing, type Resources } from './resources.ts'
-import type { CheckedStory, UncheckedStory } from './result.ts'
+import type { FreshStory, UncheckedStory } from './result.ts'
 
 export interface CheckInput {
   /** As shown to people. */
@@ -41,7 +41,7 @@ export interface PreparedStory {
 }
 
 /** Never throws on what a person wrote: what cannot be checked comes back with its reasons. */
-export async function checkStory(input: CheckInput): Promise<CheckedStory | UncheckedStory> {
+export async function checkStory(input: CheckInput): Promise<FreshStory | UncheckedStory> {
   const prepared = await prepareStory(input)
   if ('failures' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
@@ -51,10 +51,11 @@ export async function checkStory(input: CheckInput): Promise<CheckedStory | Unch
     toMessage({ message, start, end, severity: 'warning', expected: [] }))
   return {
     path: input.path,
-    sequence: { name: sequence.name, title: sequence.title },
+    sequence: { name: sequence.name, title: sequence.title, asked: settings.sequence.value },
     step: { id: step, title: findStep(sequence, step)?.title ?? step },
     accent: context.accent,
     story,
+    options: toStoryOptions(settings),
     lines: createLines(input.source),
     figures: context.figures(),
     messages: [...told, ...unread, ...found].sort(compareMessages),

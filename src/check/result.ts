@@ -3,20 +3,34 @@
 import type { Problem } from '../config/index.ts'
 import type { Message, StoryFigures } from '../lint/types.ts'
 import type { Accent } from '../phonics/types.ts'
-import type { Story } from '../story/types.ts'
 import type { Lines } from '../story/lines.ts'
+import type { Page, Story, StoryOptions } from '../story/types.ts'
+
+/** What reports need of a story: plain values, so that a result can be kept in a file or come from another thread. */
+export interface StoryOutline {
+  readonly source: string
+  readonly pages: readonly Pick<Page, 'number' | 'start' | 'end'>[]
+}
 
 export interface CheckedStory {
   /** As shown to people. */
   readonly path: string
-  readonly sequence: { readonly name: string; readonly title: string }
+  /** `asked` is the name or path by which it was found. */
+  readonly sequence: { readonly name: string; readonly title: string; readonly asked: string }
   readonly step: { readonly id: string; readonly title: string }
   readonly accent: Accent
-  readonly story: Story
+  readonly story: StoryOutline
+  /** How the story was cut into pages and what of it was counted. */
+  readonly options: Required<StoryOptions>
   readonly lines: Lines
   readonly figures: StoryFigures
   /** In order of place. */
   readonly messages: readonly Message[]
+}
+
+/** A result with the whole story still at hand. */
+export interface FreshStory extends CheckedStory {
+  readonly story: Story
 }
 
 /** A story that could not be checked, and why, one line each. */
@@ -31,4 +45,4 @@ export interface CheckOutcome {
   readonly configProblems: readonly Problem[]
 }
 
-export const isChecked = (result: CheckedStory | UncheckedStory): result is CheckedStory => !('failures' in result)
+export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked => !('failures' in result)

@@ -1,0 +1,73 @@
+// The options of `check` as values that have been looked at.
+
+import type { Layer } from '../../config/index.ts'
+import type { Severity } from '../../lint/types.ts'
+import { findNearest } from '../../nearest.ts'
+
+/** As commander hands them over. */
+export interface CheckOptions {
+  readonly sequence?: string
+  readonly step?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly format?: readonly string[]
+  readonly output?: string
+  readonly stdinFilename?: string
+  readonly printConfig?: string
+  readonly failOn: string
+  readonly maxWarnings?: string
+  readonly quiet?: boolean
+}
+
+export const FORMATS = ['pretty', 'line', 'json'] as const
+export type Format = (typeof FORMATS)[number]
+
+/** A report that is wanted; without a file it goes to standard output. */
+export interface Wanted {
+  readonly format: Format
+  readonly file?: string
+}
+
+export interface CheckSettings {
+  readonly flags: Layer
+  readonly wanted: readonly Wanted[]
+  readonly failOn: Exclude<Severity, 'off'> | 'never'
+  readonly maxWarnings: number | undefined
+}
+
+/** Throws an error with a message for the person who gave a wrong value. */
+export function toCheckSettings(options: CheckOptions, flags: Layer): CheckSettings {
+  return { flags, wanted: toWanted(options), failOn: toFailOn(options.failOn), maxWarnings: toMaxWarnings(options.maxWarnings) }
+}
+
+/** `--format sarif=report.sarif` writes that report to the file; `--output` is the file of the one that names none. */
+function toWanted({ format = ['pretty'], output }: CheckOptions): Wanted[] {
+  const wanted = format.map((given) => {
+    const [name = '', ...file] = given.split('=')
+    const known = FORMATS.find((one) => one === name)
+    if (!known) throw new Error(toUnknownFormat(name))
+    return file.length === 0 ? { format: known } : { format: known, file: file.join('=') }
+  })
+  const open = wanted.filter(({ file }) => file === undefined)
+  if (open.length > 1) throw new Error(`Of several formats, all but one need a file: --format ${open[1]?.format}=FILE.`)
+  if (wanted.some(({ file }) => file === '')) throw new Error('--format NAME=FILE needs the name of a file after `=`.')
+  if (output === undefined) return wanted
+  if (open.length === 0) throw new Error('--output is not needed: each --format names its file.')
+  return wanted.map((one) => (one.file === undefined ? { ...one, file: output } : one))
+}
+
+function toUnknownFormat(name: string): string {
+  const nearest = findNearest(name, FORMATS)
+  return `There is no format \`${name}\`. ${nearest ? `Did you mean \`${nearest}\`?` : `There are ${FORMATS.join(', ')}.`}`
+}
+
+function toFailOn(given: string): CheckSettings['failOn'] {
+  if (given === 'error' || given === 'warning' || given === 'never') return given
+  throw new Error(`--fail-on is error, warning or never; this is \`${given}\`.`)
+}
+
+function toMaxWarnings(given: string | undefined): number | undefined {
+  if (given === undefined) return undefined
+  if (/^\d{1,9}$/.test(given)) return Number(given)
+  throw new Error(`--max-warnings is a whole number; this is \`${given}\`.`)
+}

@@ -1,0 +1,69 @@
+// The reports by name, each loaded when it is asked for, and where their text goes.
+
+import { resolve } from 'node:path'
+import type { Io } from '../io.ts'
+import { complain, toPaint, toWidth } from '../command.ts'
+import { toJsonReport } from '../../report/json.ts'
+import { toLineReport } from '../../report/line.ts'
+import { toPrettyStory, toSummary } from '../../report/pretty.ts'
+import type { Reporter, Result } from '../../report/reporter.ts'
+import { writeTextFile } from '../write.ts'
+import type { Format, Wanted } from './options.ts'
+
+/** A report on its way to where it is wanted. */
+export interface Printer {
+  /** Whether it writes to standard output while stories are being checked. */
+  readonly isLive: boolean
+  story(result: Result): void
+  /** False where its file could not be written. */
+  end(results: readonly Result[]): boolean
+}
+
+export async function createPrinter({ format, file }: Wanted, isQuiet: boolean, io: Io): Promise<Printer> {
+  const reporter = await createReporter(format, file === undefined, isQuiet, io)
+  if (file === undefined) {
+    return {
+      isLive: reporter.story !== undefined,
+      story: (result) => write(reporter.story?.(result) ?? '', io),
+      end(results) {
+        write(reporter.end(results), io)
+        return true
+      },
+    }
+  }
+  let text = ''
+  return {
+    isLive: false,
+    story: (result) => {
+      text += reporter.story?.(result) ?? ''
+    },
+    end(results) {
+      const written = writeTextFile(resolve(io.cwd, file), text + reporter.end(results), io, file)
+      if (!written.ok) complain(io, written.message)
+      return written.ok
+    },
+  }
+}
+
+function write(text: string, io: Io): void {
+  if (text !== '') io.stdout.write(text)
+}
+
+async function createReporter(format: Format, isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
+  switch (format) {
+    case 'pretty': return createPrettyReporter(isForScreen, isQuiet, io)
+    case 'line': return { end: toLineReport }
+    case 'json': return { end: (results) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
+  }
+}
+
+/** Shown story by story. When only errors are wanted, stories without any are passed over. */
+async function createPrettyReporter(isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
+  const { PLAIN } = await import('../../report/paint.ts')
+  const options = { width: isForScreen ? toWidth(io) : 80, paint: isForScreen ? await toPaint(io) : PLAIN }
+  const isShown = (result: Result): boolean => 'messages' in result && (!isQuiet || result.messages.length > 0)
+  return {
+    story: (result) => ('messages' in result && isShown(result) ? `${toPrettyStory(result, options)}\n` : ''),
+    end: (results) => (results.length > 0 && (!isQuiet || results.some(isShown)) ? toSummary(results, options) : ''),
+  }
+}
