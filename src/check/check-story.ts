@@ -1,34 +1,28 @@
 // One whole check of one story: settings → story → verdicts → rules, for the command line, the editor and every other door.
 
-import { type ConfigChain, type Layer, type Problem, readFrontMatter, resolveSettings, type Settings, type StorySettings, toProblemLine, toRuleSettings } from '../config/index.ts'
+import { type Problem, type Settings, type StorySettings, toProblemLine, toRuleSettings } from '../config/index.ts'
 import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import { isTaggerNeeded } from '../lint/spoken-form.ts'
-import type { Message, Rule, StoryContext } from '../lint/types.ts'
+import type { Message, StoryContext } from '../lint/types.ts'
 import { findNearest } from '../nearest.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
+import { createLines, type Story } from '../story/index.ts'
+import { readText, type TextInput, toStoryOptions } from './read-text.ts'
 import { isMissing, type Resources } from './resources.ts'
 import type { FreshStory, UncheckedStory } from './result.ts'
 
-export interface CheckInput {
-  /** As shown to people. */
-  readonly path: string
-  readonly source: string
-  /** The path that config files count from. */
-  readonly storyPath: string
-  readonly chain: ConfigChain
-  readonly flags: Layer
-  readonly rules: readonly Rule[]
+export { DEFAULT_SEQUENCE } from './read-text.ts'
+
+export interface CheckInput extends TextInput {
   readonly resources: Resources
   readonly reader?: ReaderExtra
+  /** What earlier books of the shelf have used, as `toWordKey` writes it. */
+  readonly earlierWords?: ReadonlySet<string>
 }
-
-/** The built-in sequence that is used where nothing names one. */
-export const DEFAULT_SEQUENCE = 'series'
 
 /** A story read and put before its rules, for whoever counts or lints it. */
 export interface PreparedStory {
@@ -65,13 +59,9 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
 /** Reads the story with the settings that hold for it. */
 export async function prepareStory(input: CheckInput): Promise<PreparedStory | UncheckedStory> {
   const fail = (...failures: string[]): UncheckedStory => ({ path: input.path, failures })
-  const first = readStory(input.source)
-  const obstacle = first.problems.find(({ code }) => code !== 'other-language')
-  if (obstacle) return fail(`${toPlace(input, obstacle.start)}: ${obstacle.message}`)
-  const own = await readFrontMatter({ path: input.path, text: input.source }, first.frontMatter, input.rules)
-  const settings = resolveSettings({
-    chain: input.chain, storyPath: input.storyPath, frontMatter: own.layer, flags: input.flags, rules: input.rules, defaultSequence: DEFAULT_SEQUENCE,
-  })
+  const read = await readText(input)
+  if ('failures' in read) return read
+  const { story, settings, own } = read
   const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
   if (isMissing(found)) return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
   const sequence = withSetting(found, settings)
@@ -80,11 +70,11 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   const step = findStep(sequence, asked)
   if (!step) return fail(toStepUnknown(input.path, asked, settings.step.origin, sequence))
 
-  const options = toStoryOptions(settings)
-  const story = isPlain(options) ? first : readStory(input.source, options)
-  const reader = { ...input.reader, sightWords: [...(input.reader?.sightWords ?? []), ...settings.sightWords.map(({ value }) => value)] }
+  const { earlierWords } = input
+  const { familiarity } = input.resources
   const reading = {
-    phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value), reader,
+    phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value),
+    reader: withSightWords(input.reader, settings), ...(earlierWords && { earlierWords }), ...(familiarity && { familiarity }),
   }
   const plain = createStoryContext(story, reading, own.raw)
   const context = isTaggerNeeded(story, plain)
@@ -93,13 +83,13 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   return { story, settings, own, sequence, step: step.id, context }
 }
 
-function toStoryOptions({ pages, countTitle, countHeadings }: Settings): Required<StoryOptions> {
-  return { pages: pages.value, countTitle: countTitle.value, countHeadings: countHeadings.value }
+/** The reader, with the sight words that the settings of the story add. */
+export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra {
+  return { ...reader, sightWords: [...(reader?.sightWords ?? []), ...settings.sightWords.map(({ value }) => value)] }
 }
 
-const isPlain = ({ pages, countTitle, countHeadings }: StoryOptions): boolean => pages === 'auto' && countTitle === true && countHeadings === true
-
-function withSetting(sequence: Sequence, settings: Settings): Sequence {
+/** The sequence as the settings of a story have it. */
+export function withSetting(sequence: Sequence, settings: Settings): Sequence {
   const reducedVowels = settings.reducedVowels.value
   return reducedVowels === undefined || reducedVowels === sequence.reducedVowels ? sequence : remember(sequence, reducedVowels)
 }
@@ -128,11 +118,6 @@ function toStepUnknown(path: string, step: string, origin: string, sequence: Seq
 }
 
 const toOrigin = (origin: string): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
-
-function toPlace(input: CheckInput, offset: number): string {
-  const { line, column } = createLines(input.source).toPoint(offset)
-  return `${input.path}:${line}:${column}`
-}
 
 /** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'

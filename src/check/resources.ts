@@ -1,5 +1,6 @@
 // What a check needs from outside: engines, sequences and the tagger, handed in so that the core reads no files itself.
 
+import type { Familiarity } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -15,6 +16,8 @@ export interface Resources {
   sequence(nameOrPath: string, accent: Accent | undefined): Promise<Sequence | MissingSequence>
   /** Loaded at the first sentence that needs it. */
   tagger(): Promise<Tagger>
+  /** How well small children know a word; without it, the rule that asks says nothing. */
+  readonly familiarity?: Familiarity
 }
 
 export const isMissing = (found: Sequence | MissingSequence): found is MissingSequence => 'problems' in found

@@ -1,0 +1,48 @@
+// Reads a story with the settings that hold for it, before anything is said about who reads it.
+
+import { type ConfigChain, type Layer, readFrontMatter, resolveSettings, type Settings, type StorySettings } from '../config/index.ts'
+import type { Rule } from '../lint/types.ts'
+import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
+import type { UncheckedStory } from './result.ts'
+
+export interface TextInput {
+  /** As shown to people. */
+  readonly path: string
+  readonly source: string
+  /** The path that config files count from. */
+  readonly storyPath: string
+  readonly chain: ConfigChain
+  readonly flags: Layer
+  readonly rules: readonly Rule[]
+}
+
+export interface ReadText {
+  readonly story: Story
+  readonly settings: Settings
+  /** The story's own front matter. */
+  readonly own: StorySettings
+}
+
+/** The built-in sequence that is used where nothing names one. */
+export const DEFAULT_SEQUENCE = 'series'
+
+/** Never throws on what a person wrote: a text that cannot be read comes back with its reasons. */
+export async function readText(input: TextInput): Promise<ReadText | UncheckedStory> {
+  const first = readStory(input.source)
+  const obstacle = first.problems.find(({ code }) => code !== 'other-language')
+  if (obstacle) {
+    const { line, column } = createLines(input.source).toPoint(obstacle.start)
+    return { path: input.path, failures: [`${input.path}:${line}:${column}: ${obstacle.message}`] }
+  }
+  const { chain, storyPath, flags, rules } = input
+  const own = await readFrontMatter({ path: input.path, text: input.source }, first.frontMatter, rules)
+  const settings = resolveSettings({ chain, storyPath, frontMatter: own.layer, flags, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const options = toStoryOptions(settings)
+  return { story: isPlain(options) ? first : readStory(input.source, options), settings, own }
+}
+
+export function toStoryOptions({ pages, countTitle, countHeadings }: Settings): Required<StoryOptions> {
+  return { pages: pages.value, countTitle: countTitle.value, countHeadings: countHeadings.value }
+}
+
+const isPlain = ({ pages, countTitle, countHeadings }: StoryOptions): boolean => pages === 'auto' && countTitle === true && countHeadings === true
