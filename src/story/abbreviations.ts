@@ -29,6 +29,14 @@ export function toStopKind(value: string): StopKind {
   return /^[A-HJ-Z]$/.test(value) ? 'initial' : 'word'
 }
 
+const allKept = [...titles, ...tails, ...leads].map((it) => it.replaceAll('.', '\\.'))
+const anyKept = new RegExp(`(?<![A-Za-z])(?:[A-Za-z]|${allKept.join('|')})\\.`, 'i')
+
+/** Whether a text may hold a word that keeps its full stop. */
+export function mayKeepStop(text: string): boolean {
+  return anyKept.test(text)
+}
+
 /** Whether a text ends in a word that keeps its full stop. */
 export function endsInTitle(text: string): boolean {
   const word = /[\p{L}.]+$/u.exec(text.slice(-12))?.[0] ?? ''

@@ -2,9 +2,9 @@
 
 import type { Paragraph } from 'nlcst'
 import { ParseEnglish } from 'parse-english'
+import { endsInTitle, mayKeepStop } from './abbreviations.ts'
 import type { Lines } from './lines.ts'
 import { mendParagraph } from './mend.ts'
-import { endsInTitle } from './abbreviations.ts'
 import type { TextMap } from './text-map.ts'
 import { tokenize } from './tokens.ts'
 
@@ -16,6 +16,9 @@ const longest = 6000
  * third of its time.
  */
 const hasInnerMark = /['’&\-/@=_·‐‑‧\u00AD]|[.:?][\p{L}\p{M}\p{N}]/u
+
+/** `The cat sat. Did it sit?`: each stop ends a sentence, and the parser's steps that join sentences change nothing. */
+const isPlain = /^[A-Za-z](?:[A-Za-z, ]|\n(?!\n)|[.!?](?=$|[ \n][A-Z]))*$/
 
 /**
  * The sentences of a block, and the white space between them. Nodes get their places in the source where `lines` are
@@ -36,11 +39,30 @@ export function parseEnglish(map: TextMap, lines?: Lines): Paragraph {
 
 function parsePart(map: TextMap, from: number, to: number, lines?: Lines): Paragraph {
   const parser = new ParseEnglish()
-  if (!hasInnerMark.test(map.text)) parser.tokenizeSentencePlugins = []
+  const text = map.text.slice(from, to)
   parser.tokenize = () => tokenize(map, from, to, lines)
-  const paragraph = parser.tokenizeParagraph(' ')
-  mendParagraph(paragraph)
+  if (!hasInnerMark.test(text)) parser.tokenizeSentencePlugins = []
+  const isShort = isPlain.test(text) && !mayKeepStop(text)
+  if (isShort) parser.tokenizeParagraphPlugins = [liftSpace]
+  const paragraph = parser.tokenizeParagraph(text)
+  if (!isShort) mendParagraph(paragraph)
   return paragraph
+}
+
+/** White space between sentences stands beside them, not in them. */
+function liftSpace(paragraph: Paragraph): void {
+  const children: Paragraph['children'] = []
+  for (const sentence of paragraph.children) {
+    if (sentence.type !== 'SentenceNode') continue
+    const [first, second] = sentence.children
+    if (first?.type === 'WhiteSpaceNode') {
+      children.push(first)
+      sentence.children.shift()
+      if (sentence.position && second?.position) sentence.position.start = second.position.start
+    }
+    if (sentence.children.length > 0) children.push(sentence)
+  }
+  paragraph.children = children
 }
 
 /** Where the next part ends: after a sentence, else at white space, else anywhere. */

@@ -37,7 +37,7 @@ export interface Outline {
 }
 
 /** Parses a stretch of Markdown that the first parse took for HTML. */
-export type Reparse = (text: string, base: number) => readonly ParsedPiece[]
+export type Reparse = (text: string, base: number) => Iterable<ParsedPiece>
 
 interface Walk {
   readonly source: string

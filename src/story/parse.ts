@@ -20,14 +20,15 @@ const hasCode = /^[ \t>*+-]*(?:`{3}|~{3})/m
 const hasRawHtml = /<(?:script|pre|style|textarea|[?!](?!--))/i
 const hasDefinition = /^[ \t>*+-]*\[[^\]]+\]:/m
 
-/** Parse Markdown. Throws what the parser throws. */
-export function parseMarkdown(source: string, base = 0): ParsedPiece[] {
-  return toPieceStarts(source).map((start, index, starts) => {
+/** Parse Markdown, piece by piece as they are asked for, so that only one tree is held. Throws what the parser throws. */
+export function* parseMarkdown(source: string, base = 0): Generator<ParsedPiece> {
+  const starts = toPieceStarts(source)
+  for (const [index, start] of starts.entries()) {
     const text = source.slice(start, starts[index + 1] ?? source.length)
     // The parser drops a byte order mark without counting it.
     const mark = text.startsWith('\uFEFF') ? 1 : 0
-    return { root: processor.parse(text), base: base + start + mark }
-  })
+    yield { root: processor.parse(text), base: base + start + mark }
+  }
 }
 
 /**

@@ -33,7 +33,7 @@ function outlineSource(source: string): Outline {
 }
 
 /** The outline of a source that has been parsed already. */
-export function outlinePieces(source: string, pieces: readonly ParsedPiece[]): Outline {
+export function outlinePieces(source: string, pieces: Iterable<ParsedPiece>): Outline {
   const outline = createOutline()
   for (const piece of pieces) addToOutline(outline, source, piece, parseMarkdown)
   return outline
@@ -41,7 +41,7 @@ export function outlinePieces(source: string, pieces: readonly ParsedPiece[]): O
 
 export interface BuiltStory {
   readonly story: Story
-  /** The parsed sentences of each block that is read, in order of place. */
+  /** The parsed sentences of each block that is read, in order of place; none where no `lines` were given. */
   readonly paragraphs: readonly Paragraph[]
 }
 
@@ -62,7 +62,7 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
     const paragraph = parseEnglish(piece.map, lines)
     const block = toBlock(kind, piece.map, paragraph, piece, page)
     if (isTitle) title = block
-    if (isCounted) paragraphs.push(paragraph)
+    if (isCounted && lines) paragraphs.push(paragraph)
     return isCounted ? [block] : []
   }
   const pages: Page[] = cut.pages.map(({ start, end, pieces }, index) => {

@@ -31,7 +31,7 @@ describe('large sources', () => {
     const source = 'A hen hid.\n\n'.repeat(20_000_000 / 12)
     const start = performance.now()
     const [problem] = readStory(source).problems
-    expect(performance.now() - start).toBeLessThan(1000)
+    expect(performance.now() - start).toBeLessThan(5000)
     expect(problem).toMatchObject({ code: 'too-large', start: maxLength, end: source.length })
     expect(problem?.message).toContain('20 million')
   })
@@ -75,7 +75,7 @@ describe('deep nesting', () => {
   ])('%s', (_, source) => {
     const start = performance.now()
     expect(codes(`A hen hid.\n\n${source}\n`)).toEqual(['too-deep'])
-    expect(performance.now() - start).toBeLessThan(1000)
+    expect(performance.now() - start).toBeLessThan(5000)
   })
 
   it.each([
