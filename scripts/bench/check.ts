@@ -36,7 +36,7 @@ export function createChecker(): (stories: readonly Story[]) => Promise<number> 
 
 /** The stock parse: remark-parse, the stock bridge, the parser of retext-english. */
 async function parseOnly(stories: readonly Story[]): Promise<void> {
-  const processor = unified().use(remarkParse).use(remarkRetext, { Parser: ParseEnglish } as never)
+  const processor = unified().use(remarkParse).use(remarkRetext, ParseEnglish as never)
   for (const { text } of stories) await processor.run(processor.parse(text), { value: text } as never)
 }
 

@@ -1,45 +1,48 @@
-// A plain check of one file loads neither the matcher of patterns, nor that of ignore files, nor the YAML parser.
+// What a plain check of one file loads: neither the matcher of patterns nor that of ignore files, no full YAML, no tagger, no colours.
+// Seen from outside: the real program, with a hook that notes which parts of it are read.
 
+import { spawnSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll, expect, it, vi } from 'vitest'
-import { findStories } from '../../src/cli/files.ts'
-import { createTextReader } from '../../src/cli/read.ts'
-import { createConfigFinder, readFrontMatter } from '../../src/config/index.ts'
+import { fileURLToPath } from 'node:url'
+import { afterAll, expect, it } from 'vitest'
 import { createWorld } from './io.ts'
 
-const loaded = vi.hoisted(() => [] as string[])
-vi.mock('tinyglobby', async (original) => {
-  loaded.push('tinyglobby')
-  return original()
-})
-vi.mock('ignore', async (original) => {
-  loaded.push('ignore')
-  return original()
-})
-vi.mock('yaml', async (original) => {
-  loaded.push('yaml')
-  return original()
-})
+const CLI = fileURLToPath(new URL('../../dist/cli.cjs', import.meta.url))
+const TRACE = `
+const { Module } = require('node:module')
+const { appendFileSync } = require('node:fs')
+const load = Module._load
+Module._load = function (name, ...rest) {
+  const part = /parts\\/([\\w-]+)\\.cjs$/.exec(name)
+  if (part) appendFileSync(process.env.TRACE_FILE, part[1] + '\\n')
+  return load.call(this, name, ...rest)
+}`
 
-const world = createWorld({ 'hen.md': 'A hen.', 'battledore.yaml': 'step: pink-1\nnames:\n  - Tam\n' })
+const world = createWorld({
+  'hen.md': '---\nstep: pink-4\n---\n\nA hen.\n',
+  'odd.md': '---\nstep: pink-4\nrules: { no-untaught-mark: off }\n---\n\nA hen.\n',
+  'battledore.yaml': 'names:\n  - Tam\n',
+  'trace.cjs': TRACE,
+})
 afterAll(world.remove)
 
-it('loads each only when it is needed', async () => {
-  const { io, cwd } = world
-  expect((await findStories(['hen.md'], io)).files).toHaveLength(1)
-  expect((await findStories(['.'], io)).files).toHaveLength(1)
-  const finder = createConfigFinder(createTextReader(io), [])
-  expect((await finder.findFor(join(cwd, 'hen.md'))).folders).toHaveLength(1)
-  const readValue = (value: string) =>
-    readFrontMatter({ path: 'hen.md', text: `---\n${value}---\n` }, { start: 0, end: 0, value, valueStart: 4 }, [])
-  expect((await readValue('step: pink-1\n')).layer.step?.value).toBe('pink-1')
-  expect(loaded).toEqual([])
+function toLoaded(...args: string[]): string[] {
+  world.write({ 'trace.txt': '' })
+  const { status, stderr } = spawnSync(process.execPath, ['--require', join(world.cwd, 'trace.cjs'), CLI, 'check', ...args, '--format', 'line'], {
+    cwd: world.cwd, encoding: 'utf8', env: { ...process.env, TRACE_FILE: join(world.cwd, 'trace.txt') },
+  })
+  expect(stderr).toBe('')
+  expect(status).toBeLessThan(2)
+  return [...new Set(readFileSync(join(world.cwd, 'trace.txt'), 'utf8').split('\n').filter((name) => name !== ''))]
+}
 
-  await findStories(['*.md'], io)
-  expect(loaded).toEqual(['tinyglobby'])
-  await readValue('rules: {}\n')
-  expect(loaded).toEqual(['tinyglobby', 'yaml'])
+it('loads each rare part only when it is needed', () => {
+  const rare = ['tinyglobby', 'ignore', 'full-yaml', 'tagger', 'compromise-two', 'chalk', 'load']
+  const toRare = (...args: string[]) => toLoaded(...args).filter((name) => rare.includes(name))
+  expect(toRare('hen.md')).toEqual([])
+  expect(toRare('*.md')).toContain('tinyglobby')
+  expect(toRare('odd.md')).toEqual(['full-yaml'])
   world.write({ '.gitignore': 'x\n' })
-  await findStories(['hen.md'], io)
-  expect(loaded).toEqual(['tinyglobby', 'yaml', 'ignore'])
+  expect(toRare('hen.md')).toEqual(['ignore'])
 })
