@@ -1,0 +1,102 @@
+// Checks stories for as long as a watcher or an editor runs, and notices when a config or a sequence has changed.
+
+import { resolve, sep } from 'node:path'
+import { rules } from '../../rules/index.ts'
+import { type CheckInput, checkStory, type PreparedStory, prepareStory } from '../check/check-story.ts'
+import type { Resources } from '../check/resources.ts'
+import type { CheckedStory, UncheckedStory } from '../check/result.ts'
+import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
+import type { Io } from './io.ts'
+import { createTextReader } from './read.ts'
+import { createResources, isSequencePath } from './resources.ts'
+
+export interface AskedStory {
+  /** As shown to people. */
+  readonly path: string
+  /** Absolute, with forward slashes. */
+  readonly storyPath: string
+  readonly source: string
+}
+
+export interface Checker {
+  /** Undefined where a config leaves the story out. */
+  check(story: AskedStory): Promise<CheckedStory | UncheckedStory | undefined>
+  /** The story before its rules. */
+  prepare(story: AskedStory): Promise<PreparedStory | UncheckedStory>
+  /** Throws an error with a clear message for a config that cannot be read. */
+  findChain(storyPath: string): Promise<ConfigChain>
+  readonly resources: Resources
+  /** Configs and sequences asked for so far, whether they are there or not. */
+  sources(): readonly string[]
+  /** Forgets all settings where a source has changed, and says whether it did. */
+  refresh(): boolean
+}
+
+export interface CheckerOptions {
+  readonly flags?: Layer
+  /** The one config file to use, as given. */
+  readonly config?: string | undefined
+}
+
+export function createChecker(io: Io, { flags = {}, config }: CheckerOptions = {}): Checker {
+  const base = createResources(io)
+  const stamps = new Map<string, string>()
+  let sequences = base
+  let configs = createConfigs()
+
+  function note(path: string): void {
+    if (!stamps.has(path)) stamps.set(path, toStamp(path, io))
+  }
+  function createConfigs(): ConfigFinder {
+    const read = createTextReader(io)
+    const noted = (path: string) => {
+      note(path)
+      return read(path)
+    }
+    const only = config === undefined ? {} : { only: toSlashes(resolve(io.cwd, config)) }
+    return createConfigFinder(noted, rules, { ...only, show: (path) => toShown(path, io) })
+  }
+  const resources: Resources = {
+    ...base,
+    sequence: (name, accent) => {
+      if (isSequencePath(name)) note(resolve(io.cwd, name))
+      return sequences.sequence(name, accent)
+    },
+  }
+  const toInput = (story: AskedStory, chain: ConfigChain): CheckInput => ({ ...story, chain, flags, rules, resources })
+
+  return {
+    resources,
+    findChain: (storyPath) => configs.findFor(storyPath),
+    async check(story) {
+      const chain = await configs.findFor(story.storyPath)
+      return findIgnoring(chain, story.storyPath) ? undefined : checkStory(toInput(story, chain))
+    },
+    prepare: async (story) => prepareStory(toInput(story, await configs.findFor(story.storyPath))),
+    sources: () => [...stamps.keys()],
+    refresh() {
+      if (![...stamps].some(([path, stamp]) => toStamp(path, io) !== stamp)) return false
+      stamps.clear()
+      sequences = createResources(io)
+      configs = createConfigs()
+      return true
+    },
+  }
+}
+
+/** Changes whenever the file does; empty where there is none. */
+export function toStamp(path: string, io: Io): string {
+  try {
+    const status = io.fs.statSync(path, { throwIfNoEntry: false })
+    return status ? `${status.mtimeMs}:${status.size}:${status.ino}` : ''
+  } catch {
+    return ''
+  }
+}
+
+export const toSlashes = (path: string): string => path.replaceAll(sep, '/')
+
+export function toShown(path: string, io: Io): string {
+  const folder = `${toSlashes(io.cwd)}/`
+  return path.startsWith(folder) ? path.slice(folder.length) : path
+}

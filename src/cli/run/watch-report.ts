@@ -1,0 +1,56 @@
+// What a watcher prints: for each story and each config, one begin line, its problems, one end line.
+
+import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
+import { type ConfigChain, type Problem, toProblemLine } from '../../config/index.ts'
+import { toLineReport } from '../../report/line.ts'
+import { toPrettyStory } from '../../report/pretty.ts'
+import { toCount, toPrintable } from '../../report/text.ts'
+import { toPaint, toWidth } from '../command.ts'
+import type { Io } from '../io.ts'
+
+export interface WatchReport {
+  story(result: CheckedStory | UncheckedStory): void
+  /** Takes back what was said of a file. */
+  clear(path: string): void
+  /** Told only when what is wrong with a config has changed. */
+  configs(chain: ConfigChain): void
+}
+
+export async function createWatchReport(format: 'pretty' | 'line', io: Io): Promise<WatchReport> {
+  const pretty = format === 'pretty' ? { width: toWidth(io), paint: await toPaint(io) } : undefined
+  const told = new Map<string, string>()
+  const print = (path: string, text: string, count: number): void => io.stdout.write(toRun(path, text, count))
+  const toText = (checked: CheckedStory): string => (pretty ? `${toPrettyStory(checked, pretty)}\n` : toLineReport([checked]))
+  return {
+    story(result) {
+      if (isChecked(result)) print(result.path, toText(result), result.messages.length)
+      else print(result.path, toFailureLines(result), result.failures.length)
+    },
+    clear: (path) => print(path, '', 0),
+    configs(chain) {
+      for (const [path, problems] of toProblemsByFile(chain, [...told.keys()].filter((path) => !io.fs.existsSync(path)))) {
+        const text = problems.map((problem) => `${toProblemLine(problem)} [config]\n`).join('')
+        if (text === (told.get(path) ?? '')) continue
+        told.set(path, text)
+        print(path, text, problems.length)
+      }
+    },
+  }
+}
+
+/** One run over one file, as the tasks of `battledore init` read it. */
+export function toRun(path: string, text: string, count: number): string {
+  return `checking ${toPrintable(path)}\n${text}done: ${toCount(count, 'problem')}, watching\n`
+}
+
+function toFailureLines({ path, failures }: UncheckedStory): string {
+  return failures.map((failure) => `${toPrintable(path)}:1:1-1:1: error: ${toPrintable(failure)} [not-checked]\n`).join('')
+}
+
+/** Every config of the chain, those without problems too, and those that have gone. */
+function toProblemsByFile({ folders, problems }: ConfigChain, gone: readonly string[]): Map<string, Problem[]> {
+  const paths = folders.flatMap(({ files }) => files.map(({ source }) => source.path))
+  const byFile = new Map<string, Problem[]>([...gone, ...paths].map((path) => [path, []]))
+  for (const problem of problems) byFile.set(problem.path, [...(byFile.get(problem.path) ?? []), problem])
+  return byFile
+}

@@ -1,0 +1,134 @@
+// `battledore check --watch`: checks everything once, then what changes, with a begin and an end line for each story.
+//
+// An editor clears its marks of the one story that a begin line names, and sets those it reads before the end line.
+
+import type { CheckedStory, UncheckedStory } from '../../check/result.ts'
+import type { Layer } from '../../config/index.ts'
+import { type Checker, createChecker, toSlashes, toStamp } from '../checker.ts'
+import { complain, type ExitCode } from '../command.ts'
+import { findStories, type StoryFile } from '../files.ts'
+import type { Io } from '../io.ts'
+import { readTextFile } from '../read.ts'
+import { STORY_NAME } from '../walk.ts'
+import { watchFiles } from './watch-files.ts'
+import { createQueue } from './watch-queue.ts'
+import { createWatchReport, type WatchReport } from './watch-report.ts'
+
+export interface WatchOptions {
+  /** The reports asked for. */
+  readonly format: readonly { readonly format: string; readonly file?: string }[]
+  readonly config?: string | undefined
+}
+
+/** Milliseconds until a file is looked at once more: watching leaves out a save that follows another at once. */
+const LOOK_AGAIN = 80
+
+/** Ends when `signal` says so; else with the process. */
+export async function watch(
+  given: readonly string[],
+  { format: [wanted, ...more], config }: WatchOptions,
+  flags: Layer,
+  io: Io,
+  signal?: AbortSignal,
+): Promise<ExitCode> {
+  if (given.includes('-')) return refuse('--watch needs files or folders: standard input cannot be watched.', io)
+  const format = wanted?.format ?? 'pretty'
+  if (format !== 'pretty' && format !== 'line') return refuse(`--watch prints --format pretty or line, not ${format}.`, io)
+  if (wanted?.file !== undefined || more.length > 0) return refuse('--watch prints one report, and not to a file.', io)
+  const found = await findStories(given, io)
+  for (const notice of found.notices) io.stderr.write(`${notice}\n`)
+  for (const problem of found.problems) complain(io, problem)
+  if (found.problems.length > 0) return 2
+  const report = await createWatchReport(format, io)
+  const shelf = createShelf(given, createChecker(io, { flags, config }), report, io)
+  return follow(given, shelf, io, signal)
+}
+
+function refuse(message: string, io: Io): ExitCode {
+  complain(io, message)
+  return 2
+}
+
+/** The stories that are watched, and what was last read of each. */
+interface Shelf {
+  /** Checks what these changes touch, all stories where they are settings. Gives the paths of the stories checked. */
+  update(changed: readonly string[]): Promise<readonly string[]>
+  /** Those of the stories that have changed since they were read. */
+  findChanged(paths: readonly string[]): readonly string[]
+  /** Settings that may lie outside the watched folders. */
+  sources(): readonly string[]
+}
+
+function createShelf(given: readonly string[], checker: Checker, report: WatchReport, io: Io): Shelf {
+  let stories = new Map<string, StoryFile>()
+  const read = new Map<string, string>()
+
+  async function list(): Promise<void> {
+    const before = stories
+    stories = new Map((await findStories(given, io)).files.map((file) => [toSlashes(file.file), file]))
+    for (const [path, { path: shown }] of before) if (!stories.has(path) && read.delete(path)) report.clear(shown)
+  }
+
+  async function checkOne(path: string, story: StoryFile): Promise<void> {
+    const wasRead = read.has(path)
+    read.set(path, toStamp(path, io))
+    const result = await toResult(path, story, checker, report, io)
+    if (result) report.story(result)
+    else if (read.delete(path) && wasRead) report.clear(story.path)
+  }
+
+  return {
+    async update(changed) {
+      const isWhole = checker.refresh() || stories.size === 0 || changed.some((path) => !STORY_NAME.test(path))
+      if (isWhole || changed.some((path) => !stories.has(path) || !io.fs.existsSync(path))) await list()
+      const due = isWhole ? [...stories.keys()] : changed
+      for (const path of due) {
+        const story = stories.get(path)
+        if (story) await checkOne(path, story)
+      }
+      return due
+    },
+    findChanged: (paths) => paths.filter((path) => read.has(path) && toStamp(path, io) !== read.get(path)),
+    sources: () => checker.sources().filter((path) => io.fs.existsSync(path)),
+  }
+}
+
+async function toResult(
+  storyPath: string,
+  { file, path }: StoryFile,
+  checker: Checker,
+  report: WatchReport,
+  io: Io,
+): Promise<CheckedStory | UncheckedStory | undefined> {
+  try {
+    report.configs(await checker.findChain(storyPath))
+    const text = readTextFile(file, io, path)
+    return text.ok ? await checker.check({ path, storyPath, source: text.text }) : { path, failures: [text.message] }
+  } catch (error) {
+    return { path, failures: [error instanceof Error ? error.message : String(error)] }
+  }
+}
+
+async function follow(given: readonly string[], shelf: Shelf, io: Io, signal: AbortSignal | undefined): Promise<ExitCode> {
+  let tellEnd: (code: ExitCode) => void = () => undefined
+  const ended = new Promise<ExitCode>((end) => {
+    tellEnd = end
+  })
+  signal?.addEventListener('abort', () => tellEnd(0), { once: true })
+  const queue = createQueue(async (changed) => {
+    const checked = await shelf.update(changed)
+    files.add(shelf.sources())
+    // The timer must not keep a process alive that has nothing else to do.
+    setTimeout(() => queue.add(shelf.findChanged(checked)), LOOK_AGAIN).unref()
+  })
+  const onError = (error: unknown): void => {
+    complain(io, `Watching has stopped: ${error instanceof Error ? error.message : String(error)}`)
+    tellEnd(2)
+  }
+  const files = await watchFiles(given, io, (path) => queue.add([toSlashes(path)]), onError)
+  queue.add([toSlashes(io.cwd)])
+  const code = await ended
+  await files.close()
+  await queue.idle()
+  return code
+}
