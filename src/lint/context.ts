@@ -9,6 +9,7 @@ import type { Sequence } from '../sequence/types.ts'
 import { countStory, type FindSense, type StoryCount, type WordUse } from '../shelf/count.ts'
 import type { Story } from '../story/types.ts'
 import { createSenseFinder, isLongName } from './sense.ts'
+import { createNameTest, findSharedJudge } from './shared-judge.ts'
 import type { Familiarity, StoryContext, StoryFigures } from './types.ts'
 
 /** Who reads, and how words are said. */
@@ -60,16 +61,16 @@ export function createStoryContext(
   }
 }
 
-/** A name of several words counts only where its words stand together, so there is a judge with it and one without. */
+/** Words that are no names share their verdicts with other stories. A name of several words counts only where they stand together. */
 function createJudge(settings: ReadingSettings, findSense: FindSense): StoryContext['judge'] {
   const { phonics, sequence, step, reader, names = [] } = settings
-  const more = reader === undefined ? {} : { reader }
-  const short = names.filter((name) => !isLongName(name))
-  const judgePlain = createWordJudge(sequence, step, { ...more, names: short })
-  const judgeInName = createWordJudge(sequence, step, { ...more, names })
+  const judgePlain = findSharedJudge(phonics, sequence, step, reader)
+  const judgeName = createWordJudge(sequence, step, { ...(reader === undefined ? {} : { reader }), names })
+  const isShortName = createNameTest(names.filter((name) => !isLongName(name)))
   return (word, sentence) => {
     const { spoken, isInName } = findSense(word, sentence)
-    return (isInName ? judgeInName : judgePlain)(phonics.read(word.text), spoken)
+    const judge = isInName || isShortName(word.text) ? judgeName : judgePlain
+    return judge(phonics.read(word.text), spoken)
   }
 }
 

@@ -51,8 +51,9 @@ function fillPlaces(text: string, data: Readonly<Record<string, string | number>
   return text.replace(/\{(\w+)\}/gu, (place, name: string) => String(data[name] ?? place))
 }
 
+/** Most texts are fine as they are, and there is one for each word that cannot be read. */
 function toOneLine(text: string): string {
-  return text.replace(/\s+/gu, ' ').trim()
+  return /\s\s|[^\S ]|^\s|\s$/u.test(text) ? text.replace(/\s+/gu, ' ').trim() : text
 }
 
 /** The page that holds an offset; the first page for what stands before it, such as the front matter. */
