@@ -14,9 +14,13 @@ export type FormFinder = (word: Word, sentence: Sentence) => string | undefined
 
 export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {
   const findBefore = createLookBack(story)
+  const known = new Map<Word, string | undefined>()
   return (word, sentence) => {
+    if (known.has(word)) return known.get(word)
     const found = settleWord(word, sentence, { tagger, before: findBefore(sentence) })
-    return found.kind === 'settled' ? found.form : undefined
+    const form = found.kind === 'settled' ? found.form : undefined
+    known.set(word, form)
+    return form
   }
 }
 
@@ -38,7 +42,11 @@ export function isTaggerNeeded(story: Story, { judge }: Pick<StoryContext, 'judg
 
 function settleWord(word: Word, sentence: Sentence, options: SettleOptions) {
   const parts = toParts(sentence)
-  return settle(parts.map(({ text }) => text), parts.indexOf(word), options)
+  return settle(
+    parts.map(({ text }) => text),
+    parts.indexOf(word),
+    options,
+  )
 }
 
 function createLookBack(story: Story): (sentence: Sentence) => readonly (readonly string[])[] {
