@@ -17,11 +17,12 @@ export function toPath(issue: Issue): Path {
   return (issue.path ?? []).map((item) => (typeof item.key === 'number' ? item.key : String(item.key)))
 }
 
-export function toSchemaProblem(issue: Issue, source: Source): SequenceProblem {
+/** @param keysAt the keys that may stand at a place of the file */
+export function toSchemaProblem(issue: Issue, source: Source, keysAt: (path: Path) => readonly string[] = toKeysAt): SequenceProblem {
   const path = toPath(issue)
   const key = String(path.at(-1) ?? '')
   if (isUnknownKey(issue)) {
-    const known = toKeysAt(path)
+    const known = keysAt(path)
     const message = `Unknown key \`${key}\`. The keys here are ${known.join(', ')}`
     return source.problemAt(path, message, { atKey: true, suggestion: findNearest(key, known) })
   }

@@ -1,0 +1,35 @@
+// A reader as the rest of the program sees it.
+
+import type { ReaderExtra } from '../sequence/reader.ts'
+import type { Knowledge, Sequence } from '../sequence/types.ts'
+
+/** One child, or a group that is taught together. */
+export interface Reader {
+  readonly name: string
+  /** In the reader's accent. */
+  readonly sequence: Sequence
+  /** The name or path by which the sequence was asked for. */
+  readonly sequenceName: string
+  /** The id of the step that has been taught last. */
+  readonly step: string
+  /** What the reader knows beyond or short of the step. */
+  readonly extra: ReaderExtra
+  /** The sum of the step and the reader's own. */
+  readonly knowledge: Knowledge
+}
+
+/** A mistake in a reader file, at its place. Lines and columns from 1. */
+export interface ReaderProblem {
+  readonly line: number
+  readonly column: number
+  readonly message: string
+  /** The nearest valid form. */
+  readonly suggestion?: string
+}
+
+/** `reader` is undefined where the file is too broken to use. */
+export interface LoadedReader {
+  readonly reader: Reader | undefined
+  /** In order of place. */
+  readonly problems: readonly ReaderProblem[]
+}
