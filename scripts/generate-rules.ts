@@ -25,15 +25,20 @@ export async function toGeneratedFiles(): Promise<Readonly<Record<string, string
     ids.map(async (id) => ((await import(new URL(`${id}/index.ts`, FOLDER).href)) as { default: Rule }).default),
   )
   const pages = rules.map((rule) => [`${rule.id}/README.md`, toPage(rule)] as const)
-  return { 'README.md': toReadme(rules), 'index.ts': toIndex(ids), 'plugins.ts': toPlugins(ids), ...Object.fromEntries(pages) }
+  return {
+    'README.md': toReadme(rules),
+    'index.ts': toIndex(ids),
+    'plugins.ts': toPlugins(ids),
+    ...Object.fromEntries(pages),
+  }
 }
 
 function toIndex(ids: readonly string[]): string {
   return [
     `// ${NOTICE} All rules, sorted by id.`,
     '',
-    ...ids.map((id) => `import ${toName(id)} from './${id}/index.ts'`),
     "import type { Rule } from '../src/lint/types.ts'",
+    ...ids.map((id) => `import ${toName(id)} from './${id}/index.ts'`),
     '',
     `export const rules: readonly Rule[] = [\n${ids.map((id) => `  ${toName(id)},\n`).join('')}]`,
     '',
@@ -66,14 +71,20 @@ function toReadme(rules: readonly Rule[]): string {
     '',
     '| Rule | What it finds | By default |',
     '| --- | --- | --- |',
-    ...rules.map(({ id, summary, severity }) => `| [\`${id}\`](${id}/README.md) | ${summary.replaceAll('|', '\\|')} | ${severity} |`),
+    ...rules.map(
+      ({ id, summary, severity }) =>
+        `| [\`${id}\`](${id}/README.md) | ${summary.replaceAll('|', '\\|')} | ${severity} |`,
+    ),
     '',
   ].join('\n')
 }
 
 function toPage(rule: Rule): string {
   const page = readFileSync(new URL(`${rule.id}/README.md`, FOLDER), 'utf8')
-  return page.replace(/(^## Options\n\n)[\s\S]*?(\n\n## )/mu, (_, before, after) => before + toOptionsSection(rule) + after)
+  return page.replace(
+    /(^## Options\n\n)[\s\S]*?(\n\n## )/mu,
+    (_, before, after) => before + toOptionsSection(rule) + after,
+  )
 }
 
 /** What the page of a rule says about its options, as the rule's own data have it. */

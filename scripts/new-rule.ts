@@ -7,7 +7,8 @@ const ID = /^(?:no|max|min|require)(?:-[a-z]+)+$/u
 const id = process.argv[2] ?? ''
 const folder = new URL(`../rules/${id}/`, import.meta.url)
 
-if (!ID.test(id)) fail(`A rule's id begins with no-, max-, min- or require-, and has small letters: no-silly-hat. This is "${id}".`)
+if (!ID.test(id))
+  fail(`A rule's id begins with no-, max-, min- or require-, and has small letters: no-silly-hat. This is "${id}".`)
 if (existsSync(folder)) fail(`There is a rule ${id} already.`)
 
 mkdirSync(folder)

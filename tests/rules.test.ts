@@ -47,10 +47,13 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
     expect(Object.keys(rule.options).filter((name) => !used.includes(name))).toEqual([])
   })
 
-  test.each(examples.map((example) => [example.line, example] as const))('the example on line %i', async (_, example) => {
-    if (example.isProblem) expect(example.expected).toMatch(/^\d+:\d+-\d+:\d+ .+$/u)
-    expect(await run(rule, example)).toBe(example.isProblem ? example.expected : '')
-  })
+  test.each(examples.map((example) => [example.line, example] as const))(
+    'the example on line %i',
+    async (_, example) => {
+      if (example.isProblem) expect(example.expected).toMatch(/^\d+:\d+-\d+:\d+ .+$/u)
+      expect(await run(rule, example)).toBe(example.isProblem ? example.expected : '')
+    },
+  )
 })
 
 test('every folder of a rule is in the index, sorted, under its own name', () => {

@@ -29,7 +29,11 @@ export default defineRule({
         report({
           at: { start: first.start, end: last.end },
           messageId: 'long',
-          data: { page: page.number, found: toCount(sentences.length, 'sentence'), limit: toLimitText(allowed, story.step, isOwn) },
+          data: {
+            page: page.number,
+            found: toCount(sentences.length, 'sentence'),
+            limit: toLimitText(allowed, story.step, isOwn),
+          },
           reason: 'page-sentences',
           note: 'Move the sentences from here on to a new page.',
           page: page.number,

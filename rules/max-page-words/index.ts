@@ -29,7 +29,11 @@ export default defineRule({
         report({
           at: { start: first.start, end: last.end },
           messageId: 'long',
-          data: { page: page.number, found: toCount(words.length, 'word'), limit: toLimitText(allowed, story.step, isOwn) },
+          data: {
+            page: page.number,
+            found: toCount(words.length, 'word'),
+            limit: toLimitText(allowed, story.step, isOwn),
+          },
           reason: 'page-words',
           note: 'Move the words from here on to a new page.',
           page: page.number,

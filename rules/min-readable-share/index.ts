@@ -1,9 +1,9 @@
 // Too small a share of a page, or of the whole story, can be read at this step.
 
-import type { Figures } from '../../src/reading/types.ts'
-import type { Page, Range } from '../../src/story/types.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount } from '../../src/lint/wording.ts'
+import type { Figures } from '../../src/reading/types.ts'
+import type { Page, Range } from '../../src/story/types.ts'
 
 export default defineRule({
   id: 'min-readable-share',
@@ -14,7 +14,8 @@ export default defineRule({
       type: 'string',
       choices: ['readable', 'decodable'],
       default: 'readable',
-      description: 'What counts: `decodable` words only, or all that are `readable`, with sight words and allowed names.',
+      description:
+        'What counts: `decodable` words only, or all that are `readable`, with sight words and allowed names.',
     },
     of: {
       type: 'string',
@@ -42,13 +43,23 @@ export default defineRule({
       const words = toCount(figures.words, 'word')
       const wanted = Math.round(options.share * 1000) / 10
       const data = { what, counted, words, definition: options.definition, found, wanted }
-      report({ at, messageId: 'low', data, reason: 'share', note: 'Replace the words that are marked, the commonest first.', page })
+      report({
+        at,
+        messageId: 'low',
+        data,
+        reason: 'share',
+        note: 'Replace the words that are marked, the commonest first.',
+        page,
+      })
     }
     if (options.of === 'story') {
-      return { story: ({ pages }) => check(story.figures().total, 'The story', pages.map(findFirstBlock).find(Boolean), 1) }
+      return {
+        story: ({ pages }) => check(story.figures().total, 'The story', pages.map(findFirstBlock).find(Boolean), 1),
+      }
     }
     return {
-      page: (page) => check(story.figures().pages[page.number - 1], `Page ${page.number}`, findFirstBlock(page), page.number),
+      page: (page) =>
+        check(story.figures().pages[page.number - 1], `Page ${page.number}`, findFirstBlock(page), page.number),
     }
   },
 })

@@ -1,9 +1,9 @@
 // A word holds letters with a sound that the sequence never teaches for them.
 
-import type { Reason } from '../../src/reading/types.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { findSoundExample } from '../../src/lint/taught.ts'
 import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
+import type { Reason } from '../../src/reading/types.ts'
 
 export default defineRule({
   id: 'no-irregular-word',

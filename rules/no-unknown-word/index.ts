@@ -34,7 +34,12 @@ export default defineRule({
         const note = 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
         report({ ...body, messageId: 'guessed', data: { ...data, guess: toGuess(fault, story) }, note })
       } else {
-        report({ ...body, messageId: 'unreadable', data, note: 'Check the spelling, or list it under `names` if it is a name.' })
+        report({
+          ...body,
+          messageId: 'unreadable',
+          data,
+          note: 'Check the spelling, or list it under `names` if it is a name.',
+        })
       }
     },
   }),

@@ -1,7 +1,7 @@
 // A word that cannot be read has a capital in mid-sentence: most likely a name that nobody listed.
 
-import { defineRule } from '../../src/lint/rule.ts'
 import { toBareName } from '../../src/lint/names.ts'
+import { defineRule } from '../../src/lint/rule.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
 
 export default defineRule({

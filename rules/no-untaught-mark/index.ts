@@ -1,10 +1,10 @@
 // A mark of punctuation stands in the story before it is taught.
 
-import { findMarks } from '../../src/sequence/vocabulary.ts'
-import type { Mark } from '../../src/story/types.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { findStep } from '../../src/lint/taught.ts'
 import { toQuoted, toWhen } from '../../src/lint/wording.ts'
+import { findMarks } from '../../src/sequence/vocabulary.ts'
+import type { Mark } from '../../src/story/types.ts'
 
 export default defineRule({
   id: 'no-untaught-mark',

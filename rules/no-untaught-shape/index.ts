@@ -1,9 +1,9 @@
 // A word's consonants and vowels stand in an order that is not taught yet, as the two consonants that open `frog`.
 
-import type { Span, Unit } from '../../src/phonics/types.ts'
-import type { WordFault } from '../../src/lint/types.ts'
 import { defineRule } from '../../src/lint/rule.ts'
+import type { WordFault } from '../../src/lint/types.ts'
 import { toFaultReport, toLettersText, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
+import type { Span, Unit } from '../../src/phonics/types.ts'
 
 export default defineRule({
   id: 'no-untaught-shape',
@@ -34,7 +34,8 @@ export default defineRule({
 /** The longest run of consonants in the blamed syllable: the `fr` of `frog`, not its `g`. */
 function findCluster({ reason, judged }: WordFault): Span | undefined {
   const blamed = reason?.letters ?? []
-  const isBlamed = ({ spans }: Unit): boolean => blamed.some(([from, to]) => (spans[0]?.[0] ?? -1) >= from && (spans[0]?.[0] ?? to) < to)
+  const isBlamed = ({ spans }: Unit): boolean =>
+    blamed.some(([from, to]) => (spans[0]?.[0] ?? -1) >= from && (spans[0]?.[0] ?? to) < to)
   const runs: Unit[][] = [[]]
   for (const unit of judged?.verdict.reading?.units ?? []) {
     if (unit.vowel || !isBlamed(unit)) runs.push([])

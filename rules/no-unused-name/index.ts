@@ -1,9 +1,9 @@
 // A story allows a name that none of its pages holds.
 
-import { markNames } from '../../src/reading/index.ts'
-import type { FrontMatter, Range, Story } from '../../src/story/types.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
+import { markNames } from '../../src/reading/index.ts'
+import type { FrontMatter, Range, Story } from '../../src/story/types.ts'
 
 export default defineRule({
   id: 'no-unused-name',

@@ -7,8 +7,9 @@ import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { countStory, type FindSense, type StoryCount, type WordUse } from '../shelf/count.ts'
+import { isLongName } from '../shelf/names.ts'
 import type { Story } from '../story/types.ts'
-import { createSenseFinder, isLongName } from './sense.ts'
+import { createSenseFinder } from './sense.ts'
 import { createNameTest, findSharedJudge } from './shared-judge.ts'
 import type { Familiarity, StoryContext, StoryFigures } from './types.ts'
 
@@ -82,6 +83,7 @@ function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge'
     times,
   })
   const all = uses.map((use) => toCounted(use, use.times))
-  const toPage = (counts: ReadonlyMap<WordUse, number>) => toFigures([...counts].map(([use, times]) => toCounted(use, times)))
+  const toPage = (counts: ReadonlyMap<WordUse, number>) =>
+    toFigures([...counts].map(([use, times]) => toCounted(use, times)))
   return { pages: pages.map((page) => toPage(page.uses)), total: toFigures(all), different: toDifferentFigures(all) }
 }

@@ -1,10 +1,10 @@
 // Switches in comments: which messages they silence, and which of them say nothing or silence nothing.
 
 import type { Range, Story } from '../story/types.ts'
-import { findReach, isAbout, isInReach, isOverlapping, isRuleOf, isWord } from './switch-reach.ts'
 import type { Silenceable } from './switch-reach.ts'
-import { readSwitch } from './switch-syntax.ts'
+import { findReach, isAbout, isInReach, isOverlapping, isRuleOf, isWord } from './switch-reach.ts'
 import type { Argument, Switch, SwitchProblem } from './switch-syntax.ts'
+import { readSwitch } from './switch-syntax.ts'
 
 export type { Switch, SwitchProblem } from './switch-syntax.ts'
 

@@ -16,6 +16,8 @@ export function findChangeText(reason: Reason | undefined): string | undefined {
 
 /** The ending as a sequence writes it: `-ed`, `'s`. */
 export function toEnding(word: string, reason: Reason | undefined): string {
-  const plain = toLettersText(word, reason?.letters ?? []).toLowerCase().replace(/[’‘]/gu, "'")
+  const plain = toLettersText(word, reason?.letters ?? [])
+    .toLowerCase()
+    .replace(/[’‘]/gu, "'")
   return plain.startsWith("'") ? plain : `-${plain}`
 }

@@ -23,7 +23,9 @@ export function toMessage(
   further: readonly Fault[] = [],
 ): Message {
   const { at, word, letters = [] } = report
-  const note = [report.note, toFurtherNote(further, context, word?.text ?? '')].filter((part) => part !== undefined && part !== '').join(' ')
+  const note = [report.note, toFurtherNote(further, context, word?.text ?? '')]
+    .filter((part) => part !== undefined && part !== '')
+    .join(' ')
   return {
     rule: rule.id,
     severity,
@@ -44,7 +46,9 @@ export function toMessage(
 
 /** Orders messages by place; of two at one place, the wider one first. */
 export function compareMessages(left: Message, right: Message): number {
-  return left.start - right.start || right.end - left.end || (left.rule < right.rule ? -1 : Number(left.rule > right.rule))
+  return (
+    left.start - right.start || right.end - left.end || (left.rule < right.rule ? -1 : Number(left.rule > right.rule))
+  )
 }
 
 function fillPlaces(text: string, data: Readonly<Record<string, string | number>>): string {

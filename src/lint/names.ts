@@ -40,5 +40,7 @@ export function findLikelyNames(story: Story): ReadonlySet<string> {
 function isOpening(word: Word, index: number, sentence: Sentence): boolean {
   const before = sentence.words[index - 1]
   if (before === undefined) return true
-  return sentence.marks.some((mark) => mark.start >= before.end && mark.end <= word.start && !/^[,;-]$/u.test(mark.text))
+  return sentence.marks.some(
+    (mark) => mark.start >= before.end && mark.end <= word.start && !/^[,;-]$/u.test(mark.text),
+  )
 }

@@ -48,7 +48,9 @@ export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root>
 
 /** Many rules as one plugin, in one walk. */
 export function createPreset(rules: readonly Rule[]): Plugin<[PresetOptions?], Root> {
-  return (options = {}) => (tree, file) => tell(tree, file, rules, options.rules, options.reading)
+  return (options = {}) =>
+    (tree, file) =>
+      tell(tree, file, rules, options.rules, options.reading)
 }
 
 function tell(
@@ -60,7 +62,9 @@ function tell(
 ): void {
   const reading = given ?? file.data.battledore?.reading
   if (reading === undefined) {
-    throw new Error('Battledore needs to know who reads: put `readingPlugin` before the rules, or give `reading` in the options.')
+    throw new Error(
+      'Battledore needs to know who reads: put `readingPlugin` before the rules, or give `reading` in the options.',
+    )
   }
   // A tree by `storyPlugin` holds the story that it was made of; one by another parser holds sentences only.
   const story = tree.data?.story ?? storyFromTree(tree, String(file))

@@ -2,10 +2,10 @@
 
 import type { Sentence, Word } from '../story/types.ts'
 import { readSwitches } from './directives.ts'
-import { createFaultFinder } from './word-faults.ts'
 import { compareMessages, toMessage } from './message.ts'
 import { toOptions } from './settings.ts'
 import type { Fault, FaultCode, Message, Report, Rule, RuleListener, RuleSettings, StoryContext } from './types.ts'
+import { createFaultFinder } from './word-faults.ts'
 
 type FaultHandler = NonNullable<RuleListener['fault']>
 
@@ -19,6 +19,12 @@ interface Listeners {
   readonly story: readonly NonNullable<RuleListener['story']>[]
 }
 
+interface Outbox {
+  readonly messages: Message[]
+  /** The faults that the word in hand has beside the one that is being told. */
+  further: readonly Fault[]
+}
+
 interface Made {
   readonly rule: Rule
   readonly listener: RuleListener
@@ -29,45 +35,74 @@ interface Made {
  * Rules that are set to `off` are not made.
  * A word has one message at most from the rules that claim faults: the first fault that some rule speaks for.
  */
-export function runRules(context: StoryContext, rules: readonly Rule[], settings: RuleSettings = {}): readonly Message[] {
-  const messages: Message[] = []
-  let further: readonly Fault[] = []
-  const made = rules.flatMap((rule): readonly Made[] => {
+export function runRules(
+  context: StoryContext,
+  rules: readonly Rule[],
+  settings: RuleSettings = {},
+): readonly Message[] {
+  const outbox: Outbox = { messages: [], further: [] }
+  const made = makeRules(context, rules, settings, outbox)
+  const listeners = toListeners(made)
+  walk(context, listeners, createFaultTeller(context, listeners, outbox))
+  return applySwitches(context, rules, made, outbox.messages).sort(compareMessages)
+}
+
+function makeRules(
+  context: StoryContext,
+  rules: readonly Rule[],
+  settings: RuleSettings,
+  outbox: Outbox,
+): readonly Made[] {
+  return rules.flatMap((rule) => {
     const setting = settings[rule.id]
     const severity = setting?.severity ?? rule.severity
     if (severity === 'off') return []
     const report = (found: Report): void => {
-      messages.push(toMessage(rule, severity, found, context, further))
+      outbox.messages.push(toMessage(rule, severity, found, context, outbox.further))
     }
     return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
   })
-  const listeners = toListeners(made)
-  const findFaults = createFaultFinder(context)
+}
 
-  const tellFaults = (word: Word, sentence: Sentence): void => {
+/** Offers the faults of a word to the rules that claim them, until one of them says something. */
+function createFaultTeller(
+  context: StoryContext,
+  { faults: handlers }: Listeners,
+  outbox: Outbox,
+): (word: Word, sentence: Sentence) => void {
+  const findFaults = createFaultFinder(context)
+  return (word, sentence) => {
     const faults = findFaults(word, sentence)
     if (faults.length === 0) return
     const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
-    const told = messages.length
+    const told = outbox.messages.length
     for (const [index, fault] of faults.entries()) {
-      const handler = listeners.faults.get(fault.code)
+      const handler = handlers.get(fault.code)
       if (handler === undefined) continue
-      further = faults.slice(index + 1).filter(({ code }) => listeners.faults.has(code))
+      outbox.further = faults.slice(index + 1).filter(({ code }) => handlers.has(code))
       handler({ ...fault, word, sentence, judged })
-      if (messages.length > told) break
+      if (outbox.messages.length > told) break
     }
-    further = []
+    outbox.further = []
   }
-
-  walk(context, listeners, tellFaults)
-  return applySwitches(context, rules, made, messages).sort(compareMessages)
 }
 
 /** Leaves out what switches silence, and lets the rules on switches speak. They come last and cannot be silenced themselves. */
-function applySwitches(context: StoryContext, rules: readonly Rule[], made: readonly Made[], messages: Message[]): Message[] {
+function applySwitches(
+  context: StoryContext,
+  rules: readonly Rule[],
+  made: readonly Made[],
+  messages: Message[],
+): Message[] {
   if (context.story.comments.length === 0) return messages
-  const switches = readSwitches(context.story, rules.map(({ id }) => id))
-  const { kept, unused, problems } = switches.filter(messages.splice(0), made.map(({ rule }) => rule.id))
+  const switches = readSwitches(
+    context.story,
+    rules.map(({ id }) => id),
+  )
+  const { kept, unused, problems } = switches.filter(
+    messages.splice(0),
+    made.map(({ rule }) => rule.id),
+  )
   for (const problem of [...problems, ...unused]) {
     made.find(({ rule }) => rule.id === problem.rule)?.listener.switchProblem?.(problem)
   }

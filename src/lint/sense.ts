@@ -4,15 +4,11 @@ import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import { markNames } from '../reading/index.ts'
 import type { FindSense, Sense } from '../shelf/count.ts'
+import { isLongName } from '../shelf/names.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
 import { createFormFinder } from './spoken-form.ts'
 
 const PLAIN: Sense = { spoken: undefined, isInName: false }
-
-/** Names of several words (`Old Ned`) count only where their words stand together. */
-export function isLongName(name: string): boolean {
-  return /\s/u.test(name.trim())
-}
 
 /** @param names the names that the story allows, as written */
 export function createSenseFinder(story: Story, names: readonly string[], tagger?: Tagger): FindSense {
@@ -23,7 +19,10 @@ export function createSenseFinder(story: Story, names: readonly string[], tagger
     if (long.length === 0) return false
     let inName = marked.get(sentence)
     if (inName === undefined) {
-      const marks = markNames(sentence.words.map(({ text }) => text), long)
+      const marks = markNames(
+        sentence.words.map(({ text }) => text),
+        long,
+      )
       inName = new Set(sentence.words.filter((_, index) => marks[index]))
       marked.set(sentence, inName)
     }

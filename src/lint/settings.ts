@@ -49,7 +49,8 @@ export function readRuleSetting(
 
 function findOptionProblem(rule: Pick<Rule, 'id' | 'options'>, name: string, value: unknown): string | undefined {
   const spec = Object.hasOwn(rule.options, name) ? rule.options[name] : undefined
-  if (spec !== undefined) return isValue(spec, value) ? undefined : `\`${name}\` is ${toKind(spec)}; this is ${toText(value)}`
+  if (spec !== undefined)
+    return isValue(spec, value) ? undefined : `\`${name}\` is ${toKind(spec)}; this is ${toText(value)}`
   const nearest = findNearest(name, [...Object.keys(rule.options), 'severity'])
   return `\`${rule.id}\` has no option \`${name}\`${nearest === undefined ? '' : `; did you mean \`${nearest}\`?`}`
 }
@@ -82,7 +83,10 @@ function isMap(value: unknown): value is Readonly<Record<string, unknown>> {
 }
 
 function toList(words: readonly string[]): string {
-  return words.map((word) => `\`${word}\``).join(words.length > 2 ? ', ' : ' or ').replace(/, (?=[^,]*$)/u, ' or ')
+  return words
+    .map((word) => `\`${word}\``)
+    .join(words.length > 2 ? ', ' : ' or ')
+    .replace(/, (?=[^,]*$)/u, ' or ')
 }
 
 function toText(value: unknown): string {

@@ -72,13 +72,16 @@ export interface WordFault extends Fault {
 }
 
 /** The `{name}` places of a message text: `a {b} c {d}` has `'b' | 'd'`. */
-export type Places<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Places<Rest> : never
+export type Places<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | Places<Rest>
+  : never
 
 export type MessageTexts = Readonly<Record<string, string>>
 
 /** What a rule reports. The message id and the data that fills its places are checked when the rule is compiled. */
 export type Report<Texts extends MessageTexts = MessageTexts> = ReportBody &
-  { readonly [Id in keyof Texts & string]: { readonly messageId: Id } & ReportData<Places<Texts[Id]>> }[keyof Texts & string]
+  { readonly [Id in keyof Texts & string]: { readonly messageId: Id } & ReportData<Places<Texts[Id]>> }[keyof Texts &
+    string]
 
 type ReportData<Name extends string> = [Name] extends [never]
   ? { readonly data?: Readonly<Record<string, string | number>> }

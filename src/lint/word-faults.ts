@@ -44,7 +44,10 @@ function toReasonFaults(text: string, reasons: readonly Reason[]): readonly Faul
   const isNamed = reasons[0]?.code === 'sight-word-later' && isContraction(text)
   if (!isNamed) return reasons.map((reason) => ({ code: reason.code, reason }))
   const others = reasons.slice(1).filter(({ code }) => code !== 'contraction')
-  return reasons.slice(0, 1).concat(others).map((reason, index) => ({ code: index === 0 ? 'contraction' : reason.code, reason }))
+  return reasons
+    .slice(0, 1)
+    .concat(others)
+    .map((reason, index) => ({ code: index === 0 ? 'contraction' : reason.code, reason }))
 }
 
 function findCapitalFaults(text: string, taught: Capitals): readonly Fault[] {

@@ -36,7 +36,8 @@ export function toLimitText(allowed: number, step: string, isOwn: boolean): stri
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
 export function toWordNote({ judged, reason }: WordFault, context: StoryContext): string {
   const readableAt = judged?.readableAt ?? null
-  if (readableAt === null) return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
+  if (readableAt === null)
+    return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
   if (readableAt === context.step) return ''
   const whole = readableAt === reason?.taughtAt ? '' : ', where all of it is readable'
   return `Use another word, or keep this one for step ${readableAt}${whole}.`

@@ -34,7 +34,11 @@ const phonics: Phonics = {
 const TAUGHT = 'a=æ b=b d=d e=ɛ f=f g=g h=h i=ɪ m=m n=n o=ɒ r=r s=s t=t u=ʌ z=z'
 
 export const sequence = toSequence([
-  toStep('one', TAUGHT, { shapes: ['CVC', 'VC'], marks: ['.'], limits: { letters: 3, sentenceWords: 4, pageWords: 6, pageSentences: 2 } }),
+  toStep('one', TAUGHT, {
+    shapes: ['CVC', 'VC'],
+    marks: ['.'],
+    limits: { letters: 3, sentenceWords: 4, pageWords: 6, pageSentences: 2 },
+  }),
   toStep('two', 'ck=k', { capitals: 'first', sightWords: ['the'], marks: [',', '“', '”'], limits: { letters: 4 } }),
   toStep('three', '', { shapes: ['CCVC'], numerals: true }),
 ])

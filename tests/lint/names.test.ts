@@ -4,7 +4,7 @@ import { toStory } from './hand-made.ts'
 
 test.each([
   ['hen met Priya.', ['Priya']],
-  ['hen met Priya\'s hen.', ['Priya']],
+  ["hen met Priya's hen.", ['Priya']],
   ['Priya ran.', []],
   ['hen met Priya.\npriya ran.', []],
   ['hen met PRIYA.', []],

@@ -52,7 +52,10 @@ describe('a rule as a plugin', () => {
     const [message, ...others] = file.messages
     expect(others).toEqual([])
     expect(SOURCE.slice(SOURCE.indexOf('r**'), SOURCE.indexOf('.\n\nSid'))).toBe('r**ai**n')
-    expect(message?.place).toMatchObject({ start: { offset: SOURCE.indexOf('r**') }, end: { offset: SOURCE.indexOf('.\n\nSid') } })
+    expect(message?.place).toMatchObject({
+      start: { offset: SOURCE.indexOf('r**') },
+      end: { offset: SOURCE.indexOf('.\n\nSid') },
+    })
   })
 
   test('reads a tree of sentences that another parser made', () => {
@@ -75,7 +78,9 @@ describe('the preset', () => {
     const processor = pipeline().use(readingPlugin, reading).use(preset)
     processor.runSync(processor.parse(file), file)
     const expected = runRules(createStoryContext(readStory(SOURCE), reading), rules)
-    expect(file.messages.map(({ ruleId, reason }) => [ruleId, reason])).toEqual(expected.map(({ rule, message }) => [rule, message]))
+    expect(file.messages.map(({ ruleId, reason }) => [ruleId, reason])).toEqual(
+      expected.map(({ rule, message }) => [rule, message]),
+    )
     expect(file.messages.length).toBeGreaterThan(1)
   })
 

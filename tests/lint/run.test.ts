@@ -5,7 +5,11 @@ import { runRules } from '../../src/lint/run.ts'
 import type { Message, Rule, RuleSettings } from '../../src/lint/types.ts'
 import { toContext } from './hand-made.ts'
 
-function run(page: string | readonly string[], settings: RuleSettings = {}, more: Parameters<typeof toContext>[1] = {}): readonly Message[] {
+function run(
+  page: string | readonly string[],
+  settings: RuleSettings = {},
+  more: Parameters<typeof toContext>[1] = {},
+): readonly Message[] {
   const pages = typeof page === 'string' ? [page] : page
   return runRules(toContext(pages, more), rules, { 'min-readable-share': { severity: 'off' }, ...settings })
 }
@@ -20,7 +24,13 @@ describe('one word, one message', () => {
   test('the first fault speaks, the others go into its note', () => {
     const [message, ...others] = run('duck ran.')
     expect(others).toEqual([])
-    expect(message).toMatchObject({ rule: 'no-untaught-correspondence', word: 'duck', start: 0, end: 4, readableAt: 'two' })
+    expect(message).toMatchObject({
+      rule: 'no-untaught-correspondence',
+      word: 'duck',
+      start: 0,
+      end: 4,
+      readableAt: 'two',
+    })
     expect(message?.letters).toEqual([[2, 4]])
     expect(message?.letterRanges).toEqual([{ start: 2, end: 4 }])
     expect(message?.note).toBe('Use another word, or keep this one for step two. Also: 4 letters (at most 3 allowed).')
@@ -77,7 +87,9 @@ describe('messages', () => {
     const messages = run(['hen, ran, in bed, in bed.\nhen; duck.', 'the frog.'])
     expect(messages.map(({ start }) => start)).toEqual(messages.map(({ start }) => start).toSorted((a, b) => a - b))
     expect(messages.map(({ page }) => page)).toContain(2)
-    expect(runRules(toContext(['duck, frog.']), [...rules].reverse())).toEqual(runRules(toContext(['duck, frog.']), rules))
+    expect(runRules(toContext(['duck, frog.']), [...rules].reverse())).toEqual(
+      runRules(toContext(['duck, frog.']), rules),
+    )
   })
 
   test('carry the page of their rule', () => {
@@ -143,5 +155,17 @@ test('a listener is called in order of place, and the story last', () => {
     }),
   })
   runRules(toContext(['hen ran.', 'in']), [rule])
-  expect(calls).toEqual(['page 1', 'block', 'sentence', 'hen', 'ran', '.', 'page 2', 'block', 'sentence', 'in', 'story'])
+  expect(calls).toEqual([
+    'page 1',
+    'block',
+    'sentence',
+    'hen',
+    'ran',
+    '.',
+    'page 2',
+    'block',
+    'sentence',
+    'in',
+    'story',
+  ])
 })

@@ -23,7 +23,10 @@ test('options that are not given have their default', () => {
 test.each([
   ['off', { severity: 'off' }],
   [{ severity: 'warning' }, { severity: 'warning', options: {} }],
-  [{ severity: 'error', ducks: 4, kind: 'teal' }, { severity: 'error', options: { ducks: 4, kind: 'teal' } }],
+  [
+    { severity: 'error', ducks: 4, kind: 'teal' },
+    { severity: 'error', options: { ducks: 4, kind: 'teal' } },
+  ],
   [{ named: ['Zub'] }, { options: { named: ['Zub'] } }],
 ])('%j is read', (given, setting) => {
   expect(readRuleSetting(rule, given)).toEqual({ setting, problems: [] })

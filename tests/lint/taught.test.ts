@@ -2,10 +2,18 @@ import { expect, test } from 'vitest'
 import { findCapitalStep, findExample, findSoundExample, findStep } from '../../src/lint/taught.ts'
 import { toSequence, toStep } from '../reading/hand-made.ts'
 
-const taught = (letters: string, example: string, sound: string) => ({ letters, example, key: `${letters}=${sound}` as const })
+const taught = (letters: string, example: string, sound: string) => ({
+  letters,
+  example,
+  key: `${letters}=${sound}` as const,
+})
 const sequence = toSequence([
   toStep('one', '', { correspondences: [taught('e', 'bed', 'ɛ'), taught('ai', 'rain', 'eɪ')], capitals: 'first' }),
-  toStep('two', '', { correspondences: [taught('ay', 'day', 'eɪ'), taught('a', 'paper', 'eɪ')], capitals: 'all', numerals: true }),
+  toStep('two', '', {
+    correspondences: [taught('ay', 'day', 'eɪ'), taught('a', 'paper', 'eɪ')],
+    capitals: 'all',
+    numerals: true,
+  }),
 ])
 
 test('the example is the one by which the sequence teaches it', () => {
