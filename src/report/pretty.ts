@@ -3,6 +3,7 @@
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../reading/types.ts'
+import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
 
@@ -61,17 +62,6 @@ function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
     lines.push(...toMessageLines(group, checked, options), '')
   }
   return lines
-}
-
-function toGroups(messages: readonly Message[]): readonly (readonly Message[])[] {
-  const groups = new Map<string, Message[]>()
-  for (const message of messages) {
-    const key = `${message.page}\n${message.rule}\n${message.word?.toLowerCase() ?? ''}\n${message.message.toLowerCase()}`
-    const group = groups.get(key)
-    if (group) group.push(message)
-    else groups.set(key, [message])
-  }
-  return [...groups.values()]
 }
 
 function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { width, paint }: PrettyOptions): string[] {

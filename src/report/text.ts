@@ -61,6 +61,9 @@ export function toList(items: readonly string[], last = 'and'): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`
 }
 
+/** With a full stop, unless it ends with a mark of its own. */
+export const toSentence = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`)
+
 /** Makes control characters of a path or a text harmless on a terminal. */
 export function toPrintable(text: string): string {
   return text.replace(/[\u0000-\u001f\u007f-\u009f]/g, (character) => JSON.stringify(character).slice(1, -1))

@@ -17,9 +17,10 @@ export interface CheckOptions {
   readonly failOn: string
   readonly maxWarnings?: string
   readonly quiet?: boolean
+  readonly watch?: boolean
 }
 
-export const FORMATS = ['pretty', 'line', 'json'] as const
+export const FORMATS = ['pretty', 'line', 'json', 'github', 'sarif', 'junit', 'html'] as const
 export type Format = (typeof FORMATS)[number]
 
 /** A report that is wanted; without a file it goes to standard output. */

@@ -1,12 +1,14 @@
 // The reports by name, each loaded when it is asked for, and where their text goes.
 
-import { resolve } from 'node:path'
-import type { Io } from '../io.ts'
-import { complain, toPaint, toWidth } from '../command.ts'
+import { relative, resolve, sep } from 'node:path'
+import { rules } from '../../../rules/index.ts'
 import { toJsonReport } from '../../report/json.ts'
 import { toLineReport } from '../../report/line.ts'
 import { toPrettyStory, toSummary } from '../../report/pretty.ts'
 import type { Reporter, Result } from '../../report/reporter.ts'
+import { complain, toPaint, toWidth } from '../command.ts'
+import type { Io } from '../io.ts'
+import { VERSION } from '../version.ts'
 import { writeTextFile } from '../write.ts'
 import type { Format, Wanted } from './options.ts'
 
@@ -54,6 +56,10 @@ async function createReporter(format: Format, isForScreen: boolean, isQuiet: boo
     case 'pretty': return createPrettyReporter(isForScreen, isQuiet, io)
     case 'line': return { end: toLineReport }
     case 'json': return { end: (results) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
+    case 'github': return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
+    case 'sarif': return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION)
+    case 'junit': return (await import('../../report/junit.ts')).junitReporter
+    case 'html': return (await import('../../report/html/index.ts')).htmlReporter
   }
 }
 
@@ -65,5 +71,15 @@ async function createPrettyReporter(isForScreen: boolean, isQuiet: boolean, io: 
   return {
     story: (result) => ('messages' in result && isShown(result) ? `${toPrettyStory(result, options)}\n` : ''),
     end: (results) => (results.length > 0 && (!isQuiet || results.some(isShown)) ? toSummary(results, options) : ''),
+  }
+}
+
+/** Paths from the top of the checkout, wherever in it the check runs. */
+function toCheckoutPath({ cwd, env }: Io): (path: string) => string {
+  const top = env['GITHUB_WORKSPACE']
+  if (!top) return (path) => path
+  return (path) => {
+    const below = relative(top, resolve(cwd, path)).replaceAll(sep, '/')
+    return below.startsWith('../') ? path : below
   }
 }
