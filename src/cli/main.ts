@@ -4,11 +4,12 @@ import { Command, CommanderError } from 'commander'
 import { type CommandContext, complain, type ExitCode } from './command.ts'
 import { addCheck } from './commands/check.ts'
 import { addExplain } from './commands/explain.ts'
+import { addInit } from './commands/init.ts'
 import { addSequence } from './commands/sequence.ts'
 import type { Io } from './io.ts'
 import { VERSION } from './version.ts'
 
-const COMMANDS = [addCheck, addExplain, addSequence] as const
+const COMMANDS = [addCheck, addExplain, addSequence, addInit] as const
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {

@@ -1,0 +1,121 @@
+// Sets up a story folder: shows what it will write, asks on a terminal, writes.
+
+import { spawnSync } from 'node:child_process'
+import { dirname, join, relative, resolve } from 'node:path'
+import { planInit, type Step } from '../../init/plan.ts'
+import { HOOK_FOLDER } from '../../init/story-folder.ts'
+import { toCount, wrap } from '../../report/text.ts'
+import { toSlashes } from '../checker.ts'
+import { complain, type ExitCode, toWidth } from '../command.ts'
+import type { InitOptions } from '../commands/init.ts'
+import { toFileMessage, toShownPath } from '../file-message.ts'
+import { createIgnoreFiles } from '../ignore-files.ts'
+import type { Io } from '../io.ts'
+import { readTextFile } from '../read.ts'
+import { VERSION } from '../version.ts'
+import { walk } from '../walk.ts'
+import { writeTextFile } from '../write.ts'
+
+export async function init(given: string, options: InitOptions, io: Io): Promise<ExitCode> {
+  const folder = resolve(io.cwd, given)
+  try {
+    if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false) throw new Error(`${toShownPath(given)} is a file, not a folder.`)
+    const steps = planInit(
+      { read: (path) => readOwn(join(folder, path), io), stories: await listStories(folder, io), version: VERSION },
+      { force: options.force === true, hook: options.hook === true },
+    )
+    show(steps, given, io)
+    const due = steps.filter(({ text }) => text !== undefined)
+    if (options.dryRun) return 0
+    if (due.length > 0 && !(await isWanted(due.length, options, io))) {
+      io.stdout.write('Nothing was written.\n')
+      return 0
+    }
+    for (const step of due) write(step, folder, io)
+    if (options.hook) switchHookOn(folder, io)
+    tellNext(steps, given, io)
+    return 0
+  } catch (error) {
+    complain(io, error instanceof Error ? error.message : String(error))
+    return 2
+  }
+}
+
+/** Undefined where there is no such file; throws where it cannot be read, so that nothing is written over it. */
+function readOwn(path: string, io: Io): string | undefined {
+  if (!io.fs.existsSync(path)) return undefined
+  const result = readTextFile(path, io, toSlashes(relative(io.cwd, path)))
+  if (result.ok) return result.text
+  throw new Error(result.message)
+}
+
+async function listStories(folder: string, io: Io): Promise<string[]> {
+  if (!io.fs.existsSync(folder)) return []
+  const { files } = await walk(folder, io, createIgnoreFiles(io))
+  return files.map((file) => toSlashes(relative(folder, file)))
+}
+
+function show(steps: readonly Step[], given: string, io: Io): void {
+  const width = toWidth(io)
+  const wide = Math.max(...steps.map(({ path }) => path.length))
+  io.stdout.write(`In ${toShownPath(given)}:\n`)
+  for (const { path, does, why } of steps) {
+    const lead = `  ${does.padEnd(9)}  ${path.padEnd(wide)}  `
+    const [first = '', ...more] = wrap(why, Math.max(20, width - lead.length))
+    io.stdout.write(`${lead}${first}\n${more.map((line) => `${' '.repeat(lead.length)}${line}\n`).join('')}`)
+  }
+}
+
+/** Asks only where a person sits at a terminal. */
+async function isWanted(count: number, { yes }: InitOptions, io: Io): Promise<boolean> {
+  if (yes || !io.stdinIsTTY || !io.stdout.isTTY) return true
+  io.stdout.write(`Write ${toCount(count, 'file')}? [Y/n] `)
+  for await (const chunk of io.stdin()) return /^\s*(y(es)?)?\s*$/i.test(new TextDecoder().decode(chunk))
+  return false
+}
+
+function write({ path, text, isProgram }: Step, folder: string, io: Io): void {
+  const file = join(folder, path)
+  const shown = toSlashes(relative(io.cwd, file))
+  try {
+    io.fs.mkdirSync(dirname(file), { recursive: true })
+  } catch (error) {
+    throw new Error(toFileMessage(shown, error))
+  }
+  const result = writeTextFile(file, text ?? '', io, shown)
+  if (!result.ok) throw new Error(result.message)
+  if (isProgram) io.fs.chmodSync(file, 0o755)
+}
+
+/** Only in the top folder of a repository, and only where no other hooks would be lost. */
+function switchHookOn(folder: string, io: Io): void {
+  const byHand = (why: string): void => io.stdout.write(`The hook is not switched on: ${why}\n`)
+  const top = git(folder, 'rev-parse', '--show-toplevel')
+  if (top === undefined) return byHand('this is no git repository. In one, run `git config core.hooksPath .githooks`.')
+  if (io.fs.realpathSync(top) !== io.fs.realpathSync(folder)) return byHand(`run \`init --hook\` in ${toShownPath(top)}, the top folder of the repository.`)
+  const before = git(folder, 'config', 'core.hooksPath')
+  if (before === HOOK_FOLDER) return
+  if (before) return byHand(`git takes its hooks from ${toShownPath(before)}. Call ${HOOK_FOLDER}/pre-commit from the hook there.`)
+  if (hasOwnHooks(git(folder, 'rev-parse', '--git-path', 'hooks'), folder, io)) {
+    return byHand(`this repository has hooks of its own. Move them to ${HOOK_FOLDER}, then run \`git config core.hooksPath ${HOOK_FOLDER}\`.`)
+  }
+  if (git(folder, 'config', 'core.hooksPath', HOOK_FOLDER) === undefined) return byHand(`run \`git config core.hooksPath ${HOOK_FOLDER}\`.`)
+  io.stdout.write('Git now checks staged stories before each commit. Others who clone the repository\nrun `git config core.hooksPath .githooks` once.\n')
+}
+
+function hasOwnHooks(path: string | undefined, folder: string, io: Io): boolean {
+  const hooks = resolve(folder, path ?? '.git/hooks')
+  return io.fs.existsSync(hooks) && io.fs.readdirSync(hooks).some((name) => !name.endsWith('.sample'))
+}
+
+/** What git prints; undefined where it fails or is missing. */
+function git(folder: string, ...args: readonly string[]): string | undefined {
+  const { status, stdout } = spawnSync('git', args, { cwd: folder, encoding: 'utf8' })
+  return status === 0 ? stdout.trim() : undefined
+}
+
+function tellNext(steps: readonly Step[], given: string, io: Io): void {
+  for (const { path, byHand } of steps) if (byHand) io.stdout.write(`\nAdd to ${path}:\n${byHand}`)
+  const start = given === '.' ? '' : `cd ${/^[\w./-]+$/.test(given) ? given : JSON.stringify(given)} && `
+  io.stdout.write(`\nNext: ${start}npm install && npm run check\n`)
+}
