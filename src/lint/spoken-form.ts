@@ -3,8 +3,8 @@
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { JudgedWord } from '../reading/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
-import type { StoryContext } from './types.ts'
 
 /** How many sentences before one show the tense of the story. */
 const LOOK_BACK = 3
@@ -28,7 +28,10 @@ export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {
  * Whether a tagger might settle what the small words leave open, where it matters: a heteronym whose forms the reader
  * can all read, or none of them, needs no settling. The tagger is slow to load, and few stories need it.
  */
-export function isTaggerNeeded(story: Story, { judge }: Pick<StoryContext, 'judge'>): boolean {
+export function isTaggerNeeded(
+  story: Story,
+  { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
+): boolean {
   const findBefore = createLookBack(story)
   return toSentences(story).some((sentence) =>
     sentence.words.some(

@@ -49,7 +49,8 @@ function judgeWord(
   }
 }
 
-function keepForm(readings: WordReadings, form: string | undefined): WordReadings {
+/** The readings of one spoken form; all of them where the form is not told. */
+export function keepForm(readings: WordReadings, form: string | undefined): WordReadings {
   if (form === undefined) return readings
   const meant = readings.readings.filter((reading) => reading.form === form)
   return meant.length === 0 ? readings : { ...readings, readings: meant }
@@ -63,10 +64,13 @@ function isUnsettled(
   stepId: string,
   options: JudgeOptions,
 ): boolean {
-  if (!readings.heteronym || verdict.kind !== 'decodable') return false
+  if (verdict.kind !== 'decodable') return false
+  return hasMixedForms(readings, (meant) => judgeInSequence(meant, sequence, stepId, options).readable)
+}
+
+/** Whether `judge` tells the spoken forms of a word apart, so that the sentence must settle which is meant. */
+export function hasMixedForms(readings: WordReadings, judge: (meant: WordReadings) => unknown): boolean {
+  if (!readings.heteronym) return false
   const forms = new Set(readings.readings.map((reading) => reading.form))
-  return [...forms].some((form) => {
-    const meant = { ...readings, readings: readings.readings.filter((reading) => reading.form === form) }
-    return !judgeInSequence(meant, sequence, stepId, options).readable
-  })
+  return new Set([...forms].map((form) => judge(keepForm(readings, form)))).size > 1
 }
