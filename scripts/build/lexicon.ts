@@ -108,37 +108,39 @@ function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { give
   return [...all, ...added].sort((x, y) => (x.word < y.word ? -1 : 1))
 }
 
+interface StoredWord {
+  readonly raws: readonly RawReading[]
+  readonly found: Found | undefined
+}
+
+type Found = { readonly inflection: Inflection; readonly mask: number }
+
 function toEntries(careful: readonly Careful[], rows: ReturnType<typeof readRows>, wordnet: WordNet, fixed: ReadonlySet<string>): LexiconEntry[] {
   const byWord = new Map(careful.map((one) => [one.word, one]))
-  const raws = new Map<string, readonly RawReading[]>()
-  const toRaws = (word: string): readonly RawReading[] => {
-    let found = raws.get(word)
-    if (!found) {
-      const plain = byWord.get(word)
-      found = plain?.readings.map(({ path, stress }) => toRawReading(word, path, rows, stress)) ?? []
-      raws.set(word, found)
+  const stored = new Map<string, StoredWord>()
+  // A stem may itself be a stem with an ending (`teachers`): its readings are those that the file will give.
+  const store = (word: string): StoredWord => {
+    let known = stored.get(word)
+    if (!known) {
+      const readings = byWord.get(word)?.readings ?? []
+      const found = fixed.has(word) ? undefined : findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
+      const raws = found
+        ? store(found.inflection.stem).raws.filter((_, k) => (found.mask >> k) & 1)
+          .flatMap((raw) => inflect(raw, found.inflection.stem.length, found.inflection) ?? [])
+        : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
+      known = { raws, found }
+      stored.set(word, known)
     }
-    return found
+    return known
   }
-  const inflected = new Set<string>()
-  const entries: LexiconEntry[] = []
-  for (const { word, readings } of careful) {
+  return careful
     // The owner's 's follows from the word that it stands on.
-    if (word.endsWith("'s") && byWord.has(word.slice(0, -2)) && !fixed.has(word)) continue
-    const found = fixed.has(word) ? undefined : findTrueEnding(word, readings, byWord, toRaws, wordnet)
-    if (found) {
-      inflected.add(word)
-      entries.push({ word, ending: ENDINGS.indexOf(found.inflection.ending), change: CHANGES.indexOf(found.inflection.change), mask: found.mask })
-    } else entries.push({ word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) })
-  }
-  // A stem that is itself stored as stem and ending would have to be unpacked twice: such words stay plain.
-  return entries.map((entry) => {
-    if (!('ending' in entry)) return entry
-    const stem = findInflections(entry.word).find((one) => ENDINGS.indexOf(one.ending) === entry.ending && CHANGES.indexOf(one.change) === entry.change)?.stem
-    const own = byWord.get(entry.word)
-    if (!own || !stem || !inflected.has(stem)) return entry
-    return { word: entry.word, readings: own.readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
-  })
+    .filter(({ word }) => !word.endsWith("'s") || !byWord.has(word.slice(0, -2)) || fixed.has(word))
+    .map(({ word, readings }): LexiconEntry => {
+      const { found } = store(word)
+      if (!found) return { word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
+      return { word, ending: ENDINGS.indexOf(found.inflection.ending), change: CHANGES.indexOf(found.inflection.change), mask: found.mask }
+    })
 }
 
 /** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
@@ -148,7 +150,7 @@ const toPattern = (stress: readonly number[]): string => stress.map((mark) => (s
 function findTrueEnding(
   word: string, readings: readonly Aligned[], byWord: ReadonlyMap<string, Careful>,
   toRaws: (word: string) => readonly RawReading[], wordnet: WordNet,
-): { inflection: Inflection; mask: number } | undefined {
+): Found | undefined {
   for (const inflection of findInflections(word)) {
     if (!byWord.has(inflection.stem) || !takesEnding(word, inflection, wordnet)) continue
     let mask = 0
@@ -170,12 +172,13 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
     case 's': case 'es':
       return wordnet.isNoun(stem) || wordnet.isVerb(stem)
     case 'ed':
-      return wordnet.isVerb(stem)
+      // `seed` is no form of `see`, nor `flatter` of `flat`: they are verbs of their own.
+      return wordnet.isVerb(stem) && !wordnet.isVerb(word)
     case 'ing':
-      return wordnet.isVerb(stem) && (!wordnet.isNoun(word) || wordnet.derives(word, stem))
+      return wordnet.isVerb(stem)
     case 'er': case 'est':
       if (wordnet.isNoun(word)) return ending === 'er' && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.derives(word, stem)
-      return wordnet.isAdjective(stem)
+      return wordnet.isAdjective(stem) && !wordnet.isVerb(word)
     default:
       return true
   }

@@ -90,6 +90,8 @@ export function mend(word: string, { phones, stress }: Pronunciation): Pronuncia
     }
   }
   if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
+  // `un` and `up` before a word are said in full: unhappy, upstairs.
+  if (marks[0] === 0 && mended[0] === 'AH' && /^(un|up(?!on))/.test(word)) marks[0] = 2
   return { phones: mended, stress: marks }
 }
 

@@ -20,7 +20,7 @@ export interface Costs {
 
 const FIRST_GUESS = { close: 3, silent: 4 }
 /** A silent letter is drawn only where no grapheme takes it: `rh` in `rhyme`, not `r` and a silent `h`. */
-const SILENT_PENALTY = 2
+const SILENT_PENALTY = 10
 
 /** Even costs, silent letters dearer: the start of learning. */
 export function toFirstCosts(set: RowSet): Costs {

@@ -126,7 +126,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 }
 
 /** A word with one vowel letter, shut in by consonants, is read as beginners read it before anything else. */
-const isClosed = (word: string): boolean => /^[^aeiouy]*[aeiou][^aeiouywr]+(le|y|er)?$/.test(word)
+const isClosed = (word: string): boolean => /^[^aeiouy]*[aeiou][^aeiouywr]+(le|y|er|e)?$/.test(word)
 
 /** `bag` would double its g: `baging` is no form of it. */
 const isUndoubled = ({ stem, ending, change }: Inflection): boolean =>

@@ -9,7 +9,7 @@
 import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
 import { CONSONANTS } from './general-american.ts'
-import { BATH, CHANGES, SHORT_A, SHORT_O } from './southern-british-words.ts'
+import { BATH, CHANGES, LONG_A, SHORT_A, SHORT_O } from './southern-british-words.ts'
 import type { AccentRules } from './types.ts'
 
 const VOWELS: Readonly<Record<string, string>> = {
@@ -30,7 +30,11 @@ interface Place {
   readonly words: readonly [word: string, stem: string]
 }
 
-const isIn = (set: ReadonlySet<string>, place: Place): boolean => place.words.some((word) => set.has(word))
+/** Whether the word, or what is left of it without its endings, is in a set: `ask` for `asking`. */
+const isIn = (set: ReadonlySet<string>, place: Place): boolean =>
+  place.words.some((word) => set.has(word) || ENDINGS.some((ending) => word.endsWith(ending) && set.has(word.slice(0, -ending.length))))
+
+const ENDINGS = ["'s", 's', 'es', 'ed', 'd', 'ing', 'er', 'ers', 'ly', 'y', 'ful', 'less', 'ter', 'able'] as const
 
 const nextSound = ({ units, at }: Place): string => units.slice(at + 1).find((unit) => unit.phones.length > 0)?.phones[0] ?? ''
 
@@ -51,9 +55,10 @@ function toSound(place: Place): string {
   const withR = WITH_R[phones]
   if (withR) return toVowelWithR(withR, letters, place)
   if (phones === 'AA' || phones === 'AO') return toOpenO(phones, letters, place)
-  if (phones === 'AE') return /^(a|a_e|au|al)$/.test(letters) && isIn(BATH, place) ? 'ɑː' : 'æ'
-  if (letters === 'a' && phones === 'EH' && nextSound(place) === 'R') return 'æ'
+  if (phones === 'AE' || phones === 'AE F') return toBath(unit, place)
+  if (letters === 'a' && phones === 'EH' && nextSound(place) === 'R') return isShortA(place) ? 'æ' : 'ɛə'
   if (/^(UW|UH|UW W|AH W)$/.test(phones)) return toU(phones, letters, place)
+  if (letters === 'o' && phones === 'OW' && unit.stress === 2 && /mon(y|ies)$/.test(place.words[0])) return 'ə'
   if ((phones === 'IY' || phones === 'IH') && letters === 'e' && nextSound(place) === 'R' && unit.stress) return 'ɪə'
   return toPlain(unit)
 }
@@ -66,14 +71,37 @@ function toStrongR(unit: RawUnit, letters: string, place: Place): string {
   return linked && doubled && !/^(furr|purr)/.test(place.words[0]) ? 'ʌr' : `ɜː${linked}`
 }
 
+/** The stressed a of a BATH word is long; a weak one beside it is not, as the first of `advantage`. */
+function toBath(unit: RawUnit, place: Place): string {
+  const isLong = (unit.stress ?? 0) > 0 && /^(a|a_e|au|al|augh)$/.test(unit.base ?? unit.letters) && isIn(BATH, place)
+  return (isLong ? 'ɑː' : 'æ') + (unit.phones.length > 1 ? 'f' : '')
+}
+
 function toVowelWithR(sound: string, letters: string, place: Place): string {
   if (!isVowel(nextSound(place)) || sound.endsWith('r')) return sound
-  if (sound === 'ɛə' && isIn(SHORT_A, place)) return 'ær'
-  if (sound === 'ɛə' && letters === 'er') return 'ɛr'
+  if (isWeakEnding(place)) return 'ər'
+  if (sound === 'ɛə' && /arily$/.test(place.words[0])) return 'ɛr'
+  if (sound === 'ɛə' && /^(ar|arr)$/.test(letters) && isShortA(place)) return 'ær'
+  if (sound === 'ɛə' && /^(er|err|ur)$/.test(letters)) return 'ɛr'
   if (sound === 'ɪə' && /^(ir|irr|yr)$/.test(letters)) return 'ɪr'
   if (sound === 'ɔː' && isIn(SHORT_O, place)) return 'ɒr'
   if (sound === 'ɑː' && letters === 'or') return 'ɒr'
   return `${sound}r`
+}
+
+/** `ary`, `ery` and `ory` at the end are weak: `library`, `story` is not. */
+function isWeakEnding({ units, at, words }: Place): boolean {
+  const unit = units[at] as RawUnit
+  return unit.stress !== 1 && /[aeo]r(y|i(es|ed|ly))$/.test(words[0]) && units.slice(at + 1).filter(({ phones }) => phones.some(isVowel)).length <= 2
+}
+
+/** `carry` and `charity` have the a of `cat`; `vary` and `various` that of `care`. */
+function isShortA({ units, at, words }: Place): boolean {
+  const unit = units[at] as RawUnit
+  const rest = words[0].slice(unit.spans[0]?.[1] ?? 0)
+  if (unit.letters === 'arr' || rest.startsWith('r')) return true
+  const isLong = /^(y|i(a|o|e|u)|ies)/.test(rest) || words.some((word) => LONG_A.has(word))
+  return (unit.base === undefined && !isLong) || words.some((word) => SHORT_A.has(word))
 }
 
 /** LOT /ɒ/, CLOTH /ɒ/, THOUGHT /ɔː/ and PALM /ɑː/, told apart by the letters and by a w before them. */
@@ -81,15 +109,17 @@ function toOpenO(phones: string, letters: string, place: Place): string {
   if (letters === 'o' || letters === 'o_e' || letters === 'ow' || letters === 'oh') return 'ɒ'
   if (letters === 'ou') return 'ɒ'
   if (letters === 'a' || letters === 'ea') return toOpenA(phones, place)
-  if (letters === 'au' && isIn(SHORT_O, place)) return 'ɒ'
+  if (/^(au|aw)$/.test(letters) && isIn(SHORT_O, place)) return 'ɒ'
   return /^(aa|ah|ao)$/.test(letters) && phones === 'AA' ? 'ɑː' : 'ɔː'
 }
 
 function toOpenA(phones: string, place: Place): string {
   const next = place.units[place.at + 1]?.letters ?? ''
   if (next === 'lk') return 'ɔː'
+  // wall, but wallet and swallow
+  if (next === 'll' && /ll[aeiouy]/.test(place.words[1]) && previousSound(place) === 'W') return 'ɒ'
   if (previousSound(place) === 'W') return phones === 'AO' && /^l/.test(next) ? 'ɔː' : 'ɒ'
-  return phones === 'AO' ? 'ɔː' : 'ɑː'
+  return phones === 'AO' || next === 'll' ? 'ɔː' : 'ɑː'
 }
 
 /** GOOSE keeps its yod after t, d and n where the letters are u, ew, ue, eu: `new`, `tune`, `student`. */
@@ -145,7 +175,7 @@ export const southernBritish: AccentRules = {
   toSounds(units, word, stem) {
     const words = [word, stem] as const
     const sounds = units.map((_, at) => toSound({ units, at, words }))
-    const changes = CHANGES[word] ?? CHANGES[stem]
+    const changes = CHANGES.get(word) ?? CHANGES.get(stem)
     return changes === undefined ? sounds : change(sounds, units, changes)
   },
   toTaught,
