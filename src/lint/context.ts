@@ -3,6 +3,7 @@
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { type CountedWord, createWordJudge, toDifferentFigures, toFigures } from '../reading/index.ts'
+import type { JudgedWord, Verdict } from '../reading/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -68,18 +69,25 @@ function createJudge(settings: ReadingSettings, findSense: FindSense): StoryCont
   const judgePlain = findSharedJudge(phonics, sequence, step, reader)
   const judgeName = createWordJudge(sequence, step, { ...(reader === undefined ? {} : { reader }), names })
   const isShortName = createNameTest(names.filter((name) => !isLongName(name)))
+  const isSameEverywhere = names.every((name) => !isLongName(name))
+  const known = new Map<string, JudgedWord>()
   return (word, sentence) => {
+    const before = known.get(word.text)
+    if (before !== undefined) return before
     const { spoken, isInName } = findSense(word, sentence)
     const judge = isInName || isShortName(word.text) ? judgeName : judgePlain
-    return judge(phonics.read(word.text), spoken)
+    const judged = judge(phonics.read(word.text), spoken)
+    if (isSameEverywhere && !judged.readings.heteronym) known.set(word.text, judged)
+    return judged
   }
 }
 
 function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge']): StoryFigures {
+  const verdicts = new Map(uses.map((use) => [use, judge(use.word, use.sentence).verdict]))
   const toCounted = (use: WordUse, times: number): CountedWord => ({
     text: use.text,
     form: use.form,
-    verdict: judge(use.word, use.sentence).verdict,
+    verdict: verdicts.get(use) as Verdict,
     times,
   })
   const all = uses.map((use) => toCounted(use, use.times))

@@ -1,5 +1,6 @@
 // From what a rule reports to the message that a person or a program reads.
 
+import type { Word } from '../story/types.ts'
 import { toFurtherNote } from './further.ts'
 import type { Fault, Message, Report, Rule, StoryContext } from './types.ts'
 
@@ -42,6 +43,12 @@ export function toMessage(
     url: toRuleUrl(rule.id),
     suggestions: report.expected ?? [],
   }
+}
+
+/** The same message of the same word in another place. */
+export function moveMessage(message: Message, word: Word): Message {
+  const letterRanges = message.letters.map(([from, to]) => word.toSource(from, to))
+  return { ...message, start: word.start, end: word.end, page: word.page, letterRanges }
 }
 
 /** Orders messages by place; of two at one place, the wider one first. */

@@ -1,10 +1,21 @@
 // The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
 
+import type { JudgedWord } from '../reading/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { readSwitches } from './directives.ts'
-import { compareMessages, toMessage } from './message.ts'
+import { compareMessages, moveMessage, toMessage } from './message.ts'
 import { toOptions } from './settings.ts'
-import type { Fault, FaultCode, Message, Report, Rule, RuleListener, RuleSettings, StoryContext } from './types.ts'
+import type {
+  Fault,
+  FaultCode,
+  Message,
+  Report,
+  Rule,
+  RuleListener,
+  RuleSettings,
+  StoryContext,
+  WordFault,
+} from './types.ts'
 import { createFaultFinder } from './word-faults.ts'
 
 type FaultHandler = NonNullable<RuleListener['fault']>
@@ -64,27 +75,48 @@ function makeRules(
   })
 }
 
-/** Offers the faults of a word to the rules that claim them, until one of them says something. */
+/**
+ * Offers the faults of a word to the rules that claim them, until one of them says something. What is said of a word is
+ * said again wherever the story has the same word in the same sense: a rule is asked once for each.
+ */
 function createFaultTeller(
   context: StoryContext,
-  { faults: handlers }: Listeners,
+  listeners: Listeners,
   outbox: Outbox,
 ): (word: Word, sentence: Sentence) => void {
   const findFaults = createFaultFinder(context)
+  const known = new Map<string, { readonly judged: JudgedWord; readonly said: readonly Message[] }>()
   return (word, sentence) => {
-    const faults = findFaults(word, sentence)
-    if (faults.length === 0) return
     const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
-    const told = outbox.messages.length
-    for (const [index, fault] of faults.entries()) {
-      const handler = handlers.get(fault.code)
-      if (handler === undefined) continue
-      outbox.further = faults.slice(index + 1).filter(({ code }) => handlers.has(code))
-      handler({ ...fault, word, sentence, judged })
-      if (outbox.messages.length > told) break
+    const before = known.get(word.text)
+    if (before !== undefined && before.judged === judged) {
+      for (const message of before.said) outbox.messages.push(moveMessage(message, word))
+      return
     }
-    outbox.further = []
+    const from = outbox.messages.length
+    tellFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
+    const said = outbox.messages.slice(from)
+    // A guessed word is told once, where the story first has it; what stands elsewhere than at its word cannot be moved.
+    const isSame = said.every(({ start, end }) => start === word.start && end === word.end)
+    if (judged !== undefined && !judged.verdict.guessed && isSame) known.set(word.text, { judged, said })
   }
+}
+
+function tellFaults(
+  faults: readonly Fault[],
+  found: Pick<WordFault, 'word' | 'sentence' | 'judged'>,
+  { faults: handlers }: Listeners,
+  outbox: Outbox,
+): void {
+  const told = outbox.messages.length
+  for (const [index, fault] of faults.entries()) {
+    const handler = handlers.get(fault.code)
+    if (handler === undefined) continue
+    outbox.further = faults.slice(index + 1).filter(({ code }) => handlers.has(code))
+    handler({ ...fault, ...found })
+    if (outbox.messages.length > told) break
+  }
+  outbox.further = []
 }
 
 /** Leaves out what switches silence, and lets the rules on switches speak. They come last and cannot be silenced themselves. */

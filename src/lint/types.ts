@@ -103,7 +103,10 @@ export interface ReportBody {
 
 /** What a rule listens for. The run walks once and calls in order of place. */
 export interface RuleListener {
-  /** A fault that the rule claims. Where it reports nothing, the word's next fault is tried. */
+  /**
+   * A fault that the rule claims. Where it reports nothing, the word's next fault is tried. What it reports may depend on
+   * the word, its verdict and the story's settings, never on the place: it is asked once for each different word.
+   */
   fault?(fault: WordFault): void
   word?(word: Word, sentence: Sentence): void
   mark?(mark: Mark, sentence: Sentence): void
