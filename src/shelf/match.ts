@@ -1,0 +1,84 @@
+// Which reader can read which book: books × readers, from words that were counted once and judged once a reader.
+
+import type { CorrespondenceKey } from '../phonics/types.ts'
+import type { Sequence } from '../sequence/types.ts'
+import type { StoryCount, WordUse } from './count.ts'
+import { toNamesFor } from './names.ts'
+import type { ReaderJudge } from './reader-judge.ts'
+import { findLessons, type Lesson, type MissingWord, toNeeds } from './teach.ts'
+import type { Vocabulary } from './vocabulary.ts'
+
+/** What one reader can read of one book. */
+export interface Match {
+  /** Running words. */
+  readonly words: number
+  readonly readable: number
+  /** 0 to 1 */
+  readonly share: number
+  /** `nearly`: the share is reached when at most so many words or correspondences are taught first. */
+  readonly kind: 'ready' | 'nearly' | 'not-yet'
+  /** What to teach first; empty unless `nearly`. */
+  readonly lessons: readonly Lesson[]
+}
+
+export interface MatchOptions {
+  /** The share of running words from which a book is ready, 0 to 1. */
+  readonly share: number
+  /** The most lessons after which a book counts as nearly ready. */
+  readonly mostLessons: number
+}
+
+/** A book whose words are counted and numbered. */
+export interface CountedBook {
+  readonly uses: readonly WordUse[]
+  readonly ids: readonly number[]
+  readonly words: number
+  /** As written. */
+  readonly names: readonly string[]
+}
+
+export function toCountedBook({ uses, words }: StoryCount, names: readonly string[], vocabulary: Vocabulary): CountedBook {
+  return { uses, ids: uses.map((use) => vocabulary.toId(use)), words, names }
+}
+
+export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequence, options: MatchOptions): Match {
+  const { uses, ids, words, names } = book
+  const missing = new Map<string, { word: string; times: number; needs: MissingWord['needs'] }>()
+  const isTaught = toTaughtKeys(sequence)
+  let unreadable = 0
+  for (const [at, use] of uses.entries()) {
+    const id = ids[at] ?? 0
+    const verdict = names.length === 0 ? reader.judge(id) : reader.judgeWithNames(id, toNamesFor(use, names))
+    if (verdict.readable) continue
+    unreadable += use.times
+    if (use.form === 'foreign') continue
+    const known = missing.get(use.key)
+    if (known !== undefined) known.times += use.times
+    else missing.set(use.key, { word: use.key, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
+  }
+  const readable = words - unreadable
+  const share = words === 0 ? 1 : readable / words
+  const result = { words, readable, share }
+  if (share >= options.share) return { ...result, kind: 'ready', lessons: [] }
+  const wanted = findLeast(words, options.share) - readable
+  const lessons = findLessons([...missing.values()], wanted, options.mostLessons)
+  return lessons === undefined ? { ...result, kind: 'not-yet', lessons: [] } : { ...result, kind: 'nearly', lessons }
+}
+
+/** The fewest readable words that make up the share, as `readable / words >= share` has it. */
+function findLeast(words: number, share: number): number {
+  const least = Math.ceil(words * share)
+  return (least - 1) / words >= share ? least - 1 : least
+}
+
+const taughtKeys = new WeakMap<Sequence, ReadonlySet<CorrespondenceKey>>()
+
+/** All correspondences that some step teaches. */
+export function toTaughtKeys(sequence: Sequence): ReadonlySet<CorrespondenceKey> {
+  let keys = taughtKeys.get(sequence)
+  if (keys === undefined) {
+    keys = new Set(sequence.steps.flatMap(({ adds }) => adds.correspondences.map(({ key }) => key)))
+    taughtKeys.set(sequence, keys)
+  }
+  return keys
+}

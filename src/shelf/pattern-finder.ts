@@ -1,0 +1,30 @@
+// Asks the words of a shelf for the patterns that its books practise, each word once a pattern.
+
+import type { Book } from './book.ts'
+import { findPattern } from './pattern.ts'
+import type { Vocabulary, WordId } from './vocabulary.ts'
+
+export type HasPattern = (id: WordId) => boolean
+
+export interface PatternFinder {
+  /** What a book means by a pattern that it practises; undefined where its sequence does not have it. */
+  find(written: string, book: Pick<Book, 'sequence' | 'step' | 'phonics'>): HasPattern | undefined
+}
+
+export function createPatternFinder(vocabulary: Vocabulary): PatternFinder {
+  const known = new Map<string, HasPattern | undefined>()
+  return {
+    find(written, { sequence, step, phonics }) {
+      const name = [sequence.name, phonics.accent, step ?? '', written].join('\n')
+      if (known.has(name)) return known.get(name)
+      const pattern = findPattern(written, sequence, step)
+      const asked: boolean[] = []
+      const hasIt = pattern === undefined ? undefined : (id: WordId): boolean => {
+        const { text, form, spoken } = vocabulary.wordAt(id)
+        return (asked[id] ??= form === 'word' && pattern.isIn(phonics.read(text), spoken))
+      }
+      known.set(name, hasIt)
+      return hasIt
+    },
+  }
+}

@@ -1,0 +1,61 @@
+// A pattern that a story practises: letters that say a sound, an ending, or the shape of a syllable.
+
+import type { CorrespondenceKey, Reading, WordReadings } from '../phonics/types.ts'
+import { findEnding, keepForm, toShapes } from '../reading/index.ts'
+import { toStepIndex } from '../sequence/knowledge.ts'
+import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
+import { toWordKey } from '../reading/index.ts'
+
+export interface Pattern {
+  /** As the teacher wrote it. */
+  readonly written: string
+  /** Whether some careful reading of the word has it; the spoken form where the sentence tells it. */
+  isIn(readings: WordReadings, spoken?: string): boolean
+}
+
+const ENDINGS: readonly Ending[] = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"]
+
+/**
+ * Reads `ai`, `a_e`, `ai as in rain`, `-ed` or `CVC`. Undefined where no step of the sequence has it. Letters alone mean the
+ * sounds that the steps so far have taught for them, or all later ones where there is none yet.
+ */
+export function findPattern(written: string, sequence: Sequence, step: string | undefined): Pattern | undefined {
+  const name = written.trim().replace(/[’‘]/g, "'")
+  const ending = ENDINGS.find((one) => one === name.toLowerCase())
+  if (ending !== undefined) return findEndingPattern(written, ending, sequence)
+  if (/^[CV]{2,}$/.test(name)) return findShapePattern(written, name, sequence)
+  const keys = findKeys(name, sequence, step)
+  if (keys.size === 0) return undefined
+  return toPattern(written, ({ units }) => units.some(({ key }) => keys.has(key)))
+}
+
+function toPattern(written: string, hasIt: (reading: Reading, word: string) => boolean): Pattern {
+  return {
+    written,
+    isIn: (readings, spoken) => keepForm(readings, spoken).readings.some((reading) => hasIt(reading, readings.word)),
+  }
+}
+
+function findEndingPattern(written: string, ending: Ending, { steps }: Sequence): Pattern | undefined {
+  if (!steps.some(({ adds }) => adds.endings.includes(ending))) return undefined
+  return toPattern(written, ({ units }) => units.some((unit) => findEnding(unit) === ending))
+}
+
+function findShapePattern(written: string, shape: string, { steps }: Sequence): Pattern | undefined {
+  const isTaught = steps.some(({ adds }) => adds.shapes !== 'any' && adds.shapes.includes(shape))
+  if (!isTaught) return undefined
+  const isEnding = (unit: Reading['units'][number]) => findEnding(unit) !== undefined
+  return toPattern(written, (reading, word) => toShapes(word, reading, isEnding).some((one) => one.shape === shape))
+}
+
+function findKeys(name: string, sequence: Sequence, step: string | undefined): ReadonlySet<CorrespondenceKey> {
+  const [, letters = '', example] = /^(\S+)(?:\s+(?:as\s+)?in\s+(\S+))?$/u.exec(name) ?? []
+  const grapheme = toWordKey(letters).replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  const reached = step === undefined ? -1 : toStepIndex(sequence, step)
+  const isMeant = (taught: TaughtCorrespondence) =>
+    taught.letters.toLowerCase() === grapheme && (example === undefined || taught.example.toLowerCase() === example.toLowerCase())
+  const find = (steps: Sequence['steps']) =>
+    new Set(steps.flatMap(({ adds }) => adds.correspondences.filter(isMeant).map(({ key }) => key)))
+  const soFar = find(sequence.steps.slice(0, reached + 1))
+  return soFar.size > 0 ? soFar : find(sequence.steps)
+}
