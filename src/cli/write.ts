@@ -10,6 +10,10 @@ export type WriteResult = { readonly ok: true } | { readonly ok: false; readonly
 export function writeTextFile(path: string, text: string, io: Io, shown: string = path): WriteResult {
   let temporary: string | undefined
   try {
+    if (isDevice(path, io)) {
+      io.fs.writeFileSync(path, text)
+      return { ok: true }
+    }
     const target = toTarget(path, io)
     const mode = io.fs.existsSync(target) ? io.fs.statSync(target).mode & 0o7777 : undefined
     temporary = join(dirname(target), `.${basename(target).slice(0, 200)}.${crypto.randomUUID().slice(0, 8)}.tmp`)
@@ -20,6 +24,12 @@ export function writeTextFile(path: string, text: string, io: Io, shown: string 
     if (temporary !== undefined) io.fs.rmSync(temporary, { force: true })
     return { ok: false, message: toFileMessage(shown, error) }
   }
+}
+
+/** `/dev/stdout`, `/dev/null` or a pipe: a rename would put a file in its place. */
+function isDevice(path: string, io: Io): boolean {
+  const status = io.fs.statSync(path, { throwIfNoEntry: false })
+  return status !== undefined && !status.isFile() && !status.isDirectory()
 }
 
 /** Where a link leads, even when nothing is there yet. */

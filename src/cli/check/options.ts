@@ -17,6 +17,7 @@ export interface CheckOptions {
   readonly failOn: string
   readonly maxWarnings?: string
   readonly quiet?: boolean
+  readonly staged?: boolean
   readonly watch?: boolean
 }
 

@@ -11,10 +11,10 @@ import { createProgress } from '../progress.ts'
 import { createResources } from '../resources.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
 import { createPrinter } from './reporters.ts'
-import { createTaskMaker } from './task.ts'
+import { createTaskMaker, type StoryInput } from './task.ts'
 
 export async function runCheck(given: readonly string[], settings: CheckSettings, options: CheckOptions, io: Io): Promise<ExitCode> {
-  const found = await findStories(given, io)
+  const found = await findInputs(given, options, io)
   for (const problem of found.problems) complain(io, problem)
   for (const notice of found.notices) io.stderr.write(`${notice}\n`)
   const isQuiet = options.quiet === true
@@ -40,6 +40,19 @@ export async function runCheck(given: readonly string[], settings: CheckSettings
   const isWritten = printers.map((printer) => printer.end(shown)).every(Boolean)
   const isBroken = found.problems.length > 0 || !isWritten || tasks.hasConfigErrors() || results.some((result) => !isChecked(result))
   return isBroken ? 2 : toExitCode(results.filter(isChecked), settings)
+}
+
+interface Inputs {
+  readonly files: readonly StoryInput[]
+  readonly notices: readonly string[]
+  readonly problems: readonly string[]
+}
+
+async function findInputs(given: readonly string[], { staged }: CheckOptions, io: Io): Promise<Inputs> {
+  if (!staged) return findStories(given, io)
+  const { findStaged } = await import('./staged.ts')
+  const found = await findStaged(given, io)
+  return 'message' in found ? { files: [], notices: [], problems: [found.message] } : { ...found, notices: [], problems: [] }
 }
 
 const withErrorsOnly = (story: CheckedStory): CheckedStory =>

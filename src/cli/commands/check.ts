@@ -21,6 +21,7 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     .option('--stdin-filename <path>', 'the path that the story from standard input stands for')
     .option('--fail-on <severity>', 'exit with 1 at this severity and above: error, warning or never', 'error')
     .option('--max-warnings <number>', 'exit with 1 when there are more warnings than this')
+    .option('--staged', 'check the stories staged in git, as they are staged')
     .option('--quiet', 'show errors only')
     .option('--watch', 'go on: check again what changes')
     .option('--print-config <file>', 'show every setting that holds for this story, and who set it')
@@ -29,6 +30,10 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
       for (const { message } of flags.problems) complain(io, message)
       if (flags.problems.length > 0) return leave(2)
       const settings = toCheckSettings(options, flags.layer)
+      if (options.watch) {
+        const { watch } = await import('../run/watch.ts')
+        return leave(await watch(given, { format: settings.wanted, config: options.config }, flags.layer, io))
+      }
       leave(options.printConfig === undefined
         ? await runCheck(given, settings, options, io)
         : await printConfig(options.printConfig, settings, options, io))
@@ -38,6 +43,7 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     ['battledore check stories', 'every story in a folder; each says its own step at its top'],
     ['battledore check stories --format json', 'the same for another program'],
     ['battledore check stories --format pretty --format json=report.json', 'both at once'],
+    ['battledore check --staged', 'what the next commit would hold, for a hook of git'],
     ['cat tam.md | battledore check - --stdin-filename stories/tam.md', 'a story that is not saved yet'])
 }
 
