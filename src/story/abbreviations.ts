@@ -2,7 +2,22 @@
 
 /** Before a name, written with a capital: never the end of a sentence. */
 const titles = new Set([
-  'Capt', 'Dr', 'Lt', 'Messrs', 'Mlle', 'Mme', 'Mr', 'Mrs', 'Ms', 'Mt', 'Mx', 'Prof', 'Rev', 'Sgt', 'St', 'Ste',
+  'Capt',
+  'Dr',
+  'Lt',
+  'Messrs',
+  'Mlle',
+  'Mme',
+  'Mr',
+  'Mrs',
+  'Ms',
+  'Mt',
+  'Mx',
+  'Prof',
+  'Rev',
+  'Sgt',
+  'St',
+  'Ste',
 ])
 
 /** May end a sentence: they do so before a capital, a digit or the end. */

@@ -72,7 +72,10 @@ function addWord(value: string, from: number, shared: Shared, words: Word[], mar
   // Mr.
   //   ^ a mark of its own for the child, though the parser keeps it in the word
   const bare = text.length > 1 && text.endsWith('.') ? text.slice(0, -1) : text
-  if (!/[\p{L}\p{N}]/u.test(bare)) return addMarks(value, from, shared.map, marks)
+  if (!/[\p{L}\p{N}]/u.test(bare)) {
+    addMarks(value, from, shared.map, marks)
+    return
+  }
   let start = 0
   let end = value.length
   while (isInvisible(value[start] ?? '')) start++

@@ -9,7 +9,7 @@ export const invisible = 4
 
 export type CharacterClass = typeof white | typeof punctuation | typeof letter | typeof symbol | typeof invisible
 
-const invisibles = /[\u00AD\u180E\u200B-\u200F\u202A-\u202E\u2060-\u2064\u2066-\u206F\uFE00-\uFE0F\uFEFF]/
+const invisibles = /\p{Default_Ignorable_Code_Point}/u
 // As in the Latin parser of retext, these stand for words rather than part them.
 const asSymbol = /[#%&*@]/
 
@@ -31,7 +31,9 @@ export function isInvisible(text: string): boolean {
   return invisibles.test(text)
 }
 
+const allInvisibles = new RegExp(invisibles, 'gu')
+
 /** Text without what no reader sees. */
 export function toVisible(text: string): string {
-  return text.replace(new RegExp(invisibles, 'g'), '')
+  return text.replace(allInvisibles, '')
 }

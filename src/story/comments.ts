@@ -34,20 +34,16 @@ export function addNextBlocks(comments: readonly FoundComment[], blocks: readonl
   })
 }
 
+/** A line that is longer on either side of a comment holds text there: no need to look through it. */
+const longestLine = 2000
+
 /** Quote marks, list bullets and other comments are no text. */
 function hasTextOnLine(source: string, from: number, to: number): boolean {
-  const before = source.slice(lineStart(source, from), from)
-  const after = source.slice(to, lineEnd(source, to))
-  const lead = before.replace(/^\uFEFF?[\s>]*(?:[-*+]\s|\d+[.)]\s)*/, '')
-  return `${lead} ${after}`.replace(comment, '').trim() !== ''
-}
-
-function lineStart(source: string, at: number): number {
-  return Math.max(source.lastIndexOf('\n', at - 1), source.lastIndexOf('\r', at - 1), -1) + 1
-}
-
-function lineEnd(source: string, at: number): number {
-  const found = /[\r\n]/g
-  found.lastIndex = at
-  return found.exec(source)?.index ?? source.length
+  const before = source.slice(Math.max(0, from - longestLine), from)
+  const after = source.slice(to, to + longestLine)
+  const lineStart = Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1
+  const lineEnd = after.search(/[\r\n]/)
+  if ((lineStart === 0 && from > longestLine) || (lineEnd === -1 && to + longestLine < source.length)) return true
+  const lead = before.slice(lineStart).replace(/^\uFEFF?[\s>]*(?:[-*+]\s|\d+[.)]\s)*/, '')
+  return `${lead} ${lineEnd === -1 ? after : after.slice(0, lineEnd)}`.replace(comment, '').trim() !== ''
 }

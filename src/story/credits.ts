@@ -6,16 +6,61 @@ import type { Piece, TextPiece } from './outline.ts'
 // * Text: …
 //   ^^^^ what the lines of such a list are called
 const keys = new Set([
-  'adaptation', 'adapted by', 'artist', 'author', 'authors', 'by', 'contributors', 'copyright', 'cover', 'design',
-  'designer', 'drawings', 'edited by', 'editor', 'font', 'illustrated by', 'illustration', 'illustrations',
-  'illustrator', 'illustrators', 'isbn', 'language', 'layout', 'level', 'licence', 'license', 'original', 'photographer',
-  'photographs', 'photos', 'pictures', 'pictures by', 'publisher', 'published by', 'retold by', 'source', 'story',
-  'story by', 'text', 'translated by', 'translation', 'translator', 'words', 'words by', 'writer', 'written by',
+  'adaptation',
+  'adapted by',
+  'artist',
+  'author',
+  'authors',
+  'by',
+  'contributors',
+  'copyright',
+  'cover',
+  'design',
+  'designer',
+  'drawings',
+  'edited by',
+  'editor',
+  'font',
+  'illustrated by',
+  'illustration',
+  'illustrations',
+  'illustrator',
+  'illustrators',
+  'isbn',
+  'language',
+  'layout',
+  'level',
+  'licence',
+  'license',
+  'original',
+  'photographer',
+  'photographs',
+  'photos',
+  'pictures',
+  'pictures by',
+  'publisher',
+  'published by',
+  'retold by',
+  'source',
+  'story',
+  'story by',
+  'text',
+  'translated by',
+  'translation',
+  'translator',
+  'words',
+  'words by',
+  'writer',
+  'written by',
 ])
 const sureKeys = new Set(['copyright', 'isbn', 'licence', 'license'])
 
+/** Credits have fewer pieces than this. */
+const longest = 60
+
 const keyLine = /^\s*([A-Za-z][A-Za-z ]{0,24}?)\s*:\s*\S/
-const creditHeading = /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:book|story|author|artist|illustrator)s?)\s*$/i
+const creditHeading =
+  /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:book|story|author|artist|illustrator)s?)\s*$/i
 const notice = /^\s*(?:©|\(c\)\s*\d|copyright\b.*\d{4}|all rights reserved)/i
 const byLine =
   /^\s*(?:(?:written|illustrated|drawn|translated|adapted|edited|retold|published)(?: and \w+)?|(?:story|words|text|pictures|illustrations|photos)(?: and \w+)?) by \p{Lu}[^.!?]*\.?\s*$/iu
@@ -34,7 +79,7 @@ export function findCredits(pieces: readonly Piece[]): number {
   const lead = pieces[breakAt]
   let start = pieces.length
   if (lead?.kind === 'heading' && creditHeading.test(lead.map.text)) start = breakAt
-  for (let index = tail; index < start; index++) {
+  for (let index = Math.max(tail, pieces.length - longest); index < start; index++) {
     const first = pieces[index]
     if (first?.kind === 'text' && (isCreditList(pieces, index) || isCreditClose(pieces, index))) start = index
   }
@@ -69,7 +114,9 @@ function isCreditList(pieces: readonly Piece[], from: number): boolean {
 }
 
 function isCreditClose(pieces: readonly Piece[], from: number): boolean {
-  return pieces.slice(from).every((it) => it.kind !== 'text' || toLines(it).every((line) => notice.test(line) || byLine.test(line)))
+  return pieces
+    .slice(from)
+    .every((it) => it.kind !== 'text' || toLines(it).every((line) => notice.test(line) || byLine.test(line)))
 }
 
 function toLines(piece: TextPiece): string[] {

@@ -78,4 +78,3 @@ function findCut(text: string, from: number): number {
   if (space > 0) return from + space
   return from + (/[\uD800-\uDBFF]$/.test(part) ? longest - 1 : longest)
 }
-

@@ -38,7 +38,10 @@ function toParagraphMaps(root: Root, lines: Lines): TextMap[] {
       addLeaves(child, map, lines)
       maps.push(map)
     } else if (child.type !== 'WhiteSpaceNode') {
-      if (!loose) maps.push((loose = createTextMap()))
+      if (!loose) {
+        loose = createTextMap()
+        maps.push(loose)
+      }
       addLeaves(child, loose, lines)
     }
   }

@@ -8,10 +8,8 @@ import type { FrontMatter } from './types.ts'
 /** A unified plugin: `unified().use(remarkParse).use(remarkFrontmatter)`. */
 export function remarkFrontmatter(this: Processor): void {
   const data = this.data()
-  const syntax = (data.micromarkExtensions ??= [])
-  const tree = (data.fromMarkdownExtensions ??= [])
-  syntax.push(frontmatter(['yaml']))
-  tree.push(frontmatterFromMarkdown(['yaml']))
+  data.micromarkExtensions = [...(data.micromarkExtensions ?? []), frontmatter(['yaml'])]
+  data.fromMarkdownExtensions = [...(data.fromMarkdownExtensions ?? []), frontmatterFromMarkdown(['yaml'])]
 }
 
 /** The front matter that stands at these offsets, fences and all. */

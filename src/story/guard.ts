@@ -27,16 +27,24 @@ export function findObstacle(source: string): StoryProblem | undefined {
 }
 
 function findBinary(source: string): StoryProblem | undefined {
-  let at = source.indexOf('\0')
-  if (at === -1) {
-    const strange = source.match(/[\u0001-\u0008\u000E-\u001F\uFFFD]/g)?.length ?? 0
-    if (strange * 20 <= source.length) return undefined
-    at = source.search(/[\u0001-\u0008\u000E-\u001F\uFFFD]/)
+  let strange = 0
+  let first = -1
+  for (let at = 0; at < source.length; at++) {
+    const code = source.charCodeAt(at)
+    if (code >= 0x20 && code !== 0xfffd) continue
+    if (code === 0) return toBinary(at)
+    if (code >= 0x09 && code <= 0x0d) continue
+    strange++
+    if (first === -1) first = at
   }
+  return strange * 20 > source.length ? toBinary(first) : undefined
+}
+
+function toBinary(at: number): StoryProblem {
   return { code: 'binary', message: 'This is not a text file in UTF-8.', start: at, end: at + 1 }
 }
 
-const suspect = /[>*+\-_[(\d]{20}|(?:[>*+\-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
+const suspect = /[>*+\-_[(\d]{20}|(?:[>*+-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
 const emphasisMark = /[*_]/g
 
 /**
@@ -63,7 +71,7 @@ function findDeepNesting(source: string): StoryProblem | undefined {
 export function tooDeep(start: number, end: number): StoryProblem {
   return {
     code: 'too-deep',
-    message: `Quotes, lists, brackets or emphasis stand more than ${maxDepth} deep in one another here, so this cannot be read.`,
+    message: `Quotes, lists, brackets or emphasis stand more than ${maxDepth} deep in one another here.`,
     start,
     end,
   }
@@ -112,7 +120,8 @@ function countOpen(line: string, before: Open): Open {
       brackets = Math.max(0, brackets - 1)
       if (mark === '](') links++
     } else if (mark === ')') links = Math.max(0, links - 1)
-    else if (!mark.startsWith('\\')) emphasis = Math.max(0, emphasis + toEmphasisStep(line, match.index, mark.length, emphasis))
+    else if (!mark.startsWith('\\'))
+      emphasis = Math.max(0, emphasis + toEmphasisStep(line, match.index, mark.length, emphasis))
     deepest = Math.max(deepest, brackets, links, emphasis)
   }
   return { brackets, links, emphasis, deepest }

@@ -12,7 +12,22 @@ const smallWords = {
   Swahili: ['na', 'ya', 'wa', 'kwa', 'ni', 'la', 'alikuwa', 'katika', 'sana', 'yake'],
 } as const satisfies Readonly<Record<string, readonly string[]>>
 
-const englishWords = new Set(['the', 'and', 'is', 'in', 'it', 'he', 'she', 'to', 'of', 'was', 'you', 'they', 'this', 'had'])
+const englishWords = new Set([
+  'the',
+  'and',
+  'is',
+  'in',
+  'it',
+  'he',
+  'she',
+  'to',
+  'of',
+  'was',
+  'you',
+  'they',
+  'this',
+  'had',
+])
 
 const minWords = 20
 const minShare = 0.12

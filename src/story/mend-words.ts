@@ -18,7 +18,10 @@ const digits = /^\p{N}+$/u
 
 /** Whether every mark in a word belongs to it, so that nothing needs mending. */
 export function isSoundWord(word: Word): boolean {
-  return word.children.length === 1 || word.children.every((child, index) => belongs(word.children, index) && !isDoubtful(word, child, index))
+  return (
+    word.children.length === 1 ||
+    word.children.every((child, index) => belongs(word.children, index) && !isDoubtful(word, child, index))
+  )
 }
 
 /** `'Er`, `'Em`, `'Im`: a dropped letter, or a quote that opens on a word. */

@@ -6,7 +6,7 @@ import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './m
 
 const stop = /^[.!?…‽]+$/
 const closer = /^["'”’)\]»›.!?…‽]+$/
-const opener = /^["'“‘(\[«‹]+$/
+const opener = /^["'“‘([«‹]+$/
 const goesOn = /^[,;:)\]\-–—]+$/
 
 /** Mend a paragraph in place. Most need nothing, and are looked at once. */
@@ -53,7 +53,7 @@ function flatten(paragraph: Paragraph): Flat {
     if (child.type === 'WhiteSpaceNode') loose.push({ node: child, isEnd: false })
     if (child.type !== 'SentenceNode') continue
     const nodes = child.children.flatMap((it) => (it.type === 'WordNode' && !isSoundWord(it) ? mendWord(it) : [it]))
-    nodes.forEach((node, index) => loose.push({ node, isEnd: index === nodes.length - 1 }))
+    for (const [index, node] of nodes.entries()) loose.push({ node, isEnd: index === nodes.length - 1 })
   }
   const all = loose.map((it) => it.node)
   const tokens: SentenceContent[] = []
@@ -146,7 +146,9 @@ function endsAtKeptStop(tokens: readonly SentenceContent[], index: number): bool
   if (word?.type !== 'WordNode') return false
   const text = toWordText(word)
   if (toStopKind(text.slice(0, -1)) !== 'tail') return false
-  const next = tokens.slice(index + 1).find((it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)))
+  const next = tokens
+    .slice(index + 1)
+    .find((it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)))
   return next?.type === 'WordNode' && !/^['’]?\p{Ll}/u.test(toWordText(next))
 }
 

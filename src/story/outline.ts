@@ -1,7 +1,7 @@
 // Walks the Markdown tree once and lists what matters to a story, in order of place: text, headings, rules, pictures.
 
 import type { Nodes } from 'mdast'
-import { findComments, type FoundComment } from './comments.ts'
+import { type FoundComment, findComments } from './comments.ts'
 import { toFrontMatter } from './front-matter.ts'
 import { maxDepth, tooDeep } from './guard.ts'
 import { type InlineExtras, readInlines } from './inlines.ts'
@@ -61,7 +61,9 @@ export function createOutline(): Outline {
 /** Add a parsed piece of the source to an outline. */
 export function addToOutline(outline: Outline, source: string, piece: ParsedPiece, reparse: Reparse): void {
   const extras: InlineExtras = {
-    html: (start, end) => outline.comments.push(...findComments(source, start, end)),
+    html: (start, end) => {
+      for (const comment of findComments(source, start, end)) outline.comments.push(comment)
+    },
     picture: (start, end) => outline.pieces.push({ kind: 'picture', start, end }),
     tooDeep: (start, end) => addTooDeep(outline, start, end),
   }
@@ -83,14 +85,15 @@ function visit(node: Nodes, walk: Walk, where: Where): void {
     if (isTop) walk.outline.pieces.push({ kind: 'rule', start, end })
   } else if ((node.type === 'heading' || node.type === 'paragraph') && !where.isAside) {
     const map = readInlines(node.children, toPlace(walk), walk.extras)
-    const { depth, isListItem } = where
-    if (node.type === 'heading') walk.outline.pieces.push({ kind: 'heading', map, depth: node.depth, isTop, start, end })
+    const { isListItem } = where
+    if (node.type === 'heading')
+      walk.outline.pieces.push({ kind: 'heading', map, depth: node.depth, isTop, start, end })
     else if (map.text.trim() !== '') walk.outline.pieces.push({ kind: 'text', map, isListItem, start, end })
   } else if ('children' in node) {
-    if (where.depth > maxDepth) return walk.extras.tooDeep(start, end)
     const isAside = where.isAside || node.type === 'blockquote' || node.type === 'footnoteDefinition'
     const inner = { depth: where.depth + 1, isListItem: where.isListItem || node.type === 'listItem', isAside }
-    for (const child of node.children) visit(child, walk, inner)
+    if (inner.depth > maxDepth) walk.extras.tooDeep(start, end)
+    else for (const child of node.children) visit(child, walk, inner)
   }
 }
 

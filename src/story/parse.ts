@@ -33,26 +33,27 @@ export function* parseMarkdown(source: string, base = 0): Generator<ParsedPiece>
 
 /**
  * Where the source can be cut without changing how it reads: after a blank line, before a line that starts at the
- * margin, outside comments and front matter. What reaches across lines in other ways (code, raw HTML, link
+ * margin or a very long gap, outside comments and front matter. What reaches across lines in other ways (code, raw HTML, link
  * definitions) is rare in a story; a file that holds any is parsed whole.
  */
 function toPieceStarts(source: string): readonly number[] {
   if (source.length < pieceLength * 2 || [hasCode, hasRawHtml, hasDefinition].some((it) => it.test(source))) return [0]
   const starts = [0]
-  const blank = /(?:\r\n|\n|\r)(?:[ \t]*(?:\r\n|\n|\r))+(?=[^\s-])/g
+  const blank = /(?:\r\n|\n|\r)[ \t]*(?:\r\n|\n|\r)(?=[^\s-]|(?:[ \t]*[\r\n]){500})/g
   let start = 0
   blank.lastIndex = Math.max(pieceLength, frontMatterEnd(source))
   for (let found = blank.exec(source); found; found = blank.exec(source)) {
     const at = found.index + found[0].length
-    const open = source.lastIndexOf('<!--', at - 1)
-    if (open >= start && source.indexOf('-->', open) >= at) {
-      blank.lastIndex = source.indexOf('-->', open)
+    const open = start + source.slice(start, at).lastIndexOf('<!--')
+    const close = open < start ? open : source.indexOf('-->', open)
+    if (open >= start && close === -1) return starts
+    if (close >= at) {
+      blank.lastIndex = close
       continue
     }
-    if (open >= start && source.indexOf('-->', open) === -1) return starts
     starts.push(at)
     start = at
-    blank.lastIndex = Math.max(at, at + pieceLength)
+    blank.lastIndex = at + pieceLength
   }
   return starts
 }

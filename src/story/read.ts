@@ -1,5 +1,6 @@
 // Reads a story: Markdown source → pages, sentences and words, each with its place.
 
+import type { Paragraph } from 'nlcst'
 import { toBlock } from './block.ts'
 import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
@@ -9,7 +10,6 @@ import type { Lines } from './lines.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
-import type { Paragraph } from 'nlcst'
 import type { Block, Page, Story, StoryOptions, StoryProblem } from './types.ts'
 
 /**

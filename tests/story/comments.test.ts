@@ -38,7 +38,10 @@ describe('comments', () => {
   })
 
   it('may run over lines and stand in emphasis, headings and lists', () => {
-    expect(find('<!--\n  one\n  two\n-->\n\n# A *<!-- three --> hen*').map((it) => it.value)).toEqual(['one\n  two', 'three'])
+    expect(find('<!--\n  one\n  two\n-->\n\n# A *<!-- three --> hen*').map((it) => it.value)).toEqual([
+      'one\n  two',
+      'three',
+    ])
   })
 
   it('give the place of their value', () => {
@@ -63,7 +66,7 @@ describe('front matter', () => {
     const { frontMatter, pages } = readStory(source)
     expect(frontMatter?.value.replaceAll('\r', '')).toBe('title: Tip\nstep: pink-1')
     expect(source.slice(frontMatter?.valueStart).startsWith('title')).toBe(true)
-    expect(source.slice(frontMatter?.start, frontMatter?.end)).toMatch(/^---\r?\ntitle[^]*---$/)
+    expect(source.slice(frontMatter?.start, frontMatter?.end)).toMatch(/^---\r?\ntitle[\s\S]*---$/)
     expect(pages).toHaveLength(1)
   })
 

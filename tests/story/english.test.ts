@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import type { Paragraph } from 'nlcst'
-import { toString } from 'nlcst-to-string'
+import { toString as toText } from 'nlcst-to-string'
 import { ParseEnglish } from 'parse-english'
 import { describe, expect, it } from 'vitest'
 import { toStopKind } from '../../src/story/abbreviations.ts'
@@ -13,7 +13,9 @@ import { appendText, createTextMap } from '../../src/story/text-map.ts'
 
 const toShape = (it: Paragraph) =>
   it.children.map((child) =>
-    child.type === 'SentenceNode' ? child.children.map((node) => [node.type, toString(node), node.position]) : [child.type, toString(child)],
+    child.type === 'SentenceNode'
+      ? child.children.map((node) => [node.type, toText(node), node.position])
+      : [child.type, toText(child)],
   )
 
 function short(text: string): Paragraph {
@@ -30,7 +32,24 @@ function long(text: string): Paragraph {
 
 describe('parseEnglish', () => {
   it('gives for any text of words and stops what the whole parser gives', () => {
-    const word = fc.constantFrom('Tam', 'hen', 'sat', 'in', 'I', 'A', 'a', 'Mr', 'etc', 'it', 'The', 'sun', 'tip-top', "don't", '6', 'St')
+    const word = fc.constantFrom(
+      'Tam',
+      'hen',
+      'sat',
+      'in',
+      'I',
+      'A',
+      'a',
+      'Mr',
+      'etc',
+      'it',
+      'The',
+      'sun',
+      'tip-top',
+      "don't",
+      '6',
+      'St',
+    )
     const gap = fc.constantFrom(' ', ' ', '. ', '. ', '! ', '? ', ', ', '\n', '.\n', '... ', '” “', '?! ')
     const text = fc.array(fc.tuple(word, gap), { minLength: 1, maxLength: 14 }).map((it) => it.flat().join('').trim())
     fc.assert(

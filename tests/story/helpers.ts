@@ -1,6 +1,13 @@
 // Short ways to ask a story for what a test compares.
 
-import { createLines, readStory, type Sentence, type Story, type StoryOptions, type Word } from '../../src/story/index.ts'
+import {
+  createLines,
+  readStory,
+  type Sentence,
+  type Story,
+  type StoryOptions,
+  type Word,
+} from '../../src/story/index.ts'
 
 export function sentencesOf(story: Story): Sentence[] {
   return story.pages.flatMap((page) => page.blocks.flatMap((block) => block.sentences))
@@ -26,7 +33,9 @@ export function placesOf(source: string): string[] {
 }
 
 export function placeOf(source: string, word: string): string | undefined {
-  return placesOf(source).find((it) => it.startsWith(`${word} `))?.slice(word.length + 1)
+  return placesOf(source)
+    .find((it) => it.startsWith(`${word} `))
+    ?.slice(word.length + 1)
 }
 
 /** The words of each page, as one string a page. */

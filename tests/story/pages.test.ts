@@ -12,7 +12,10 @@ describe('pages', () => {
   })
 
   it('have no empty first page when the title or a cover picture stands alone', () => {
-    expect(pageTexts('# Tip top\n\n![cover](c.png)\n\n---\n\nA hen\n\n---\n\nA pig')).toEqual(['Tip top A hen', 'A pig'])
+    expect(pageTexts('# Tip top\n\n![cover](c.png)\n\n---\n\nA hen\n\n---\n\nA pig')).toEqual([
+      'Tip top A hen',
+      'A pig',
+    ])
     expect(pageTexts('# Tip top\n\n---\n\nA hen')).toEqual(['Tip top A hen'])
     expect(pageTexts('***\n\nA hen\n\n---\n\nA pig\n\n---\n')).toEqual(['A hen', 'A pig'])
   })

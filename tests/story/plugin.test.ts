@@ -5,9 +5,17 @@ import retextEnglish from 'retext-english'
 import { unified } from 'unified'
 import { VFile } from 'vfile'
 import { describe, expect, it } from 'vitest'
-import { createLines, readStory, remarkFrontmatter, type Story, storyFromTree, storyPlugin } from '../../src/story/index.ts'
+import {
+  createLines,
+  readStory,
+  remarkFrontmatter,
+  type Story,
+  storyFromTree,
+  storyPlugin,
+} from '../../src/story/index.ts'
 
-const source = '\uFEFF---\ntitle: Tip\n---\n\n# Tip top\r\n\r\n##\r\n- A sh**ee**p &amp; a hen\r\n  sat. Mr. Hen ran!\r\n\r\n> adult\r\n'
+const source =
+  '\uFEFF---\ntitle: Tip\n---\n\n# Tip top\r\n\r\n##\r\n- A sh**ee**p &amp; a hen\r\n  sat. Mr. Hen ran!\r\n\r\n> adult\r\n'
 
 function run(text: string, options = {}): { tree: Root; story: Story } {
   const processor = unified().use(remarkParse).use(remarkFrontmatter).use(storyPlugin, options)
@@ -109,9 +117,13 @@ describe('storyFromTree', () => {
   })
 
   it('takes trees without offsets, without places, and without text', () => {
-    const noOffsets = JSON.parse(JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'offset' ? undefined : value)))
+    const noOffsets = JSON.parse(
+      JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'offset' ? undefined : value)),
+    )
     expect(storyFromTree(noOffsets, text).pages[0]?.blocks[1]?.sentences[0]?.words[0]?.start).toBe(27)
-    const noPlaces = JSON.parse(JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'position' ? undefined : value)))
+    const noPlaces = JSON.parse(
+      JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'position' ? undefined : value)),
+    )
     expect(storyFromTree(noPlaces, text).problems.map((it) => it.code)).toEqual(['empty'])
     expect(storyFromTree({ type: 'RootNode', children: [] }, '').pages).toEqual([])
   })

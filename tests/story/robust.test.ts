@@ -1,17 +1,20 @@
 // Input that nobody meant as a story: answered with a problem in a moment, never with an exception.
 
 import { describe, expect, it } from 'vitest'
-import { findForeignLanguage } from '../../src/story/language.ts'
 import { maxLength, readStory, type StoryProblem } from '../../src/story/index.ts'
+import { findForeignLanguage } from '../../src/story/language.ts'
 import { pageTexts, wordTexts } from './helpers.ts'
 
 const codes = (source: string): StoryProblem['code'][] => readStory(source).problems.map((it) => it.code)
 
 describe('empty sources', () => {
-  it.each(['', ' \n\n ', '\uFEFF', '---\ntitle: Tip\n---\n', '<!-- a -->', '> adult', '***', '![a](b)'])('%j', (source) => {
-    expect(codes(source)).toEqual(['empty'])
-    expect(wordTexts(source)).toEqual([])
-  })
+  it.each(['', ' \n\n ', '\uFEFF', '---\ntitle: Tip\n---\n', '<!-- a -->', '> adult', '***', '![a](b)'])(
+    '%j',
+    (source) => {
+      expect(codes(source)).toEqual(['empty'])
+      expect(wordTexts(source)).toEqual([])
+    },
+  )
 })
 
 describe('sources that are no text', () => {
@@ -116,15 +119,28 @@ describe('other languages', () => {
   it.each([
     ['French', 'Le chat est dans le sac. Elle a une pomme et des noix. Les filles sont avec le chien dans la rue.'],
     ['German', 'Der Hund ist nicht im Haus. Das Kind und die Katze sind mit der Oma im Garten. Ich bin ein Kind.'],
-    ['Spanish', 'El gato es muy grande. Los patos y las ranas son amigos por siempre. El sol sale con una nube que pasa.'],
-    ['Swahili', 'Paka alikuwa katika nyumba ya bibi. Mbwa wa babu ni mkubwa sana. Watoto na wazazi wake wa kijiji ni wazuri.'],
+    [
+      'Spanish',
+      'El gato es muy grande. Los patos y las ranas son amigos por siempre. El sol sale con una nube que pasa.',
+    ],
+    [
+      'Swahili',
+      'Paka alikuwa katika nyumba ya bibi. Mbwa wa babu ni mkubwa sana. Watoto na wazazi wake wa kijiji ni wazuri.',
+    ],
   ])('are noticed by their small words: %s', (language, text) => {
     expect(readStory(text).problems).toMatchObject([{ code: 'other-language' }])
     expect(readStory(text).problems[0]?.message).toContain(language)
   })
 
   it('are not seen in a first reader without small words', () => {
-    expect(codes('Tap tap tap. Pat sat. Sam sat. Sit, Sid, sit! Nip nap. Tip tap top. Dad dug. Dan did dig. Pop! Mum ran.')).toEqual([])
-    expect(findForeignLanguage(Array.from({ length: 40 }, (_, i) => (i % 2 ? 'Tam' : 'sat')), 0)).toBeUndefined()
+    expect(
+      codes('Tap tap tap. Pat sat. Sam sat. Sit, Sid, sit! Nip nap. Tip tap top. Dad dug. Dan did dig. Pop! Mum ran.'),
+    ).toEqual([])
+    expect(
+      findForeignLanguage(
+        Array.from({ length: 40 }, (_, i) => (i % 2 ? 'Tam' : 'sat')),
+        0,
+      ),
+    ).toBeUndefined()
   })
 })

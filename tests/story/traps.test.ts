@@ -2,8 +2,8 @@
 
 import { fromMarkdown } from 'mdast-util-from-markdown'
 import { describe, expect, it } from 'vitest'
-import { readInlines } from '../../src/story/inlines.ts'
 import { createLines } from '../../src/story/index.ts'
+import { readInlines } from '../../src/story/inlines.ts'
 import { toSourceEnd, toSourceStart } from '../../src/story/text-map.ts'
 import { placeOf, placesOf, wordTexts } from './helpers.ts'
 
@@ -13,7 +13,11 @@ function placeInQuote(source: string, word: string): string {
   const paragraph = quote?.type === 'blockquote' ? quote.children[0] : undefined
   if (paragraph?.type !== 'paragraph') throw new Error('no paragraph in a quote')
   const none = () => undefined
-  const map = readInlines(paragraph.children, { source, base: 0, quotes: 1 }, { html: none, picture: none, tooDeep: none })
+  const map = readInlines(
+    paragraph.children,
+    { source, base: 0, quotes: 1 },
+    { html: none, picture: none, tooDeep: none },
+  )
   const at = map.text.indexOf(word)
   const lines = createLines(source)
   const start = lines.toPoint(toSourceStart(map, at))
@@ -65,7 +69,13 @@ describe('columns', () => {
   })
 
   it('with CRLF and a byte order mark', () => {
-    expect(placesOf('\uFEFFA fox\r\nin a *box*')).toEqual(['A 1:1-1:2', 'fox 1:3-1:6', 'in 2:1-2:3', 'a 2:4-2:5', 'box 2:7-2:10'])
+    expect(placesOf('\uFEFFA fox\r\nin a *box*')).toEqual([
+      'A 1:1-1:2',
+      'fox 1:3-1:6',
+      'in 2:1-2:3',
+      'a 2:4-2:5',
+      'box 2:7-2:10',
+    ])
     expect(placeOf('\uFEFF# Hat\r\n\r\n##\r\n- A fox\r\n  in a box\r\n', 'box')).toBe('5:8-5:11')
   })
 
@@ -73,7 +83,12 @@ describe('columns', () => {
     expect(placeOf('![a pig](p.png) A hen', 'hen')).toBe('1:19-1:22')
     expect(placeOf('A `pig` and a hen', 'hen')).toBe('1:15-1:18')
     expect(placeOf('A <b>pig</b> and a <!-- cow --> hen', 'hen')).toBe('1:33-1:36')
-    expect(placesOf('A [red hen](https://x.y/pig "cow") sat')).toEqual(['A 1:1-1:2', 'red 1:4-1:7', 'hen 1:8-1:11', 'sat 1:36-1:39'])
+    expect(placesOf('A [red hen](https://x.y/pig "cow") sat')).toEqual([
+      'A 1:1-1:2',
+      'red 1:4-1:7',
+      'hen 1:8-1:11',
+      'sat 1:36-1:39',
+    ])
     expect(placeOf('😀 A hen', 'hen')).toBe('1:6-1:9')
   })
 })

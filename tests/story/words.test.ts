@@ -5,7 +5,7 @@ import { placesOf, sentencesOf, wordsOf, wordTexts } from './helpers.ts'
 describe('words', () => {
   it.each([
     ['a hyphen stays in the word', 'A tip-top hat', ['A', 'tip-top', 'hat']],
-    ['apostrophes stay, straight and curly', 'Don’t! It\'s Tam’s hat', ['Don’t', "It's", 'Tam’s', 'hat']],
+    ['apostrophes stay, straight and curly', "Don’t! It's Tam’s hat", ['Don’t', "It's", 'Tam’s', 'hat']],
     ['a dropped letter at the start keeps its apostrophe', "'Tis wet. ’Twas hot.", ["'Tis", 'wet', '’Twas', 'hot']],
     ['quotes are not part of the word', "'Hop,' said ‘Meg’ and “Sid”", ['Hop', 'said', 'Meg', 'and', 'Sid']],
     ['a quote that opens on a short word is a quote', "'Em, yes,' said Meg", ['Em', 'yes', 'said', 'Meg']],
@@ -79,7 +79,10 @@ describe('what a child does not read', () => {
     ['front matter', '---\ntitle: Adult\n---\nA hen\n\nA pig'],
     ['pictures', '![adult](adult.png "adult")\n\nA hen ![adult][a] A pig\n\n[a]: adult.png'],
     ['code', 'A hen `adult`\n\n```\nadult\n```\n\n    adult\n\nA pig'],
-    ['link targets', '[A hen](https://adult.org "adult") <https://adult.org>\n\n[A pig][adult]\n\n[adult]: https://adult.org "adult"'],
+    [
+      'link targets',
+      '[A hen](https://adult.org "adult") <https://adult.org>\n\n[A pig][adult]\n\n[adult]: https://adult.org "adult"',
+    ],
     ['page labels', '## Page 1\n\nA hen\n\n## Page 2\n\nA pig'],
   ])('%s', (_, source) => {
     expect(wordTexts(source)).toEqual(['A', 'hen', 'A', 'pig'])
