@@ -28,6 +28,8 @@ export interface Checker {
   readonly resources: Resources
   /** Configs and sequences asked for so far, whether they are there or not. */
   sources(): readonly string[]
+  /** Those of them that have changed since. */
+  changedSources(): readonly string[]
   /** Forgets all settings where a source has changed, and says whether it did. */
   refresh(): boolean
 }
@@ -63,6 +65,7 @@ export function createChecker(io: Io, { flags = {}, config }: CheckerOptions = {
       return sequences.sequence(name, accent)
     },
   }
+  const changedSources = () => [...stamps].filter(([path, stamp]) => toStamp(path, io) !== stamp).map(([path]) => path)
   const toInput = (story: AskedStory, chain: ConfigChain): CheckInput => ({ ...story, chain, flags, rules, resources })
 
   return {
@@ -74,8 +77,9 @@ export function createChecker(io: Io, { flags = {}, config }: CheckerOptions = {
     },
     prepare: async (story) => prepareStory(toInput(story, await configs.findFor(story.storyPath))),
     sources: () => [...stamps.keys()],
+    changedSources,
     refresh() {
-      if (![...stamps].some(([path, stamp]) => toStamp(path, io) !== stamp)) return false
+      if (changedSources().length === 0) return false
       stamps.clear()
       sequences = createResources(io)
       configs = createConfigs()

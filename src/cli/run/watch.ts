@@ -20,7 +20,10 @@ export interface WatchOptions {
   readonly config?: string | undefined
 }
 
-/** Milliseconds until a file is looked at once more: watching leaves out a save that follows another at once. */
+/**
+ * Milliseconds until files are looked at once more: watching leaves out a save that follows another at once, and a
+ * config that comes just before it is watched.
+ */
 const LOOK_AGAIN = 80
 
 /** Ends when `signal` says so; else with the process. */
@@ -53,7 +56,7 @@ function refuse(message: string, io: Io): ExitCode {
 interface Shelf {
   /** Checks what these changes touch, all stories where they are settings. Gives the paths of the stories checked. */
   update(changed: readonly string[]): Promise<readonly string[]>
-  /** Those of the stories that have changed since they were read. */
+  /** Those of the stories, and all settings, that have changed since they were read. */
   findChanged(paths: readonly string[]): readonly string[]
   /** Settings that may lie outside the watched folders. */
   sources(): readonly string[]
@@ -88,7 +91,10 @@ function createShelf(given: readonly string[], checker: Checker, report: WatchRe
       }
       return due
     },
-    findChanged: (paths) => paths.filter((path) => read.has(path) && toStamp(path, io) !== read.get(path)),
+    findChanged: (paths) => [
+      ...paths.filter((path) => read.has(path) && toStamp(path, io) !== read.get(path)),
+      ...checker.changedSources(),
+    ],
     sources: () => checker.sources().filter((path) => io.fs.existsSync(path)),
   }
 }
