@@ -58,8 +58,18 @@ export function compareMessages(left: Message, right: Message): number {
   )
 }
 
+/** Texts cut at their places: `['', 'word', ' has ', 'letters', '']`. */
+const cutTexts = new Map<string, readonly string[]>()
+
 function fillPlaces(text: string, data: Readonly<Record<string, string | number>>): string {
-  return text.replace(/\{(\w+)\}/gu, (place, name: string) => String(data[name] ?? place))
+  let parts = cutTexts.get(text)
+  if (parts === undefined) {
+    parts = text.split(/\{(\w+)\}/u)
+    cutTexts.set(text, parts)
+  }
+  let filled = parts[0] ?? ''
+  for (let at = 1; at < parts.length; at += 2) filled += `${data[parts[at] ?? ''] ?? `{${parts[at]}}`}${parts[at + 1]}`
+  return filled
 }
 
 /** Most texts are fine as they are, and there is one for each word that cannot be read. */

@@ -29,7 +29,8 @@ export function findLikelyNames(story: Story): ReadonlySet<string> {
   for (const sentence of blocks.flatMap((block) => block.sentences)) {
     for (const [index, word] of sentence.words.entries()) {
       const bare = toBareName(word.text)
-      if (!hasCapital(bare.slice(0, 1))) small.add(bare.toLowerCase())
+      const first = bare.charAt(0)
+      if (first === first.toLowerCase()) small.add(bare.toLowerCase())
       else if (!isAllCapitals(bare) && bare !== 'I' && !isOpening(word, index, sentence)) capital.add(bare)
     }
   }

@@ -28,8 +28,17 @@ export function createSenseFinder(story: Story, names: readonly string[], tagger
     }
     return inName.has(word)
   }
+  const plain = new Map<string, boolean>()
+  const hasOneForm = (text: string): boolean => {
+    let isPlain = plain.get(text)
+    if (isPlain === undefined) {
+      isPlain = findHeteronym(text) === undefined
+      plain.set(text, isPlain)
+    }
+    return isPlain
+  }
   return (word, sentence) => {
-    const spoken = findHeteronym(word.text.toLowerCase()) === undefined ? undefined : findForm(word, sentence)
+    const spoken = hasOneForm(word.text) ? undefined : findForm(word, sentence)
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }

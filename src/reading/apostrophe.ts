@@ -18,13 +18,19 @@ const SHORTENED_BEFORE_S = new Set([
   'let',
 ])
 
+const CURLY = /[’‘ʼ]/
+const ANY = /['’‘ʼ]/
+
 /** The word with straight apostrophes, as the tables hold it. */
 export function toStraight(word: string): string {
+  if (!CURLY.test(word)) return word
   return word.replace(/[’‘ʼ]/g, "'")
 }
 
 /** The owner before `'s` or after-`s` apostrophe: `dog` of `dog's`, `dogs` of `dogs'`; undefined for other words. */
 export function findOwner(word: string): string | undefined {
+  // Asked of every word of a story, and nearly none has an apostrophe.
+  if (!ANY.test(word)) return undefined
   const straight = toStraight(word)
   const owner = /^(.+)'s$/i.exec(straight)?.[1] ?? /^(.+s)'$/i.exec(straight)?.[1]
   return owner === undefined || SHORTENED_BEFORE_S.has(owner.toLowerCase()) ? undefined : owner

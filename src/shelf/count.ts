@@ -68,7 +68,8 @@ function findUse(word: Word, sentence: Sentence, findSense: FindSense, all: Map<
   const { text, form } = word
   if (form === 'numeral') return undefined
   const { spoken, isInName } = findSense(word, sentence)
-  const name = `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
+  // Nearly every word has no sense of its own: its text alone is its name then.
+  const name = spoken === undefined && !isInName ? text : `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
   const known = all.get(name)
   if (known !== undefined) return known
   const use = { key: toWordKey(text), text, form, spoken, isInName, word, sentence, times: 0 }
