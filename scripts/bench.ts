@@ -9,6 +9,7 @@ import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
 import { makeStories } from './bench/stories.ts'
+import { benchWatch } from './bench/watch.ts'
 
 const at = process.argv.indexOf('--corpus')
 const corpus = at < 0 ? undefined : process.argv[at + 1]
@@ -28,6 +29,7 @@ const parts: readonly (() => Promise<Row[]> | Row[])[] = [
   () => benchGrowth(story),
   benchExplain,
   benchMemory,
+  benchWatch,
 ]
 
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)

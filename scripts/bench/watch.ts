@@ -1,0 +1,58 @@
+// The time from saving a story to its result in a folder of 400 stories that is watched.
+
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { type Row, toMedian } from './measure.ts'
+import { makeStories } from './stories.ts'
+
+const CLI = new URL('../../dist/cli.cjs', import.meta.url).pathname
+const STORIES = 400
+const SAVES = 20
+/** Milliseconds. */
+const LIMIT = 100
+const PAUSE = 250
+
+export async function benchWatch(): Promise<Row[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'battledore-watch-'))
+  const stories = makeStories(STORIES, 1)
+  for (const { name, text } of stories) writeFileSync(join(folder, name), text)
+  const child = spawn(process.execPath, [CLI, 'check', folder, '--watch', '--format', 'line'], { cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] })
+  try {
+    await untilPrinted(child, STORIES)
+    const times: number[] = []
+    for (let save = 0; save < SAVES; save++) {
+      await new Promise((done) => setTimeout(done, PAUSE))
+      const story = stories[(save * 37) % STORIES]
+      if (!story) continue
+      const printed = untilPrinted(child, 1)
+      const start = performance.now()
+      writeFileSync(join(folder, story.name), `${story.text}\nTam sat. ${'Tam ran. '.repeat(save)}\n`)
+      await printed
+      times.push(performance.now() - start)
+    }
+    const median = toMedian(times)
+    const range = `${Math.min(...times).toFixed(0)}–${Math.max(...times).toFixed(0)}`
+    return [{
+      what: `from save to result, one story of ${STORIES} that are watched`, figure: `${median.toFixed(0)} ms (${range})`, wanted: `≤ ${LIMIT} ms`, holds: median <= LIMIT,
+    }]
+  } finally {
+    child.kill()
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+/** Waits for a number of end lines. */
+function untilPrinted({ stdout }: ChildProcess, runs: number): Promise<void> {
+  return new Promise((done) => {
+    let left = runs
+    const look = (chunk: Buffer): void => {
+      left -= chunk.toString().match(/^done: /gm)?.length ?? 0
+      if (left > 0) return
+      stdout?.off('data', look)
+      done()
+    }
+    stdout?.on('data', look)
+  })
+}
