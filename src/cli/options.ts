@@ -12,3 +12,6 @@ export const stepOption = (): Option => new Option('--step <id>', 'the step that
 
 export const sequenceOption = (): Option =>
   new Option('--sequence <name|path>', 'what is taught when: series (default), england, common-core, or the path of a file')
+
+export const shareOption = (): Option =>
+  new Option('--share <percent>', 'the share of running words that must be readable').default('90')

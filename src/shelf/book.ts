@@ -32,7 +32,8 @@ export interface Book {
   readonly practises: readonly string[]
 }
 
-export interface BookInput extends Pick<Book, 'path' | 'title' | 'order' | 'sequence' | 'phonics' | 'step' | 'practises'> {
+export interface BookInput
+  extends Pick<Book, 'path' | 'title' | 'order' | 'sequence' | 'phonics' | 'step' | 'practises'> {
   readonly count: StoryCount
   readonly level: Level
   readonly names: readonly string[]
@@ -47,8 +48,10 @@ export function toBook(input: BookInput, vocabulary: Vocabulary): Book {
   const { count, level, names, reader, introduces, ...rest } = input
   const at = rest.sequence.steps.findIndex(({ id }) => id === rest.step)
   const keys = new Set(count.uses.map(({ key }) => key))
-  const read = reader === undefined ? [] : count.uses.filter((use) =>
-    reader.judgeWithNames(vocabulary.toId(use), toNamesFor(use, names)).kind === 'sight')
+  const read =
+    reader === undefined
+      ? []
+      : count.uses.filter((use) => reader.judgeInStory(vocabulary.toId(use), toNamesFor(use, names)).kind === 'sight')
   return {
     ...rest,
     pages: count.pages.length,

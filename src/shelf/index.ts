@@ -1,12 +1,31 @@
 // Counting over words, pages and books: what other folders may use.
 
 export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
-export { countStory, type DifferentWord, type FindSense, findNewWords, type PageCount, type Sense, type StoryCount, toDifferentWords, toWordCounts, type WordUse } from './count.ts'
+export {
+  countStory,
+  type DifferentWord,
+  type FindSense,
+  findNewWords,
+  type PageCount,
+  type Sense,
+  type StoryCount,
+  toDifferentWords,
+  toWordCounts,
+  type WordUse,
+} from './count.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
-export { type CountedBook, type Match, matchBook, type MatchOptions, toCountedBook } from './match.ts'
+export { type CountedBook, type Match, type MatchOptions, matchBook, toCountedBook } from './match.ts'
 export { findPattern, type Pattern } from './pattern.ts'
 export { createReaderJudge, type ReaderJudge } from './reader-judge.ts'
 export type { Recurrence } from './recurrence.ts'
-export { type MissingSteps, type PractisedPattern, type Shelf, type ShelfProblem, type ShelvedBook, toShelf, toUsedWords } from './shelf.ts'
+export {
+  type MissingSteps,
+  type PractisedPattern,
+  type Shelf,
+  type ShelfProblem,
+  type ShelvedBook,
+  toShelf,
+  toUsedWords,
+} from './shelf.ts'
 export { findLessons, type Lesson, type MissingWord } from './teach.ts'
 export { createVocabulary, type KnownWord, type Vocabulary } from './vocabulary.ts'

@@ -43,6 +43,7 @@ export interface LevelFinder {
 /** Remembers for every different word when it becomes readable: one finder for many texts. */
 export function createLevelFinder(phonics: Phonics, sequence: Sequence, reader?: ReaderExtra): LevelFinder {
   const places = new Map<string, number>()
+  const mixed = new Map<string, boolean>()
   const none = sequence.steps.length
   const order = new Map(sequence.steps.map(({ id }, at) => [id, at]))
   const more = reader === undefined ? {} : { reader }
@@ -62,8 +63,20 @@ export function createLevelFinder(phonics: Phonics, sequence: Sequence, reader?:
   return {
     sequence,
     find: ({ uses, words }, names, share) =>
-      toLevel(uses.map((use) => ({ use, place: findPlace(use, names) })), words, share, sequence),
-    isMixed: (text) => hasMixedForms(phonics.read(text), (meant) => findReadableAt(meant, sequence, more)),
+      toLevel(
+        uses.map((use) => ({ use, place: findPlace(use, names) })),
+        words,
+        share,
+        sequence,
+      ),
+    isMixed(text) {
+      let isMixed = mixed.get(text)
+      if (isMixed === undefined) {
+        isMixed = hasMixedForms(phonics.read(text), (meant) => findReadableAt(meant, sequence, more))
+        mixed.set(text, isMixed)
+      }
+      return isMixed
+    },
   }
 }
 
@@ -85,7 +98,10 @@ function toLevel(placed: readonly Placed[], words: number, share: number, { step
     share: shares[Math.min(at, steps.length - 1)] ?? 0,
     words,
     shares,
-    holdingBack: toHolding(placed.filter(({ place }) => place >= Math.max(at, 1)), steps),
+    holdingBack: toHolding(
+      placed.filter(({ place }) => place >= Math.max(at, 1)),
+      steps,
+    ),
   }
 }
 

@@ -1,6 +1,7 @@
 // Which reader can read which book: books × readers, from words that were counted once and judged once a reader.
 
 import type { CorrespondenceKey } from '../phonics/types.ts'
+import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { StoryCount, WordUse } from './count.ts'
 import { toNamesFor } from './names.ts'
@@ -35,20 +36,26 @@ export interface CountedBook {
   readonly words: number
   /** As written. */
   readonly names: readonly string[]
+  /** Sight words that the settings of the book add. One object for all books with the same ones saves time. */
+  readonly more?: ReaderExtra
 }
 
-export function toCountedBook({ uses, words }: StoryCount, names: readonly string[], vocabulary: Vocabulary): CountedBook {
-  return { uses, ids: uses.map((use) => vocabulary.toId(use)), words, names }
+export function toCountedBook(
+  { uses, words }: StoryCount,
+  vocabulary: Vocabulary,
+  { names, more }: Pick<CountedBook, 'names' | 'more'>,
+): CountedBook {
+  return { uses, ids: uses.map((use) => vocabulary.toId(use)), words, names, ...(more && { more }) }
 }
 
 export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequence, options: MatchOptions): Match {
-  const { uses, ids, words, names } = book
+  const { uses, ids, words, names, more } = book
   const missing = new Map<string, { word: string; times: number; needs: MissingWord['needs'] }>()
   const isTaught = toTaughtKeys(sequence)
   let unreadable = 0
   for (const [at, use] of uses.entries()) {
     const id = ids[at] ?? 0
-    const verdict = names.length === 0 ? reader.judge(id) : reader.judgeWithNames(id, toNamesFor(use, names))
+    const verdict = reader.judgeInStory(id, toNamesFor(use, names), more)
     if (verdict.readable) continue
     unreadable += use.times
     if (use.form === 'foreign') continue

@@ -19,10 +19,13 @@ export function createPatternFinder(vocabulary: Vocabulary): PatternFinder {
       if (known.has(name)) return known.get(name)
       const pattern = findPattern(written, sequence, step)
       const asked: boolean[] = []
-      const hasIt = pattern === undefined ? undefined : (id: WordId): boolean => {
-        const { text, form, spoken } = vocabulary.wordAt(id)
-        return (asked[id] ??= form === 'word' && pattern.isIn(phonics.read(text), spoken))
-      }
+      const hasIt =
+        pattern === undefined
+          ? undefined
+          : (id: WordId): boolean => {
+              const { text, form, spoken } = vocabulary.wordAt(id)
+              return (asked[id] ??= form === 'word' && pattern.isIn(phonics.read(text), spoken))
+            }
       known.set(name, hasIt)
       return hasIt
     },

@@ -1,10 +1,9 @@
 // A pattern that a story practises: letters that say a sound, an ending, or the shape of a syllable.
 
 import type { CorrespondenceKey, Reading, WordReadings } from '../phonics/types.ts'
-import { findEnding, keepForm, toShapes } from '../reading/index.ts'
+import { findEnding, keepForm, toShapes, toWordKey } from '../reading/index.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
-import { toWordKey } from '../reading/index.ts'
 
 export interface Pattern {
   /** As the teacher wrote it. */
@@ -53,7 +52,8 @@ function findKeys(name: string, sequence: Sequence, step: string | undefined): R
   const grapheme = toWordKey(letters).replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
   const reached = step === undefined ? -1 : toStepIndex(sequence, step)
   const isMeant = (taught: TaughtCorrespondence) =>
-    taught.letters.toLowerCase() === grapheme && (example === undefined || taught.example.toLowerCase() === example.toLowerCase())
+    taught.letters.toLowerCase() === grapheme &&
+    (example === undefined || taught.example.toLowerCase() === example.toLowerCase())
   const find = (steps: Sequence['steps']) =>
     new Set(steps.flatMap(({ adds }) => adds.correspondences.filter(isMeant).map(({ key }) => key)))
   const soFar = find(sequence.steps.slice(0, reached + 1))

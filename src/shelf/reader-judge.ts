@@ -3,14 +3,15 @@
 import type { Phonics } from '../phonics/types.ts'
 import { findNamedOwner, hasMixedForms, isAllowedName, judge, keepForm } from '../reading/index.ts'
 import type { Verdict } from '../reading/types.ts'
+import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import type { KnownWord, Vocabulary, WordId } from './vocabulary.ts'
 
 export interface ReaderJudge {
   /** The verdict on a word where no names are allowed. */
   judge(id: WordId): Verdict
-  /** The verdict where the story allows some names, as written. */
-  judgeWithNames(id: WordId, names: readonly string[]): Verdict
+  /** The verdict where a story allows some names, as written, and its settings add sight words. */
+  judgeInStory(id: WordId, names: readonly string[], more?: ReaderExtra): Verdict
   /** Whether the sentence must settle which spoken form of a word is meant, for this reader to be judged. */
   isMixed(text: string): boolean
 }
@@ -19,19 +20,29 @@ const FOREIGN: Verdict = { readable: false, kind: 'unreadable', reasons: [], rea
 
 export function createReaderJudge(phonics: Phonics, knowledge: Knowledge, vocabulary: Vocabulary): ReaderJudge {
   const verdicts: (Verdict | undefined)[] = []
-  const judgeKnown = ({ text, form, spoken }: KnownWord, names: readonly string[]): Verdict =>
-    form === 'foreign' ? FOREIGN : judge(keepForm(phonics.read(text), spoken), knowledge, names)
-  const judgeId = (id: WordId): Verdict => (verdicts[id] ??= judgeKnown(vocabulary.wordAt(id), []))
+  const mixed = new Map<string, boolean>()
+  const judgeKnown = ({ text, form, spoken }: KnownWord, names: readonly string[], known: Knowledge): Verdict =>
+    form === 'foreign' ? FOREIGN : judge(keepForm(phonics.read(text), spoken), known, names)
+  const judgeId = (id: WordId): Verdict => (verdicts[id] ??= judgeKnown(vocabulary.wordAt(id), [], knowledge))
   return {
     judge: judgeId,
-    // A name only counts where the word cannot be read in another way, so most words need no second look.
-    judgeWithNames(id, names) {
+    // Names and more sight words only count where the word cannot be read in another way, so most words need no second look.
+    judgeInStory(id, names, more) {
       const plain = judgeId(id)
-      if (plain.readable || names.length === 0) return plain
+      if (plain.readable) return plain
       const word = vocabulary.wordAt(id)
-      return isName(word.text, names) ? judgeKnown(word, names) : plain
+      const isChanged = more?.sightWords !== undefined && more.sightWords.length > 0
+      if (!isChanged && !isName(word.text, names)) return plain
+      return judgeKnown(word, names, isChanged ? withReader(knowledge, more) : knowledge)
     },
-    isMixed: (text) => hasMixedForms(phonics.read(text), (meant) => judge(meant, knowledge).readable),
+    isMixed(text) {
+      let isMixed = mixed.get(text)
+      if (isMixed === undefined) {
+        isMixed = hasMixedForms(phonics.read(text), (meant) => judge(meant, knowledge).readable)
+        mixed.set(text, isMixed)
+      }
+      return isMixed
+    },
   }
 }
 

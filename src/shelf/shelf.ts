@@ -50,7 +50,8 @@ export function toShelf(unsorted: readonly Book[], vocabulary: Vocabulary): Shel
   const patterns = createPatternFinder(vocabulary)
   const rows = toRows(books, vocabulary, patterns)
   const sightWords = toSightRecurrences(rows, books, vocabulary)
-  const isLeft = ({ first, times }: Recurrence) => first < books.length - 1 && times.every((one, at) => at <= first || one === 0)
+  const isLeft = ({ first, times }: Recurrence) =>
+    first < books.length - 1 && times.every((one, at) => at <= first || one === 0)
   return {
     books: rows,
     sightWords,
@@ -78,7 +79,13 @@ function toRows(books: readonly Book[], vocabulary: Vocabulary, patterns: Patter
     const newSightWords = sightWords.filter((word) => !met.has(word))
     for (const word of newWords) used.add(word)
     for (const word of newSightWords) met.add(word)
-    return { ...rest, different: words.size, newWords, newSightWords, practises: practises.map((written) => toPractised(written, book, vocabulary, patterns)) }
+    return {
+      ...rest,
+      different: words.size,
+      newWords,
+      newSightWords,
+      practises: practises.map((written) => toPractised(written, book, vocabulary, patterns)),
+    }
   })
 }
 
@@ -110,17 +117,21 @@ function findTwins(books: readonly Book[]): readonly ShelfProblem[] {
     if (twins === undefined) byOrder.set(order, [path])
     else twins.push(path)
   }
-  return [...byOrder].filter(([, paths]) => paths.length > 1).map(([order, [path = '', ...others]]) => ({
-    path,
-    message: `\`order: ${order}\` is also that of ${others.join(', ')}. They stand by step, then by file name.`,
-  }))
+  return [...byOrder]
+    .filter(([, paths]) => paths.length > 1)
+    .map(([order, [path = '', ...others]]) => ({
+      path,
+      message: `\`order: ${order}\` is also that of ${others.join(', ')}. They stand by step, then by file name.`,
+    }))
 }
 
 function findUnknownPatterns(books: readonly Book[], patterns: PatternFinder): readonly ShelfProblem[] {
   return books.flatMap((book) =>
-    book.practises.filter((written) => patterns.find(written, book) === undefined).map((written) => ({
-      path: book.path,
-      message: `it practises \`${written}\`, which no step of the sequence \`${book.sequence.name}\` teaches.`,
-    })),
+    book.practises
+      .filter((written) => patterns.find(written, book) === undefined)
+      .map((written) => ({
+        path: book.path,
+        message: `it practises \`${written}\`, which no step of the sequence \`${book.sequence.name}\` teaches.`,
+      })),
   )
 }

@@ -13,7 +13,7 @@ export interface MissingWord {
 }
 
 export type Lesson =
-  | { readonly kind: 'word'; readonly word: string; /** Running words won. */ readonly wins: number }
+  | { readonly kind: 'word'; readonly word: string /** Running words won. */; readonly wins: number }
   | {
       readonly kind: 'correspondence'
       readonly key: CorrespondenceKey
@@ -25,17 +25,28 @@ export type Lesson =
 const MOST_CORRESPONDENCES = 12
 
 /** What would make an unreadable word readable; undefined where letters and sounds alone do not. */
-export function toNeeds({ reasons }: Verdict, isTaughtAnywhere: (key: CorrespondenceKey) => boolean): MissingWord['needs'] {
-  const keys = reasons.map(({ code, key }) => (code === 'irregular' || code === 'correspondence-later' ? key : undefined))
+export function toNeeds(
+  { reasons }: Verdict,
+  isTaughtAnywhere: (key: CorrespondenceKey) => boolean,
+): MissingWord['needs'] {
+  const keys = reasons.map(({ code, key }) =>
+    code === 'irregular' || code === 'correspondence-later' ? key : undefined,
+  )
   const known = keys.filter((key) => key !== undefined)
-  return keys.length > 0 && known.length === keys.length && known.every(isTaughtAnywhere) ? [...new Set(known)] : undefined
+  return keys.length > 0 && known.length === keys.length && known.every(isTaughtAnywhere)
+    ? [...new Set(known)]
+    : undefined
 }
 
 /**
  * The fewest lessons that win at least so many running words; undefined where more than `most` are needed. Of sets of one
  * size, the one that wins most. Exact for the twelve correspondences that can win most.
  */
-export function findLessons(missing: readonly MissingWord[], wanted: number, most: number): readonly Lesson[] | undefined {
+export function findLessons(
+  missing: readonly MissingWord[],
+  wanted: number,
+  most: number,
+): readonly Lesson[] | undefined {
   if (wanted <= 0) return []
   const words = [...missing].sort((one, other) => other.times - one.times)
   const keys = toCandidates(words, most)
@@ -66,7 +77,10 @@ function toCandidates(words: readonly MissingWord[], most: number): readonly Cor
     if (needs === undefined || needs.length > most) continue
     for (const key of needs) wins.set(key, (wins.get(key) ?? 0) + times)
   }
-  return [...wins].sort((one, other) => other[1] - one[1]).slice(0, MOST_CORRESPONDENCES).map(([key]) => key)
+  return [...wins]
+    .sort((one, other) => other[1] - one[1])
+    .slice(0, MOST_CORRESPONDENCES)
+    .map(([key]) => key)
 }
 
 /** The needs of a word as bits of the candidates; -1 where it needs something else. */

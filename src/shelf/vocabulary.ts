@@ -43,7 +43,10 @@ export function createVocabulary(): Vocabulary {
 }
 
 export function packCounts(uses: readonly WordUse[], vocabulary: Vocabulary): PackedCounts {
-  return { ids: Uint32Array.from(uses, (use) => vocabulary.toId(use)), times: Uint32Array.from(uses, ({ times }) => times) }
+  return {
+    ids: Uint32Array.from(uses, (use) => vocabulary.toId(use)),
+    times: Uint32Array.from(uses, ({ times }) => times),
+  }
 }
 
 /** Calls back with every word of a book. A word that stands inside and outside a name comes twice. */

@@ -1,0 +1,53 @@
+// One run of `level`: each text by itself, in the sequence that its settings name.
+
+import { isMissing } from '../../check/resources.ts'
+import { withSetting } from '../../check/check-story.ts'
+import { countText } from '../../check/count-text.ts'
+import { createLevelFinder, type LevelFinder } from '../../shelf/index.ts'
+import { toCsvReport, toJsonLevels, type LevelledText, toPrettyLevel, toPrettySum } from '../../report/level.ts'
+import type { Sequence } from '../../sequence/types.ts'
+import { type ExitCode, toPaint, toWidth } from '../command.ts'
+import type { LevelOptions } from '../commands/level.ts'
+import type { Io } from '../io.ts'
+import { createResources } from '../resources.ts'
+import { createTextRun, toShare } from './texts.ts'
+
+export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
+  const share = toShare(options.share)
+  const run = createTextRun(io, options)
+  if (run === undefined) return 2
+  const resources = createResources(io)
+  const findLevels = createLevelFinders((sequence, sightWords) =>
+    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }))
+  const view = { width: toWidth(io), paint: await toPaint(io) }
+  const found: LevelledText[] = []
+  await run.each(given, async (text, fail) => {
+    const { path, story, settings, names, sightWords } = text
+    const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
+    if (isMissing(asked)) return asked.problems.forEach((problem) => fail(`${path}: ${problem}`))
+    const levels = findLevels(withSetting(asked, settings), sightWords)
+    const count = await countText(story, names, levels.isMixed, resources)
+    const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
+    found.push(levelled)
+    if (options.format === 'pretty') io.stdout.write(toPrettyLevel(levelled, view))
+  })
+  if (options.format === 'json') io.stdout.write(`${JSON.stringify(toJsonLevels(found, share), null, 2)}\n`)
+  else if (options.format === 'csv') io.stdout.write(toCsvReport(found))
+  else if (found.length > 1) io.stdout.write(toPrettySum(found, view))
+  return run.hasFailed() ? 2 : 0
+}
+
+/** One finder for each sequence and each list of sight words that settings add. */
+export function createLevelFinders(
+  create: (sequence: Sequence, sightWords: readonly string[]) => LevelFinder,
+): (sequence: Sequence, sightWords: readonly string[]) => LevelFinder {
+  const known = new WeakMap<Sequence, Map<string, LevelFinder>>()
+  return (sequence, sightWords) => {
+    const finders = known.get(sequence) ?? new Map<string, LevelFinder>()
+    known.set(sequence, finders)
+    const name = sightWords.join('\n')
+    const finder = finders.get(name) ?? create(sequence, sightWords)
+    finders.set(name, finder)
+    return finder
+  }
+}
