@@ -71,10 +71,11 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   if (!step) return fail(toStepUnknown(input.path, asked, settings.step.origin, sequence))
 
   const { earlierWords } = input
+  const reader = withSightWords(input.reader, settings)
   const { familiarity } = input.resources
   const reading = {
     phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value),
-    reader: withSightWords(input.reader, settings), ...(earlierWords && { earlierWords }), ...(familiarity && { familiarity }),
+    ...(reader && { reader }), ...(earlierWords && { earlierWords }), ...(familiarity && { familiarity }),
   }
   const plain = createStoryContext(story, reading, own.raw)
   const context = isTaggerNeeded(story, plain)
@@ -83,8 +84,9 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   return { story, settings, own, sequence, step: step.id, context }
 }
 
-/** The reader, with the sight words that the settings of the story add. */
-export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra {
+/** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */
+export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra | undefined {
+  if (settings.sightWords.length === 0) return reader
   return { ...reader, sightWords: [...(reader?.sightWords ?? []), ...settings.sightWords.map(({ value }) => value)] }
 }
 

@@ -22,6 +22,7 @@ export function findSharedJudge(phonics: Phonics, sequence: Sequence, step: stri
 
 /** Whether the names of a story can matter to a word, asked once for each different word. */
 export function createNameTest(names: readonly string[]): (text: string) => boolean {
+  if (names.length === 0) return () => false
   const known = new Map<string, boolean>()
   return (text) => {
     let isName = known.get(text)

@@ -4,7 +4,7 @@ import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { JudgedWord } from '../reading/types.ts'
-import type { Sentence, Story, Word } from '../story/types.ts'
+import type { Mark, Sentence, Story, Word } from '../story/types.ts'
 
 /** How many sentences before one show the tense of the story. */
 const LOOK_BACK = 3
@@ -44,12 +44,8 @@ export function isTaggerNeeded(
 }
 
 function settleWord(word: Word, sentence: Sentence, options: SettleOptions) {
-  const parts = toParts(sentence)
-  return settle(
-    parts.map(({ text }) => text),
-    parts.indexOf(word),
-    options,
-  )
+  const { parts, texts } = toParts(sentence)
+  return settle(texts, parts.indexOf(word), options)
 }
 
 function createLookBack(story: Story): (sentence: Sentence) => readonly (readonly string[])[] {
@@ -61,7 +57,7 @@ function createLookBack(story: Story): (sentence: Sentence) => readonly (readonl
       places = new Map(all.map((one, index) => [one, index]))
     }
     const at = places.get(sentence) ?? 0
-    return all.slice(Math.max(0, at - LOOK_BACK), at).map((one) => toParts(one).map(({ text }) => text))
+    return all.slice(Math.max(0, at - LOOK_BACK), at).map((one) => toParts(one).texts)
   }
 }
 
@@ -69,7 +65,19 @@ function toSentences({ pages }: Story): readonly Sentence[] {
   return pages.flatMap(({ blocks }) => blocks.flatMap(({ sentences }) => sentences))
 }
 
-/** Words and marks in order of place, as the tables of heteronyms read them. */
-function toParts({ words, marks }: Sentence): readonly { readonly text: string; readonly start: number }[] {
-  return [...words, ...marks].sort((left, right) => left.start - right.start)
+interface Parts {
+  readonly parts: readonly (Word | Mark)[]
+  readonly texts: readonly string[]
+}
+
+const known = new WeakMap<Sentence, Parts>()
+
+/** Words and marks in order of place, as the tables of heteronyms read them; a sentence is looked back at three times. */
+function toParts(sentence: Sentence): Parts {
+  let found = known.get(sentence)
+  if (found === undefined) {
+    const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+    known.set(sentence, (found = { parts, texts: parts.map(({ text }) => text) }))
+  }
+  return found
 }

@@ -17,13 +17,13 @@ export type WordJudge = (readings: WordReadings, form?: string) => JudgedWord
  * @throws RangeError where the sequence has no such step
  */
 export function createWordJudge(sequence: Sequence, stepId: string, options: JudgeOptions = {}): WordJudge {
-  const judged = new Map<string, JudgedWord>()
+  // An engine hands out the same readings for the same word, so they stand for it: no key has to be put together.
+  const judged = new Map<string | undefined, Map<WordReadings, JudgedWord>>()
   return (readings, form) => {
-    const key = `${readings.word}\n${form ?? ''}`
-    const before = judged.get(key)
-    if (before !== undefined) return before
-    const word = judgeWord(readings, form, sequence, stepId, options)
-    judged.set(key, word)
+    let ofForm = judged.get(form)
+    if (ofForm === undefined) judged.set(form, (ofForm = new Map()))
+    let word = ofForm.get(readings)
+    if (word === undefined) ofForm.set(readings, (word = judgeWord(readings, form, sequence, stepId, options)))
     return word
   }
 }
