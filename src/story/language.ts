@@ -41,6 +41,9 @@ const maxSample = 300
 export function findForeignLanguage(words: readonly string[], foreign: number): string | undefined {
   if (foreign * 2 > words.length) return 'another language'
   if (words.length < minWords) return undefined
+  // Nearly every story is English, and shows it at once.
+  const early = words.slice(0, 60).filter((word) => englishWords.has(word.toLowerCase())).length
+  if (early * 8 >= Math.min(words.length, 60)) return undefined
   const counts = new Map<string, number>()
   // The start of a book tells its language as well as the whole.
   const sample = words.slice(0, maxSample)
