@@ -6,11 +6,12 @@ import { addCheck } from './commands/check.ts'
 import { addExplain } from './commands/explain.ts'
 import { addInit } from './commands/init.ts'
 import { addLevel } from './commands/level.ts'
+import { addMatch } from './commands/match.ts'
 import { addSequence } from './commands/sequence.ts'
 import type { Io } from './io.ts'
 import { VERSION } from './version.ts'
 
-const COMMANDS = [addCheck, addExplain, addSequence, addInit, addLevel] as const
+const COMMANDS = [addCheck, addExplain, addSequence, addInit, addLevel, addMatch] as const
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {

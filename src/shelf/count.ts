@@ -12,7 +12,11 @@ export interface Sense {
   readonly isInName: boolean
 }
 
-export type FindSense = (word: Word, sentence: Sentence) => Sense
+export interface FindSense {
+  (word: Word, sentence: Sentence): Sense
+  /** Whether no sentence can give this text a sense of its own: it has one spoken form and stands in no name of several words. */
+  isAlwaysPlain(text: string): boolean
+}
 
 /** Words that are judged alike: the same letters in the same sense. Holds the first place where they stand. */
 export interface WordUse extends Sense {
@@ -40,41 +44,76 @@ export interface StoryCount {
   readonly words: number
 }
 
-type Tally = { -readonly [Field in keyof WordUse]: WordUse[Field] }
+type Tally = { -readonly [Field in keyof WordUse]: WordUse[Field] } & {
+  /** Running words on the page in hand, and which page that is. */
+  onPage: number
+  page: PageTally | undefined
+}
 
-/** Walks a story once. */
+interface PageTally {
+  readonly page: number
+  readonly uses: Tally[]
+}
+
+/** Walks a story once. Every running word passes here, so a word without a sense of its own costs one look-up. */
 export function countStory({ pages }: Pick<Story, 'pages'>, findSense: FindSense): StoryCount {
-  const all = new Map<string, Tally>()
+  const plain = new Map<string, Tally>()
+  const others = new Map<string, Tally>()
+  const all: Tally[] = []
   let words = 0
+  const toUse = (word: Word, sentence: Sentence): Tally => {
+    const known = plain.get(word.text)
+    if (known !== undefined) return known
+    const sense = findSense(word, sentence)
+    const isPlain = findSense.isAlwaysPlain(word.text)
+    const name = isPlain ? word.text : `${word.text}\n${sense.spoken ?? ''}\n${sense.isInName ? 'name' : ''}`
+    const before = others.get(name)
+    if (before !== undefined) return before
+    const use = toTally(word, sentence, sense)
+    ;(isPlain ? plain : others).set(name, use)
+    all.push(use)
+    return use
+  }
   const counted = pages.map((page): PageCount => {
-    const uses = new Map<WordUse, number>()
+    const tally: PageTally = { page: page.number, uses: [] }
     for (const block of page.blocks) {
       for (const sentence of block.sentences) {
         for (const word of sentence.words) {
-          const use = findUse(word, sentence, findSense, all)
-          if (use === undefined) continue
-          use.times++
+          if (word.form === 'numeral') continue
+          countOnPage(toUse(word, sentence), tally)
           words++
-          uses.set(use, (uses.get(use) ?? 0) + 1)
         }
       }
     }
-    return { page: page.number, uses }
+    return { page: page.number, uses: new Map(tally.uses.map((use) => [use, use.onPage])) }
   })
-  return { pages: counted, uses: [...all.values()], words }
+  return { pages: counted, uses: all, words }
 }
 
-function findUse(word: Word, sentence: Sentence, findSense: FindSense, all: Map<string, Tally>): Tally | undefined {
+function countOnPage(use: Tally, page: PageTally): void {
+  use.times++
+  if (use.page !== page) {
+    use.page = page
+    use.onPage = 0
+    page.uses.push(use)
+  }
+  use.onPage++
+}
+
+function toTally(word: Word, sentence: Sentence, { spoken, isInName }: Sense): Tally {
   const { text, form } = word
-  if (form === 'numeral') return undefined
-  const { spoken, isInName } = findSense(word, sentence)
-  // Nearly every word has no sense of its own: its text alone is its name then.
-  const name = spoken === undefined && !isInName ? text : `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
-  const known = all.get(name)
-  if (known !== undefined) return known
-  const use = { key: toWordKey(text), text, form, spoken, isInName, word, sentence, times: 0 }
-  all.set(name, use)
-  return use
+  return {
+    key: toWordKey(text),
+    text,
+    form: form === 'foreign' ? form : 'word',
+    spoken,
+    isInName,
+    word,
+    sentence,
+    times: 0,
+    onPage: 0,
+    page: undefined,
+  }
 }
 
 /** Different words with their running words, in order of first place. */

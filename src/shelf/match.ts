@@ -60,8 +60,10 @@ export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequ
     unreadable += use.times
     if (use.form === 'foreign') continue
     const known = missing.get(use.key)
-    if (known !== undefined) known.times += use.times
-    else missing.set(use.key, { word: use.key, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
+    if (known !== undefined) {
+      known.times += use.times
+      if (use.text === use.key) known.word = use.text
+    } else missing.set(use.key, { word: use.text, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
   }
   const readable = words - unreadable
   const share = words === 0 ? 1 : readable / words
