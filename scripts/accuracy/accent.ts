@@ -1,6 +1,5 @@
 // Compares the Southern British readings with an independent general-purpose synthesiser, over the words most used.
 
-import { phonemize } from 'phonemizer'
 import type { Phonics, Reading } from '../../src/phonics/types.ts'
 import { frequencyRank } from '../build/frequency.ts'
 
@@ -29,6 +28,7 @@ export async function measureAccent(phonics: Phonics): Promise<AccentFigures> {
 
 /** Each word is a paragraph, so that no word stands in another's company. Throws where the voice drops one. */
 async function sayAll(words: readonly string[]): Promise<readonly string[]> {
+  const { phonemize } = await import('phonemizer')
   const said: string[] = []
   for (let at = 0; at < words.length; at += BATCH) {
     const batch = words.slice(at, at + BATCH)

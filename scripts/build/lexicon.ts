@@ -33,6 +33,7 @@ interface Careful {
 export interface LexiconBuild {
   readonly bytes: Uint8Array
   readonly report: {
+    /** Ordinary entries, each pronunciation one: see `readDictionary`; what the corrections leave out is not counted. */
     readonly entries: number
     readonly aligned: number
     readonly share: number
@@ -83,7 +84,8 @@ export function buildLexicon(): LexiconBuild {
     learnModel(learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))), LEAST)
   const rowLines = rows.map(({ letters, phones }) => `${letters}\t${phones.length === 0 ? '-' : phones.join(' ')}`)
   const known = new Set(careful.map(({ word }) => word))
-  const used = words.map(({ word }) => word).filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
+  // `etc` and its like are left out by the corrections: they are abbreviations.
+  const used = corrected.filter(({ pronunciations }) => pronunciations.length > 0).map(({ word }) => word).filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   return {
     bytes: encodeLexicon({ rows: rowLines, entries: stored, toModel }),

@@ -44,7 +44,10 @@ export function isSpelledOut(word: string, phones: readonly string[]): boolean {
   return word.length > 2 && word.endsWith('s') && phones.at(-1) === 'Z' && isSpelledOut(word.slice(0, -1), phones.slice(0, -1))
 }
 
-/** All words of the dictionary that are ordinary: letters and inner apostrophes, a vowel letter, not spelled out. */
+/**
+ * All ordinary words of the dictionary: letters and inner apostrophes only, with a vowel letter (`tv` and `mr` are
+ * abbreviations), and not said letter by letter (`usa`).
+ */
 export function readDictionary(): { words: DictionaryWord[]; leftOut: Readonly<Record<string, number>> } {
   const byWord = new Map<string, Pronunciation[]>()
   const leftOut = { notLetters: 0, abbreviation: 0, spelledOut: 0 }

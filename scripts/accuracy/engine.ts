@@ -1,0 +1,24 @@
+// The engine as it is shipped, for measuring.
+
+import { readFileSync } from 'node:fs'
+import { type Accent, createPhonics, createSpelling, type Lexicon, openLexicon, type Phonics, type Spelling } from '../../src/phonics/index.ts'
+
+export interface Engine {
+  readonly lexicon: Lexicon
+  readonly spelling: Spelling
+  readonly phonics: Readonly<Record<Accent, Phonics>>
+}
+
+/** Opens dist/lexicon.bin. Throws where it is not built. */
+export function openEngine(): Engine {
+  const lexicon = openLexicon(readFileSync(new URL('../../dist/lexicon.bin', import.meta.url)))
+  const spelling = createSpelling(lexicon)
+  return {
+    lexicon,
+    spelling,
+    phonics: {
+      'general-american': createPhonics(lexicon, 'general-american', spelling),
+      'southern-british': createPhonics(lexicon, 'southern-british', spelling),
+    },
+  }
+}

@@ -1,0 +1,54 @@
+// How each sound is spelt and what each spelling says, over all words of the lexicon, in General American.
+
+import type { Engine } from './engine.ts'
+
+/** One spelling of a sound, or one sound of a spelling, with its share of 0 to 1 and an example. */
+export interface Share {
+  readonly name: string
+  readonly share: number
+  readonly count: number
+  readonly example: string
+}
+
+export interface Table {
+  readonly name: string
+  readonly count: number
+  readonly shares: readonly Share[]
+}
+
+type Tally = Map<string, Map<string, { count: number; example: string }>>
+
+/** Counts the units of the first reading of every word, endings apart. */
+export function measureSpellings({ lexicon, phonics }: Engine): { readonly bySound: readonly Table[]; readonly bySpelling: readonly Table[] } {
+  const bySound: Tally = new Map()
+  const bySpelling: Tally = new Map()
+  for (const word of lexicon.words()) {
+    const [reading] = phonics['general-american'].read(word).readings
+    for (const unit of reading?.units ?? []) {
+      if (unit.kind === 'inflection') continue
+      const letters = unit.base ?? unit.letters
+      const sound = unit.sound === '' ? '(silent)' : unit.sound
+      add(bySound, sound, letters, word)
+      add(bySpelling, letters, sound, word)
+    }
+  }
+  return { bySound: toTables(bySound), bySpelling: toTables(bySpelling) }
+}
+
+function add(tally: Tally, name: string, other: string, word: string): void {
+  const row = tally.get(name) ?? new Map<string, { count: number; example: string }>()
+  tally.set(name, row)
+  const cell = row.get(other)
+  if (!cell) row.set(other, { count: 1, example: word })
+  else {
+    cell.count++
+    if (word.length < cell.example.length) cell.example = word
+  }
+}
+
+const toTables = (tally: Tally): readonly Table[] =>
+  [...tally].map(([name, row]) => {
+    const count = [...row.values()].reduce((sum, cell) => sum + cell.count, 0)
+    const shares = [...row].map(([other, cell]) => ({ name: other, share: cell.count / count, ...cell }))
+    return { name, count, shares: shares.sort((x, y) => y.count - x.count) }
+  }).sort((x, y) => y.count - x.count)
