@@ -56,6 +56,7 @@ export function createStoryContext(
     names,
     frontMatter,
     judge,
+    isAlwaysPlain: findSense.isAlwaysPlain,
     count,
     figures: () => (figures ??= toStoryFigures(count(), judge)),
     earlierWords,
@@ -69,7 +70,6 @@ function createJudge(settings: ReadingSettings, findSense: FindSense): StoryCont
   const judgePlain = findSharedJudge(phonics, sequence, step, reader)
   const judgeName = createWordJudge(sequence, step, { ...(reader === undefined ? {} : { reader }), names })
   const isShortName = createNameTest(names.filter((name) => !isLongName(name)))
-  const isSameEverywhere = names.every((name) => !isLongName(name))
   const known = new Map<string, JudgedWord>()
   return (word, sentence) => {
     const before = known.get(word.text)
@@ -77,7 +77,7 @@ function createJudge(settings: ReadingSettings, findSense: FindSense): StoryCont
     const { spoken, isInName } = findSense(word, sentence)
     const judge = isInName || isShortName(word.text) ? judgeName : judgePlain
     const judged = judge(phonics.read(word.text), spoken)
-    if (isSameEverywhere && !judged.readings.heteronym) known.set(word.text, judged)
+    if (findSense.isAlwaysPlain(word.text)) known.set(word.text, judged)
     return judged
   }
 }

@@ -1,6 +1,5 @@
 // The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
 
-import type { JudgedWord } from '../reading/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { readSwitches } from './directives.ts'
 import { compareMessages, moveMessage, toMessage } from './message.ts'
@@ -85,20 +84,20 @@ function createFaultTeller(
   outbox: Outbox,
 ): (word: Word, sentence: Sentence) => void {
   const findFaults = createFaultFinder(context)
-  const known = new Map<string, { readonly judged: JudgedWord; readonly said: readonly Message[] }>()
+  const known = new Map<string, readonly Message[]>()
   return (word, sentence) => {
-    const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
     const before = known.get(word.text)
-    if (before !== undefined && before.judged === judged) {
-      for (const message of before.said) outbox.messages.push(moveMessage(message, word))
+    if (before !== undefined) {
+      for (const message of before) outbox.messages.push(moveMessage(message, word))
       return
     }
+    const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
     const from = outbox.messages.length
     tellFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
-    const said = outbox.messages.slice(from)
+    if (judged === undefined || !context.isAlwaysPlain(word.text) || judged.verdict.guessed) return
     // A guessed word is told once, where the story first has it; what stands elsewhere than at its word cannot be moved.
-    const isSame = said.every(({ start, end }) => start === word.start && end === word.end)
-    if (judged !== undefined && !judged.verdict.guessed && isSame) known.set(word.text, { judged, said })
+    const said = outbox.messages.slice(from)
+    if (said.every(({ start, end }) => start === word.start && end === word.end)) known.set(word.text, said)
   }
 }
 

@@ -37,9 +37,10 @@ export function createSenseFinder(story: Story, names: readonly string[], tagger
     }
     return isPlain
   }
-  return (word, sentence) => {
+  const findSense = (word: Word, sentence: Sentence): Sense => {
     const spoken = hasOneForm(word.text) ? undefined : findForm(word, sentence)
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }
+  return Object.assign(findSense, { isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(text) })
 }

@@ -23,6 +23,8 @@ export interface StoryContext {
   readonly frontMatter: Readonly<Record<string, unknown>>
   /** The verdict on a word of the story; the sentence chooses among the spoken forms of a heteronym. */
   judge(word: Word, sentence: Sentence): JudgedWord
+  /** Whether a text has the same verdict wherever it stands: one spoken form, and in no name of several words. */
+  isAlwaysPlain(text: string): boolean
   /** How often each word runs and where it first stands. Counted once, when first asked for. */
   count(): StoryCount
   /** Counted once, when first asked for. */
