@@ -1,0 +1,14 @@
+// Tests that need a program from outside the project: left out where it is missing, and said so.
+
+import { spawnSync } from 'node:child_process'
+import { describe } from 'vitest'
+
+export const hasProgram = (name: string): boolean => spawnSync('sh', ['-c', `command -v ${name}`]).status === 0
+
+/** `program` is also the name of Debian's package unless `debian` names it. */
+export function describeWith(program: string, title: string, tests: () => void, debian = program): void {
+  const isThere = hasProgram(program)
+  const notice = `LEFT OUT: \`${program}\` is missing; apt-get install ${debian}`
+  if (!isThere) process.stderr.write(`${title}: ${notice}\n`)
+  describe.runIf(isThere)(isThere ? title : `${title} (${notice})`, tests)
+}
