@@ -1,7 +1,7 @@
 // A word holds letters with a sound that the sequence teaches at a later step.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findExample } from '../../src/lint/taught.ts'
+import { findExample, findSoundExample } from '../../src/lint/taught.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
 
 export default defineRule({
@@ -16,23 +16,30 @@ export default defineRule({
       description: 'Letters that the child may meet all the same, such as `igh`.',
     },
   },
-  messages: { later: '{word} has {letters}{example}, {when}' },
+  messages: {
+    later: '{word} has {letters}{example}, {when}',
+    sound: '{word} has {letters} that sounds like the {other} in {example}, {when}',
+  },
   create: ({ story, options, report }) => ({
     fault: (fault) => {
       const { word, reason } = fault
       const unit = reason?.unit
       if (unit === undefined || options.allow.includes(unit.letters)) return
-      report({
-        ...toFaultReport(fault),
-        messageId: 'later',
-        data: {
-          word: toQuoted(word.text),
-          letters: toQuoted(unit.letters),
-          example: toAsIn(findExample(story.sequence, reason?.key ?? unit.key, word.text)),
-          when: toWhen(reason?.taughtAt, story.step),
-        },
-        note: toWordNote(fault, story),
-      })
+      const key = reason?.key ?? unit.key
+      const example = findExample(story.sequence, key, word.text)
+      // Where the word itself is the example that the sequence gives, another spelling of the sound says it better.
+      const other = example === undefined ? findSoundExample(story.sequence, key, word.text) : undefined
+      const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
+      const data = {
+        word: toQuoted(word.text),
+        letters: toQuoted(unit.letters),
+        when: toWhen(reason?.taughtAt, story.step),
+      }
+      if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
+      else {
+        const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }
+        report({ ...body, messageId: 'sound', data: { ...data, ...more } })
+      }
     },
   }),
 })

@@ -28,7 +28,11 @@ export function toPrettyStory(checked: CheckedStory, { width, paint }: PrettyOpt
     paint.strong(toPrintable(checked.path)),
     ...wrap(`Step ${step.id} (${step.title}) of ${sequence.title}`, width - 2).map((line) => `  ${line}`),
     '',
-    ...toTable(story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const), figures.total, paint),
+    ...toTable(
+      story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const),
+      figures.total,
+      paint,
+    ),
     '',
     ...toMessages(checked, { width, paint }),
   ]
@@ -45,7 +49,11 @@ function toTable(pages: readonly (readonly [string, Figures | undefined])[], tot
 const toRow = (page: string, figures: Figures | undefined): string[] =>
   figures === undefined
     ? [page]
-    : [page, ...[figures.words, figures.decodable, figures.sight, figures.names, figures.unreadable].map(String), toPercent(figures.readableShare)]
+    : [
+        page,
+        ...[figures.words, figures.decodable, figures.sight, figures.names, figures.unreadable].map(String),
+        toPercent(figures.readableShare),
+      ]
 
 /** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */
 function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
@@ -64,6 +72,7 @@ function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
   return lines
 }
 
+/** `27:13 error: …` with the rest set in below it: what is wrong, what to do, and in brackets the rule for those who set it. */
 function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { width, paint }: PrettyOptions): string[] {
   const [first] = group
   if (!first) return []
@@ -71,39 +80,52 @@ function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { wi
     const { line, column } = lines.toPoint(start)
     return `${line}:${column}`
   })
-  const label = first.severity === 'error' ? paint.error('error') : paint.warning('warning')
-  const indent = ' '.repeat(6)
-  const body = wrap(first.message, width - indent.length)
-  const more = [
-    ...(first.note === undefined ? [] : wrap(first.note, width - indent.length)),
-    ...(first.suggestions.length === 0 ? [] : wrap(`Could stand here: ${toList(first.suggestions, 'or')}.`, width - indent.length)),
-  ]
-  const also = places.length > 1 ? `, also at ${places.slice(1).join(', ')}` : ''
+  const also = places.length > 1 ? `, also at ${toList(places.slice(1))}` : ''
+  const advice = [
+    first.note ?? '',
+    first.suggestions.length === 0 ? '' : `Could stand here: ${toList(first.suggestions, 'or')}.`,
+    `(${first.rule})`,
+  ].filter((one) => one !== '')
+  const [head = '', ...rest] = wrap(`${places[0]}${also} ${first.severity}: ${first.message}`, width - 6)
+  const label = first.severity === 'error' ? paint.error('error:') : paint.warning('warning:')
   return [
-    ...wrap(`${places[0]}${also}`, width - 4).map((line, at) => `    ${at === 0 ? `${line}` : line}`).map((line, at, all) =>
-      at === all.length - 1 ? `${line}  ${label}  ${paint.quiet(first.rule)}` : line),
-    ...body.map((line) => indent + line),
-    ...more.map((line) => paint.quiet(indent + line)),
+    `    ${head.replace(`${first.severity}:`, () => label)}`,
+    ...rest.map((line) => `      ${line}`),
+    ...advice.flatMap((one) => wrap(one, width - 6)).map((line) => paint.quiet(`      ${line}`)),
   ]
 }
 
 /** The sum of all stories, and what to do next. */
-export function toSummary(results: readonly (CheckedStory | UncheckedStory)[], { width, paint }: PrettyOptions): string {
+export function toSummary(
+  results: readonly (CheckedStory | UncheckedStory)[],
+  { width, paint }: PrettyOptions,
+): string {
   const checked = results.filter(isChecked)
-  const sum = (pick: (story: CheckedStory) => number): number => checked.reduce((total, story) => total + pick(story), 0)
+  const sum = (pick: (story: CheckedStory) => number): number =>
+    checked.reduce((total, story) => total + pick(story), 0)
   const words = sum(({ figures }) => figures.total.words)
   const unread = sum(({ figures }) => figures.total.unreadable)
-  const count = (severity: Message['severity']) => sum(({ messages }) => messages.filter((one) => one.severity === severity).length)
+  const count = (severity: Message['severity']) =>
+    sum(({ messages }) => messages.filter((one) => one.severity === severity).length)
   const errors = count('error')
   const warnings = count('warning')
-  const read = words === 0 ? 'no words' : `${toCount(words, 'word')}, ${toPercent((words - unread) / words)} of them readable`
-  const first = `${toCount(checked.length, 'story', 'stories')}, ${toCount(sum(({ story }) => story.pages.length), 'page')}, ${read}.`
-  const found = errors + warnings === 0
-    ? 'Nothing to mend.'
-    : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
+  const read =
+    words === 0 ? 'no words' : `${toCount(words, 'word')}, ${toPercent((words - unread) / words)} of them readable`
+  const first = `${toCount(checked.length, 'story', 'stories')}, ${toCount(
+    sum(({ story }) => story.pages.length),
+    'page',
+  )}, ${read}.`
+  const found =
+    errors + warnings === 0
+      ? 'Nothing to mend.'
+      : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
   const failed = results.length - checked.length
-  const word = checked.flatMap(({ messages, step }) => messages.flatMap((one) => (one.word && one.reason ? [[one.word, step.id] as const] : [])))[0]
-  const next = word ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}` : ''
+  const word = checked.flatMap(({ messages, step }) =>
+    messages.flatMap((one) => (one.word && one.reason ? [[one.word, step.id] as const] : [])),
+  )[0]
+  const next = word
+    ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}`
+    : ''
   const paragraphs = [`${first} ${found}`, failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '', next]
   const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))
   return `${lines.map((line, at) => (at === 0 && errors > 0 ? paint.error(line) : line)).join('\n')}\n`
