@@ -6,26 +6,26 @@ import { eachCount, type PackedCounts, type Vocabulary } from './vocabulary.ts'
 
 export interface Recurrence {
   readonly what: string
-  /** The place of the book that brings it, from 0. */
+  /** The place of the book that first uses a sight word, or first practises a pattern; from 0. */
   readonly first: number
   /** Running words in each book, in order of the shelf. */
   readonly times: readonly number[]
 }
 
-/** @param brought the sight words that each book brings, in order of the shelf */
-export function toSightRecurrences(
-  brought: readonly { readonly newSightWords: readonly string[] }[],
-  books: readonly Book[],
-  vocabulary: Vocabulary,
-): readonly Recurrence[] {
+/** Sight words are shown in small letters, whatever sentence they open. */
+export const toShownSightWord = (key: string): string => (key === 'i' ? 'I' : key)
+
+/** The words that some book of the shelf reads by heart, in the order in which they are first used. */
+export function toSightRecurrences(books: readonly Book[], vocabulary: Vocabulary): readonly Recurrence[] {
+  const byHeart = new Set(books.flatMap(({ sightWords }) => sightWords))
   const rows = new Map<string, { what: string; first: number; times: number[] }>()
-  for (const [first, { newSightWords }] of brought.entries()) {
-    for (const what of newSightWords) rows.set(what, { what, first, times: books.map(() => 0) })
-  }
   for (const [at, { counts }] of books.entries()) {
     eachCount(counts, (id, times) => {
-      const row = rows.get(vocabulary.wordAt(id).key)
-      if (row !== undefined) row.times[at] = (row.times[at] ?? 0) + times
+      const { key } = vocabulary.wordAt(id)
+      if (!byHeart.has(key)) return
+      const row = rows.get(key) ?? { what: toShownSightWord(key), first: at, times: books.map(() => 0) }
+      rows.set(key, row)
+      row.times[at] = (row.times[at] ?? 0) + times
     })
   }
   return [...rows.values()]

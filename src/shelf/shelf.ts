@@ -2,7 +2,7 @@
 
 import { type Book, compareBooks } from './book.ts'
 import { createPatternFinder, type PatternFinder } from './pattern-finder.ts'
-import { type Recurrence, toPatternRecurrences, toSightRecurrences } from './recurrence.ts'
+import { type Recurrence, toPatternRecurrences, toShownSightWord, toSightRecurrences } from './recurrence.ts'
 import { eachCount, type Vocabulary } from './vocabulary.ts'
 
 export interface PractisedPattern {
@@ -19,7 +19,7 @@ export interface ShelvedBook extends Omit<Book, 'counts' | 'sightWords' | 'pract
   /** Different words that no earlier book has used, in order of first place. */
   readonly newWords: readonly string[]
   readonly practises: readonly PractisedPattern[]
-  /** Sight words that no earlier book has brought. */
+  /** Those of them that are read by heart here or in a later book. */
   readonly newSightWords: readonly string[]
 }
 
@@ -49,7 +49,7 @@ export function toShelf(unsorted: readonly Book[], vocabulary: Vocabulary): Shel
   const books = [...unsorted].sort(compareBooks)
   const patterns = createPatternFinder(vocabulary)
   const rows = toRows(books, vocabulary, patterns)
-  const sightWords = toSightRecurrences(rows, books, vocabulary)
+  const sightWords = toSightRecurrences(books, vocabulary)
   const isLeft = ({ first, times }: Recurrence) =>
     first < books.length - 1 && times.every((one, at) => at <= first || one === 0)
   return {
@@ -69,21 +69,20 @@ export function toUsedWords(books: readonly Book[], vocabulary: Vocabulary): Rea
   return words
 }
 
+/** Books in order, with what is new in each. A sight word is one that some book of the shelf reads by heart. */
 function toRows(books: readonly Book[], vocabulary: Vocabulary, patterns: PatternFinder): readonly ShelvedBook[] {
+  const byHeart = new Set(books.flatMap(({ sightWords }) => sightWords))
   const used = new Set<string>()
-  const met = new Set<string>()
   return books.map((book) => {
-    const { counts, sightWords, practises, ...rest } = book
+    const { counts, sightWords: _, practises, ...rest } = book
     const words = new Set(Array.from(counts.ids, (id) => vocabulary.wordAt(id).key))
-    const newWords = [...words].filter((word) => !used.has(word))
-    const newSightWords = sightWords.filter((word) => !met.has(word))
-    for (const word of newWords) used.add(word)
-    for (const word of newSightWords) met.add(word)
+    const fresh = [...words].filter((word) => !used.has(word))
+    for (const word of fresh) used.add(word)
     return {
       ...rest,
       different: words.size,
-      newWords,
-      newSightWords,
+      newWords: fresh.map(vocabulary.shown),
+      newSightWords: fresh.filter((word) => byHeart.has(word)).map(toShownSightWord),
       practises: practises.map((written) => toPractised(written, book, vocabulary, patterns)),
     }
   })

@@ -17,18 +17,22 @@ export interface Vocabulary {
   /** The number of a word in its sense; given at the first time it is asked for. */
   toId(word: KnownWord): WordId
   wordAt(id: WordId): KnownWord
+  /** A word as people write it: `I`, `Meg`, and in small letters whatever some book has in small letters. */
+  shown(key: string): string
   readonly size: number
 }
 
 export function createVocabulary(): Vocabulary {
   const ids = new Map<string, WordId>()
   const words: KnownWord[] = []
+  const shown = new Map<string, string>()
   return {
     toId({ key, text, form, spoken }) {
       const name = spoken === undefined ? text : `${text}\n${spoken}`
       const known = ids.get(name)
       if (known !== undefined) return known
       ids.set(name, words.length)
+      if (text === key || !shown.has(key)) shown.set(key, text)
       return words.push({ key, text, form, spoken }) - 1
     },
     wordAt(id) {
@@ -36,6 +40,7 @@ export function createVocabulary(): Vocabulary {
       if (word === undefined) throw new RangeError(`no word has the number ${id}`)
       return word
     },
+    shown: (key) => shown.get(key) ?? key,
     get size() {
       return words.length
     },

@@ -3,13 +3,13 @@
 import { isMissing } from '../../check/resources.ts'
 import { withSetting } from '../../check/check-story.ts'
 import { countText } from '../../check/count-text.ts'
-import { createLevelFinder, type LevelFinder } from '../../shelf/index.ts'
+import { createLevelFinder } from '../../shelf/index.ts'
 import { toCsvReport, toJsonLevels, type LevelledText, toPrettyLevel, toPrettySum } from '../../report/level.ts'
-import type { Sequence } from '../../sequence/types.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { LevelOptions } from '../commands/level.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
+import { createMemory } from './memory.ts'
 import { createTextRun, toShare } from './texts.ts'
 
 export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
@@ -17,7 +17,7 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
   const run = createTextRun(io, options)
   if (run === undefined) return 2
   const resources = createResources(io)
-  const findLevels = createLevelFinders((sequence, sightWords) =>
+  const findLevels = createMemory((sequence, sightWords) =>
     createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }))
   const view = { width: toWidth(io), paint: await toPaint(io) }
   const found: LevelledText[] = []
@@ -35,19 +35,4 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
   else if (options.format === 'csv') io.stdout.write(toCsvReport(found))
   else if (found.length > 1) io.stdout.write(toPrettySum(found, view))
   return run.hasFailed() ? 2 : 0
-}
-
-/** One finder for each sequence and each list of sight words that settings add. */
-export function createLevelFinders(
-  create: (sequence: Sequence, sightWords: readonly string[]) => LevelFinder,
-): (sequence: Sequence, sightWords: readonly string[]) => LevelFinder {
-  const known = new WeakMap<Sequence, Map<string, LevelFinder>>()
-  return (sequence, sightWords) => {
-    const finders = known.get(sequence) ?? new Map<string, LevelFinder>()
-    known.set(sequence, finders)
-    const name = sightWords.join('\n')
-    const finder = finders.get(name) ?? create(sequence, sightWords)
-    finders.set(name, finder)
-    return finder
-  }
 }

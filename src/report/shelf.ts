@@ -1,0 +1,75 @@
+// What `shelf` prints for a person: a row a book, what each book brings, what comes back, and what is missing.
+
+import type { Shelf, ShelvedBook } from '../shelf/index.ts'
+import { toChart } from './chart.ts'
+import type { Paint } from './paint.ts'
+import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+
+export { toCsvShelf, toJsonShelf } from './shelf-data.ts'
+
+interface View {
+  readonly width: number
+  readonly paint: Paint
+}
+
+export function toPrettyShelf(shelf: Shelf, share: number, view: View): string {
+  const parts = [
+    ...toTable(shelf, share, view),
+    '',
+    ...toBrought(shelf, view),
+    ...toCharts(shelf, view),
+    view.paint.strong('What is missing'),
+    ...toMissing(shelf).flatMap((line) => hang(line, view.width)),
+  ]
+  return `${parts.join('\n')}\n`
+}
+
+const HEAD = ['', 'book', 'step', 'pages', 'words', 'different', 'new', 'readable', 'earliest'] as const
+const ALIGNS = ['right', 'left', 'left', 'right', 'right', 'right', 'right', 'right', 'left'] as const
+
+function toTable({ books }: Shelf, share: number, { width, paint }: View): readonly string[] {
+  const rows = books.map((book, at) => [
+    String(at + 1), toLabel(book), book.step ?? 'none', ...[book.pages, book.words, book.different, book.newWords.length].map(String),
+    book.share === undefined ? '' : toPercent(book.share), book.earliest.step ?? 'beyond',
+  ])
+  const others = toColumns([[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? '' : cell))), ALIGNS)
+  const room = Math.max(10, width - Math.max(...others.map((line) => line.length)))
+  const cut = [[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? toCut(cell, room) : cell)))
+  const [head = '', ...body] = toColumns(cut, ALIGNS)
+  const note = `“New” counts the different words that no earlier book has used. “Readable” is the share of running words at the book's step; “earliest” is the first step at which it is ${toPercent(share)} or more.`
+  return [paint.quiet(head), ...body, '', ...wrap(note, width)]
+}
+
+function toBrought({ books }: Shelf, { width, paint }: View): readonly string[] {
+  const lines = books.flatMap((book, at) => {
+    const practised = book.practises.map(({ pattern, words, different }) => `${pattern} in ${toCount(words, 'word')}, ${different} different`)
+    const own = [
+      ...(practised.length === 0 ? [] : [`practises ${practised.join('; ')}`]),
+      ...(book.newSightWords.length === 0 ? [] : [`first meets the sight words ${toList(book.newSightWords)}`]),
+    ]
+    return own.length === 0 ? [] : hang(`${at + 1} ${toLabel(book)}: ${own.join('; ')}.`, width)
+  })
+  return lines.length === 0 ? [] : [paint.strong('What each book brings'), ...lines, '']
+}
+
+function toCharts({ sightWords, patterns, books }: Shelf, { width, paint }: View): readonly string[] {
+  const part = (title: string, rows: Shelf['sightWords']): readonly string[] =>
+    rows.length === 0 ? [] : [paint.strong(title), ...toChart(rows, books.length, width), '']
+  return [...part('How the sight words come back', sightWords), ...part('How the patterns come back', patterns)]
+}
+
+function toMissing({ missingSteps, neverReturning, sightWords, books }: Shelf): readonly string[] {
+  const lines = missingSteps.map(({ sequence, steps }) =>
+    steps.length === 0 ? `Every step of ${sequence} has a book.` : `Steps of ${sequence} without a book: ${steps.join(', ')}.`)
+  if (sightWords.length === 0) return lines
+  const places = new Map(sightWords.map(({ what, first }) => [what, first + 1]))
+  const never = neverReturning.map((word) => `${word} (book ${places.get(word)})`)
+  if (books.length < 2) return lines
+  return [...lines, never.length === 0 ? 'Every sight word comes back in a later book.' : `Sight words that never come back: ${never.join(', ')}.`]
+}
+
+const hang = (line: string, width: number): string[] => wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
+
+const toLabel = ({ title, path }: Pick<ShelvedBook, 'title' | 'path'>): string => toPrintable(title ?? path)
+
+const toCut = (text: string, width: number): string => (text.length > width ? `${text.slice(0, width - 1)}…` : text)
