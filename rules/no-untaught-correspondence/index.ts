@@ -28,7 +28,9 @@ export default defineRule({
       const key = reason?.key ?? unit.key
       const example = findExample(story.sequence, key, word.text)
       // Where the word itself is the example that the sequence gives, another spelling of the sound says it better.
-      const other = example === undefined ? findSoundExample(story.sequence, key, word.text) : undefined
+      const sound = example === undefined ? findSoundExample(story.sequence, key, word.text) : undefined
+      const isHelp = sound !== undefined && (unit.letters.length === 1 || story.knowledge.correspondences.has(sound.key))
+      const other = isHelp ? sound : undefined
       const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
       const data = {
         word: toQuoted(word.text),
