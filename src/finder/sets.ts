@@ -1,0 +1,144 @@
+// Sets of words that belong together: one vowel for a box, pairs that differ in one sound, all vowels in balance.
+
+import type { FoundWord } from './find.ts'
+import type { ListUnit } from './table.ts'
+
+/** Lower-case letters that look alike, as `bdpq`. */
+export type LookAlikes = readonly string[]
+
+export interface ProposedSet {
+  readonly words: readonly FoundWord[]
+  /** What could not be kept to. */
+  readonly relaxed: readonly Relaxed[]
+}
+
+/**
+ * `letters`: letters of a lesser likeness, such as m and n, are both in the set; `first`: two words begin with the same
+ * letter; `fewer`: there are fewer words than were asked for.
+ */
+export type Relaxed = 'letters' | 'first' | 'fewer'
+
+interface Level {
+  /** Of each kind of letters that look alike only one may be in the set. */
+  readonly kinds: LookAlikes
+  readonly isFirstKept: boolean
+  readonly relaxed: readonly Relaxed[]
+}
+
+/** The first kind (b d p q) is always kept apart: a set that mixes those up teaches guessing. */
+const toLevels = (lookAlikes: LookAlikes): readonly Level[] => [
+  { kinds: lookAlikes, isFirstKept: true, relaxed: [] },
+  { kinds: lookAlikes.slice(0, 1), isFirstKept: true, relaxed: ['letters'] },
+  { kinds: lookAlikes.slice(0, 1), isFirstKept: false, relaxed: ['letters', 'first'] },
+]
+
+/** Takes words by one level after the other until there are as many as wanted. */
+function proposeByLevels(
+  count: number,
+  lookAlikes: LookAlikes,
+  takeBy: (isFirstKept: boolean, banned: string) => readonly FoundWord[],
+): ProposedSet {
+  let best: ProposedSet = { words: [], relaxed: [] }
+  for (const { kinds, isFirstKept, relaxed } of toLevels(lookAlikes)) {
+    for (const banned of toBanned(kinds)) {
+      const words = takeBy(isFirstKept, banned)
+      if (words.length > best.words.length) best = { words, relaxed }
+    }
+    if (best.words.length >= count) return best
+  }
+  return { ...best, relaxed: [...best.relaxed, 'fewer'] }
+}
+
+/**
+ * As many words as wanted, the most useful that keep to the rules: different first letters, and of letters that look alike
+ * only one in the whole set.
+ * @param words the most useful first
+ */
+export const proposeBox = (words: readonly FoundWord[], count: number, lookAlikes: LookAlikes): ProposedSet =>
+  proposeByLevels(count, lookAlikes, (isFirstKept, banned) => take(words, count, isFirstKept, banned))
+
+/** Every way to keep one letter of each kind: the letters that then must not appear. */
+function toBanned(lookAlikes: LookAlikes): readonly string[] {
+  return lookAlikes.reduce<readonly string[]>(
+    (all, kind) => all.flatMap((banned) => [...kind].map((kept) => banned + kind.replace(kept, ''))),
+    [''],
+  )
+}
+
+function take(words: readonly FoundWord[], count: number, isFirstKept: boolean, banned: string): FoundWord[] {
+  const taken: FoundWord[] = []
+  for (const found of words) {
+    if (taken.length === count) break
+    if ([...banned].some((letter) => found.word.includes(letter))) continue
+    if (isFirstKept && taken.some(({ word }) => word[0] === found.word[0])) continue
+    taken.push(found)
+  }
+  return taken
+}
+
+/** Two words that differ in one correspondence only: `cap cup`. */
+export type Pair = readonly [FoundWord, FoundWord]
+
+/**
+ * Minimal pairs for two spellings, the most useful first; no word is used twice.
+ * @param isOne tells the units of the first spelling, `isOther` those of the second
+ */
+export function proposePairs(
+  words: readonly FoundWord[],
+  isOne: (unit: ListUnit) => boolean,
+  isOther: (unit: ListUnit) => boolean,
+  count: number,
+): readonly Pair[] {
+  const others = new Map<string, FoundWord[]>()
+  for (const found of words) for (const frame of toFrames(found, isOther)) others.set(frame, [...(others.get(frame) ?? []), found])
+  const pairs = words.flatMap((one, rank) =>
+    toFrames(one, isOne).flatMap((frame) => (others.get(frame) ?? []).map((other) => ({ pair: [one, other] as const, rank: Math.max(rank, words.indexOf(other)) }))),
+  )
+  const used = new Set<FoundWord>()
+  const taken: Pair[] = []
+  for (const { pair } of pairs.sort((left, right) => left.rank - right.rank)) {
+    if (taken.length === count || pair.some((found) => used.has(found)) || pair[0].word === pair[1].word) continue
+    for (const found of pair) used.add(found)
+    taken.push(pair)
+  }
+  return taken
+}
+
+/** The word with each fitting unit in turn left open: `c=k _ p=p`. */
+function toFrames({ reading: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): string[] {
+  return units.flatMap((open, at) => (isMeant(open) ? [units.map((unit, place) => (place === at ? '_' : unit.key)).join(' ')] : []))
+}
+
+/**
+ * As many words of each vowel as can be, in turn; within the set different first letters and no look-alikes where that
+ * leaves enough.
+ * @param vowelOf the key of the vowel by which a word counts; undefined where it does not
+ */
+export function proposeMixed(
+  words: readonly FoundWord[],
+  vowels: readonly string[],
+  vowelOf: (found: FoundWord) => string | undefined,
+  count: number,
+  lookAlikes: LookAlikes,
+): ProposedSet {
+  const groups = vowels.map((vowel) => words.filter((found) => vowelOf(found) === vowel)).filter((group) => group.length > 0)
+  return proposeByLevels(count, lookAlikes, (isFirstKept, banned) => takeInTurn(groups, count, isFirstKept, banned))
+}
+
+function takeInTurn(groups: readonly (readonly FoundWord[])[], count: number, isFirstKept: boolean, banned: string): FoundWord[] {
+  const taken: FoundWord[] = []
+  const isFree = (found: FoundWord): boolean =>
+    !taken.includes(found) &&
+    ![...banned].some((letter) => found.word.includes(letter)) &&
+    !(isFirstKept && taken.some(({ word }) => word[0] === found.word[0]))
+  for (;;) {
+    const before = taken.length
+    for (const group of groups) {
+      const next = taken.length < count ? group.find(isFree) : undefined
+      if (next) taken.push(next)
+    }
+    // A round in which a vowel finds no word would tip the balance.
+    if (taken.length === before || taken.length >= count) return taken
+    if (taken.length - before < groups.length) return taken.slice(0, before)
+  }
+}

@@ -1,0 +1,205 @@
+// The compiled table of words that can be listed: each with its letter groups in both accents, and the first step of each
+// built-in sequence at which it is readable. Made when the package is built, since reading and judging takes seconds.
+
+import { joinSections, splitSections, toByteReader, toBytes } from '../words/bytes.ts'
+import type { Accent } from '../phonics/types.ts'
+
+/** One group of letters as lists are searched by: see `Unit` of the engine. */
+export interface ListUnit {
+  readonly letters: string
+  readonly key: string
+  readonly sound: string
+  readonly kind: 'correspondence' | 'inflection' | 'silent'
+  readonly vowel: boolean
+}
+
+/** How a word is said in one accent. */
+export interface ListReading {
+  readonly units: readonly ListUnit[]
+  /** Place of the stressed vowel among the units. */
+  readonly stressed: number
+  readonly syllables: number
+}
+
+/** What the table holds of one word. */
+export interface ListEntry {
+  readonly word: string
+  /** Place in the lexicon. */
+  readonly place: number
+  readonly readings: Readonly<Record<Accent, ListReading>>
+  /** By `toColumnName`: the place of the first step at which it is readable, and whether it is a sight word there. */
+  readonly firstSteps: ReadonlyMap<string, FirstStep>
+}
+
+/** Undefined `step`: the sequence never gets there. */
+export interface FirstStep {
+  readonly step: number | undefined
+  readonly isSight: boolean
+}
+
+/**
+ * The readings of all words in one accent, as numbers: what is asked of every word makes no objects. A word has at its
+ * start how many units it has, the place of the stressed vowel, and how many syllables; then its units.
+ */
+export interface SoundTable {
+  readonly units: readonly ListUnit[]
+  readonly numbers: Uint16Array
+  readonly starts: Uint32Array
+}
+
+export interface ListTable {
+  readonly size: number
+  soundsIn(accent: Accent): SoundTable
+  wordAt(row: number): string
+  /** Place of the word in the lexicon. */
+  placeAt(row: number): number
+  readingAt(row: number, accent: Accent): ListReading
+  /** The steps of a built-in sequence in an accent; undefined where the table was not made for it. */
+  findColumn(sequence: string, accent: Accent): ((row: number) => FirstStep) | undefined
+  /** The row of a lower-case word; -1 where it is not in the table. */
+  rowOf(word: string): number
+}
+
+const ACCENTS = ['general-american', 'southern-british'] as const satisfies readonly Accent[]
+const NEVER = 127
+const SIGHT = 128
+
+export const toColumnName = (sequence: string, accent: Accent): string => `${sequence} ${accent}`
+
+/** Entries in the order of their places. */
+export function packListTable(entries: readonly ListEntry[], columns: readonly string[]): Uint8Array {
+  const units = toUnitNumbers(entries)
+  const text = new TextEncoder()
+  return joinSections([
+    text.encode(JSON.stringify({ columns, units: [...units.keys()] })),
+    packWords(entries.map(({ word }) => word)),
+    toBytes(entries.map(({ place }, row) => place - (entries[row - 1]?.place ?? 0))),
+    ...ACCENTS.map((accent) => toBytes(entries.flatMap(({ readings }) => packReading(readings[accent], units)))),
+    ...columns.map((name) => Uint8Array.from(entries, ({ firstSteps }) => packStep(firstSteps.get(name)))),
+  ])
+}
+
+const packUnit = ({ letters, key, sound, kind, vowel }: ListUnit): string => [letters, key, sound, kind, vowel ? 'v' : ''].join('\t')
+
+function unpackUnit(packed: string): ListUnit {
+  const [letters = '', key = '', sound = '', kind, vowel] = packed.split('\t')
+  return { letters, key, sound, kind: kind as ListUnit['kind'], vowel: vowel === 'v' }
+}
+
+/** The commonest units have the smallest numbers, so that they take one byte. */
+function toUnitNumbers(entries: readonly ListEntry[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>()
+  for (const { readings } of entries)
+    for (const accent of ACCENTS)
+      for (const unit of readings[accent].units) counts.set(packUnit(unit), (counts.get(packUnit(unit)) ?? 0) + 1)
+  return new Map([...counts].sort((left, right) => right[1] - left[1]).map(([unit], number) => [unit, number]))
+}
+
+const packReading = ({ units, stressed, syllables }: ListReading, numbers: ReadonlyMap<string, number>): number[] =>
+  [units.length, stressed, syllables, ...units.map((unit) => numbers.get(packUnit(unit)) ?? 0)]
+
+const packStep = (first: FirstStep | undefined): number => (first?.step ?? NEVER) | (first?.isSight ? SIGHT : 0)
+
+/** Each word as how many letters it shares with the one before, how many follow, and those. */
+function packWords(words: readonly string[]): Uint8Array {
+  const bytes: number[] = []
+  words.forEach((word, row) => {
+    const before = words[row - 1] ?? ''
+    let shared = 0
+    while (shared < word.length && word[shared] === before[shared]) shared++
+    bytes.push(shared, word.length - shared, ...Array.from(word.slice(shared), (letter) => letter.charCodeAt(0)))
+  })
+  return Uint8Array.from(bytes)
+}
+
+/** @throws RangeError where the bytes end too early */
+export function openListTable(bytes: Uint8Array): ListTable {
+  const [head = new Uint8Array()] = splitSections(bytes, 1)
+  const { columns, units } = JSON.parse(new TextDecoder().decode(head)) as { columns: string[]; units: string[] }
+  const [, packedWords, packedPlaces, american, british, ...steps] = splitSections(bytes, 3 + ACCENTS.length + columns.length)
+  if (!packedWords || !packedPlaces || !american || !british) throw new RangeError('the word list ends too early')
+  const words = unpackWords(packedWords)
+  const places = unpackPlaces(packedPlaces, words.length)
+  const known = units.map(unpackUnit)
+  const opened = new Map<Accent, SoundTable>()
+  const soundsIn = (accent: Accent): SoundTable => {
+    const found = opened.get(accent) ?? openSounds(accent === 'general-american' ? american : british, words.length, known)
+    opened.set(accent, found)
+    return found
+  }
+  return {
+    size: words.length,
+    wordAt: (row) => words[row] ?? '',
+    placeAt: (row) => places[row] ?? -1,
+    soundsIn,
+    readingAt: (row, accent) => toReading(row, soundsIn(accent)),
+    findColumn(sequence, accent) {
+      const column = steps[columns.indexOf(toColumnName(sequence, accent))]
+      return column && ((row) => unpackStep(column[row] ?? NEVER))
+    },
+    rowOf: (word) => findRow(words, word),
+  }
+}
+
+function unpackStep(byte: number): FirstStep {
+  const step = byte & NEVER
+  return { step: step === NEVER ? undefined : step, isSight: (byte & SIGHT) !== 0 }
+}
+
+function unpackWords(bytes: Uint8Array): readonly string[] {
+  const text = new TextDecoder().decode(bytes)
+  const words: string[] = []
+  let before = ''
+  for (let at = 0; at < bytes.length; ) {
+    const more = bytes[at + 1] ?? 0
+    before = before.slice(0, bytes[at] ?? 0) + text.slice(at + 2, at + 2 + more)
+    words.push(before)
+    at += 2 + more
+  }
+  return words
+}
+
+function unpackPlaces(bytes: Uint8Array, size: number): Uint32Array {
+  const reader = toByteReader(bytes)
+  const places = new Uint32Array(size)
+  for (let row = 0, place = 0; row < size; row++) places[row] = place += reader.next()
+  return places
+}
+
+function openSounds(bytes: Uint8Array, size: number, units: readonly ListUnit[]): SoundTable {
+  const numbers = new Uint16Array(bytes.length)
+  const starts = new Uint32Array(size)
+  let from = 0
+  let at = 0
+  const next = (): number => {
+    const low = bytes[from++] ?? 0
+    return low < 0x80 ? low : (low & 0x7f) | ((bytes[from++] ?? 0) << 7)
+  }
+  for (let row = 0; row < size; row++) {
+    starts[row] = at
+    const length = next()
+    numbers[at++] = length
+    for (let k = 0; k < length + 2; k++) numbers[at++] = next()
+  }
+  return { units, numbers, starts }
+}
+
+function toReading(row: number, { units, numbers, starts }: SoundTable): ListReading {
+  const at = starts[row] ?? 0
+  const length = numbers[at] ?? 0
+  const found = Array.from(numbers.subarray(at + 3, at + 3 + length), (number) => units[number] as ListUnit)
+  return { units: found, stressed: numbers[at + 1] ?? 0, syllables: numbers[at + 2] ?? 0 }
+}
+
+function findRow(words: readonly string[], word: string): number {
+  let low = 0
+  let high = words.length - 1
+  while (low <= high) {
+    const middle = (low + high) >> 1
+    const found = words[middle] ?? ''
+    if (found === word) return middle
+    if (found < word) low = middle + 1
+    else high = middle - 1
+  }
+  return -1
+}

@@ -1,0 +1,45 @@
+// Words of the dictionary that are in use and fit, but no help in a list for children. Sorted; each with its reason.
+
+export const UNHELPFUL = [
+  ['bam', 'a noise, and an abbreviation'],
+  ['biz', 'clipped slang'],
+  ['bot', 'a program'],
+  ['cad', 'out of use'],
+  ['cos', 'a lettuce to few, and clipped for because'],
+  ['das', 'German'],
+  ['don', 'a name to children'],
+  ['dun', 'out of use'],
+  ['ell', 'the name of a letter, and a measure out of use'],
+  ['em', 'the name of a letter, and clipped for them'],
+  ['en', 'the name of a letter, and French'],
+  ['ess', 'the name of a letter'],
+  ['ex', 'the name of a letter, and a former partner'],
+  ['fess', 'clipped slang'],
+  ['gad', 'out of use'],
+  ['hep', 'out of use'],
+  ['ken', 'a name to children'],
+  ['lac', 'a resin that few know'],
+  ['lam', 'slang'],
+  ['lat', 'a coin that few know'],
+  ['lox', 'a food that few know'],
+  ['mic', 'read as mike by those who know it'],
+  ['mil', 'a unit that few know'],
+  ['min', 'an abbreviation'],
+  ['non', 'a part of words'],
+  ['null', 'a word of programmers'],
+  ['os', 'Latin'],
+  ['pap', 'second meaning'],
+  ['ref', 'clipped'],
+  ['rep', 'clipped'],
+  ['rev', 'clipped'],
+  ['sec', 'clipped'],
+  ['sic', 'Latin'],
+  ['sis', 'clipped'],
+  ['tat', 'a word of few, and half of tit for tat'],
+  ['tom', 'a name to children'],
+  ['yon', 'out of use'],
+] as const satisfies readonly (readonly [word: string, reason: string])[]
+
+const WORDS: ReadonlySet<string> = new Set(UNHELPFUL.map(([word]) => word))
+
+export const isUnhelpful = (word: string): boolean => WORDS.has(word)

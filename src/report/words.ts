@@ -1,0 +1,158 @@
+// Lists of words as people and programs read them.
+
+import { type FoundWord, KINDS, type Pair, type Relaxed, toLetterPattern, toSoundPattern, type WordKind } from '../finder/index.ts'
+import type { Paint } from './paint.ts'
+import { pad, toColumnCount, wrap } from './text.ts'
+
+/** Raised when a field changes its meaning or goes; new fields may come without it. */
+export const WORDS_SCHEMA = 1
+
+/** What was asked and what was found: the one record from which every output is made. */
+export interface WordList {
+  readonly as: 'list' | 'box' | 'contrast' | 'mixed' | 'sheet'
+  readonly sequence: { readonly name: string; readonly title: string }
+  readonly step: { readonly id: string; readonly title: string }
+  readonly accent: string
+  /** The name of the reader, where a reader's file was given. */
+  readonly reader: string | null
+  readonly words: readonly FoundWord[]
+  /** Of `contrast`: the words two by two. */
+  readonly pairs: readonly Pair[]
+  /** Whether more words fit than were asked for. */
+  readonly more: boolean
+  readonly relaxed: readonly Relaxed[]
+  /** Whether small objects are listed. */
+  readonly hasObjects: boolean
+}
+
+export interface WordsView {
+  /** Columns. */
+  readonly width: number
+  readonly paint: Paint
+}
+
+/** Small parts are a choking hazard for young children: said wherever objects are listed. */
+export const CAUTION =
+  'Small objects can choke a young child. Use none that fails the small-parts test (US 16 CFR 1501; EU EN 71-1), watch children while they use the box, and follow your local rules.'
+
+const HEADINGS: Readonly<Record<WordKind, string>> = {
+  naming: 'Naming words',
+  doing: 'Doing words',
+  describing: 'Describing words',
+  little: 'Little words',
+}
+
+const RELAXED: Readonly<Record<Relaxed, string>> = {
+  letters: 'Some letters that look a little alike, such as m and n, could not be kept apart.',
+  first: 'Some words begin with the same letter.',
+  fewer: 'No more words fit together: letters that look alike, such as b and d, are kept apart.',
+}
+
+export function toWordsText(list: WordList, view: WordsView): string {
+  const body = list.as === 'sheet' ? toSheetLines(list, view) : list.as === 'contrast' ? toPairLines(list) : toListLines(list, view)
+  const lines = [...toHead(list, view), '', ...(list.words.length === 0 ? toNothing(list, view) : body), ...toNotes(list, view)]
+  return `${lines.join('\n').trimEnd()}\n`
+}
+
+function toHead({ sequence, step, reader, as }: WordList, { width, paint }: WordsView): string[] {
+  const who = reader === null ? '' : `${reader}, `
+  const what = { list: 'Words to read', box: 'A box of words', contrast: 'Pairs of words', mixed: 'A box of mixed vowels', sheet: 'A word bank for writing' }[as]
+  return wrap(`${what}: ${who}step ${step.id} (${step.title}) of ${sequence.title}`, width).map((line) => paint.strong(line))
+}
+
+const toNothing = ({ as }: WordList, { width }: WordsView): string[] =>
+  wrap(`No ${as === 'contrast' ? 'pair of words' : 'word'} that can be read at this step fits. Ask for less at once, or for a later step.`, width)
+
+function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
+  const sounded = words.filter(({ isSight }) => !isSight)
+  const byHeart = words.filter(({ isSight }) => isSight).map(({ word }) => word)
+  return [
+    ...toGrid(sounded.map(({ word }) => word), width),
+    ...(byHeart.length > 0 && sounded.length > 0 ? [''] : []),
+    ...(byHeart.length > 0 ? wrap(`Known by heart: ${byHeart.join(', ')}`, width).map((line) => paint.quiet(line)) : []),
+  ]
+}
+
+const toPairLines = ({ pairs }: WordList): string[] => {
+  const wide = Math.max(...pairs.map(([{ word }]) => toColumnCount(word)))
+  return pairs.map(([one, other]) => `${pad(one.word, wide, 'left')}  ${other.word}`)
+}
+
+function toSheetLines({ words }: WordList, { width, paint }: WordsView): string[] {
+  return KINDS.flatMap((kind) => {
+    const own = words.filter((found) => found.kind === kind).map(({ word, isSight }) => (isSight ? `${word}*` : word))
+    return own.length === 0 ? [] : [paint.strong(HEADINGS[kind]), ...toGrid(own, width), '']
+  }).concat(words.some(({ isSight }) => isSight) ? [paint.quiet('* known by heart')] : [])
+}
+
+function toNotes({ relaxed, hasObjects, more, as }: WordList, { width, paint }: WordsView): string[] {
+  const notes = [
+    ...relaxed.map((rule) => RELAXED[rule]),
+    ...(more && as === 'list' ? ['There are more: --count all shows them.'] : []),
+    ...(hasObjects ? [`Caution: ${CAUTION}`] : []),
+  ]
+  return notes.flatMap((note) => ['', ...wrap(note, width).map((line) => paint.quiet(line))])
+}
+
+/** Words in columns of one width, read line by line. */
+export function toGrid(words: readonly string[], width: number): string[] {
+  const wide = Math.max(0, ...words.map(toColumnCount)) + 2
+  const across = Math.max(1, Math.floor((width + 2) / wide))
+  const lines: string[] = []
+  for (let at = 0; at < words.length; at += across) {
+    lines.push(words.slice(at, at + across).map((word) => pad(word, wide, 'left')).join('').trimEnd())
+  }
+  return lines
+}
+
+/** One word a line; of pairs, both on one line. */
+export const toWordsPlain = ({ words, pairs, as }: WordList): string =>
+  as === 'contrast' ? pairs.map((pair) => `${pair.map(({ word }) => word).join(' ')}\n`).join('') : words.map(({ word }) => `${word}\n`).join('')
+
+const COLUMNS = ['word', 'kind', 'by heart', 'readable at', 'letters', 'syllables', 'sound pattern', 'letter pattern', 'spellings', 'picture', 'object', 'known'] as const
+
+/** A header, then a row for each word; lines end as RFC 4180 asks. No cell holds a comma or a quote. */
+export function toWordsCsv({ words }: WordList): string {
+  const rows = words.map((found) => {
+    const { readableAt, correspondences, ...cells } = toWordFields(found)
+    const { word, kind, sight, letters, syllables, pattern, lettersPattern, picture, object, known } = cells
+    return [word, kind, toYes(sight), readableAt ?? '', letters, syllables, pattern, lettersPattern, correspondences.join(' '), toYes(picture), toYes(object), known]
+  })
+  return [COLUMNS, ...rows].map((row) => `${row.join(',')}\r\n`).join('')
+}
+
+const toYes = (value: boolean): string => (value ? 'yes' : 'no')
+
+/** A plain value, described by schemas/words.schema.json. */
+export function toWordsJson(list: WordList): unknown {
+  return {
+    schema: WORDS_SCHEMA,
+    as: list.as,
+    sequence: list.sequence.name,
+    step: list.step.id,
+    accent: list.accent,
+    reader: list.reader,
+    words: list.words.map(toWordFields),
+    pairs: list.pairs.map((pair) => pair.map(({ word }) => word)),
+    more: list.more,
+    relaxed: list.relaxed,
+    caution: list.hasObjects ? CAUTION : null,
+  }
+}
+
+function toWordFields({ word, kind, isSight, readableAt, facts, reading }: FoundWord) {
+  return {
+    word,
+    kind,
+    sight: isSight,
+    readableAt,
+    letters: word.replace(/[^a-z]/gi, '').length,
+    syllables: reading.syllables,
+    pattern: toSoundPattern(reading),
+    lettersPattern: toLetterPattern(word),
+    correspondences: reading.units.filter(({ kind }) => kind !== 'silent').map(({ key }) => key),
+    picture: facts.nameable !== 'no',
+    object: facts.nameable === 'object',
+    known: facts.known,
+  }
+}
