@@ -1,0 +1,44 @@
+// What an editor shows over a word: its letters over their sounds, and the step that makes it readable.
+
+import type { PreparedStory } from '../check/check-story.ts'
+import { findHeteronym } from '../phonics/heteronyms/table.ts'
+import { toExplainText } from '../report/explain.ts'
+import type { Paint } from '../report/paint.ts'
+import { findWord } from './find-word.ts'
+import type { Range } from '../story/types.ts'
+
+/** Columns of the box. */
+const WIDTH = 72
+
+const asIs = (text: string): string => text
+const PLAIN: Paint = { strong: asIs, quiet: asIs, error: asIs, warning: asIs, good: asIs }
+
+export interface HoverText extends Range {
+  /** Lines of plain text, laid out in columns. */
+  readonly text: string
+}
+
+/** Undefined where no word stands, and for numerals and words in foreign letters. */
+export function toHover({ story, context, sequence, step }: PreparedStory, offset: number): HoverText | undefined {
+  const found = findWord(story, offset)
+  if (found?.word.form !== 'word') return undefined
+  const { word, sentence } = found
+  const { readings, verdict, readableAt } = context.judge(word, sentence)
+  const forms = findHeteronym(word.text)?.forms
+  const examples = toExamples(sequence.steps)
+  const text = toExplainText({
+    word: word.text, readings, readableAt, verdict, step,
+    examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
+    meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+  }, { width: WIDTH, paint: PLAIN })
+  return { text, start: word.start, end: word.end }
+}
+
+/** The first example word by which the sequence teaches each correspondence. */
+function toExamples(steps: PreparedStory['sequence']['steps']): ReadonlyMap<string, string> {
+  const examples = new Map<string, string>()
+  for (const { adds } of steps) {
+    for (const { key, example } of adds.correspondences) if (!examples.has(key)) examples.set(key, example)
+  }
+  return examples
+}
