@@ -1,6 +1,7 @@
 // Makes dist/: the lexicon, the built-in sequences, the program in one file, the library and its types.
 // Each part is made again only when what it is made from has changed.
 
+import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -68,4 +69,10 @@ await once('bundle', ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'], to
   await bundle(root)
   chmodSync(join(dist, 'cli.cjs'), 0o755)
   warmUp(root)
+})
+
+await once('types', ['types/src/index.d.ts'], toDigest(['src', 'rules', 'scripts/build/tsconfig.types.json'], ['typescript']), () => {
+  const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
+  const { status, stdout } = spawnSync(process.execPath, [tsc, '-p', join(root, 'scripts', 'build', 'tsconfig.types.json')], { encoding: 'utf8' })
+  if (status !== 0) throw new Error(stdout)
 })

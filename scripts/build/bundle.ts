@@ -52,7 +52,7 @@ export async function bundle(root: string): Promise<void> {
     define: { ...define, 'import.meta.url': 'importMetaUrl' },
     banner: { js: metaUrl },
   }
-  rmSync(join(root, 'dist', 'program.cache'), { force: true })
+  for (const old of ['program.cache', 'parts', 'chunks']) rmSync(join(root, 'dist', old), { force: true, recursive: true })
   const wanted = new Map<string, Part>()
   await build({
     ...cjs, entryPoints: ['src/cli/bin.ts'], outfile: 'dist/program.cjs', plugins: [lazy(root, './parts/', wanted)],

@@ -48,5 +48,6 @@ async function loadOwn(path: string, accent: Accent | undefined, io: Io): Promis
 
 export function toSequenceProblemLine(path: string, problem: { line: number; column: number; message: string; suggestion?: string }): string {
   const hint = problem.suggestion === undefined ? '' : ` Did you mean \`${problem.suggestion}\`?`
-  return `${path}:${problem.line}:${problem.column}: ${problem.message}${hint}`
+  const end = /[.?!]$/.test(problem.message) ? '' : '.'
+  return `${path}:${problem.line}:${problem.column}: ${problem.message}${end}${hint}`
 }
