@@ -3,15 +3,12 @@
 import { findExample } from '../lint/taught.ts'
 import type { Reader } from '../readers/index.ts'
 import type { Lesson, Match } from '../shelf/index.ts'
+import { CAUTION } from './caution.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
 
 export const MATCH_SCHEMA = 1
-
-/** Said by every report on readers. */
-export const CAUTION =
-  'This judges the text of the books, by what was taught. It assesses no child and tests for no condition. Names stay on this machine.'
 
 export interface MatchedBook {
   /** As shown to people. */

@@ -1,6 +1,7 @@
 // The options of `check` as values that have been looked at.
 
 import type { Layer } from '../../config/index.ts'
+import type { ReaderExtra } from '../../sequence/reader.ts'
 import type { Severity } from '../../lint/types.ts'
 import { findNearest } from '../../nearest.ts'
 
@@ -18,7 +19,15 @@ export interface CheckOptions {
   readonly maxWarnings?: string
   readonly quiet?: boolean
   readonly staged?: boolean
+  readonly changedSince?: string
+  readonly cache?: boolean
+  readonly cacheFile?: string
+  readonly baseline?: string
+  readonly writeBaseline?: boolean
+  readonly workers?: string
   readonly watch?: boolean
+  readonly reader?: string
+  readonly shelf?: string
 }
 
 export const FORMATS = ['pretty', 'line', 'json', 'github', 'sarif', 'junit', 'html'] as const
@@ -31,15 +40,20 @@ export interface Wanted {
 }
 
 export interface CheckSettings {
+  /** What the reader of `--reader` knows beyond or short of the step. */
+  readonly reader?: ReaderExtra
+  /** The words of earlier books, where `--shelf` names a shelf. */
+  readonly findEarlierWords?: (storyPath: string) => ReadonlySet<string>
   readonly flags: Layer
   readonly wanted: readonly Wanted[]
   readonly failOn: Exclude<Severity, 'off'> | 'never'
   readonly maxWarnings: number | undefined
+  readonly workers: number | undefined
 }
 
 /** Throws an error with a message for the person who gave a wrong value. */
 export function toCheckSettings(options: CheckOptions, flags: Layer): CheckSettings {
-  return { flags, wanted: toWanted(options), failOn: toFailOn(options.failOn), maxWarnings: toMaxWarnings(options.maxWarnings) }
+  return { flags, wanted: toWanted(options), failOn: toFailOn(options.failOn), maxWarnings: toNumber(options.maxWarnings, '--max-warnings'), workers: toNumber(options.workers, '--workers') }
 }
 
 /** `--format sarif=report.sarif` writes that report to the file; `--output` is the file of the one that names none. */
@@ -68,8 +82,12 @@ function toFailOn(given: string): CheckSettings['failOn'] {
   throw new Error(`--fail-on is error, warning or never; this is \`${given}\`.`)
 }
 
-function toMaxWarnings(given: string | undefined): number | undefined {
+function toNumber(given: string | undefined, name: string): number | undefined {
   if (given === undefined) return undefined
   if (/^\d{1,9}$/.test(given)) return Number(given)
-  throw new Error(`--max-warnings is a whole number; this is \`${given}\`.`)
+  throw new Error(`${name} is a whole number; this is \`${given}\`.`)
 }
+
+export const BASELINE_FILE = 'battledore-baseline.json'
+
+export const toBaselineFile = ({ baseline }: CheckOptions): string => baseline ?? BASELINE_FILE

@@ -19,6 +19,8 @@ export interface TextOptions {
 export interface NamedText extends ReadText {
   /** As shown to people. */
   readonly path: string
+  /** The path that config files count from. */
+  readonly storyPath: string
   /** Names that the story allows, as written. */
   readonly names: readonly string[]
   /** Sight words that its settings add. */
@@ -57,15 +59,19 @@ function toRun(io: Io, options: TextOptions, flags: Layer): TextRun {
         progress.step(at, file.path)
         const task = await tasks.make(file)
         if (task === undefined) continue
-        const read = 'failures' in task ? task : await readText({ ...task, flags, rules })
+        if ('failures' in task) {
+          task.failures.forEach(fail)
+          continue
+        }
+        const read = await readText({ ...task, flags, rules })
         if ('failures' in read) {
-          for (const failure of read.failures) fail(failure)
+          read.failures.forEach(fail)
           continue
         }
         for (const problem of read.own.problems) fail(toProblemLine(problem))
         const names = read.settings.names.map(({ value }) => value)
         const sightWords = read.settings.sightWords.map(({ value }) => value)
-        await handle({ ...read, path: task.path, names, sightWords }, fail)
+        await handle({ ...read, path: task.path, storyPath: task.storyPath, names, sightWords }, fail)
       }
       progress.end()
     },

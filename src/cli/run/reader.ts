@@ -1,0 +1,33 @@
+// `check --reader`: the settings and the own knowledge of one reader, from its file.
+
+import type { Layer, Sourced } from '../../config/index.ts'
+import { CAUTION } from '../../report/caution.ts'
+import { toPrintable } from '../../report/text.ts'
+import type { ReaderExtra } from '../../sequence/reader.ts'
+import type { Io } from '../io.ts'
+import { findReaders, toSequenceName } from '../readers.ts'
+import { createResources } from '../resources.ts'
+
+export interface ReaderReading {
+  /** Sequence, step and accent of the reader. */
+  readonly layer: Layer
+  readonly extra: ReaderExtra
+  /** Who is read for, and the caution that goes with it: one line. */
+  readonly notice: string
+}
+
+/** @param path one reader file */
+export async function readReader(path: string, io: Io): Promise<ReaderReading | { readonly problems: readonly string[] }> {
+  const { readers, problems } = await findReaders(path, io, createResources(io))
+  const [first, ...others] = readers
+  if (problems.length > 0 || first === undefined) return { problems }
+  if (others.length > 0) return { problems: [`--reader takes one reader file; ${path} holds ${readers.length}. Use \`battledore match\` for many.`] }
+  const { name, sequence, sequenceName, step, extra } = first.reader
+  const origin = first.path
+  const from = <Value>(value: Value): Sourced<Value> => ({ value, origin })
+  return {
+    layer: { sequence: from(toSequenceName(sequenceName, first.path)), step: from(step), accent: from(sequence.accent) },
+    extra,
+    notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${CAUTION}`,
+  }
+}
