@@ -37,8 +37,24 @@ export function resolveSettings(input: ResolveInput): Settings {
     readableShare: findLast('readableShare') ?? toDefault(DEFAULT_READABLE_SHARE),
     names: toUnion(layers.flatMap((layer) => layer.names ?? [])),
     sightWords: toUnion(layers.flatMap((layer) => layer.sightWords ?? [])),
-    rules: Object.fromEntries(input.rules.map((rule) => [rule.id, resolveRule(rule, layers)])),
+    rules: withReadableShare(
+      Object.fromEntries(input.rules.map((rule) => [rule.id, resolveRule(rule, layers)])),
+      findLast('readableShare'),
+    ),
   }
+}
+
+/** The rule that looks at the share, and its option. */
+const SHARE_RULE = 'min-readable-share'
+
+/** `readable share` is also what the rule on it asks for, unless the rule is told something of its own. */
+function withReadableShare(
+  rules: Readonly<Record<string, ResolvedRule>>,
+  share: Sourced<number> | undefined,
+): Readonly<Record<string, ResolvedRule>> {
+  const rule = rules[SHARE_RULE]
+  if (share === undefined || rule?.options.share?.origin !== 'default') return rules
+  return { ...rules, [SHARE_RULE]: { ...rule, options: { ...rule.options, share } } }
 }
 
 function toDefault<T>(value: T): Sourced<T> {
