@@ -1,5 +1,6 @@
-// How each sound is spelt and what each spelling says, over all words of the lexicon, in General American.
+// How each sound is spelt and what each spelling says, over all words in use, in General American.
 
+import { frequencyRank } from '../build/frequency.ts'
 import type { Engine } from './engine.ts'
 
 /** One spelling of a sound, or one sound of a spelling, with its share of 0 to 1 and an example. */
@@ -18,12 +19,14 @@ export interface Table {
 
 type Tally = Map<string, Map<string, { count: number; example: string }>>
 
-/** Counts the units of the first reading of every word, endings apart. */
-export function measureSpellings({ lexicon, phonics }: Engine): { readonly bySound: readonly Table[]; readonly bySpelling: readonly Table[] } {
+/** Counts the units of the first reading of every word of the dictionary that is in use (most others are names), endings apart. */
+export function measureSpellings({ phonics }: Engine): { readonly bySound: readonly Table[]; readonly bySpelling: readonly Table[] } {
   const bySound: Tally = new Map()
   const bySpelling: Tally = new Map()
-  for (const word of lexicon.words()) {
-    const [reading] = phonics['general-american'].read(word).readings
+  // The most used word with a spelling is its example.
+  for (const [word] of [...frequencyRank].sort((x, y) => x[1] - y[1])) {
+    const { source, readings: [reading] } = phonics['general-american'].read(word)
+    if (source === 'guess') continue
     for (const unit of reading?.units ?? []) {
       if (unit.kind === 'inflection') continue
       const letters = unit.base ?? unit.letters
@@ -40,10 +43,7 @@ function add(tally: Tally, name: string, other: string, word: string): void {
   tally.set(name, row)
   const cell = row.get(other)
   if (!cell) row.set(other, { count: 1, example: word })
-  else {
-    cell.count++
-    if (word.length < cell.example.length) cell.example = word
-  }
+  else cell.count++
 }
 
 const toTables = (tally: Tally): readonly Table[] =>

@@ -88,10 +88,11 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   const isLe = pieces[right.piece]?.unit.letters === 'le' || pieces[right.piece]?.unit.letters === 're'
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
   const least = splitEnd(pieces[left.piece] as Piece)
+  if (right.opens) return toStart(pieces[right.piece] as Piece)
   if (between.length === 0) return cutAfterVowel(word, pieces[left.piece] as Piece, right)
   const free = between.filter((piece) => piece.start >= least)
   const isClosed = (pieces[left.piece]?.unit.spans.length ?? 0) > 1 && free.length === 1
-  const at = right.opens ? toStart(pieces[right.piece] as Piece) : isClosed ? (free[0] as Piece).start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
+  const at = isClosed ? (free[0] as Piece).start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
   // The silent e of `home` in `homework` stays with its syllable.
   return Math.max(at, free.length < between.length ? Math.min(least, right.start) : 0)
 }

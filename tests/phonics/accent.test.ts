@@ -6,7 +6,7 @@ import type { Accent } from '../../src/phonics/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
 describe('against the synthesiser', () => {
-  it('agrees on 95 % of the 5,000 most used words', { timeout: 60_000 }, async () => {
+  it('agrees on 95 % of the 5,000 most used words', { timeout: 180_000 }, async () => {
     const figures = await measureAccent(testPhonics('southern-british'))
     expect(figures.words).toBe(5000)
     expect(figures.agreed / figures.words).toBeGreaterThanOrEqual(0.95)

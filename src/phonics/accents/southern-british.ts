@@ -50,7 +50,7 @@ function toSound(place: Place): string {
   const unit = place.units[place.at] as RawUnit
   const phones = unit.phones.join(' ')
   const letters = unit.base ?? unit.letters
-  if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : ''
+  if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : isAfterShort(letters, place) ? 'ə' : ''
   if (phones === 'ER') return toStrongR(unit, letters, place)
   const withR = WITH_R[phones]
   if (withR) return toVowelWithR(withR, letters, place)
@@ -62,6 +62,9 @@ function toSound(place: Place): string {
   if ((phones === 'IY' || phones === 'IH') && letters === 'e' && nextSound(place) === 'R' && unit.stress) return 'ɪə'
   return toPlain(unit)
 }
+
+/** The r of `they're` leaves a schwa behind it: NEAR, SQUARE and CURE are written over an apostrophe. */
+const isAfterShort = (letters: string, place: Place): boolean => letters === "'re" && /^(IH|EH|UH)$/.test(previousSound(place))
 
 /** NURSE strong, LETTER weak; /ʌr/ in `hurry`, `worry`, `courage`. */
 function toStrongR(unit: RawUnit, letters: string, place: Place): string {
