@@ -14,6 +14,9 @@ const CONTENTS: Readonly<Record<string, string>> = {
   ignore: "module.exports = require('ignore')",
 }
 
+/** Starts threads from files of its own, so it stays a package. */
+const WHOLE = new Set(['tinypool'])
+
 interface Part {
   readonly name: string
   readonly entry: string
@@ -25,6 +28,7 @@ const lazy = (root: string, folder: string, wanted: Map<string, Part>): Plugin =
   setup(plugin) {
     plugin.onResolve({ filter: /.*/ }, ({ path, kind, resolveDir }) => {
       if (kind !== 'dynamic-import' || path.startsWith('node:')) return undefined
+      if (WHOLE.has(path)) return { path, external: true }
       const entry = path.startsWith('.') ? resolve(resolveDir, path) : path
       const name = path.startsWith('.') ? toPartName(relative(join(root, 'src'), entry)) : path.replaceAll('/', '-')
       wanted.set(name, { name, entry })

@@ -98,8 +98,8 @@ function print(result: Result, printers: readonly Printer[], hide: () => void, i
 }
 
 /** Plain values only: they are compared in the cache and sent to workers. */
-const toCircumstances = ({ flags }: CheckSettings, { config, stdinFilename }: CheckOptions): Circumstances => ({
-  flags, ...(config === undefined ? {} : { config }), ...(stdinFilename === undefined ? {} : { stdinFilename }),
+const toCircumstances = ({ flags, reader, findEarlierWords }: CheckSettings, { config, stdinFilename }: CheckOptions): Circumstances => ({
+  flags, ...(reader && { reader }), ...(findEarlierWords && { findEarlierWords }), ...(config === undefined ? {} : { config }), ...(stdinFilename === undefined ? {} : { stdinFilename }),
 })
 
 async function openWantedCache(file: string | undefined, circumstances: Circumstances, io: Io): Promise<ResultCache> {

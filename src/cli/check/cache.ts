@@ -1,0 +1,104 @@
+// Results kept from one run to the next. A result is used again only for the same text under the same settings, read by
+// the same program with the same lexicon; a cache that is broken, foreign or cut short counts as none.
+
+import { createHash } from 'node:crypto'
+import { dirname, join, resolve } from 'node:path'
+import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
+import type { CheckedStory } from '../../check/result.ts'
+import type { Io } from '../io.ts'
+import { isSequencePath } from '../resources.ts'
+import { writeTextFile } from '../write.ts'
+import type { Circumstances } from './judge.ts'
+import type { Task } from './task.ts'
+
+export { toFingerprint } from './fingerprint.ts'
+
+export interface ResultCache {
+  find(task: Task): CheckedStory | undefined
+  keep(task: Task, story: CheckedStory): void
+  /** Gives a message where the cache could not be written. */
+  save(): string | undefined
+}
+
+interface Entry {
+  readonly key: string
+  /** The digest of the sequence file that the story named. */
+  readonly sequence?: string
+  readonly record: StoryRecord
+}
+
+const FORMAT = 'battledore cache 1'
+
+export const toDigest = (...parts: readonly string[]): string => {
+  const hash = createHash('sha256')
+  // With the length before each part, so that two lists never run together.
+  for (const part of parts) hash.update(`${part.length}:`).update(part)
+  return hash.digest('base64url')
+}
+
+/** Beside other tools' caches where there are packages, else in the folder itself. */
+export function toCacheFile({ cwd, fs }: Io): string {
+  return fs.existsSync(join(cwd, 'node_modules')) ? join('node_modules', '.cache', 'battledore.json') : '.battledore-cache.json'
+}
+
+/** `program` names the program and its data; see fingerprint.ts. */
+export function openCache(file: string, program: string, circumstances: Circumstances, io: Io): ResultCache {
+  const path = resolve(io.cwd, file)
+  const entries = readEntries(path, program, io)
+  const settings = toDigest(program, io.cwd, JSON.stringify(circumstances))
+  const sequences = new Map<string, string>()
+  let isChanged = false
+
+  const toKey = ({ storyPath, source, chain }: Task): string =>
+    toDigest(settings, storyPath, source, ...chain.folders.flatMap(({ folder, files }) => [folder, ...files.flatMap((one) => [one.source.path, one.source.text])]))
+  const digestSequence = (asked: string): string | undefined => {
+    if (!isSequencePath(asked)) return undefined
+    const known = sequences.get(asked) ?? toDigest(readOrEmpty(resolve(io.cwd, asked), io))
+    sequences.set(asked, known)
+    return known
+  }
+
+  return {
+    find(task) {
+      const entry = entries.get(task.storyPath)
+      if (!entry || entry.key !== toKey(task) || entry.sequence !== digestSequence(entry.record.sequence.asked)) return undefined
+      return fromRecord(entry.record, task.path, task.source)
+    },
+    keep(task, story) {
+      const sequence = digestSequence(story.sequence.asked)
+      entries.set(task.storyPath, { key: toKey(task), record: toRecord(story), ...(sequence === undefined ? {} : { sequence }) })
+      isChanged = true
+    },
+    save() {
+      if (!isChanged) return undefined
+      const kept = [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath))
+      const body = JSON.stringify(kept)
+      try {
+        io.fs.mkdirSync(dirname(path), { recursive: true })
+      } catch {
+        // Told when the file itself cannot be written.
+      }
+      const written = writeTextFile(path, `${JSON.stringify({ format: FORMAT, program, digest: toDigest(body) })}\n${body}\n`, io, file)
+      return written.ok ? undefined : written.message
+    },
+  }
+}
+
+function readEntries(path: string, program: string, io: Io): Map<string, Entry> {
+  try {
+    const [head = '', body = ''] = io.fs.readFileSync(path, 'utf8').split('\n', 2)
+    const { format, program: by, digest } = JSON.parse(head) as Record<string, unknown>
+    if (format !== FORMAT || by !== program || digest !== toDigest(body)) return new Map()
+    return new Map(JSON.parse(body) as [string, Entry][])
+  } catch {
+    return new Map()
+  }
+}
+
+function readOrEmpty(path: string, io: Io): string {
+  try {
+    return io.fs.readFileSync(path, 'utf8')
+  } catch {
+    return ''
+  }
+}

@@ -1,0 +1,43 @@
+// One judge here, or a pool of them, by how much there is to do.
+
+import type { Io } from '../io.ts'
+import { type Circumstances, createJudge, type Judge } from './judge.ts'
+import type { Task } from './task.ts'
+
+/** Below this many stories the workers cost more than they save; see docs/repository.md for the measurement. */
+export const POOL_FROM = 48
+
+/** Stories that a cache may lack before workers are called. */
+const PATIENCE = 12
+
+export interface Work {
+  readonly stories: number
+  readonly hasCache: boolean
+  /** How many workers are wished for; undefined: as many as there are cores. */
+  readonly workers: number | undefined
+}
+
+export function chooseJudge({ stories, hasCache, workers }: Work, circumstances: Circumstances, io: Io): Judge {
+  const here = createJudge(circumstances, io)
+  const isLarge = workers === undefined ? stories >= POOL_FROM : workers > 1
+  if (!isLarge) return here
+  let pool: Promise<Judge> | undefined
+  let asked = 0
+  const judgeIn = (task: Task) => {
+    asked++
+    if (hasCache && workers === undefined && asked <= PATIENCE) return here.judge(task)
+    pool ??= startPool(circumstances, io, workers).then((started) => started ?? here)
+    return pool.then((judge) => judge.judge(task))
+  }
+  return { ahead: 32, judge: judgeIn, end: async () => (await pool)?.end() }
+}
+
+/** Undefined where this machine or this Node cannot have one. */
+async function startPool(circumstances: Circumstances, io: Io, workers: number | undefined): Promise<Judge | undefined> {
+  try {
+    const { createPoolJudge } = await import('./pool.ts')
+    return await createPoolJudge(circumstances, io, workers)
+  } catch {
+    return undefined
+  }
+}
