@@ -20,6 +20,8 @@ export { DEFAULT_SEQUENCE } from './read-text.ts'
 export interface CheckInput extends TextInput {
   readonly resources: Resources
   readonly reader?: ReaderExtra
+  /** Whether messages say what could stand there instead. It costs some milliseconds where there is a message. */
+  readonly suggest?: boolean
   /** What earlier books of the shelf have used, as `toWordKey` writes it. */
   readonly earlierWords?: ReadonlySet<string>
 }
@@ -31,6 +33,8 @@ export interface PreparedStory {
   readonly own: StorySettings
   readonly sequence: Sequence
   readonly step: string
+  /** What the reader knows beyond or short of the step, the settings of the story among it. */
+  readonly reader: ReaderExtra | undefined
   readonly context: StoryContext
 }
 
@@ -39,7 +43,7 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   const prepared = await prepareStory(input)
   if ('failures' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
-  const found = runRules(context, input.rules, toRuleSettings(settings))
+  const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
   const told = own.problems.map(toMessage)
   const unread = story.problems.filter(({ code }) => code === 'other-language').map(({ message, start, end }) =>
     toMessage({ message, start, end, severity: 'warning', expected: [] }))
@@ -54,6 +58,14 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
     figures: context.figures(),
     messages: [...told, ...unread, ...found].sort(compareMessages),
   }
+}
+
+async function suggest(messages: readonly Message[], { context, sequence, step, reader }: PreparedStory, input: CheckInput): Promise<readonly Message[]> {
+  const { wordHelp, tagger } = input.resources
+  if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined)) return messages
+  const { withSuggestions } = await import('./suggest.ts')
+  const help = await wordHelp()
+  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] }), tagger })
 }
 
 /** Reads the story with the settings that hold for it. */
@@ -81,7 +93,7 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   const context = isTaggerNeeded(story, plain)
     ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw)
     : plain
-  return { story, settings, own, sequence, step: step.id, context }
+  return { story, settings, own, sequence, step: step.id, reader, context }
 }
 
 /** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */

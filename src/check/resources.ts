@@ -4,6 +4,7 @@ import type { Familiarity } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
+import type { WordHelp } from './suggest.ts'
 
 /** A sequence that could not be had, with the reason in one line and the mistakes of its file. */
 export interface MissingSequence {
@@ -16,6 +17,8 @@ export interface Resources {
   sequence(nameOrPath: string, accent: Accent | undefined): Promise<Sequence | MissingSequence>
   /** Loaded at the first sentence that needs it. */
   tagger(): Promise<Tagger>
+  /** What is known of words, for suggestions; without it, messages have none. */
+  wordHelp?(): Promise<WordHelp>
   /** How well small children know a word; without it, the rule that asks says nothing. */
   readonly familiarity?: Familiarity
 }

@@ -2,10 +2,11 @@
 
 import { resolve } from 'node:path'
 import type { MissingSequence, Resources } from '../check/resources.ts'
+import type { WordHelp } from '../check/suggest.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { findBuiltInNearest, listBuiltIns, loadBuiltIn, loadPhonics } from './data.ts'
+import { DATA_FOLDER, findBuiltInNearest, listBuiltIns, loadBuiltIn, loadLexicon, loadPhonics } from './data.ts'
 import type { Io } from './io.ts'
 import { readTextFile } from './read.ts'
 
@@ -15,6 +16,7 @@ export const isSequencePath = (name: string): boolean => /[/\\]|\.(ya?ml|json)$/
 export function createResources(io: Io): Resources {
   const own = new Map<string, Promise<Sequence | MissingSequence>>()
   let tagger: Promise<Tagger> | undefined
+  let words: Promise<WordHelp> | undefined
   return {
     phonicsFor: loadPhonics,
     sequence(name, accent) {
@@ -24,6 +26,8 @@ export function createResources(io: Io): Resources {
       if (!found) own.set(key, (found = loadOwn(name, accent, io)))
       return found
     },
+    wordHelp: () => (words ??= import('./word-help.ts').then(({ openWordHelp }) =>
+      openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, findBuiltIn: loadBuiltIn }))),
     tagger: () => (tagger ??= import('../phonics/heteronyms/tagger.ts').then(({ loadTagger }) => loadTagger())),
   }
 }

@@ -1,6 +1,7 @@
 // Finds words that a reader can read, for boxes, cards, lists and slips.
 
 export { asksForSounds, findKind, type Span, type WordFilters, type WordKind } from './filters.ts'
+export { isReadableInAllForms } from './forms.ts'
 export { findWords, type FoundWord, type FoundWords, type WordQuery } from './find.ts'
 export { isInUse } from './in-use.ts'
 export type { WordOrderName } from './order.ts'

@@ -24,6 +24,8 @@ export interface SuggestSources {
   isReadable(word: string): boolean
   /** Lower-case words that the child can read, for what is near in sound or spelling. Read when first needed. */
   readonly candidates: readonly string[] | (() => readonly string[])
+  /** Facts of a candidate, where they are at hand; otherwise they are looked up by the lexicon's places. */
+  factsOf?(word: string): WordFacts | undefined
   /** The sounds of a word's best reading; without it, only letters are compared. */
   soundsOf?(word: string): readonly string[]
 }
@@ -174,11 +176,11 @@ function nearInSound(use: Use, words: readonly string[], { soundsOf }: SuggestSo
 }
 
 // Most used first, so that of two that are equally alike the more useful wins.
-function toGroups({ candidates, data, lexicon }: SuggestSources): Map<string, string[]> {
+function toGroups({ candidates, data, lexicon, factsOf }: SuggestSources): Map<string, string[]> {
   const known: { word: string; facts: WordFacts }[] = []
   for (const word of typeof candidates === 'function' ? candidates() : candidates) {
-    const index = lexicon.indexOf(word)
-    const facts = index < 0 ? undefined : data.facts.factsAt(index)
+    const index = factsOf ? -1 : lexicon.indexOf(word)
+    const facts = factsOf ? factsOf(word) : index < 0 ? undefined : data.facts.factsAt(index)
     if (facts?.main !== undefined && facts.fit && facts.known > 0) known.push({ word, facts })
   }
   known.sort((a, b) => b.facts.known - a.facts.known || a.facts.rarity - b.facts.rarity)

@@ -1,0 +1,79 @@
+// Adds to messages the words that could stand there instead. Found for the messages only, so that a clean story costs
+// nothing.
+
+import type { Message, StoryContext } from '../lint/types.ts'
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import type { Sentence, Word } from '../story/index.ts'
+import { findUse, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
+
+/** For whom words are proposed, and what the project adds to the unfit words and clears. */
+export interface SuggestPlace {
+  readonly sequence: Sequence
+  readonly step: string
+  readonly reader?: ReaderExtra | undefined
+  readonly unfit: readonly string[]
+  readonly fit: readonly string[]
+}
+
+/** What is known of words beside their sounds. */
+export interface WordHelp {
+  /** Undefined for a word that the dictionary lacks. */
+  factsOf(word: string): WordFacts | undefined
+  /** Made once for each place. */
+  suggesterFor(place: SuggestPlace): Suggester
+}
+
+export interface SuggestTools {
+  readonly help: WordHelp
+  readonly suggester: Suggester
+  /** Asked for only where the words around one do not tell what it is. */
+  tagger(): Promise<Tagger>
+}
+
+/** Rules whose messages another word does not answer. */
+const NO_WORD_WANTED: ReadonlySet<string> = new Set(['no-unlisted-name', 'no-unsettled-heteronym'])
+
+/** Whether a message is about a word that another could stand for. */
+export const wantsWord = ({ word, rule, reason, suggestions }: Message): boolean =>
+  word !== undefined && reason !== undefined && suggestions.length === 0 && !NO_WORD_WANTED.has(rule)
+
+interface Place {
+  readonly word: Word
+  readonly sentence: Sentence
+}
+
+/** The same messages in the same order. `context` is that of the run which they come from. */
+export async function withSuggestions(messages: readonly Message[], context: StoryContext, tools: SuggestTools): Promise<readonly Message[]> {
+  const places = findPlaces(context)
+  const done: Message[] = []
+  for (const message of messages) {
+    const place = wantsWord(message) ? places.get(message.start) : undefined
+    const isUnreadable = place?.word.form === 'word' && !context.judge(place.word, place.sentence).verdict.readable
+    const suggestions = place && isUnreadable ? await suggest(place, tools) : []
+    done.push(suggestions.length === 0 ? message : { ...message, suggestions })
+  }
+  return done
+}
+
+function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
+  const places = new Map<number, Place>()
+  for (const page of story.pages)
+    for (const block of page.blocks)
+      for (const sentence of block.sentences) for (const word of sentence.words) places.set(word.start, { word, sentence })
+  return places
+}
+
+async function suggest({ word, sentence }: Place, { help, suggester, tagger }: SuggestTools): Promise<string[]> {
+  const text = word.text.toLowerCase().replaceAll('’', "'")
+  const facts = help.factsOf(text)
+  if (facts?.main === undefined) return []
+  const before = sentence.words[sentence.words.indexOf(word) - 1]?.text
+  const use = findUse(text, facts, before) ?? toTaggedUse(text, findTags(word, sentence, await tagger()), facts)
+  return suggester.suggest({ word: word.text, part: use?.part, inflection: use?.inflection, before }).map((one) => one.word)
+}
+
+function findTags(word: Word, sentence: Sentence, tagger: Tagger): ReadonlySet<string> {
+  const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+  return tagger(parts.map(({ text }) => text))[parts.findIndex(({ start }) => start === word.start)] ?? new Set()
+}

@@ -1,0 +1,78 @@
+// What is known of words, from the files of the package: opened when a message first needs it.
+
+import type { SuggestPlace, WordHelp } from '../check/suggest.ts'
+import { createPool, isReadableInAllForms, type Pool } from '../finder/index.ts'
+import type { Lexicon } from '../phonics/index.ts'
+import type { Accent, Phonics } from '../phonics/types.ts'
+import type { Sequence } from '../sequence/types.ts'
+import { createSuggester, type Fitness, type Suggester } from '../words/index.ts'
+import { openWordFiles } from './words-data.ts'
+
+export interface WordHelpTools {
+  /** Where the data of the package lies. */
+  readonly folder: string
+  readonly lexicon: Lexicon
+  phonicsFor(accent: Accent): Phonics
+  /** The built-in sequence of that name in that accent, the same object at each call. */
+  findBuiltIn(name: string, accent: Accent): Sequence | undefined
+}
+
+export interface OpenedWords extends WordHelp {
+  poolFor(place: SuggestPlace): Pool
+  fitnessFor(place: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness
+}
+
+export function openWordHelp({ folder, lexicon, phonicsFor, findBuiltIn }: WordHelpTools): OpenedWords {
+  const { data, table } = openWordFiles(folder, lexicon.size)
+  const { facts } = data
+  const suggesters = new Map<string, Suggester>()
+  const fitnessFor = ({ unfit, fit }: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness => data.fitness({ add: unfit, clear: fit })
+  const poolFor = (place: SuggestPlace): Pool => {
+    const { sequence, step, reader, unfit, fit } = place
+    const builtIn = findBuiltIn(sequence.name, sequence.accent) === sequence ? sequence.name : undefined
+    const fitness = unfit.length + fit.length > 0 ? fitnessFor(place) : undefined
+    return createPool({ table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness }, { sequence, step, builtIn, extra: reader })
+  }
+  const makeSuggester = (place: SuggestPlace): Suggester => {
+    const pool = poolFor(place)
+    const phonics = phonicsFor(place.sequence.accent)
+    const isReadable = (word: string): boolean => {
+      const at = pool.find(word)
+      return at < 0 ? isReadableInAllForms(phonics.read(word), pool.knowledge) : pool.isReadable(at)
+    }
+    return createSuggester({
+      data, lexicon, fitness: fitnessFor(place), isReadable,
+      candidates: () => listKnown(pool),
+      factsOf: (word) => (pool.find(word) < 0 ? undefined : pool.factsAt(pool.find(word))),
+      soundsOf(word) {
+        const at = pool.find(word)
+        const units = at < 0 ? (phonics.read(word).readings[0]?.units ?? []) : pool.readingAt(at).units
+        return units.map(({ sound }) => sound)
+      },
+    })
+  }
+  return {
+    factsOf(word) {
+      const place = lexicon.indexOf(word)
+      return place < 0 ? undefined : facts.factsAt(place)
+    },
+    suggesterFor(place) {
+      const { sequence, step, ...more } = place
+      const key = JSON.stringify([sequence.name, sequence.accent, sequence.reducedVowels, step, more])
+      const known = suggesters.get(key) ?? makeSuggester(place)
+      suggesters.set(key, known)
+      return known
+    },
+    poolFor,
+    fitnessFor,
+  }
+}
+
+/** Words that children know, for what is near in sound. */
+function listKnown(pool: Pool): string[] {
+  const known: string[] = []
+  for (let at = 0; at < pool.size; at++) {
+    if (pool.factsAt(at).known > 0 && pool.isReadable(at)) known.push(pool.wordAt(at))
+  }
+  return known
+}
