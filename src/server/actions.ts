@@ -31,7 +31,7 @@ export interface ActionSources {
   readonly document: TextDocument
   readonly prepared: PreparedStory
   /** Loaded only where a word is to be replaced. */
-  wordHelp(): WordHelp
+  wordHelp(): WordHelp | undefined
 }
 
 export async function toActions(messages: readonly Message[], sources: ActionSources): Promise<CodeAction[]> {
@@ -82,7 +82,7 @@ function findSuggestions({ word, reason = '', start }: Message, { wordHelp, stor
   const found = findWord(story, start)
   const words = found?.sentence.words ?? []
   const before = found && words[words.indexOf(found.word) - 1]?.text
-  return wordHelp().suggester.suggest({ word, before }).map((one) => one.word)
+  return wordHelp()?.suggester.suggest({ word, before }).map((one) => one.word) ?? []
 }
 
 /** One capital, at the front: `Zub`, not `STOP`. */

@@ -25,12 +25,14 @@ const PAUSE = 150
 /** Settings that stories may depend on. */
 const WATCHED = ['**/*.{yaml,yml}', '**/.battledore.yaml', '**/.{git,battledore}ignore']
 
-export function startServer(connection: Connection, host: Host, version: string): void {
+/** Gives what stops it, to be called before the connection goes. */
+export function startServer(connection: Connection, host: Host, version: string): () => void {
   const documents = new TextDocuments(TextDocument)
   const looked = new Map<string, Looked>()
   const timers = new Map<string, NodeJS.Timeout>()
   const markConfigs = createConfigMarks(host, (params) => void connection.sendDiagnostics(params))
   let client: ClientCapabilities = {}
+  let isStopped = false
 
   connection.onInitialize(({ capabilities }): InitializeResult => {
     client = capabilities
@@ -65,7 +67,7 @@ export function startServer(connection: Connection, host: Host, version: string)
   })
 
   function tellError(error: unknown): void {
-    connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error))
+    if (!isStopped) connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error))
   }
   function checkAll(): void {
     for (const { uri } of documents.all()) checkSoon(uri, 0)
@@ -83,7 +85,7 @@ export function startServer(connection: Connection, host: Host, version: string)
     if (host.refresh()) for (const other of documents.all()) if (other.uri !== uri) checkSoon(other.uri, 0)
     const result = await look(document, host)
     // A newer text has come meanwhile, and a check of it with it.
-    if (documents.get(uri)?.version !== result.version) return undefined
+    if (isStopped || documents.get(uri)?.version !== result.version) return undefined
     looked.set(uri, result)
     markConfigs(await host.findChain(host.toPath(uri)))
     void connection.sendDiagnostics({ uri, version: result.version, diagnostics: [...result.diagnostics] })
@@ -129,14 +131,21 @@ export function startServer(connection: Connection, host: Host, version: string)
       return toSettingItems(document, offset, yaml, frontMatter.value, await toSettingSources(document))
     }
     const prepared = await prepare(document, host)
-    return prepared ? { isIncomplete: true, items: toWordItems(document, offset, toWordHelp(prepared)) } : null
+    const help = prepared && toWordHelp(prepared)
+    return help ? { isIncomplete: true, items: toWordItems(document, offset, help) } : null
   })
 
-  function toWordHelp({ sequence, step, context, settings }: PreparedStory): WordHelp {
-    return findWordHelp({
-      ...host.words(), sequence, step, phonics: host.resources.phonicsFor(context.accent),
-      sightWords: settings.sightWords.map(({ value }) => value), names: settings.names.map(({ value }) => value),
-    })
+  /** Without the data of words, all else still works. */
+  function toWordHelp({ sequence, step, context, settings }: PreparedStory): WordHelp | undefined {
+    try {
+      return findWordHelp({
+        ...host.words(), sequence, step, phonics: host.resources.phonicsFor(context.accent),
+        sightWords: settings.sightWords.map(({ value }) => value), names: settings.names.map(({ value }) => value),
+      })
+    } catch (error) {
+      tellError(error)
+      return undefined
+    }
   }
 
   /** The sequence that holds for a story, even where its step is still to be written. */
@@ -151,4 +160,8 @@ export function startServer(connection: Connection, host: Host, version: string)
 
   documents.listen(connection)
   connection.listen()
+  return () => {
+    isStopped = true
+    for (const timer of timers.values()) clearTimeout(timer)
+  }
 }

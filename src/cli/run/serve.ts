@@ -26,8 +26,9 @@ export async function serve(io: Io): Promise<ExitCode> {
   })
   const closed = new Promise<void>((done) => input.once('close', () => done()))
   const connection = createConnection(ProposedFeatures.all, new StreamMessageReader(input), new StreamMessageWriter(output))
-  startServer(connection, createHost(io), VERSION)
+  const stop = startServer(connection, createHost(io), VERSION)
   await closed
+  stop()
   connection.dispose()
   return 0
 }
