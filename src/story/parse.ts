@@ -39,11 +39,12 @@ export function* parseMarkdown(source: string, base = 0): Generator<ParsedPiece>
 function toPieceStarts(source: string): readonly number[] {
   if (source.length < pieceLength * 2 || [hasCode, hasRawHtml, hasDefinition].some((it) => it.test(source))) return [0]
   const starts = [0]
-  const blank = /(?:\r\n|\n|\r)[ \t]*(?:\r\n|\n|\r)(?=[^\s-]|(?:[ \t]*[\r\n]){500})/g
+  const blank = /(?:\r\n|\n|\r)[ \t]*(?:\r\n|\n|\r)/g
   let start = 0
   blank.lastIndex = Math.max(pieceLength, frontMatterEnd(source))
   for (let found = blank.exec(source); found; found = blank.exec(source)) {
-    const at = found.index + found[0].length
+    const at = findCut(source, found.index + found[0].length)
+    if (at === undefined) continue
     const open = start + source.slice(start, at).lastIndexOf('<!--')
     const close = open < start ? open : source.indexOf('-->', open)
     if (open >= start && close === -1) return starts
@@ -56,6 +57,23 @@ function toPieceStarts(source: string): readonly number[] {
     blank.lastIndex = at + pieceLength
   }
   return starts
+}
+
+/** How many blank lines are a very long gap: it is cut, wherever the next text stands. */
+const longGap = 500
+
+/** The place of a cut after a blank line that ends at `from`: the next line at the margin, or the middle of a very long gap. */
+function findCut(source: string, from: number): number | undefined {
+  let at = from
+  let line = from
+  let lines = 0
+  for (; at < source.length && /\s/.test(source.charAt(at)); at++) {
+    if (source[at] !== '\n' && source[at] !== '\r') continue
+    line = at + 1
+    lines++
+    if (lines >= longGap) return line
+  }
+  return at === line && at < source.length && source[at] !== '-' ? at : undefined
 }
 
 function frontMatterEnd(source: string): number {
