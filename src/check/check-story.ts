@@ -44,9 +44,9 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   if ('failures' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
-  const told = own.problems.map(toMessage)
-  const unread = story.problems.filter(({ code }) => code === 'other-language').map(({ message, start, end }) =>
-    toMessage({ message, start, end, severity: 'warning', expected: [] }))
+  const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
+  const unread = story.problems.map(({ message, start, end }) =>
+    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT))
   return {
     path: input.path,
     sequence: { name: sequence.name, title: sequence.title, asked: settings.sequence.value },
@@ -136,9 +136,12 @@ const toOrigin = (origin: string): string => (origin === 'default' ? 'the defaul
 /** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'
 
-function toMessage(problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>): Message {
+/** The same for what is odd about the whole text: another language, a comment that is never closed. */
+export const TEXT = 'text'
+
+function toMessage(problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>, rule: string): Message {
   return {
-    rule: FRONT_MATTER, severity: problem.severity, message: problem.message, start: problem.start, end: problem.end, page: 1,
+    rule, severity: problem.severity, message: problem.message, start: problem.start, end: problem.end, page: 1,
     word: undefined, reason: undefined, letters: [], letterRanges: [], readableAt: null, note: undefined,
     url: 'README.md', suggestions: problem.expected,
   }

@@ -3,7 +3,7 @@
 import { type CodeAction, CodeActionKind, type TextEdit } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { PreparedStory } from '../check/check-story.ts'
-import { FRONT_MATTER } from '../check/check-story.ts'
+import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
 import { toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import type { ReasonCode } from '../reading/types.ts'
@@ -60,7 +60,7 @@ async function toFixes(message: Message, { prepared: { story }, ...sources }: Ac
     const sight = word.toLowerCase()
     fixes.push({ title: `Make “${sight}” a sight word of this story`, edit: await addToList(story, 'sight words', sight) })
   }
-  if (message.rule !== FRONT_MATTER && !SWITCH_RULES.has(message.rule)) {
+  if (message.rule !== FRONT_MATTER && message.rule !== TEXT && !SWITCH_RULES.has(message.rule)) {
     const about = word === undefined ? '' : ` for “${word}”`
     fixes.push({ title: `Switch off ${message.rule}${about} here`, edit: switchOff(story, message.start, message.rule, word) })
   }
