@@ -23,7 +23,7 @@ export default defineRule({
         ...toFaultReport(fault),
         letters: isAll ? [[0, word.length]] : toCapitals(word),
         messageId: isAll ? 'all' : 'first',
-        data: { word: toQuoted(word), when: toWhen(step, story.step) },
+        data: { word: toQuoted(word), when: toWhen(step, story) },
         readableAt: step ?? null,
         note: `Write ${toQuoted(isAll ? word.charAt(0) + word.slice(1).toLowerCase() : word.toLowerCase())} instead.`,
       })

@@ -15,7 +15,7 @@ export default defineRule({
       report({
         ...toFaultReport(fault),
         messageId: 'later',
-        data: { word: toQuoted(fault.word.text), when: toWhen(fault.reason?.taughtAt, story.step) },
+        data: { word: toQuoted(fault.word.text), when: toWhen(fault.reason?.taughtAt, story) },
         note: `Write the two words in full. ${toWordNote(fault, story)}`,
       }),
   }),

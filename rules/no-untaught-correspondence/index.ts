@@ -35,7 +35,7 @@ export default defineRule({
       const data = {
         word: toQuoted(word.text),
         letters: toQuoted(unit.letters),
-        when: toWhen(reason?.taughtAt, story.step),
+        when: toWhen(reason?.taughtAt, story),
       }
       if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
       else {

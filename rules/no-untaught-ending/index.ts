@@ -24,7 +24,7 @@ export default defineRule({
     fault: (fault) => {
       const { word, reason } = fault
       const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
-      const data = { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story.step) }
+      const data = { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story) }
       const change = findChangeText(reason)
       if (change !== undefined) {
         report({ ...body, messageId: 'change', data: { ...data, change } })

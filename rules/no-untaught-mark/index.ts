@@ -29,7 +29,7 @@ export default defineRule({
         report({
           at: mark,
           messageId: 'mark',
-          data: { mark: toQuoted(mark.text), when: toWhen(step, story.step) },
+          data: { mark: toQuoted(mark.text), when: toWhen(step, story) },
           reason: 'mark',
           readableAt: step ?? null,
           note: 'Leave it out, or use a mark that the child knows.',

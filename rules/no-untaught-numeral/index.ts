@@ -27,7 +27,7 @@ export default defineRule({
         ...toFaultReport(fault),
         letters: [[0, word.text.length]],
         messageId: 'numeral',
-        data: { word: toQuoted(word.text), when: toWhen(step, story.step) },
+        data: { word: toQuoted(word.text), when: toWhen(step, story) },
         readableAt: step ?? null,
         note: 'Write the number as a word that the child can read, or leave it out.',
       })

@@ -19,7 +19,7 @@ export default defineRule({
     fault: (fault) => {
       const { word, reason } = fault
       const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
-      const data = { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story.step) }
+      const data = { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story) }
       const shape = String(reason?.found ?? '')
       const cluster = shape.includes('CC') ? findCluster(fault) : undefined
       if (cluster === undefined) report({ ...body, messageId: 'shape', data: { ...data, shape } })

@@ -23,7 +23,7 @@ export default defineRule({
       report({
         ...toFaultReport(fault),
         messageId: 'later',
-        data: { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story.step) },
+        data: { word: toQuoted(word.text), when: toWhen(reason?.taughtAt, story) },
         note: toWordNote(fault, story),
       })
     },

@@ -1,6 +1,7 @@
 // Turns of phrase that several rules share, so that all messages speak alike.
 
 import type { Span } from '../phonics/types.ts'
+import { toStepIndex } from '../sequence/knowledge.ts'
 import type { StoryContext, WordFault } from './types.ts'
 
 /** Letters or a word in backticks, which is how messages set off what is quoted. */
@@ -13,9 +14,16 @@ export function toAsIn(example: string | undefined): string {
   return example === undefined ? '' : ` as in ${toQuoted(example)}`
 }
 
-/** `taught at step green-3; this story is at pink-2`, or that no step teaches it. */
-export function toWhen(taughtAt: string | undefined, step: string): string {
-  return taughtAt === undefined ? 'which no step teaches' : `taught at step ${taughtAt}; this story is at ${step}`
+/** `taught at step green-3; this story is at pink-2`; that no step teaches it; or that this reader lacks what was taught. */
+export function toWhen(taughtAt: string | undefined, story: Pick<StoryContext, 'sequence' | 'step'>): string {
+  if (taughtAt === undefined) return 'which no step teaches'
+  if (isGap(taughtAt, story)) return `taught at step ${taughtAt}, which this reader does not know yet`
+  return `taught at step ${taughtAt}; this story is at ${story.step}`
+}
+
+/** Whether the step is behind the story's: only a reader who lacks something can be told of it. */
+function isGap(taughtAt: string, { sequence, step }: Pick<StoryContext, 'sequence' | 'step'>): boolean {
+  return toStepIndex(sequence, taughtAt) <= toStepIndex(sequence, step)
 }
 
 /** The letters of a word that some ranges cover: `a e` for the `a_e` of `cake`. */
@@ -36,6 +44,7 @@ export function toLimitText(allowed: number, step: string, isOwn: boolean): stri
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
 export function toWordNote({ judged, reason }: WordFault, context: StoryContext): string {
   const readableAt = judged?.readableAt ?? null
+  if (reason?.taughtAt !== undefined && isGap(reason.taughtAt, context)) return 'Teach it again first, or use another word.'
   if (readableAt === null)
     return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
   if (readableAt === context.step) return ''

@@ -1,10 +1,10 @@
 // Looks along the sequence: at which step does a word become readable, and which step teaches what is missing?
 // Teaching more never makes a readable word unreadable, so the earliest step is found by halving.
 
-import type { WordReadings } from '../phonics/types.ts'
-import { knowledgeAt, toStepIndex } from '../sequence/knowledge.ts'
+import type { CorrespondenceKey, WordReadings } from '../phonics/types.ts'
+import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
-import type { Knowledge, Sequence } from '../sequence/types.ts'
+import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
 import { inOrder, isMended } from './faults.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findOwnerFault } from './unit.ts'
@@ -76,6 +76,8 @@ function lookAhead(
   options: JudgeOptions,
 ): Reason {
   if (reason.code === 'unknown-word') return reason
+  const gap = findGap(sequence, ({ correspondences }) => correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)))
+  if (gap !== undefined) return { ...reason, code: 'correspondence-later', taughtAt: gap }
   const { reading } = verdict
   const isGone = (knowledge: Knowledge) => {
     if (reason.code === 'ending' && reason.unit === undefined) return findOwnerFault(knowledge) === undefined
@@ -86,6 +88,15 @@ function lookAhead(
   return { ...reason, code: reason.code === 'irregular' ? 'correspondence-later' : reason.code, taughtAt }
 }
 
+/** The step that taught what this reader does not know yet. */
+function findGap(sequence: Sequence, isIt: (adds: StepAdds) => boolean): string | undefined {
+  return sequence.steps.find(({ adds }) => isIt(adds))?.id
+}
+
+function isNotYet(key: CorrespondenceKey, { reader }: JudgeOptions): boolean {
+  return reader?.correspondencesNotYet?.includes(key) ?? false
+}
+
 // Told only where it is the way by which the child will first read the word: a sight word that can be sounded out before
 // it is taught by heart is no help to the teacher.
 function findLaterSightWord(
@@ -94,6 +105,11 @@ function findLaterSightWord(
   from: number,
   options: JudgeOptions,
 ): Reason | undefined {
+  const word = toSightKey(readings.word)
+  if (options.reader?.sightWordsNotYet?.some((one) => toSightKey(one) === word)) {
+    const gap = findGap(sequence, ({ sightWords }) => sightWords.some((one) => toSightKey(one) === word))
+    if (gap !== undefined) return { code: 'sight-word-later', letters: [[0, readings.word.length]], taughtAt: gap }
+  }
   const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(readings, knowledge))
   if (taughtAt === undefined || taughtAt !== findReadableAt(readings, sequence, options)) return undefined
   const atThatStep = judge(readings, toKnowledge(sequence, taughtAt, options), options.names)
