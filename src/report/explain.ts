@@ -3,7 +3,7 @@
 import type { Reading, Unit, WordReadings } from '../phonics/types.ts'
 import type { Reason, Verdict } from '../reading/types.ts'
 import type { Paint } from './paint.ts'
-import { pad, toColumns, toList, wrap } from './text.ts'
+import { pad, toColumns, wrap } from './text.ts'
 
 /** A word explained: its readings, and where a sequence is given, the verdict. */
 export interface ExplainedWord {
@@ -35,28 +35,47 @@ const toReadingFields = (reading: Reading) => ({
   syllables: reading.syllables.length,
   syllableParts: reading.syllables,
   ...(reading.form === undefined ? {} : { form: reading.form }),
-  units: reading.units.map(({ letters, spans, sound, kind, base }) => ({ letters, spans, sound, kind, ...(base === undefined ? {} : { base }) })),
+  units: reading.units.map(({ letters, spans, sound, kind, base }) => ({
+    letters,
+    spans,
+    sound,
+    kind,
+    ...(base === undefined ? {} : { base }),
+  })),
 })
 
 const toVerdictFields = ({ readable, kind, reasons }: Verdict) => ({
   readable,
   kind,
   reasons: reasons.map(({ code, letters, taughtAt, found, allowed }) => ({
-    code, letters, taughtAt: taughtAt ?? null, ...(found === undefined ? {} : { found }), ...(allowed === undefined ? {} : { allowed }),
+    code,
+    letters,
+    taughtAt: taughtAt ?? null,
+    ...(found === undefined ? {} : { found }),
+    ...(allowed === undefined ? {} : { allowed }),
   })),
 })
 
 export function toExplainText(word: ExplainedWord, { width, paint }: { width: number; paint: Paint }): string {
   const { readings } = word.readings
-  const lines = [paint.strong(word.word) + (word.readings.source === 'guess' ? '  (not in the dictionary: guessed from its letters)' : '')]
+  const lines = [
+    paint.strong(word.word) +
+      (word.readings.source === 'guess' ? '  (not in the dictionary: guessed from its letters)' : ''),
+  ]
   if (readings.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
   readings.forEach((reading, at) => {
     const meaning = word.meanings[at]
     const parts = reading.syllables.length > 1 ? `  ${reading.syllables.join('-')}` : ''
-    lines.push(...wrap(`/${reading.ipa}/${parts}${meaning ? `  ${meaning}` : ''}`, width - 2).map((line) => `  ${line}`))
+    lines.push(
+      ...wrap(`/${reading.ipa}/${parts}${meaning ? `  ${meaning}` : ''}`, width - 2).map((line) => `  ${line}`),
+    )
     lines.push(...toUnitLines(reading, word.examples[at] ?? [], width))
   })
-  lines.push(...toWhen(word).flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`))
+  lines.push(
+    ...toWhen(word)
+      .flatMap((line) => wrap(line, width - 2))
+      .map((line) => `  ${line}`),
+  )
   return `${lines.join('\n')}\n`
 }
 
@@ -67,7 +86,10 @@ function toUnitLines({ units }: Reading, examples: readonly (string | undefined)
   let row: (readonly [string, string, string])[] = []
   const flush = () => {
     if (row.length === 0) return
-    const columns = toColumns([0, 1, 2].map((k) => ['  ', ...row.map((cell) => cell[k] ?? '')]), ['left', ...row.map(() => 'left' as const)])
+    const columns = toColumns(
+      [0, 1, 2].map((k) => ['  ', ...row.map((cell) => cell[k] ?? '')]),
+      ['left', ...row.map(() => 'left' as const)],
+    )
     lines.push(...columns.filter((line) => line.trim() !== ''))
     row = []
   }
@@ -88,29 +110,47 @@ function toUnitLines({ units }: Reading, examples: readonly (string | undefined)
 const toSoundCell = (unit: Unit): string => (unit.sound === '' ? 'silent' : unit.sound)
 
 function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
-  const earliest = readableAt === null ? 'No step of this sequence makes it readable.' : `Readable from step ${readableAt}.`
+  const earliest =
+    readableAt === null ? 'No step of this sequence makes it readable.' : `Readable from step ${readableAt}.`
   if (!verdict || step === undefined) return [earliest]
   if (verdict.readable) {
-    const how = { decodable: 'it can be sounded out', sight: 'it is a sight word taught by then', name: 'it is an allowed name', unreadable: '' }[verdict.kind]
+    const how = {
+      decodable: 'it can be sounded out',
+      sight: 'it is a sight word taught by then',
+      name: 'it is an allowed name',
+      unreadable: '',
+    }[verdict.kind]
     return [`At ${step} it is readable: ${how}. ${earliest}`]
   }
-  return [`At ${step} it is not readable: ${toList([...new Set(verdict.reasons.map((reason) => toReasonText(reason, word)))])}. ${earliest}`]
+  return [
+    `At ${step} it is not readable: ${[...new Set(verdict.reasons.map((reason) => toReasonText(reason, word)))].join('; ')}. ${earliest}`,
+  ]
 }
 
 /** A reason in a teacher's words. */
 export function toReasonText(reason: Reason, word: string): string {
   const letters = `\`${reason.letters.map(([from, to]) => word.slice(from, to)).join('…')}\``
-  const later = reason.taughtAt ? ` (step ${reason.taughtAt})` : ''
+  const later = reason.taughtAt ? ` (from step ${reason.taughtAt} on)` : ''
   switch (reason.code) {
-    case 'sight-word-later': return `it is a sight word of a later step${later}`
-    case 'correspondence-later': return `${letters} says a sound that is taught later${later}`
-    case 'irregular': return `${letters} says a sound that this sequence never teaches for it`
-    case 'too-many-letters': return `it has ${reason.found} letters, and at most ${reason.allowed} are allowed${later}`
-    case 'too-many-syllables': return `it has ${reason.found} syllables, and at most ${reason.allowed} are allowed${later}`
-    case 'shape': return `its shape ${reason.found} is not taught yet${later}`
-    case 'ending': return `the ending ${letters} is not taught yet${later}`
-    case 'contraction': return `contractions such as this are not taught yet${later}`
-    case 'reduced-vowel': return `${letters} is a weak vowel`
-    case 'unknown-word': return 'it is not in the dictionary and cannot be sounded out'
+    case 'sight-word-later':
+      return `it is a sight word of a later step${later}`
+    case 'correspondence-later':
+      return `${letters} says a sound that is taught later${later}`
+    case 'irregular':
+      return `${letters} says a sound that this sequence never teaches for it`
+    case 'too-many-letters':
+      return `it has ${reason.found} letters, and at most ${reason.allowed} are allowed${later}`
+    case 'too-many-syllables':
+      return `it has ${reason.found} syllables, and at most ${reason.allowed} are allowed${later}`
+    case 'shape':
+      return `its shape ${reason.found} is not taught yet${later}`
+    case 'ending':
+      return `the ending ${letters} is not taught yet${later}`
+    case 'contraction':
+      return `contractions such as this are not taught yet${later}`
+    case 'reduced-vowel':
+      return `${letters} is a weak vowel`
+    case 'unknown-word':
+      return 'it is not in the dictionary and cannot be sounded out'
   }
 }
