@@ -22,9 +22,11 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
 }
 
 const MARKS = /\p{M}/u
+const PLAIN = /^[A-Za-z'-]*$/
 
 /** The word in plain small letters, and where each of them stands in the word as written. */
 function fold(word: string): { letters: string; places: readonly number[] } {
+  if (PLAIN.test(word)) return { letters: word.toLowerCase(), places: [] }
   let letters = ''
   const places: number[] = []
   for (let at = 0; at < word.length; at++) {
@@ -75,6 +77,7 @@ function place(reading: Reading, places: readonly number[], word: string): Readi
 
 /** Of readings alike in this accent, the first. */
 function distinct(readings: readonly Reading[]): readonly Reading[] {
+  if (readings.length < 2) return readings
   const seen = new Set<string>()
   return readings.filter(({ units, form }) => {
     const key = `${form ?? ''} ${units.map((unit) => `${unit.letters}=${unit.sound}`).join(' ')}`

@@ -37,16 +37,13 @@ export function toRawReading(word: string, path: readonly number[], rows: readon
       continue
     }
     const row = rows[id] as Row
-    const count = row.phones.filter(isVowel).length
-    const marks = stress.slice(vowels, vowels + count)
-    units.push({
-      letters: row.letters,
-      spans: [[at, at + row.head.length]],
-      phones: row.phones,
-      kind: row.phones.length === 0 ? 'silent' : 'correspondence',
-      ...(count > 0 ? { stress: toStrongest(marks) } : {}),
-    })
-    vowels += count
+    const spans: readonly Span[] = [[at, at + row.head.length]]
+    const kind = row.phones.length === 0 ? 'silent' : 'correspondence'
+    if (row.vowel) {
+      const count = row.phones.filter(isVowel).length
+      units.push({ letters: row.letters, spans, phones: row.phones, kind, stress: toStrongest(stress.slice(vowels, vowels + count)) })
+      vowels += count
+    } else units.push({ letters: row.letters, spans, phones: row.phones, kind })
     at += row.head.length
   }
   return { units: shareFinalE(units, word) }

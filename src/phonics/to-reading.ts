@@ -15,30 +15,34 @@ const RULES: Readonly<Record<Accent, AccentRules>> = {
 
 /** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
 const isReduced = (unit: RawUnit, count: number): boolean =>
-  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' && /^[aeiouy]$/.test(unit.letters) &&
-  (unit.phones.join() === 'AH' || (unit.phones.join() === 'IH' && !/[iy]/.test(unit.letters)))
+  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' && unit.phones.length === 1 && /^[aeiouy]$/.test(unit.letters) &&
+  (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
 
 /** @param stem the word without its ending, for sets of words that go by the stem. */
 export function toReading(raw: RawReading, word: string, stem: string, accent: Accent): Reading {
   const rules = RULES[accent]
   const sounds = rules.toSounds(raw.units, word, stem)
   const cut = cutSyllables(word, raw.units)
-  const units = raw.units.map((unit, at): Unit => {
+  const units = raw.units.map((unit, at) => {
     const sound = sounds[at] ?? ''
-    const key: CorrespondenceKey = `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`
-    return {
-      letters: unit.letters, spans: unit.spans, sound, kind: sound === '' ? 'silent' : unit.kind, key,
-      ...(unit.base === undefined ? {} : { base: unit.base }),
-      vowel: unit.phones.some(isVowel),
-      ...(isReduced(unit, cut.stress.length) ? { reduced: true as const } : {}),
-      ...(unit.stress === undefined ? {} : { stress: unit.stress }),
-    }
+    return toUnit(unit, sound, `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`, cut.stress.length)
   })
   return { units, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
 }
 
+// Made field by field, which is several times as fast as spreading: a book has many words.
+function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables: number): Unit {
+  const made: { -readonly [field in keyof Unit]: Unit[field] } = {
+    letters: unit.letters, spans: unit.spans, sound, kind: sound === '' ? 'silent' : unit.kind, key, vowel: unit.phones.some(isVowel),
+  }
+  if (unit.base !== undefined) made.base = unit.base
+  if (unit.stress !== undefined) made.stress = unit.stress
+  if (isReduced(unit, syllables)) made.reduced = true
+  return made
+}
+
 const toSyllables = (word: string, { starts }: Cut): string[] =>
-  [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
+  starts.length === 0 ? [word.replace(/^-+|-+$/g, '')] : [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
 
 /** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
 function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {

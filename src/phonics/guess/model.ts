@@ -90,49 +90,70 @@ function encode(tables: readonly Learnt[]): Uint8Array {
   return bytes
 }
 
-/** Opens the bytes that `learnModel` wrote. Looks up by halving, in place. */
+interface Table {
+  readonly keys: Float64Array
+  readonly costs: Uint8Array
+  readonly backs: Uint8Array
+}
+
+/** Opens the bytes that `learnModel` wrote. They are laid out for searching when the first word is guessed. */
 export function openModel(bytes: Uint8Array): GuessModel {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  const tables: { start: number; count: number }[] = []
-  for (let at = 0; at < bytes.length; ) {
-    const count = view.getUint32(at, true)
-    tables.push({ start: at + 4, count })
-    at += 4 + count * 7
-  }
-  const keyAt = (place: number) => view.getUint32(place, true) + (bytes[place + 4] ?? 0) * 2 ** 32
-  const find = (order: number, run: number): number => {
-    const table = tables[order]
-    if (!table) return -1
-    let low = 0
-    let high = table.count - 1
-    while (low <= high) {
-      const middle = (low + high) >> 1
-      const place = table.start + middle * 7
-      const difference = keyAt(place) - run
-      if (difference === 0) return place
-      if (difference < 0) low = middle + 1
-      else high = middle - 1
-    }
-    return -1
-  }
-  const UNSEEN = 16
+  let laidOut: readonly Table[] | undefined
+  const tables = (): readonly Table[] => (laidOut ??= layOut(bytes))
   const plain = (d: number): number => {
-    const place = find(0, d)
-    return place < 0 ? UNSEEN : (bytes[place + 5] ?? 0) / SCALE
+    const [table] = tables()
+    const place = table ? find(table.keys, d) : -1
+    return table && place >= 0 ? (table.costs[place] ?? 0) / SCALE : UNSEEN
   }
   return {
     plain,
     cost(a, b, c, d) {
+      const all = tables()
       const runs = [d, c * 1024 + d, (b * 1024 + c) * 1024 + d, toRun(a, b, c, d)]
       const contexts = [0, c, b * 1024 + c, (a * 1024 + b) * 1024 + c]
       let price = 0
       for (let order = 3; order >= 0; order--) {
-        const place = find(order, runs[order] ?? 0)
-        if (place >= 0) return price + (bytes[place + 5] ?? 0) / SCALE
-        const context = order > 0 ? find(order - 1, contexts[order] ?? 0) : -1
-        if (context >= 0) price += (bytes[context + 6] ?? 0) / SCALE
+        const table = all[order]
+        const place = table ? find(table.keys, runs[order] ?? 0) : -1
+        if (table && place >= 0) return price + (table.costs[place] ?? 0) / SCALE
+        const shorter = order > 0 ? all[order - 1] : undefined
+        const context = shorter ? find(shorter.keys, contexts[order] ?? 0) : -1
+        if (shorter && context >= 0) price += (shorter.backs[context] ?? 0) / SCALE
       }
       return price + UNSEEN
     },
   }
+}
+
+const UNSEEN = 16
+
+function layOut(bytes: Uint8Array): readonly Table[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  const tables: Table[] = []
+  for (let at = 0; at < bytes.length; ) {
+    const count = view.getUint32(at, true)
+    at += 4
+    const table = { keys: new Float64Array(count), costs: new Uint8Array(count), backs: new Uint8Array(count) }
+    for (let k = 0; k < count; k++, at += 7) {
+      table.keys[k] = view.getUint32(at, true) + (bytes[at + 4] ?? 0) * 2 ** 32
+      table.costs[k] = bytes[at + 5] ?? 0
+      table.backs[k] = bytes[at + 6] ?? 0
+    }
+    tables.push(table)
+  }
+  return tables
+}
+
+/** The place of a number in a rising list, or -1. */
+function find(keys: Float64Array, wanted: number): number {
+  let low = 0
+  let high = keys.length - 1
+  while (low <= high) {
+    const middle = (low + high) >> 1
+    const difference = (keys[middle] as number) - wanted
+    if (difference === 0) return middle
+    if (difference < 0) low = middle + 1
+    else high = middle - 1
+  }
+  return -1
 }
