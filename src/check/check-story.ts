@@ -5,7 +5,7 @@ import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import { isTaggerNeeded } from '../lint/spoken-form.ts'
-import type { Message, StoryContext } from '../lint/types.ts'
+import type { Familiarity, Message, StoryContext } from '../lint/types.ts'
 import { findNearest } from '../nearest.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
@@ -20,8 +20,11 @@ export { DEFAULT_SEQUENCE } from './read-text.ts'
 export interface CheckInput extends TextInput {
   readonly resources: Resources
   readonly reader?: ReaderExtra
-  /** Whether messages say what could stand there instead. It costs some milliseconds where there is a message. */
-  readonly suggest?: boolean
+  /**
+   * Whether messages say what could stand there instead; that costs some milliseconds where there is a message. With
+   * `careful` the tagger is asked where the words around one do not tell what it is, which costs a third of a second.
+   */
+  readonly suggest?: boolean | 'careful'
   /** What earlier books of the shelf have used, as `toWordKey` writes it. */
   readonly earlierWords?: ReadonlySet<string>
 }
@@ -65,7 +68,7 @@ async function suggest(messages: readonly Message[], { context, sequence, step, 
   if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined)) return messages
   const { withSuggestions } = await import('./suggest.ts')
   const help = await wordHelp()
-  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] }), tagger })
+  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] }), ...(input.suggest === 'careful' && { tagger }) })
 }
 
 /** Reads the story with the settings that hold for it. */
@@ -84,7 +87,7 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
 
   const { earlierWords } = input
   const reader = withSightWords(input.reader, settings)
-  const { familiarity } = input.resources
+  const familiarity = await findFamiliarity(input, settings)
   const reading = {
     phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value),
     ...(reader && { reader }), ...(earlierWords && { earlierWords }), ...(familiarity && { familiarity }),
@@ -94,6 +97,13 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
     ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw)
     : plain
   return { story, settings, own, sequence, step: step.id, reader, context }
+}
+
+/** Loaded only where a rule that asks is on. */
+async function findFamiliarity({ rules, resources }: CheckInput, settings: Settings): Promise<Familiarity | undefined> {
+  const isAsked = rules.some(({ id, needs, severity }) => needs === 'familiarity' && (settings.rules[id]?.severity.value ?? severity) !== 'off')
+  const help = isAsked ? await resources.wordHelp?.() : undefined
+  return help === undefined ? undefined : (word) => help.factsOf(word)?.known
 }
 
 /** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */

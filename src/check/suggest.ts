@@ -27,8 +27,8 @@ export interface WordHelp {
 export interface SuggestTools {
   readonly help: WordHelp
   readonly suggester: Suggester
-  /** Asked for only where the words around one do not tell what it is. */
-  tagger(): Promise<Tagger>
+  /** Asked where the words around one do not tell what it is; without it, a word is taken for what it mainly is. */
+  tagger?(): Promise<Tagger>
 }
 
 /** Rules whose messages another word does not answer. */
@@ -69,7 +69,7 @@ async function suggest({ word, sentence }: Place, { help, suggester, tagger }: S
   const facts = help.factsOf(text)
   if (facts?.main === undefined) return []
   const before = sentence.words[sentence.words.indexOf(word) - 1]?.text
-  const use = findUse(text, facts, before) ?? toTaggedUse(text, findTags(word, sentence, await tagger()), facts)
+  const use = findUse(text, facts, before === undefined ? undefined : { word: before, facts: help.factsOf(before.toLowerCase()) }) ?? toTaggedUse(text, tagger ? findTags(word, sentence, await tagger()) : new Set(), facts)
   return suggester.suggest({ word: word.text, part: use?.part, inflection: use?.inflection, before }).map((one) => one.word)
 }
 

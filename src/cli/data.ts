@@ -48,6 +48,9 @@ export function loadBuiltIn(name: string, accent: Accent | undefined): Sequence 
   return sequence
 }
 
+/** Whether a sequence is a built-in one, unchanged: this very object was loaded here. */
+export const isBuiltIn = (sequence: Sequence): boolean => [...sequences.values()].includes(sequence)
+
 export const listBuiltIns = (): string[] =>
   readdirSync(join(DATA_FOLDER, 'sequences')).map((file) => file.replace(/\.json$/, '')).sort()
 

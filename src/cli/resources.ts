@@ -6,7 +6,7 @@ import type { WordHelp } from '../check/suggest.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { DATA_FOLDER, findBuiltInNearest, listBuiltIns, loadBuiltIn, loadLexicon, loadPhonics } from './data.ts'
+import { DATA_FOLDER, findBuiltInNearest, isBuiltIn, listBuiltIns, loadBuiltIn, loadLexicon, loadPhonics } from './data.ts'
 import type { Io } from './io.ts'
 import { readTextFile } from './read.ts'
 
@@ -27,7 +27,7 @@ export function createResources(io: Io): Resources {
       return found
     },
     wordHelp: () => (words ??= import('./word-help.ts').then(({ openWordHelp }) =>
-      openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, findBuiltIn: loadBuiltIn }))),
+      openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, isBuiltIn }))),
     tagger: () => (tagger ??= import('../phonics/heteronyms/tagger.ts').then(({ loadTagger }) => loadTagger())),
   }
 }

@@ -13,8 +13,8 @@ export interface WordHelpTools {
   readonly folder: string
   readonly lexicon: Lexicon
   phonicsFor(accent: Accent): Phonics
-  /** The built-in sequence of that name in that accent, the same object at each call. */
-  findBuiltIn(name: string, accent: Accent): Sequence | undefined
+  /** Whether it is a built-in sequence, unchanged. */
+  isBuiltIn(sequence: Sequence): boolean
 }
 
 export interface OpenedWords extends WordHelp {
@@ -22,14 +22,14 @@ export interface OpenedWords extends WordHelp {
   fitnessFor(place: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness
 }
 
-export function openWordHelp({ folder, lexicon, phonicsFor, findBuiltIn }: WordHelpTools): OpenedWords {
+export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHelpTools): OpenedWords {
   const { data, table } = openWordFiles(folder, lexicon.size)
   const { facts } = data
   const suggesters = new Map<string, Suggester>()
   const fitnessFor = ({ unfit, fit }: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness => data.fitness({ add: unfit, clear: fit })
   const poolFor = (place: SuggestPlace): Pool => {
     const { sequence, step, reader, unfit, fit } = place
-    const builtIn = findBuiltIn(sequence.name, sequence.accent) === sequence ? sequence.name : undefined
+    const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
     const fitness = unfit.length + fit.length > 0 ? fitnessFor(place) : undefined
     return createPool({ table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness }, { sequence, step, builtIn, extra: reader })
   }

@@ -14,5 +14,5 @@ export {
   type WordOrder,
 } from './suggest.ts'
 export type { NearWord, Thesaurus, ThesaurusPart } from './thesaurus.ts'
-export { findUse, toTaggedUse, type WordUse } from './use.ts'
+export { findUse, toTaggedUse, type WordBefore, type WordUse } from './use.ts'
 export { openWordData, type WordData } from './word-data.ts'

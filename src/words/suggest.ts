@@ -146,8 +146,9 @@ function nearInMeaning(use: Use, part: Exclude<PartOfSpeech, 'little'>, { data, 
     for (const near of data.thesaurus.near(index, part)) {
       const facts = data.facts.factsAt(near.index)
       const cost = near.cost + KNOWN_COST[facts.known] + (facts.main === part ? 0 : OTHER_PART_COST)
+      if (cost > FARTHEST) continue
       const form = toForm(lexicon.wordAt(near.index), use.inflection)
-      if (cost <= FARTHEST && cost < (costs.get(form) ?? Number.POSITIVE_INFINITY)) costs.set(form, cost)
+      if (cost < (costs.get(form) ?? Number.POSITIVE_INFINITY)) costs.set(form, cost)
     }
   }
   return [...costs]

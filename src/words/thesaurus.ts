@@ -72,10 +72,10 @@ function toTree(bytes: Uint8Array): Tree {
   for (let i = 0; i < senses.length; i++) senses[i] = (pairs[2 * i] ?? 0) | ((pairs[2 * i + 1] ?? 0) << 8)
 
   const first = new Uint32Array(rows.length + 1)
-  rows.forEach((row, i) => {
-    const count = row >> 5
+  for (let i = 0; i < rows.length; i++) {
+    const count = (rows[i] ?? 0) >> 5
     first[i + 1] = (first[i] ?? 0) + (count < 7 ? count : 7 + reader.next())
-  })
+  }
   return { places, parts, senses, first, ...toBranches(rows) }
 }
 
@@ -83,12 +83,12 @@ function toBranches(rows: Uint8Array): Pick<Tree, 'parent' | 'end'> {
   const parent = new Int32Array(rows.length)
   const end = new Uint32Array(rows.length)
   const open: number[] = []
-  rows.forEach((row, i) => {
-    const depth = row & 31
+  for (let i = 0; i < rows.length; i++) {
+    const depth = (rows[i] ?? 0) & 31
     while (open.length > depth) end[open.pop() ?? 0] = i
-    parent[i] = open.at(-1) ?? -1
+    parent[i] = open[open.length - 1] ?? -1
     open.push(i)
-  })
+  }
   for (const row of open) end[row] = rows.length
   return { parent, end }
 }
@@ -140,14 +140,25 @@ function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<
 
 function rowsOf(tree: Tree, id: number, part: number): { row: number; isPrimary: boolean }[] {
   const found: { row: number; isPrimary: boolean }[] = []
-  const lastRow = tree.parts[part + 1] ?? 0
-  for (let row = tree.parts[part] ?? 0; row < lastRow; row++) {
-    for (let i = tree.first[row] ?? 0; i < (tree.first[row + 1] ?? 0); i++) {
-      const sense = tree.senses[i] ?? 0
-      if ((sense & (PRIMARY_BIT - 1)) === id) found.push({ row, isPrimary: (sense & PRIMARY_BIT) !== 0 })
-    }
+  const { senses, first } = tree
+  const last = first[tree.parts[part + 1] ?? 0] ?? 0
+  for (let i = first[tree.parts[part] ?? 0] ?? 0; i < last; i++) {
+    const sense = senses[i] ?? 0
+    if ((sense & (PRIMARY_BIT - 1)) === id) found.push({ row: rowOf(first, i), isPrimary: (sense & PRIMARY_BIT) !== 0 })
   }
   return found
+}
+
+/** The row that a sense belongs to: the last one that begins at or before it. */
+function rowOf(first: Uint32Array, sense: number): number {
+  let low = 0
+  let high = first.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if ((first[middle] ?? 0) <= sense) low = middle
+    else high = middle - 1
+  }
+  return low
 }
 
 function findPlace(places: Uint32Array, index: number): number {

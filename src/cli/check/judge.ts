@@ -13,6 +13,8 @@ import type { Task, TaskOptions } from './task.ts'
 export interface Circumstances extends TaskOptions {
   readonly flags: Layer
   readonly reader?: ReaderExtra
+  /** Whether the reports show what could stand there instead. */
+  readonly suggest?: boolean
   /** What earlier books of a shelf have used. No plain value: with it, one judge does all the work. */
   readonly findEarlierWords?: (storyPath: string) => ReadonlySet<string>
 }
@@ -24,9 +26,9 @@ export interface Judge {
   end(): Promise<void>
 }
 
-export function createJudge({ flags, reader, findEarlierWords }: Circumstances, io: Io): Judge {
+export function createJudge({ flags, reader, suggest, findEarlierWords }: Circumstances, io: Io): Judge {
   const resources = createResources(io)
-  const more = reader ? { reader } : {}
+  const more = { ...(reader && { reader }), ...(suggest && { suggest }) }
   return {
     ahead: 1,
     judge: (task) => {

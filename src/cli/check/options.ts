@@ -18,6 +18,7 @@ export interface CheckOptions {
   readonly failOn: string
   readonly maxWarnings?: string
   readonly quiet?: boolean
+  readonly suggest?: boolean
   readonly staged?: boolean
   readonly changedSince?: string
   readonly cache?: boolean
@@ -32,6 +33,9 @@ export interface CheckOptions {
 
 export const FORMATS = ['pretty', 'line', 'json', 'github', 'sarif', 'junit', 'html'] as const
 export type Format = (typeof FORMATS)[number]
+
+/** Those that show what could stand there instead. */
+export const WITH_SUGGESTIONS: ReadonlySet<Format> = new Set<Format>(['pretty', 'json', 'sarif', 'html'])
 
 /** A report that is wanted; without a file it goes to standard output. */
 export interface Wanted {

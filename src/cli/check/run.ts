@@ -13,7 +13,7 @@ import { toExitCode } from './exit-code.ts'
 import { inOrder } from './in-order.ts'
 import { findInputs, keepChanged } from './inputs.ts'
 import type { Circumstances, Judge } from './judge.ts'
-import { type CheckOptions, type CheckSettings, toBaselineFile } from './options.ts'
+import { type CheckOptions, type CheckSettings, toBaselineFile, WITH_SUGGESTIONS } from './options.ts'
 import { createPrinter, type Printer } from './reporters.ts'
 import { createTaskMaker, type StoryInput, type TaskMaker, toStoryPath } from './task.ts'
 
@@ -26,7 +26,8 @@ export async function runCheck(given: readonly string[], settings: CheckSettings
     complain(io, baseline.message)
     return 2
   }
-  const printers = await Promise.all(settings.wanted.map((wanted) => createPrinter(wanted, options.quiet === true, io)))
+  const wanted = options.writeBaseline ? [] : settings.wanted
+  const printers = await Promise.all(wanted.map((one) => createPrinter(one, options.quiet === true, io)))
   const circumstances = toCircumstances(settings, options)
   const cache = options.cache || options.cacheFile ? await openWantedCache(options.cacheFile, circumstances, io) : undefined
   const judge = chooseJudge({ stories: inputs.files.length, hasCache: cache !== undefined, workers: settings.workers }, circumstances, io)
@@ -98,8 +99,8 @@ function print(result: Result, printers: readonly Printer[], hide: () => void, i
 }
 
 /** Plain values only: they are compared in the cache and sent to workers. */
-const toCircumstances = ({ flags, reader, findEarlierWords }: CheckSettings, { config, stdinFilename }: CheckOptions): Circumstances => ({
-  flags, ...(reader && { reader }), ...(findEarlierWords && { findEarlierWords }), ...(config === undefined ? {} : { config }), ...(stdinFilename === undefined ? {} : { stdinFilename }),
+const toCircumstances = ({ flags, reader, findEarlierWords, wanted }: CheckSettings, { config, stdinFilename, suggest }: CheckOptions): Circumstances => ({
+  flags, suggest: suggest !== false && wanted.some(({ format }) => WITH_SUGGESTIONS.has(format)), ...(reader && { reader }), ...(findEarlierWords && { findEarlierWords }), ...(config === undefined ? {} : { config }), ...(stdinFilename === undefined ? {} : { stdinFilename }),
 })
 
 async function openWantedCache(file: string | undefined, circumstances: Circumstances, io: Io): Promise<ResultCache> {

@@ -27,6 +27,7 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     .option('--staged', 'check the stories staged in git, as they are staged')
     .option('--changed-since <ref>', 'show only what is on lines changed since this commit or branch')
     .option('--quiet', 'show errors only')
+    .option('--no-suggest', 'do not look for words that could stand there instead')
     .option('--baseline <file>', 'pass over what this file allows; fail where there is more')
     .option('--write-baseline', 'allow all that is found now, in the file of --baseline')
     .option('--cache', 'keep results, and check only stories that have changed')
