@@ -1,7 +1,15 @@
 // The real engine for tests: the built lexicon, read once a test file. Run `npm run compile` first.
 
 import { existsSync, readFileSync } from 'node:fs'
-import { type Accent, createPhonics, createSpelling, type Lexicon, openLexicon, type Phonics, type Spelling } from '../src/phonics/index.ts'
+import {
+  type Accent,
+  createPhonics,
+  createSpelling,
+  type Lexicon,
+  openLexicon,
+  type Phonics,
+  type Spelling,
+} from '../src/phonics/index.ts'
 
 const FILE = new URL('../dist/lexicon.bin', import.meta.url)
 

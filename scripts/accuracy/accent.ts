@@ -41,7 +41,10 @@ async function sayAll(words: readonly string[]): Promise<readonly string[]> {
 
 function findMostUsed(phonics: Phonics): readonly string[] {
   const words = [...frequencyRank].sort((x, y) => x[1] - y[1]).map(([word]) => word)
-  return words.filter((word) => /^[a-z]{2,}$/.test(word)).filter((word) => phonics.read(word).source === 'dictionary').slice(0, WORDS)
+  return words
+    .filter((word) => /^[a-z]{2,}$/.test(word))
+    .filter((word) => phonics.read(word).source === 'dictionary')
+    .slice(0, WORDS)
 }
 
 /** One sign for every vowel worn down outside the main stress: which of ə ɪ ʊ it is depends on who wrote the dictionary. */
@@ -63,4 +66,9 @@ const wearDown = (ipa: string): string => ipa.replace(/(?<![ˈaeɔə])(iː|uː|�
 
 /** Length marks go; NURSE is a long schwa, CURE is said as THOUGHT by most, and a weak i before a vowel is a glide. */
 const toCommon = (ipa: string): string =>
-  ipa.replace(/ː/g, '').replace(/eə/g, 'ɛə').replace(/ʊə/g, 'ɔ').replace(/ɜ/g, WEAK).replace(/(iə|ɪə|əə|jə)/g, `i${WEAK}`)
+  ipa
+    .replace(/ː/g, '')
+    .replace(/eə/g, 'ɛə')
+    .replace(/ʊə/g, 'ɔ')
+    .replace(/ɜ/g, WEAK)
+    .replace(/(iə|ɪə|əə|jə)/g, `i${WEAK}`)

@@ -4,8 +4,8 @@ import { readFileSync } from 'node:fs'
 import { daleChall } from 'dale-chall'
 import { spache } from 'spache'
 import { isVowel } from '../../src/phonics/arpabet.ts'
-import type { Engine } from './engine.ts'
 import { type CountedWord, RULES } from './clymer-rules.ts'
+import type { Engine } from './engine.ts'
 
 interface Published {
   readonly n: string
@@ -32,7 +32,10 @@ const CONSONANTS: ReadonlySet<string> = new Set(['20', '21', '22', '23', '24', '
 const WHY: ReadonlyMap<string, string> = new Map([
   ['6-ui', 'he has 1 word of 17 with a long u; we call the sound of fruit, juice and suit one'],
   ['7', 'our lists hold cookie, movie and plurals in -ies, whose sound was then written as a short i'],
-  ['10', 'Sunday, Thursday and yesterday have the long sound in our dictionary; with so few words each counts two points'],
+  [
+    '10',
+    'Sunday, Thursday and yesterday have the long sound in our dictionary; with so few words each counts two points',
+  ],
   ['12', 'our lists hold many words in way and ward (highway, sideways, reward), which go against it'],
   ['13', 'new, knew, dew and news had the sound of few in the dictionaries of his time'],
   ['21', 'school and its compounds are five of our thirteen exceptions; he had five in all'],
@@ -44,19 +47,33 @@ const toAllowed = (n: string): number => (CONSONANTS.has(n) ? 0.05 : 0.12)
 
 export function measureGeneralisations(engine: Engine): readonly Generalisation[] {
   const words = countedWords(engine)
-  const { rows } = JSON.parse(readFileSync(new URL('data/clymer.json', import.meta.url), 'utf8')) as { rows: readonly Published[] }
+  const { rows } = JSON.parse(readFileSync(new URL('data/clymer.json', import.meta.url), 'utf8')) as {
+    rows: readonly Published[]
+  }
   return rows.flatMap(({ n, statement, utilityPct }) => {
     const rule = RULES[n]
     if (!rule) return []
     const answers = words.map(rule).filter((answer) => answer !== undefined)
     const ours = answers.filter(Boolean).length / Math.max(1, answers.length)
-    return [{ n, statement, published: utilityPct / 100, ours, words: answers.length, allowed: toAllowed(n), why: WHY.get(n) }]
+    return [
+      {
+        n,
+        statement,
+        published: utilityPct / 100,
+        ours,
+        words: answers.length,
+        allowed: toAllowed(n),
+        why: WHY.get(n),
+      },
+    ]
   })
 }
 
 /** The words of two lists for the primary grades, as the dictionary's first reading has them in General American. */
 export function countedWords({ spelling, phonics }: Engine): readonly CountedWord[] {
-  const words = [...new Set([...daleChall, ...spache].map((word) => word.toLowerCase()))].filter((word) => /^[a-z]{2,}$/.test(word))
+  const words = [...new Set([...daleChall, ...spache].map((word) => word.toLowerCase()))].filter((word) =>
+    /^[a-z]{2,}$/.test(word),
+  )
   return words.flatMap((word) => {
     const { source, cuttings } = spelling.spell(word)
     const [reading] = phonics['general-american'].read(word).readings

@@ -16,7 +16,9 @@ export interface CurriculumRow {
 const WORDS = new URL('../../tests/phonics/data/curriculum-words.tsv', import.meta.url)
 
 export function readCurriculum(): readonly CurriculumRow[] {
-  const lines = readFileSync(WORDS, 'utf8').split('\n').filter((line) => line !== '' && !line.startsWith('#'))
+  const lines = readFileSync(WORDS, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
   return lines.slice(1).map((line) => {
     const [word = '', , , grapheme = '', , sounds = ''] = line.split('\t')
     return { word, grapheme, sounds: sounds.split('|') }
@@ -35,14 +37,23 @@ function hasRun(units: readonly RawUnit[], grapheme: string, sounds: readonly st
       const run = units.slice(from, to)
       const says = run.flatMap(({ phones }) => phones).join(' ')
       // `cared` has the `are` of `care`: its e belongs to the ending now.
-      if (sounds.includes(says) && [run.map(({ letters }) => letters), run.map((unit) => unit.base ?? unit.letters)].some((parts) => parts.join('') === grapheme)) return true
+      if (
+        sounds.includes(says) &&
+        [run.map(({ letters }) => letters), run.map((unit) => unit.base ?? unit.letters)].some(
+          (parts) => parts.join('') === grapheme,
+        )
+      )
+        return true
     }
     return false
   })
 }
 
 /** The rows that fail, of how many. */
-export function measureCurriculum(spelling: Spelling): { readonly rows: number; readonly failed: readonly CurriculumRow[] } {
+export function measureCurriculum(spelling: Spelling): {
+  readonly rows: number
+  readonly failed: readonly CurriculumRow[]
+} {
   const rows = readCurriculum()
   return { rows: rows.length, failed: rows.filter((row) => !isRowMet(row, spelling)) }
 }

@@ -1,7 +1,15 @@
 // The engine as it is shipped, for measuring.
 
 import { readFileSync } from 'node:fs'
-import { type Accent, createPhonics, createSpelling, type Lexicon, openLexicon, type Phonics, type Spelling } from '../../src/phonics/index.ts'
+import {
+  type Accent,
+  createPhonics,
+  createSpelling,
+  type Lexicon,
+  openLexicon,
+  type Phonics,
+  type Spelling,
+} from '../../src/phonics/index.ts'
 
 export interface Engine {
   readonly lexicon: Lexicon

@@ -24,13 +24,21 @@ export interface GuesserFigures {
 const isHeldOut = (_: unknown, at: number): boolean => at % 10 === 7
 
 export function measureGuesser(): GuesserFigures {
-  const set = toRowSet(readRows(readFileSync(new URL('../../src/phonics/data/correspondences.tsv', import.meta.url), 'utf8')))
-  const entries = readDictionary().words
-    .filter(({ word }) => frequencyRank.has(word) && !word.includes("'"))
+  const set = toRowSet(
+    readRows(readFileSync(new URL('../../src/phonics/data/correspondences.tsv', import.meta.url), 'utf8')),
+  )
+  const entries = readDictionary()
+    .words.filter(({ word }) => frequencyRank.has(word) && !word.includes("'"))
     .map(({ word, pronunciations }) => ({ word, phones: pronunciations[0]?.phones ?? [] }))
   const training = entries.filter((entry, at) => !isHeldOut(entry, at))
   const costs = learnCosts(set, training, 4)
-  const bytes = learnModel(training.flatMap((entry) => { const found = findAlignment(set, entry, costs); return found ? [found.path] : [] }), LEAST)
+  const bytes = learnModel(
+    training.flatMap((entry) => {
+      const found = findAlignment(set, entry, costs)
+      return found ? [found.path] : []
+    }),
+    LEAST,
+  )
   const model = openModel(bytes)
   let right = 0
   let any = 0
@@ -46,7 +54,13 @@ export function measureGuesser(): GuesserFigures {
     wrong += toDistance(said[0] ?? [], phones)
     sounds += phones.length
   }
-  return { tried: tried.length, wordsRight: right / tried.length, anyRight: any / tried.length, soundsRight: 1 - wrong / sounds, modelBytes: bytes.length }
+  return {
+    tried: tried.length,
+    wordsRight: right / tried.length,
+    anyRight: any / tried.length,
+    soundsRight: 1 - wrong / sounds,
+    modelBytes: bytes.length,
+  }
 }
 
 /** Fewest sounds to change, add or leave out (Levenshtein). */

@@ -9,7 +9,9 @@ import { openEngine } from './engine.ts'
 import { PARTS, type Row, toPercent } from './rows.ts'
 import { measureSpellings, type Table } from './spellings.ts'
 
-const print = (line: string): void => { process.stdout.write(`${line}\n`) }
+const print = (line: string): void => {
+  process.stdout.write(`${line}\n`)
+}
 
 async function printTable(): Promise<void> {
   const engine = openEngine()
@@ -17,7 +19,8 @@ async function printTable(): Promise<void> {
   for (const part of PARTS) for (const row of await part(engine)) print(toLine(row))
 }
 
-const toLine = ({ what, published, ours, source, note = '' }: Row): string => `| ${[what, published, ours, source, note].join(' | ')} |`
+const toLine = ({ what, published, ours, source, note = '' }: Row): string =>
+  `| ${[what, published, ours, source, note].join(' | ')} |`
 
 function printSpellings(): void {
   const { bySound, bySpelling } = measureSpellings(openEngine())

@@ -26,26 +26,55 @@ const CMU = 'CMU Pronouncing Dictionary'
 
 /** Each part measures when it is asked; the whole takes about a minute. */
 export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | readonly Row[])[] = [
-  alignment, curriculum, generalisations, shortWords, accent, syllables, guesser, heteronyms, pictures,
+  alignment,
+  curriculum,
+  generalisations,
+  shortWords,
+  accent,
+  syllables,
+  guesser,
+  heteronyms,
+  pictures,
 ]
 
 function alignment(): readonly Row[] {
   const { report } = buildLexicon()
   return [
-    { what: 'entries whose letters and sounds align', published: '-', ours: `${toPercent(report.share, 2)} of ${report.entries}`, source: CMU, note: `first left: ${report.residue.slice(0, 4).join('; ')}` },
-    { what: 'of the 20,000 most used words, without an alignment', published: '-', ours: report.missed.join(' ') || 'none', source: 'SUBTLEXus' },
+    {
+      what: 'entries whose letters and sounds align',
+      published: '-',
+      ours: `${toPercent(report.share, 2)} of ${report.entries}`,
+      source: CMU,
+      note: `first left: ${report.residue.slice(0, 4).join('; ')}`,
+    },
+    {
+      what: 'of the 20,000 most used words, without an alignment',
+      published: '-',
+      ours: report.missed.join(' ') || 'none',
+      source: 'SUBTLEXus',
+    },
   ]
 }
 
 function curriculum({ spelling }: Engine): readonly Row[] {
   const { rows, failed } = measureCurriculum(spelling)
-  return [{ what: 'example words with the letters and sound of their row', published: `${rows}`, ours: `${rows - failed.length}`, source: 'Department for Education 2013, English Appendix 1' }]
+  return [
+    {
+      what: 'example words with the letters and sound of their row',
+      published: `${rows}`,
+      ours: `${rows - failed.length}`,
+      source: 'Department for Education 2013, English Appendix 1',
+    },
+  ]
 }
 
 function generalisations(engine: Engine): readonly Row[] {
   return measureGeneralisations(engine).map((one) => ({
-    what: `${one.n} ${one.statement}`, published: toPercent(one.published, 0), ours: `${toPercent(one.ours, 0)} of ${one.words}`,
-    source: 'Clymer 1963, from memory', ...(isFar(one) ? { note: one.why ?? 'not explained' } : {}),
+    what: `${one.n} ${one.statement}`,
+    published: toPercent(one.published, 0),
+    ours: `${toPercent(one.ours, 0)} of ${one.words}`,
+    source: 'Clymer 1963, from memory',
+    ...(isFar(one) ? { note: one.why ?? 'not explained' } : {}),
   }))
 }
 
@@ -54,18 +83,39 @@ export const isFar = ({ ours, published, allowed }: Generalisation): boolean => 
 function shortWords({ phonics }: Engine): readonly Row[] {
   return Object.values(phonics).map((one) => {
     const { words, wrong } = measureShortWords(one)
-    return { what: `short words judged as by hand, ${one.accent}`, published: `${words}`, ours: `${words - wrong.length}`, source: "the project's own judgement" }
+    return {
+      what: `short words judged as by hand, ${one.accent}`,
+      published: `${words}`,
+      ours: `${words - wrong.length}`,
+      source: "the project's own judgement",
+    }
   })
 }
 
 async function accent({ phonics }: Engine): Promise<readonly Row[]> {
   const { words, agreed } = await measureAccent(phonics['southern-british'])
-  return [{ what: 'Southern British words that agree, length marks and reduced vowels alike', published: '-', ours: `${toPercent(agreed / words)} of ${words}`, source: 'phonemizer, voice en-gb-x-rp', note: 'npm run accuracy -- accent lists what differs' }]
+  return [
+    {
+      what: 'Southern British words that agree, length marks and reduced vowels alike',
+      published: '-',
+      ours: `${toPercent(agreed / words)} of ${words}`,
+      source: 'phonemizer, voice en-gb-x-rp',
+      note: 'npm run accuracy -- accent lists what differs',
+    },
+  ]
 }
 
 function syllables({ phonics }: Engine): readonly Row[] {
   const { words, ours, theirs } = measureSyllables(phonics['general-american'])
-  return [{ what: "words with as many syllables as the dictionary's stress-marked vowels", published: `${toPercent(theirs / words)} (npm syllable)`, ours: `${toPercent(ours / words, 2)} of ${words}`, source: CMU, note: 'fire, hour and their like are one syllable here; the dictionary has two forms' }]
+  return [
+    {
+      what: "words with as many syllables as the dictionary's stress-marked vowels",
+      published: `${toPercent(theirs / words)} (npm syllable)`,
+      ours: `${toPercent(ours / words, 2)} of ${words}`,
+      source: CMU,
+      note: 'fire, hour and their like are one syllable here; the dictionary has two forms',
+    },
+  ]
 }
 
 function guesser(): readonly Row[] {
@@ -81,16 +131,25 @@ function guesser(): readonly Row[] {
 async function heteronyms(): Promise<readonly Row[]> {
   const { dev, heldOut, wordNet } = await measureHeteronyms()
   const own = "the project's own sentences"
-  const sets = [['seen while tuning', dev, own], ['held out', heldOut, own], ['written by others', wordNet, 'WordNet 3.1, examples']] as const
+  const sets = [
+    ['seen while tuning', dev, own],
+    ['held out', heldOut, own],
+    ['written by others', wordNet, 'WordNet 3.1, examples'],
+  ] as const
   return sets.map(([set, one, source]) => ({
-    what: `sentences whose heteronym is settled rightly, ${set}`, published: '-',
-    ours: `${toPercent(one.right)} of ${one.sentences}; wrong ${toPercent(one.wrong)}, not settled ${toPercent(one.unsettled)}`, source,
+    what: `sentences whose heteronym is settled rightly, ${set}`,
+    published: '-',
+    ours: `${toPercent(one.right)} of ${one.sentences}; wrong ${toPercent(one.wrong)}, not settled ${toPercent(one.unsettled)}`,
+    source,
   }))
 }
 
 function pictures(): readonly Row[] {
   return measurePictures().map(({ what, source, words, nameable, wrong }) => ({
-    what: `${what} called nameable`, published: `${words} in the list`, ours: `${nameable}`, source,
+    what: `${what} called nameable`,
+    published: `${words} in the list`,
+    ours: `${nameable}`,
+    source,
     ...(wrong.length > 0 ? { note: `wrong: ${wrong.slice(0, 5).join(' ')}` } : {}),
   }))
 }

@@ -19,21 +19,30 @@ export interface ShortWord {
 }
 
 export function readShortWords(): readonly ShortWord[] {
-  const lines = readFileSync(WORDS, 'utf8').split('\n').filter((line) => line !== '' && !line.startsWith('#'))
+  const lines = readFileSync(WORDS, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
   return lines.slice(1).map((line) => {
     const [word = '', american, british] = line.split('\t')
-    return { word, isRegular: { 'general-american': american === 'regular', 'southern-british': british === 'regular' } }
+    return {
+      word,
+      isRegular: { 'general-american': american === 'regular', 'southern-british': british === 'regular' },
+    }
   })
 }
 
 /** Whether each letter of the reading is a unit with its first-taught sound. */
 export const isLetterByLetter = (word: string, { units }: Reading, accent: Accent): boolean =>
-  units.map(({ key }) => key).join() === [...word].map((letter) => `${letter}=${SHORT[accent][letter] ?? FIRST[letter] ?? letter}`).join()
+  units.map(({ key }) => key).join() ===
+  [...word].map((letter) => `${letter}=${SHORT[accent][letter] ?? FIRST[letter] ?? letter}`).join()
 
 /** The words judged otherwise than by hand: one such reading is enough to make a word readable. */
 export function measureShortWords(phonics: Phonics): { readonly words: number; readonly wrong: readonly string[] } {
   const words = readShortWords()
-  const wrong = words.filter(({ word, isRegular }) =>
-    phonics.read(word).readings.some((reading) => isLetterByLetter(word, reading, phonics.accent)) !== isRegular[phonics.accent])
+  const wrong = words.filter(
+    ({ word, isRegular }) =>
+      phonics.read(word).readings.some((reading) => isLetterByLetter(word, reading, phonics.accent)) !==
+      isRegular[phonics.accent],
+  )
   return { words: words.length, wrong: wrong.map(({ word }) => word) }
 }

@@ -20,12 +20,18 @@ export interface Table {
 type Tally = Map<string, Map<string, { count: number; example: string }>>
 
 /** Counts the units of the first reading of every word of the dictionary that is in use (most others are names), endings apart. */
-export function measureSpellings({ phonics }: Engine): { readonly bySound: readonly Table[]; readonly bySpelling: readonly Table[] } {
+export function measureSpellings({ phonics }: Engine): {
+  readonly bySound: readonly Table[]
+  readonly bySpelling: readonly Table[]
+} {
   const bySound: Tally = new Map()
   const bySpelling: Tally = new Map()
   // The most used word with a spelling is its example.
   for (const [word] of [...frequencyRank].sort((x, y) => x[1] - y[1])) {
-    const { source, readings: [reading] } = phonics['general-american'].read(word)
+    const {
+      source,
+      readings: [reading],
+    } = phonics['general-american'].read(word)
     if (source === 'guess') continue
     for (const unit of reading?.units ?? []) {
       if (unit.kind === 'inflection') continue
@@ -47,8 +53,10 @@ function add(tally: Tally, name: string, other: string, word: string): void {
 }
 
 const toTables = (tally: Tally): readonly Table[] =>
-  [...tally].map(([name, row]) => {
-    const count = [...row.values()].reduce((sum, cell) => sum + cell.count, 0)
-    const shares = [...row].map(([other, cell]) => ({ name: other, share: cell.count / count, ...cell }))
-    return { name, count, shares: shares.sort((x, y) => y.count - x.count) }
-  }).sort((x, y) => y.count - x.count)
+  [...tally]
+    .map(([name, row]) => {
+      const count = [...row.values()].reduce((sum, cell) => sum + cell.count, 0)
+      const shares = [...row].map(([other, cell]) => ({ name: other, share: cell.count / count, ...cell }))
+      return { name, count, shares: shares.sort((x, y) => y.count - x.count) }
+    })
+    .sort((x, y) => y.count - x.count)

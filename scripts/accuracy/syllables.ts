@@ -19,7 +19,9 @@ const toCount = (sounds: string): number => sounds.match(/\d/g)?.length ?? 0
 /** Over all ordinary words that have no apostrophe; takes a few seconds. */
 export function measureSyllables(phonics: Phonics): SyllableFigures {
   const counts = readCounts()
-  const words = readDictionary().words.map(({ word }) => word).filter((word) => !word.includes("'"))
+  const words = readDictionary()
+    .words.map(({ word }) => word)
+    .filter((word) => !word.includes("'"))
   const differing: string[] = []
   let theirs = 0
   for (const word of words) {

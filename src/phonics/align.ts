@@ -55,7 +55,13 @@ function learnOnce(set: RowSet, entries: readonly Entry[], costs: Costs): Costs 
   }
 }
 
-function countEntry(set: RowSet, entry: Entry, costs: Costs, counts: Float64Array, closes: { inside: number; end: number }): void {
+function countEntry(
+  set: RowSet,
+  entry: Entry,
+  costs: Costs,
+  counts: Float64Array,
+  closes: { inside: number; end: number },
+): void {
   const { arcs, size, width } = toArcs(set, entry.word, entry.phones)
   const ahead = new Float64Array(size)
   const last = (entry.word.length * width + entry.phones.length) * STATES

@@ -20,7 +20,8 @@ export interface Inflection {
   readonly change: Change | 'none'
 }
 
-const isConsonantLetter = (letter: string | undefined): boolean => letter !== undefined && /[b-df-hj-np-tv-xz]/.test(letter)
+const isConsonantLetter = (letter: string | undefined): boolean =>
+  letter !== undefined && /[b-df-hj-np-tv-xz]/.test(letter)
 
 /** Every way to see an ending in a word, likeliest first. The stems may or may not be words. */
 export function findInflections(word: string): Inflection[] {
@@ -96,8 +97,12 @@ export function inflect(stem: RawReading, stemLength: number, inflection: Inflec
   const vowel = phones.length > 1
   const span: Span = [end, end + letters.length]
   const tail: RawUnit = {
-    letters, spans: [span], phones, kind: 'inflection',
-    ...(vowel || ending === 'er' ? { stress: 0 as const } : {}), ...(change === 'none' ? {} : { change }),
+    letters,
+    spans: [span],
+    phones,
+    kind: 'inflection',
+    ...(vowel || ending === 'er' ? { stress: 0 as const } : {}),
+    ...(change === 'none' ? {} : { change }),
   }
   return { units: [...units, tail] }
 }
@@ -105,7 +110,9 @@ export function inflect(stem: RawReading, stemLength: number, inflection: Inflec
 /** The sound of an ending after a sound: cats /s/, dogs /z/, buses /ɪz/; jumped /t/, rained /d/, hunted /ɪd/. */
 export function toEndingPhones(ending: EndingLetters, last: string): readonly string[] {
   switch (ending) {
-    case 's': case 'es': case "'s":
+    case 's':
+    case 'es':
+    case "'s":
       return isHiss(last) ? ['IH', 'Z'] : isVoiceless(last) ? ['S'] : ['Z']
     case 'ed':
       return last === 'T' || last === 'D' ? ['IH', 'D'] : isVoiceless(last) ? ['T'] : ['D']
@@ -122,14 +129,20 @@ function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit
   const last = units.at(-1) as RawUnit
   if (last.letters.length !== 1 || last.spans[0]?.[1] !== length) return undefined
   const start = last.spans[0][0]
-  return [...units.slice(0, -1), { ...last, letters: last.letters.repeat(2), base: last.letters, spans: [[start, length + 1]] }]
+  return [
+    ...units.slice(0, -1),
+    { ...last, letters: last.letters.repeat(2), base: last.letters, spans: [[start, length + 1]] },
+  ]
 }
 
 function changeY(units: readonly RawUnit[], joins: boolean): readonly RawUnit[] | undefined {
   const last = units.at(-1) as RawUnit
   if (last.letters !== 'y') return undefined
   const start = last.spans[0]?.[0] ?? 0
-  return [...units.slice(0, -1), { ...last, letters: joins ? 'ie' : 'i', base: 'y', spans: [[start, start + (joins ? 2 : 1)]] }]
+  return [
+    ...units.slice(0, -1),
+    { ...last, letters: joins ? 'ie' : 'i', base: 'y', spans: [[start, start + (joins ? 2 : 1)]] },
+  ]
 }
 
 function joinE(units: readonly RawUnit[], length: number): readonly RawUnit[] {
@@ -150,7 +163,12 @@ function dropE(units: readonly RawUnit[], length: number): readonly RawUnit[] | 
   const isVowelTeam = /^[aeiouy]+$/.test(unit.letters)
   if (isVowelTeam || !unit.letters.endsWith('e')) return undefined
   const start = unit.spans[0]?.[0] ?? 0
-  const shared = { ...unit, letters: unit.letters.slice(0, -1), base: unit.letters, spans: [[start, length - 1]] as const }
+  const shared = {
+    ...unit,
+    letters: unit.letters.slice(0, -1),
+    base: unit.letters,
+    spans: [[start, length - 1]] as const,
+  }
   return replace(units, at, shared)
 }
 

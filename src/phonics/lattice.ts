@@ -59,16 +59,30 @@ export function toRowSet(rows: readonly Row[]): RowSet {
     byHead,
     longest: Math.max(...rows.map((row) => row.head.length)),
     after: rows.map((row) =>
-      row.split ? HELD : /^[aeiou]$/.test(row.letters) && LONG_VOWELS.has(row.phones.join(' ')) ? LONG : OPEN),
-    growsR: rows.map((row) => row.vowel && row.head.length > 1 && spellings.has(`${row.letters}r ${row.phones.join(' ')} R`)),
+      row.split ? HELD : /^[aeiou]$/.test(row.letters) && LONG_VOWELS.has(row.phones.join(' ')) ? LONG : OPEN,
+    ),
+    growsR: rows.map(
+      (row) => row.vowel && row.head.length > 1 && spellings.has(`${row.letters}r ${row.phones.join(' ')} R`),
+    ),
     // Nothing is split over a doubled letter (`giraffe` has `ffe`). A soft g keeps its own e (`cage` ends in `ge`), and so does r (`care` ends in `are`).
-    fitsSplit: rows.map((row) => isConsonant(row) && !endsInE(row) && !/^(.)\1$/.test(row.letters) && !(row.letters === 'g' && row.phones[0] === 'JH') && row.letters !== 'r'),
+    fitsSplit: rows.map(
+      (row) =>
+        isConsonant(row) &&
+        !endsInE(row) &&
+        !/^(.)\1$/.test(row.letters) &&
+        !(row.letters === 'g' && row.phones[0] === 'JH') &&
+        row.letters !== 'r',
+    ),
     takesE: rows.map((row) => isConsonant(row) && endsInE(row) && !OWN_E.has(row.letters)),
   }
 }
 
 /** All arcs of the lattice, in order of their first letter. `phones` undefined: any sounds (for guessing). */
-export function toArcs(set: RowSet, word: string, phones: readonly string[] | undefined): { arcs: Arc[]; size: number; width: number } {
+export function toArcs(
+  set: RowSet,
+  word: string,
+  phones: readonly string[] | undefined,
+): { arcs: Arc[]; size: number; width: number } {
   const n = word.length
   const width = phones ? phones.length + 1 : 1
   const size = (n + 1) * width * STATES

@@ -2,7 +2,7 @@
 
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
-import { createSpelling, type Cutting, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
+import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
 import { toReading } from './to-reading.ts'
 import type { Accent, Phonics, Reading, Span, WordReadings } from './types.ts'
 
@@ -52,9 +52,12 @@ function readWord(word: string, accent: Accent, spelling: Spelling): WordReading
   return { word, source, readings: distinct(readings), heteronym: forms !== undefined && readings.length > 1 }
 }
 
+/** Anything longer is no word, hyphens or not; some rules look along the whole word, which must stay short. */
+const LONGEST_WORD = 200
+
 /** The parts of a hyphenated word are read one by one; a leading or closing apostrophe says nothing. */
 function spellParts(letters: string, spelling: Spelling): Spelled {
-  if (!/[a-z]/.test(letters)) return { source: 'guess', cuttings: [] }
+  if (!/[a-z]/.test(letters) || letters.length > LONGEST_WORD) return { source: 'guess', cuttings: [] }
   if (!letters.includes('-')) return spelling.spell(letters)
   let whole: readonly Cutting[] = [{ raw: { units: [] }, stem: '' }]
   let source: Spelled['source'] = 'dictionary'

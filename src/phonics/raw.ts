@@ -26,7 +26,12 @@ export interface RawReading {
 }
 
 /** Lays a path of rows over a word. `stress` holds one digit a vowel sound, in order. */
-export function toRawReading(word: string, path: readonly number[], rows: readonly Row[], stress: readonly (0 | 1 | 2)[]): RawReading {
+export function toRawReading(
+  word: string,
+  path: readonly number[],
+  rows: readonly Row[],
+  stress: readonly (0 | 1 | 2)[],
+): RawReading {
   const units: RawUnit[] = []
   let at = 0
   let vowels = 0
@@ -41,7 +46,13 @@ export function toRawReading(word: string, path: readonly number[], rows: readon
     const kind = row.phones.length === 0 ? 'silent' : 'correspondence'
     if (row.vowel) {
       const count = row.phones.filter(isVowel).length
-      units.push({ letters: row.letters, spans, phones: row.phones, kind, stress: toStrongest(stress.slice(vowels, vowels + count)) })
+      units.push({
+        letters: row.letters,
+        spans,
+        phones: row.phones,
+        kind,
+        stress: toStrongest(stress.slice(vowels, vowels + count)),
+      })
       vowels += count
     } else units.push({ letters: row.letters, spans, phones: row.phones, kind })
     at += row.head.length
@@ -62,7 +73,12 @@ function closeSplit(units: RawUnit[], at: number): void {
 }
 
 const LONG: ReadonlyMap<string, readonly string[]> = new Map([
-  ['a', ['EY']], ['e', ['IY']], ['i', ['AY']], ['o', ['OW']], ['u', ['UW', 'Y UW']], ['y', ['AY']],
+  ['a', ['EY']],
+  ['e', ['IY']],
+  ['i', ['AY']],
+  ['o', ['OW']],
+  ['u', ['UW', 'Y UW']],
+  ['y', ['AY']],
 ])
 
 /**

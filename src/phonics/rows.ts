@@ -26,8 +26,13 @@ export function readRows(table: string): Row[] {
     const phones = sounds === '-' ? [] : sounds.split(' ')
     const split = letters.includes('_')
     rows.push({
-      id: rows.length, letters, head: split ? letters.slice(0, letters.indexOf('_')) : letters,
-      split, phones, vowel: phones.some(isVowel), example,
+      id: rows.length,
+      letters,
+      head: split ? letters.slice(0, letters.indexOf('_')) : letters,
+      split,
+      phones,
+      vowel: phones.some(isVowel),
+      example,
     })
   }
   return rows

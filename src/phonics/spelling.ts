@@ -1,12 +1,12 @@
 // How any word is cut into units, whatever the accent: from the lexicon, by its parts and endings, or by guessing.
 
-import { CHANGES, ENDINGS, findInflections, inflect, type Inflection } from './inflect.ts'
+import { isVowel } from './arpabet.ts'
 import { guessPaths, guessPlainPath } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
+import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type RawReading, type RawUnit, toRawReading } from './raw.ts'
-import { isVowel } from './arpabet.ts'
 
 /** One way to cut a word, with the word that its ending was put on (the word itself where it has none). */
 export interface Cutting {
@@ -49,7 +49,10 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const stored = lexicon.find(word)
     if (!stored) return undefined
     if ('readings' in stored) {
-      const cuttings = stored.readings.map(({ path, stress }) => ({ raw: toRawReading(word, path, lexicon.rows, stress), stem: word }))
+      const cuttings = stored.readings.map(({ path, stress }) => ({
+        raw: toRawReading(word, path, lexicon.rows, stress),
+        stem: word,
+      }))
       return { source: 'dictionary', cuttings }
     }
     const ending = ENDINGS[stored.ending]
@@ -65,7 +68,10 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     if (word.endsWith("s'")) {
       const plural = spell(word.slice(0, -1))
       const mark: RawUnit = { letters: "'", spans: [[word.length - 1, word.length]], phones: [], kind: 'inflection' }
-      return { ...plural, cuttings: plural.cuttings.map(({ raw, stem }) => ({ raw: { units: [...raw.units, mark] }, stem })) }
+      return {
+        ...plural,
+        cuttings: plural.cuttings.map(({ raw, stem }) => ({ raw: { units: [...raw.units, mark] }, stem })),
+      }
     }
     if (!word.endsWith("'s") || word.length < 3) return undefined
     const stem = spell(word.slice(0, -2))
@@ -107,9 +113,14 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const best = guesses[0]?.cost ?? 0
     const plain = guessPlainPath(set, model, word)
     const plausible = guesses.filter((one) => one.cost <= best + PLAUSIBLE)
-    const paths = (isClosed(word) ? [plain, ...plausible] : [...plausible, plain]).flatMap((one) => (one ? [one.path] : []))
+    const paths = (isClosed(word) ? [plain, ...plausible] : [...plausible, plain]).flatMap((one) =>
+      one ? [one.path] : [],
+    )
     const distinct = paths.filter((path, at) => paths.findIndex((one) => one.join() === path.join()) === at)
-    return distinct.map((path) => ({ raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)), stem: word }))
+    return distinct.map((path) => ({
+      raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)),
+      stem: word,
+    }))
   }
 
   /** `zubbed` is read as `zub` with an ending. It is sure where the ending changed the spelling: `zubbed`, `zaking`. */
@@ -149,16 +160,29 @@ function toInflected(stems: readonly Cutting[], inflection: Inflection): readonl
 
 /** Every pair of readings of two parts, at most four: for compounds and hyphenated words. */
 export function joinCuttings(first: readonly Cutting[], second: readonly Cutting[], at: number): readonly Cutting[] {
-  const shift = (unit: RawUnit): RawUnit => ({ ...unit, spans: unit.spans.map(([from, to]) => [from + at, to + at] as const) })
-  return first.flatMap((one) =>
-    second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
-  ).slice(0, 4)
+  const shift = (unit: RawUnit): RawUnit => ({
+    ...unit,
+    spans: unit.spans.map(([from, to]) => [from + at, to + at] as const),
+  })
+  return first
+    .flatMap((one) =>
+      second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
+    )
+    .slice(0, 4)
 }
 
 /** Guessed stress: the first full vowel is strong, other vowels are weak. */
 function toGuessedStress(path: readonly number[], lexicon: Lexicon): readonly (0 | 1 | 2)[] {
-  const vowels = path.flatMap((id) => lexicon.rows[id]?.phones.filter(isVowel).map((phone) => ({ phone, letters: lexicon.rows[id]?.letters ?? '' })) ?? [])
-  const isWeak = ({ phone, letters }: { phone: string; letters: string }) => phone === 'AH' && !/^(u|o|ou|oo|o_e)$/.test(letters)
-  const strong = Math.max(0, vowels.findIndex((vowel) => !isWeak(vowel)))
+  const vowels = path.flatMap(
+    (id) =>
+      lexicon.rows[id]?.phones.filter(isVowel).map((phone) => ({ phone, letters: lexicon.rows[id]?.letters ?? '' })) ??
+      [],
+  )
+  const isWeak = ({ phone, letters }: { phone: string; letters: string }) =>
+    phone === 'AH' && !/^(u|o|ou|oo|o_e)$/.test(letters)
+  const strong = Math.max(
+    0,
+    vowels.findIndex((vowel) => !isWeak(vowel)),
+  )
   return vowels.map((_, k) => (k === strong ? 1 : 0))
 }

@@ -34,8 +34,10 @@ interface Nucleus {
 const SHORT: ReadonlySet<string> = new Set(['AE', 'EH', 'IH', 'AH', 'UH', 'AA'])
 
 const ONSETS: ReadonlySet<string> = new Set(
-  ('B L,B R,D R,F L,F R,G L,G R,K L,K R,K W,P L,P R,S K,S L,S M,S N,S P,S T,S W,T R,T W,SH R,TH R,' +
-    'S K R,S P L,S P R,S T R,S K W').split(','),
+  (
+    'B L,B R,D R,F L,F R,G L,G R,K L,K R,K W,P L,P R,S K,S L,S M,S N,S P,S T,S W,T R,T W,SH R,TH R,' +
+    'S K R,S P L,S P R,S T R,S K W'
+  ).split(','),
 )
 
 /** Letter places where a new syllable begins, without 0, and the stress of each syllable. */
@@ -62,15 +64,23 @@ function toNuclei(word: string, { unit, start, end }: Piece, piece: number): Nuc
     const opens = k === 0 && !isVowel(unit.phones[0] ?? '') && !/^[aeiouy]/.test(unit.letters)
     const from = k === 0 ? start : toSecondStart(word, start, end)
     return {
-      piece, letters: unit.letters, start: from, end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
-      stress: k === 0 ? stress : 0, isShort: isShort(vowel, unit), opens,
+      piece,
+      letters: unit.letters,
+      start: from,
+      end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
+      stress: k === 0 ? stress : 0,
+      isShort: isShort(vowel, unit),
+      opens,
     }
   })
 }
 
 /** The e of `hero` is written IH before r, and is long all the same. */
 const isShort = (vowel: string, unit: RawUnit): boolean =>
-  (SHORT.has(vowel) || (vowel === 'AO' && unit.letters === 'o')) && unit.phones.length === 1 && (unit.stress ?? 0) > 0 && !(vowel === 'IH' && unit.letters === 'e')
+  (SHORT.has(vowel) || (vowel === 'AO' && unit.letters === 'o')) &&
+  unit.phones.length === 1 &&
+  (unit.stress ?? 0) > 0 &&
+  !(vowel === 'IH' && unit.letters === 'e')
 
 /** Where the second vowel of `ower` or `ire` begins: at its last vowel letter, a lone final e with the r before it. */
 function toSecondStart(word: string, start: number, end: number): number {
@@ -92,7 +102,11 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   if (between.length === 0) return cutAfterVowel(word, pieces[left.piece] as Piece, right)
   const free = between.filter((piece) => piece.start >= least)
   const isClosed = (pieces[left.piece]?.unit.spans.length ?? 0) > 1 && free.length === 1
-  const at = isClosed ? (free[0] as Piece).start : isLe ? cutBeforeLe(free, right) : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
+  const at = isClosed
+    ? (free[0] as Piece).start
+    : isLe
+      ? cutBeforeLe(free, right)
+      : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
   // The silent e of `home` in `homework` stays with its syllable.
   return Math.max(at, free.length < between.length ? Math.min(least, right.start) : 0)
 }
@@ -106,7 +120,8 @@ function cutAfterVowel(word: string, { unit, end }: Piece, right: Nucleus): numb
   return isPulled || isLong || letters.endsWith('rr') ? right.start - 1 : right.start
 }
 
-const splitEnd = (piece: Piece): number => piece.unit.spans.length > 1 ? piece.end : (piece.unit.spans[0]?.[1] ?? piece.end)
+const splitEnd = (piece: Piece): number =>
+  piece.unit.spans.length > 1 ? piece.end : (piece.unit.spans[0]?.[1] ?? piece.end)
 
 const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
 
@@ -120,7 +135,11 @@ function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
 function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
   const [first, second] = free
   if (!first) return right.start
-  if (/^i(o|a)/.test(right.letters) && /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') && /^[sc]$/.test(free.at(-1)?.unit.letters ?? '')) {
+  if (
+    /^i(o|a)/.test(right.letters) &&
+    /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') &&
+    /^[sc]$/.test(free.at(-1)?.unit.letters ?? '')
+  ) {
     return (free.at(-1) as Piece).start
   }
   if (!second) {
@@ -141,4 +160,5 @@ function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnd
 }
 
 /** Doubled letters part even inside a cluster or a long ending: `ad-dress`, `mis-sion`. */
-const toStart = (piece: Piece): number => (isDouble(piece) || piece.unit.letters === 'ssion' ? piece.start + 1 : piece.start)
+const toStart = (piece: Piece): number =>
+  isDouble(piece) || piece.unit.letters === 'ssion' ? piece.start + 1 : piece.start

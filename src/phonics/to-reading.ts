@@ -15,7 +15,11 @@ const RULES: Readonly<Record<Accent, AccentRules>> = {
 
 /** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
 const isReduced = (unit: RawUnit, count: number): boolean =>
-  count > 1 && unit.stress === 0 && unit.kind === 'correspondence' && unit.phones.length === 1 && /^[aeiouy]$/.test(unit.letters) &&
+  count > 1 &&
+  unit.stress === 0 &&
+  unit.kind === 'correspondence' &&
+  unit.phones.length === 1 &&
+  /^[aeiouy]$/.test(unit.letters) &&
   (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
 
 /** @param stem the word without its ending, for sets of words that go by the stem. */
@@ -25,7 +29,12 @@ export function toReading(raw: RawReading, word: string, stem: string, accent: A
   const cut = cutSyllables(word, raw.units)
   const units = raw.units.map((unit, at) => {
     const sound = sounds[at] ?? ''
-    return toUnit(unit, sound, `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`, cut.stress.length)
+    return toUnit(
+      unit,
+      sound,
+      `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`,
+      cut.stress.length,
+    )
   })
   return { units, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
 }
@@ -33,7 +42,12 @@ export function toReading(raw: RawReading, word: string, stem: string, accent: A
 // Made field by field, which is several times as fast as spreading: a book has many words.
 function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables: number): Unit {
   const made: { -readonly [field in keyof Unit]: Unit[field] } = {
-    letters: unit.letters, spans: unit.spans, sound, kind: sound === '' ? 'silent' : unit.kind, key, vowel: unit.phones.some(isVowel),
+    letters: unit.letters,
+    spans: unit.spans,
+    sound,
+    kind: sound === '' ? 'silent' : unit.kind,
+    key,
+    vowel: unit.phones.some(isVowel),
   }
   if (unit.base !== undefined) made.base = unit.base
   if (unit.stress !== undefined) made.stress = unit.stress
@@ -42,7 +56,9 @@ function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables:
 }
 
 const toSyllables = (word: string, { starts }: Cut): string[] =>
-  starts.length === 0 ? [word.replace(/^-+|-+$/g, '')] : [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
+  starts.length === 0
+    ? [word.replace(/^-+|-+$/g, '')]
+    : [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
 
 /** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
 function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
@@ -64,7 +80,7 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
       ipa += pending + unit.sound.slice(0, -1)
       syllable++
       pending = marks[stress[syllable] ?? 0] ?? ''
-      ipa += pending + 'r'
+      ipa += `${pending}r`
       pending = ''
       continue
     }

@@ -53,7 +53,7 @@ export interface WordReadings {
 /** The engine in one accent: words in, readings out. Pure and cached. */
 export interface Phonics {
   readonly accent: Accent
-  /** Readings of a word in any case; curly apostrophes are taken as straight. Never throws; empty readings for a word without letters. */
+  /** Readings of a word in any case; curly apostrophes are taken as straight. Never throws; no readings for what has no letters or more than 200. */
   read(word: string): WordReadings
 }
 

@@ -51,7 +51,10 @@ describe('lexical sets', () => {
 
 // Common practice, no source.
 describe('sounds taught as one in America', () => {
-  const keys = (word: string) => testPhonics('general-american').read(word).readings[0]?.units.map(({ key }) => key)
+  const keys = (word: string) =>
+    testPhonics('general-american')
+      .read(word)
+      .readings[0]?.units.map(({ key }) => key)
 
   it.each([
     ['dog', 'o=ɑ'],
@@ -81,14 +84,24 @@ describe('reduced vowels', () => {
     ['circus', 'u'],
   ])('%s has a reduced %s in both accents', (word, letter) => {
     for (const accent of ['general-american', 'southern-british'] as const) {
-      const reduced = testPhonics(accent).read(word).readings[0]?.units.filter((unit) => unit.reduced)
-      expect(reduced?.map(({ letters }) => letters), accent).toEqual([letter])
+      const reduced = testPhonics(accent)
+        .read(word)
+        .readings[0]?.units.filter((unit) => unit.reduced)
+      expect(
+        reduced?.map(({ letters }) => letters),
+        accent,
+      ).toEqual([letter])
     }
   })
 
   it.each(['cat', 'wanted', 'ship', 'happy', 'winter', 'puppy'])('%s has none', (word) => {
     for (const accent of ['general-american', 'southern-british'] as const) {
-      expect(testPhonics(accent).read(word).readings[0]?.units.some((unit) => unit.reduced), accent).toBe(false)
+      expect(
+        testPhonics(accent)
+          .read(word)
+          .readings[0]?.units.some((unit) => unit.reduced),
+        accent,
+      ).toBe(false)
     }
   })
 })

@@ -3,18 +3,38 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { findAlignment, learnCosts, toFirstCosts } from '../../src/phonics/align.ts'
-import { learnModel, openModel, toSymbol, EDGE } from '../../src/phonics/guess/model.ts'
+import { EDGE, learnModel, openModel, toSymbol } from '../../src/phonics/guess/model.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { testSpelling } from '../lexicon-for-tests.ts'
 
-const TABLE = ['# letters, sound, example', 'a\tAE\tcat', 'a\tEY\tbaby', 'a_e\tEY\tcake', 'b\tB\tbat', 'c\tK\tcat', 'e\t-\thorse', 'e\tEH\tbed',
-  'k\tK\tkit', 's\tS\tsun', 'h\tHH\that', 'h\t-\thonest', 'sh\tSH\tship', 's\tSH\tsugar', 't\tT\ttap', 'ea\tIY\tsea', 'ear\tIH R\tnear', 'r\tR\tred', 'tt\tT\tkitten'].join('\n')
+const TABLE = [
+  '# letters, sound, example',
+  'a\tAE\tcat',
+  'a\tEY\tbaby',
+  'a_e\tEY\tcake',
+  'b\tB\tbat',
+  'c\tK\tcat',
+  'e\t-\thorse',
+  'e\tEH\tbed',
+  'k\tK\tkit',
+  's\tS\tsun',
+  'h\tHH\that',
+  'h\t-\thonest',
+  'sh\tSH\tship',
+  's\tSH\tsugar',
+  't\tT\ttap',
+  'ea\tIY\tsea',
+  'ear\tIH R\tnear',
+  'r\tR\tred',
+  'tt\tT\tkitten',
+].join('\n')
 const set = toRowSet(readRows(TABLE))
 
 const draw = (word: string, sounds: string, costs = toFirstCosts(set)): string | undefined =>
-  findAlignment(set, { word, phones: sounds.split(' ') }, costs)?.path
-    .map((id) => (id === CLOSE ? '+' : `${set.rows[id]?.letters}=${set.rows[id]?.phones.join(' ')}`)).join(' ')
+  findAlignment(set, { word, phones: sounds.split(' ') }, costs)
+    ?.path.map((id) => (id === CLOSE ? '+' : `${set.rows[id]?.letters}=${set.rows[id]?.phones.join(' ')}`))
+    .join(' ')
 
 describe('alignment', () => {
   it.each([
@@ -44,35 +64,46 @@ describe('alignment', () => {
 
 describe('learning', () => {
   // Expectation-maximisation on four words: sh is always said together, so the pair s=SH h=- must grow dear.
-  const entries = [['bash', 'B AE SH'], ['shed', 'SH EH D'], ['sash', 'S AE SH'], ['hash', 'HH AE SH']]
-    .map(([word = '', sounds = '']) => ({ word, phones: sounds.split(' ') }))
+  const entries = [
+    ['bash', 'B AE SH'],
+    ['shed', 'SH EH D'],
+    ['sash', 'S AE SH'],
+    ['hash', 'HH AE SH'],
+  ].map(([word = '', sounds = '']) => ({ word, phones: sounds.split(' ') }))
 
   it('makes what is used cheap and what is not dear', () => {
     const { row } = learnCosts(set, entries, 5)
-    const cost = (letters: string, sounds: string) => row[set.rows.findIndex((one) => one.letters === letters && one.phones.join(' ') === sounds)] ?? NaN
+    const cost = (letters: string, sounds: string) =>
+      row[set.rows.findIndex((one) => one.letters === letters && one.phones.join(' ') === sounds)] ?? NaN
     expect(cost('sh', 'SH')).toBeLessThan(cost('s', 'SH'))
     expect(cost('a', 'AE')).toBeLessThan(cost('a', 'EY'))
     expect(row.every(Number.isFinite)).toBe(true)
   })
 
   it('never makes the likeliest alignments less likely', () => {
-    const total = (rounds: number) => entries.reduce((sum, entry) => sum + (findAlignment(set, entry, learnCosts(set, entries, rounds))?.cost ?? 0), 0)
+    const total = (rounds: number) =>
+      entries.reduce((sum, entry) => sum + (findAlignment(set, entry, learnCosts(set, entries, rounds))?.cost ?? 0), 0)
     expect(total(3)).toBeLessThanOrEqual(total(1) + 1e-6)
   })
 })
 
 describe('the model of the guesser', () => {
-  const paths = [[1, 2, 3], [1, 2, 3], [1, 2, 4]]
+  const paths = [
+    [1, 2, 3],
+    [1, 2, 3],
+    [1, 2, 4],
+  ]
   const model = openModel(learnModel(paths, [1, 1, 1]))
 
   it('finds what was seen often likelier than what was seen seldom, and that than what was never seen', () => {
-    const after = (d: number) => model.cost(EDGE, toSymbol(1), toSymbol(2), toSymbol(d))
-    expect(after(3)).toBeLessThan(after(4))
-    expect(after(4)).toBeLessThan(after(1))
+    const costAfter = (d: number) => model.cost(EDGE, toSymbol(1), toSymbol(2), toSymbol(d))
+    expect(costAfter(3)).toBeLessThan(costAfter(4))
+    expect(costAfter(4)).toBeLessThan(costAfter(1))
   })
 
   it('gives shares that do not go beyond one', () => {
-    const sum = [1, 2, 3, 4].reduce((total, d) => total + Math.exp(-model.plain(toSymbol(d))), 0) + Math.exp(-model.plain(EDGE))
+    const sum =
+      [1, 2, 3, 4].reduce((total, d) => total + Math.exp(-model.plain(toSymbol(d))), 0) + Math.exp(-model.plain(EDGE))
     expect(sum).toBeGreaterThan(0.9)
     expect(sum).toBeLessThan(1.1)
   })
@@ -93,7 +124,11 @@ describe('the table of correspondences', () => {
     const spelling = testSpelling()
     const wrong = rows.filter(({ letters, phones, example }) => {
       const name = `${letters} ${phones.join(' ')}`
-      const isCut = spelling.spell(example).cuttings.some(({ raw }) => raw.units.some((unit) => `${unit.base ?? unit.letters} ${unit.phones.join(' ')}` === name))
+      const isCut = spelling
+        .spell(example)
+        .cuttings.some(({ raw }) =>
+          raw.units.some((unit) => `${unit.base ?? unit.letters} ${unit.phones.join(' ')}` === name),
+        )
       return !isCut && !SECOND.has(name)
     })
     expect(wrong.map(({ letters, phones, example }) => `${letters} ${phones.join(' ')} ${example}`)).toEqual([])

@@ -3,7 +3,9 @@
 import { expect, it } from 'vitest'
 import { buildLexicon } from '../../scripts/build/lexicon.ts'
 
-it('aligns 99.7 % of the ordinary entries and all of the 20,000 most used words, in less than 1.9 MB', { timeout: 180_000 }, () => {
+it('aligns 99.7 % of the ordinary entries and all of the 20,000 most used words, in less than 1.9 MB', {
+  timeout: 180_000,
+}, () => {
   const { bytes, report } = buildLexicon()
   expect(report.entries).toBeGreaterThan(130_000)
   expect(report.share).toBeGreaterThanOrEqual(0.997)

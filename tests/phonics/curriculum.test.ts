@@ -1,8 +1,8 @@
 // England's curriculum, English Appendix 1 (Department for Education 2013): its example words and its notes.
 
 import { describe, expect, it } from 'vitest'
-import { frequencyRank } from '../../scripts/build/frequency.ts'
 import { isRowMet, readCurriculum } from '../../scripts/accuracy/curriculum.ts'
+import { frequencyRank } from '../../scripts/build/frequency.ts'
 import type { Accent, Unit } from '../../src/phonics/types.ts'
 import { testPhonics, testSpelling } from '../lexicon-for-tests.ts'
 
@@ -45,7 +45,9 @@ describe('notes of the source', () => {
   })
 
   it('read has two sounds', () => {
-    const said = testPhonics('southern-british').read('read').readings.map(({ ipa }) => ipa)
+    const said = testPhonics('southern-british')
+      .read('read')
+      .readings.map(({ ipa }) => ipa)
     expect(said.sort()).toEqual(['riːd', 'rɛd'])
   })
 })

@@ -34,9 +34,12 @@ describe('endings of known words', () => {
     expect(units(word)).toBe(expected)
   })
 
-  it.each(['seed', 'feed', 'need', 'bed', 'red', 'sing', 'ring', 'bus', 'this', 'her', 'best', 'nest', 'summer'])('%s has none', (word) => {
-    expect(read(word).readings[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
-  })
+  it.each(['seed', 'feed', 'need', 'bed', 'red', 'sing', 'ring', 'bus', 'this', 'her', 'best', 'nest', 'summer'])(
+    '%s has none',
+    (word) => {
+      expect(read(word).readings[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
+    },
+  )
 })
 
 describe('endings of words that nobody knows', () => {
@@ -52,7 +55,8 @@ describe('endings of words that nobody knows', () => {
   })
 
   it('draws no split grapheme over a doubled letter', () => {
-    for (const { units: drawn } of read('zubbed').readings) expect(drawn.map(({ letters }) => letters).join()).not.toContain('_')
+    for (const { units: drawn } of read('zubbed').readings)
+      expect(drawn.map(({ letters }) => letters).join()).not.toContain('_')
   })
 })
 
@@ -74,9 +78,25 @@ describe('owners', () => {
 
 describe('contractions', () => {
   it.each([
-    ["I'm", 'aɪm'], ["I'll", 'aɪl'], ["I've", 'aɪv'], ["I'd", 'aɪd'], ["it's", 'ɪts'], ["he's", 'hiːz'], ["she's", 'ʃiːz'],
-    ["that's", 'ðæts'], ["let's", 'lɛts'], ["can't", 'kɑːnt'], ["don't", 'dəʊnt'], ["won't", 'wəʊnt'], ["isn't", 'ˈɪzənt'],
-    ["didn't", 'ˈdɪdənt'], ["wasn't", 'ˈwɒzənt'], ["you're", 'jʊə'], ["they're", 'ðɛə'], ["we've", 'wiːv'], ["he'd", 'hiːd'],
+    ["I'm", 'aɪm'],
+    ["I'll", 'aɪl'],
+    ["I've", 'aɪv'],
+    ["I'd", 'aɪd'],
+    ["it's", 'ɪts'],
+    ["he's", 'hiːz'],
+    ["she's", 'ʃiːz'],
+    ["that's", 'ðæts'],
+    ["let's", 'lɛts'],
+    ["can't", 'kɑːnt'],
+    ["don't", 'dəʊnt'],
+    ["won't", 'wəʊnt'],
+    ["isn't", 'ˈɪzənt'],
+    ["didn't", 'ˈdɪdənt'],
+    ["wasn't", 'ˈwɒzənt'],
+    ["you're", 'jʊə'],
+    ["they're", 'ðɛə'],
+    ["we've", 'wiːv'],
+    ["he'd", 'hiːd'],
   ])('%s says %s', (word, ipa) => {
     const found = read(word)
     expect(found.source).toBe('dictionary')

@@ -12,8 +12,10 @@ const ROWS = [...LETTERS].map((letter) => `${letter}\t${/[aeiou]/.test(letter) ?
 // Enough rows that some need two bytes.
 const MANY = [...ROWS, ...Array.from({ length: 300 }, (_, k) => `q${LETTERS[Math.floor(k / 26)]}${LETTERS[k % 26]}\tK`)]
 
-const toEntry = (word: string): LexiconEntry =>
-  ({ word, readings: [{ stress: '1', path: [...word].map((letter) => LETTERS.indexOf(letter)) }] })
+const toEntry = (word: string): LexiconEntry => ({
+  word,
+  readings: [{ stress: '1', path: [...word].map((letter) => LETTERS.indexOf(letter)) }],
+})
 
 const pack = (words: readonly string[], rows = ROWS) =>
   openLexicon(encodeLexicon({ rows, entries: [...words].sort().map(toEntry), toModel: () => new Uint8Array() }))
@@ -22,41 +24,54 @@ const words = () => fc.uniqueArray(fc.stringMatching(/^[a-z]{1,12}$/), { minLeng
 
 describe('round trip', () => {
   it('finds every word and its letters', () => {
-    fc.assert(fc.property(words(), (list) => {
-      const lexicon = pack(list)
-      const sorted = [...list].sort()
-      expect(lexicon.size).toBe(list.length)
-      expect(lexicon.words()).toEqual(sorted)
-      sorted.forEach((word, at) => {
-        expect(lexicon.indexOf(word)).toBe(at)
-        expect(lexicon.wordAt(at)).toBe(word)
-        const found = lexicon.find(word)
-        const path = found && 'readings' in found ? (found.readings[0]?.path ?? []) : []
-        expect(path.map((id) => lexicon.rows[id]?.letters).join('')).toBe(word)
-      })
-    }))
+    fc.assert(
+      fc.property(words(), (list) => {
+        const lexicon = pack(list)
+        const sorted = [...list].sort()
+        expect(lexicon.size).toBe(list.length)
+        expect(lexicon.words()).toEqual(sorted)
+        sorted.forEach((word, at) => {
+          expect(lexicon.indexOf(word)).toBe(at)
+          expect(lexicon.wordAt(at)).toBe(word)
+          const found = lexicon.find(word)
+          const path = found && 'readings' in found ? (found.readings[0]?.path ?? []) : []
+          expect(path.map((id) => lexicon.rows[id]?.letters).join('')).toBe(word)
+        })
+      }),
+    )
   })
 
   it('finds no other word', () => {
-    fc.assert(fc.property(words(), fc.string({ maxLength: 14 }), (list, other) => {
-      if (list.includes(other)) return
-      const lexicon = pack(list)
-      expect(lexicon.find(other)).toBeUndefined()
-      expect(lexicon.indexOf(other)).toBe(-1)
-    }))
+    fc.assert(
+      fc.property(words(), fc.string({ maxLength: 14 }), (list, other) => {
+        if (list.includes(other)) return
+        const lexicon = pack(list)
+        expect(lexicon.find(other)).toBeUndefined()
+        expect(lexicon.indexOf(other)).toBe(-1)
+      }),
+    )
   })
 
   it('keeps rows that need two bytes, several readings, and the closing e', () => {
     const entries: LexiconEntry[] = [
       { word: 'aqzz', readings: [{ stress: '1', path: [0, 26 + 299] }] },
-      { word: 'base', readings: [{ stress: '1', path: [1, 0, 18, CLOSE] }, { stress: '10', path: [1, 0, 18, 4] }] },
+      {
+        word: 'base',
+        readings: [
+          { stress: '1', path: [1, 0, 18, CLOSE] },
+          { stress: '10', path: [1, 0, 18, 4] },
+        ],
+      },
     ]
     const rows = MANY.map((row, at) => (at === 26 + 299 ? 'qzz\tK' : row))
     const lexicon = openLexicon(encodeLexicon({ rows, entries, toModel: () => new Uint8Array() }))
     const letters = (word: string) => {
       const found = lexicon.find(word)
       return found && 'readings' in found
-        ? found.readings.map(({ path, stress }) => `${path.map((id) => (id === CLOSE ? '+' : lexicon.rows[id]?.letters)).join(' ')} ${stress.join('')}`)
+        ? found.readings.map(
+            ({ path, stress }) =>
+              `${path.map((id) => (id === CLOSE ? '+' : lexicon.rows[id]?.letters)).join(' ')} ${stress.join('')}`,
+          )
         : []
     }
     expect(letters('aqzz')).toEqual(['a qzz 1'])
@@ -70,7 +85,9 @@ describe('round trip', () => {
   })
 
   it('hands the model through', () => {
-    const lexicon = openLexicon(encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => Uint8Array.of(1, 2, 3) }))
+    const lexicon = openLexicon(
+      encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => Uint8Array.of(1, 2, 3) }),
+    )
     expect([...lexicon.model]).toEqual([1, 2, 3])
   })
 })

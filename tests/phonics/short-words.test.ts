@@ -21,19 +21,28 @@ describe('short words', () => {
     ['an', 'æn'],
     ['it', 'ɪt'],
   ])('reads %s as %s and in no other way', (word, ipa) => {
-    expect(testPhonics('southern-british').read(word).readings.map((reading) => reading.ipa)).toEqual([ipa])
+    expect(
+      testPhonics('southern-british')
+        .read(word)
+        .readings.map((reading) => reading.ipa),
+    ).toEqual([ipa])
   })
 
   it('never reads a word as the names of its letters', () => {
     for (const word of ['us', 'am', 'it', 'as', 'or', 'pa']) {
       for (const { units } of testPhonics('general-american').read(word).readings) {
-        expect(units.filter((unit) => unit.vowel), word).toHaveLength(1)
+        expect(
+          units.filter((unit) => unit.vowel),
+          word,
+        ).toHaveLength(1)
       }
     }
   })
 
   it('takes /bɪkɒz/ for because', () => {
-    const said = testPhonics('southern-british').read('because').readings.map(({ ipa }) => ipa)
+    const said = testPhonics('southern-british')
+      .read('because')
+      .readings.map(({ ipa }) => ipa)
     expect(said.some((ipa) => /^bɪˈkɒz$/.test(ipa))).toBe(true)
   })
 })

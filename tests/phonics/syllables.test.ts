@@ -12,7 +12,9 @@ const CUT = `
   some-thing sun-set foot-ball teach-er play-ground moth-er dol-phin pump-kin in-sect ath-lete os-trich ex-plain tax-i
   be-fore to-day a-gain want-ed hunt-ed big-ger big-gest hap-py ba-by ze-ro he-ro for-est par-ent ver-y fair-y car-ry
   em-pire i-de-a cre-ate be-ing cru-el ski-ing bus-es box-es dish-es hors-es
-`.trim().split(/\s+/)
+`
+  .trim()
+  .split(/\s+/)
 
 describe.each(['general-american', 'southern-british'] as const)('%s', (accent: Accent) => {
   it.each(CUT)('%s', (cut) => {

@@ -5,13 +5,48 @@ import type { RawUnit } from '../raw.ts'
 import type { AccentRules } from './types.ts'
 
 const IPA: Readonly<Record<string, string>> = {
-  AA: 'ɑ', AE: 'æ', AH: 'ʌ', AO: 'ɔ', AW: 'aʊ', AY: 'aɪ', EH: 'ɛ', ER: 'ɜr', EY: 'eɪ', IH: 'ɪ', IY: 'iː', OW: 'oʊ',
-  OY: 'ɔɪ', UH: 'ʊ', UW: 'uː',
+  AA: 'ɑ',
+  AE: 'æ',
+  AH: 'ʌ',
+  AO: 'ɔ',
+  AW: 'aʊ',
+  AY: 'aɪ',
+  EH: 'ɛ',
+  ER: 'ɜr',
+  EY: 'eɪ',
+  IH: 'ɪ',
+  IY: 'iː',
+  OW: 'oʊ',
+  OY: 'ɔɪ',
+  UH: 'ʊ',
+  UW: 'uː',
 }
 
 export const CONSONANTS: Readonly<Record<string, string>> = {
-  B: 'b', CH: 'tʃ', D: 'd', DH: 'ð', F: 'f', G: 'ɡ', HH: 'h', JH: 'dʒ', K: 'k', L: 'l', M: 'm', N: 'n', NG: 'ŋ', P: 'p',
-  R: 'r', S: 's', SH: 'ʃ', T: 't', TH: 'θ', V: 'v', W: 'w', Y: 'j', Z: 'z', ZH: 'ʒ',
+  B: 'b',
+  CH: 'tʃ',
+  D: 'd',
+  DH: 'ð',
+  F: 'f',
+  G: 'ɡ',
+  HH: 'h',
+  JH: 'dʒ',
+  K: 'k',
+  L: 'l',
+  M: 'm',
+  N: 'n',
+  NG: 'ŋ',
+  P: 'p',
+  R: 'r',
+  S: 's',
+  SH: 'ʃ',
+  T: 't',
+  TH: 'θ',
+  V: 'v',
+  W: 'w',
+  Y: 'j',
+  Z: 'z',
+  ZH: 'ʒ',
 }
 
 /** The sounds of one unit in IPA. The first vowel has the unit's stress; a second one in it (`fire`) never has any. */

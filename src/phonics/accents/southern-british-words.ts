@@ -28,25 +28,88 @@ export const SHORT_O: ReadonlySet<string> = new Set(
 )
 
 /** `ar` before a vowel said as in `carry` where the letters after it would make it long: `chariot`. */
-export const SHORT_A: ReadonlySet<string> = new Set('chariot mario marion marionette clarion harriet carrie arial'.split(' '))
+export const SHORT_A: ReadonlySet<string> = new Set(
+  'chariot mario marion marionette clarion harriet carrie arial'.split(' '),
+)
 
 /** `ar` before a vowel said as in `care` where a rule would make it short. */
-export const LONG_A: ReadonlySet<string> = new Set('parent parental sarah pharaoh area garish sharon aaron tiara bulgarian'.split(' '))
+export const LONG_A: ReadonlySet<string> = new Set(
+  'parent parental sarah pharaoh area garish sharon aaron tiara bulgarian'.split(' '),
+)
 
 /**
  * Single words, as changes to the sounds of their letters: `letters>sound`, a number for the second such unit.
  * One row a word; what American and British speakers say differently in that word alone.
  */
-export const CHANGES: ReadonlyMap<string, string> = new Map(Object.entries({
-  again: 'ai>eɪ', against: 'ai>eɪ', ate: 'a_e>ɛ', been: 'ee>iː', borough: 'o>ʌ ough>ə', clerk: 'er>ɑː',
-  data: 'a>eɪ a2>ə', derby: 'er>ɑː', docile: 'i_e>aɪ', dynasty: 'y>ɪ', either: 'ei>aɪ', neither: 'ei>aɪ', envelope: 'e>ɛ',
-  era: 'e>ɪə', figure: 'ure>ə', fragile: 'i_e>aɪ', from: 'o>ɒ', futile: 'i_e>aɪ', garage: 'ar>ær a>ɑː', herb: 'h>h',
-  hostile: 'i_e>aɪ', leisure: 'ei>ɛ', lever: 'e>iː', lieutenant: 'ieu>ɛf', missile: 'i_e>aɪ', mobile: 'i_e>aɪ', of: 'o>ɒ',
-  patriot: 'a>æ', privacy: 'i>ɪ', process: 'o>əʊ', progress: 'o>əʊ', project: 'o>ɒ', route: 'ou>uː',
-  shone: 'o_e>ɒ', sterile: 'i_e>aɪ', tomato: 'a>ɑː', vase: 'a_e>ɑː s>z', vitamin: 'i>ɪ', was: 'a>ɒ', wasn: 'a>ɒ', "wasn't": 'a>ɒ',
-  what: 'a>ɒ', whatever: 'a>ɒ', somewhat: 'a>ɒ', wrath: 'a>ɒ', yogurt: 'o>ɒ', z: 'ee>ɛd', zebra: 'e>ɛ', wander: 'a>ɒ', "what's": 'a>ɒ',
-  want: 'a>ɒ', wanna: 'a>ɒ', everybody: 'o>ɒ', anybody: 'o>ɒ', somebody: 'o>ɒ', nobody: 'o2>ɒ', without: 'th>ð',
-  water: 'a>ɔː', underwater: 'a>ɔː', waterfall: 'a>ɔː', launch: 'au>ɔː', father: 'a>ɑː', figures: 'ure>ə',
-  yacht: 'a>ɒ', whatsoever: 'a>ɒ', resource: 's>z',
-  buoy: 'uoy>ɔɪ', thorough: 'or>ʌr ough>ə',
-}))
+export const CHANGES: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    again: 'ai>eɪ',
+    against: 'ai>eɪ',
+    ate: 'a_e>ɛ',
+    been: 'ee>iː',
+    borough: 'o>ʌ ough>ə',
+    clerk: 'er>ɑː',
+    data: 'a>eɪ a2>ə',
+    derby: 'er>ɑː',
+    docile: 'i_e>aɪ',
+    dynasty: 'y>ɪ',
+    either: 'ei>aɪ',
+    neither: 'ei>aɪ',
+    envelope: 'e>ɛ',
+    era: 'e>ɪə',
+    figure: 'ure>ə',
+    fragile: 'i_e>aɪ',
+    from: 'o>ɒ',
+    futile: 'i_e>aɪ',
+    garage: 'ar>ær a>ɑː',
+    herb: 'h>h',
+    hostile: 'i_e>aɪ',
+    leisure: 'ei>ɛ',
+    lever: 'e>iː',
+    lieutenant: 'ieu>ɛf',
+    missile: 'i_e>aɪ',
+    mobile: 'i_e>aɪ',
+    of: 'o>ɒ',
+    patriot: 'a>æ',
+    privacy: 'i>ɪ',
+    process: 'o>əʊ',
+    progress: 'o>əʊ',
+    project: 'o>ɒ',
+    route: 'ou>uː',
+    shone: 'o_e>ɒ',
+    sterile: 'i_e>aɪ',
+    tomato: 'a>ɑː',
+    vase: 'a_e>ɑː s>z',
+    vitamin: 'i>ɪ',
+    was: 'a>ɒ',
+    wasn: 'a>ɒ',
+    "wasn't": 'a>ɒ',
+    what: 'a>ɒ',
+    whatever: 'a>ɒ',
+    somewhat: 'a>ɒ',
+    wrath: 'a>ɒ',
+    yogurt: 'o>ɒ',
+    z: 'ee>ɛd',
+    zebra: 'e>ɛ',
+    wander: 'a>ɒ',
+    "what's": 'a>ɒ',
+    want: 'a>ɒ',
+    wanna: 'a>ɒ',
+    everybody: 'o>ɒ',
+    anybody: 'o>ɒ',
+    somebody: 'o>ɒ',
+    nobody: 'o2>ɒ',
+    without: 'th>ð',
+    water: 'a>ɔː',
+    underwater: 'a>ɔː',
+    waterfall: 'a>ɔː',
+    launch: 'au>ɔː',
+    father: 'a>ɑː',
+    figures: 'ure>ə',
+    yacht: 'a>ɒ',
+    whatsoever: 'a>ɒ',
+    resource: 's>z',
+    buoy: 'uoy>ɔɪ',
+    thorough: 'or>ʌr ough>ə',
+  }),
+)

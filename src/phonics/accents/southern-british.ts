@@ -9,41 +9,27 @@
 import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
 import { CONSONANTS } from './general-american.ts'
-import { BATH, CHANGES, LONG_A, SHORT_A, SHORT_O } from './southern-british-words.ts'
+import { isIn, nextSound, type Place, previousSound } from './place.ts'
+import { isAfterShort, isShortA, toStrongR, toVowelWithR, WITH_R } from './southern-british-r.ts'
+import { BATH, CHANGES, SHORT_O } from './southern-british-words.ts'
 import type { AccentRules } from './types.ts'
 
 const VOWELS: Readonly<Record<string, string>> = {
-  AA: 'ɑː', AE: 'æ', AH: 'ʌ', AO: 'ɔː', AW: 'aʊ', AY: 'aɪ', EH: 'ɛ', ER: 'ɜː', EY: 'eɪ', IH: 'ɪ', IY: 'iː', OW: 'əʊ',
-  OY: 'ɔɪ', UH: 'ʊ', UW: 'uː',
-}
-
-/** A vowel with the r that follows it: NEAR, SQUARE, START, NORTH, CURE, FIRE, POWER. */
-const WITH_R: Readonly<Record<string, string>> = {
-  'IH R': 'ɪə', 'IY R': 'ɪə', 'EH R': 'ɛə', 'AA R': 'ɑː', 'AO R': 'ɔː', 'UH R': 'ʊə', 'Y UH R': 'jʊə', 'AE R': 'ær',
-  'AY ER': 'aɪə', 'AY R': 'aɪə', 'AW ER': 'aʊə', 'AW R': 'aʊə', 'EY ER': 'eɪə', 'W AA R': 'wɑː', 'W AY R': 'waɪə',
-  'OY R': 'ɔɪə', 'Y ER': 'jə', 'IY EY': 'ieɪ',
-}
-
-interface Place {
-  readonly units: readonly RawUnit[]
-  readonly at: number
-  readonly words: readonly [word: string, stem: string]
-}
-
-/** Whether the word, or what is left of it without its endings, is in a set: `ask` for `asking`. */
-const isIn = (set: ReadonlySet<string>, place: Place): boolean =>
-  place.words.some((word) => set.has(word) || ENDINGS.some((ending) => word.endsWith(ending) && set.has(word.slice(0, -ending.length))))
-
-const ENDINGS = ["'s", 's', 'es', 'ed', 'd', 'ing', 'er', 'ers', 'ly', 'y', 'ful', 'less', 'ter', 'able'] as const
-
-const nextSound = ({ units, at }: Place): string => units.slice(at + 1).find((unit) => unit.phones.length > 0)?.phones[0] ?? ''
-
-const previousSound = ({ units, at }: Place): string => {
-  for (let k = at - 1; k >= 0; k--) {
-    const phone = units[k]?.phones.at(-1)
-    if (phone) return phone
-  }
-  return ''
+  AA: 'ɑː',
+  AE: 'æ',
+  AH: 'ʌ',
+  AO: 'ɔː',
+  AW: 'aʊ',
+  AY: 'aɪ',
+  EH: 'ɛ',
+  ER: 'ɜː',
+  EY: 'eɪ',
+  IH: 'ɪ',
+  IY: 'iː',
+  OW: 'əʊ',
+  OY: 'ɔɪ',
+  UH: 'ʊ',
+  UW: 'uː',
 }
 
 function toSound(place: Place): string {
@@ -63,48 +49,10 @@ function toSound(place: Place): string {
   return toPlain(unit)
 }
 
-/** The r of `they're` leaves a schwa behind it: NEAR, SQUARE and CURE are written over an apostrophe. */
-const isAfterShort = (letters: string, place: Place): boolean => letters === "'re" && /^(IH|EH|UH)$/.test(previousSound(place))
-
-/** NURSE strong, LETTER weak; /ʌr/ in `hurry`, `worry`, `courage`. */
-function toStrongR(unit: RawUnit, letters: string, place: Place): string {
-  const linked = isVowel(nextSound(place)) ? 'r' : ''
-  if (unit.kind === 'inflection' || !unit.stress) return `ə${linked}`
-  const doubled = /^(urr|orr|our)$/.test(letters) && unit.base === undefined
-  return linked && doubled && !/^(furr|purr)/.test(place.words[0]) ? 'ʌr' : `ɜː${linked}`
-}
-
 /** The stressed a of a BATH word is long; a weak one beside it is not, as the first of `advantage`. */
 function toBath(unit: RawUnit, place: Place): string {
   const isLong = (unit.stress ?? 0) > 0 && /^(a|a_e|au|al|augh)$/.test(unit.base ?? unit.letters) && isIn(BATH, place)
   return (isLong ? 'ɑː' : 'æ') + (unit.phones.length > 1 ? 'f' : '')
-}
-
-function toVowelWithR(sound: string, letters: string, place: Place): string {
-  if (!isVowel(nextSound(place)) || sound.endsWith('r')) return sound
-  if (isWeakEnding(place)) return 'ər'
-  if (sound === 'ɛə' && /arily$/.test(place.words[0])) return 'ɛr'
-  if (sound === 'ɛə' && /^(ar|arr)$/.test(letters) && isShortA(place)) return 'ær'
-  if (sound === 'ɛə' && /^(er|err|ur)$/.test(letters)) return 'ɛr'
-  if (sound === 'ɪə' && /^(ir|irr|yr)$/.test(letters)) return 'ɪr'
-  if (sound === 'ɔː' && isIn(SHORT_O, place)) return 'ɒr'
-  if (sound === 'ɑː' && letters === 'or') return 'ɒr'
-  return `${sound}r`
-}
-
-/** `ary`, `ery` and `ory` at the end are weak: `library`, `story` is not. */
-function isWeakEnding({ units, at, words }: Place): boolean {
-  const unit = units[at] as RawUnit
-  return unit.stress !== 1 && /[aeo]r(y|i(es|ed|ly))$/.test(words[0]) && units.slice(at + 1).filter(({ phones }) => phones.some(isVowel)).length <= 2
-}
-
-/** `carry` and `charity` have the a of `cat`; `vary` and `various` that of `care`. */
-function isShortA({ units, at, words }: Place): boolean {
-  const unit = units[at] as RawUnit
-  const rest = words[0].slice(unit.spans[0]?.[1] ?? 0)
-  if (unit.letters === 'arr' || rest.startsWith('r')) return true
-  const isLong = /^(y|i(a|o|e|u)|ies)/.test(rest) || words.some((word) => LONG_A.has(word))
-  return (unit.base === undefined && !isLong) || words.some((word) => SHORT_A.has(word))
 }
 
 /** LOT /ɒ/, CLOTH /ɒ/, THOUGHT /ɔː/ and PALM /ɑː/, told apart by the letters and by a w before them. */
@@ -129,7 +77,8 @@ function toOpenA(phones: string, place: Place): string {
 function toU(phones: string, letters: string, place: Place): string {
   const plain = phones === 'UH' ? 'ʊ' : 'uː'
   const before = place.units[place.at - 1]
-  const joins = /^(u|u_e|ue|ew|eu|ure|ur)$/.test(letters) && before !== undefined && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
+  const joins =
+    /^(u|u_e|ue|ew|eu|ure|ur)$/.test(letters) && before !== undefined && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
   return joins && before?.letters !== 'tt' ? `j${plain}` : plain
 }
 

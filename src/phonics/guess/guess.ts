@@ -29,8 +29,8 @@ export function guessPaths(set: RowSet, model: GuessModel, word: string, most: n
   for (const arc of arcs) {
     const walks = beams.get(arc.from)
     if (!walks) continue
-    let next = beams.get(arc.to)
-    if (!next) beams.set(arc.to, (next = []))
+    const next = beams.get(arc.to) ?? []
+    beams.set(arc.to, next)
     const symbol = toSymbol(arc.row)
     for (const walk of walks) {
       const cost = walk.cost + model.cost(walk.a, walk.b, walk.c, symbol)
@@ -58,12 +58,20 @@ export function guessPlainPath(set: RowSet, model: GuessModel, word: string): Gu
   for (const arc of arcs) {
     const before = best.get(arc.from)
     if (!before) continue
-    const price = arc.row === CLOSE ? (arc.inside ? SILENT : 0) : model.plain(toSymbol(arc.row)) + (set.rows[arc.row]?.phones.length === 0 ? SILENT : 0)
+    const price =
+      arc.row === CLOSE
+        ? arc.inside
+          ? SILENT
+          : 0
+        : model.plain(toSymbol(arc.row)) + (set.rows[arc.row]?.phones.length === 0 ? SILENT : 0)
     const cost = before.cost + price
-    if (cost < (best.get(arc.to)?.cost ?? Infinity)) best.set(arc.to, { cost, a: EDGE, b: EDGE, c: EDGE, row: arc.row, before })
+    if (cost < (best.get(arc.to)?.cost ?? Infinity))
+      best.set(arc.to, { cost, a: EDGE, b: EDGE, c: EDGE, row: arc.row, before })
   }
   const end = word.length * STATES
-  const [walk] = [best.get(end + OPEN), best.get(end + LONG)].filter((one) => one !== undefined).sort((x, y) => x.cost - y.cost)
+  const [walk] = [best.get(end + OPEN), best.get(end + LONG)]
+    .filter((one) => one !== undefined)
+    .sort((x, y) => x.cost - y.cost)
   return walk && { path: toPath(walk), cost: walk.cost }
 }
 
@@ -86,4 +94,3 @@ function toPath(walk: Walk): number[] {
   for (let at: Walk | undefined = walk; at?.before; at = at.before) path.push(at.row)
   return path.reverse()
 }
-

@@ -19,10 +19,14 @@ export interface GuessModel {
   plain(d: number): number
 }
 
-
 /** Learns from paths of row ids and writes the model as bytes. */
 export function learnModel(paths: Iterable<readonly number[]>, least: readonly [number, number, number]): Uint8Array {
-  const counts = [new Map<number, number>(), new Map<number, number>(), new Map<number, number>(), new Map<number, number>()] as const
+  const counts = [
+    new Map<number, number>(),
+    new Map<number, number>(),
+    new Map<number, number>(),
+    new Map<number, number>(),
+  ] as const
   for (const path of paths) {
     const symbols = [EDGE, EDGE, EDGE, ...path.map(toSymbol), EDGE]
     for (let k = 3; k < symbols.length; k++) {

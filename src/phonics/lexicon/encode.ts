@@ -4,7 +4,10 @@ import { CLOSE } from '../lattice.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
 
 export type LexiconEntry =
-  | { readonly word: string; readonly readings: readonly { readonly stress: string; readonly path: readonly number[] }[] }
+  | {
+      readonly word: string
+      readonly readings: readonly { readonly stress: string; readonly path: readonly number[] }[]
+    }
   | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
 
 export interface LexiconSource {
@@ -24,7 +27,13 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
   const { words, blocks } = encodeWords(source.entries, codes, patterns)
   const text = new TextEncoder()
   const byCode = [...codes].sort((x, y) => x[1] - y[1]).map(([id]) => source.rows[id] ?? '')
-  return join([text.encode(byCode.join('\n')), text.encode(patterns.join('\n')), blocks, words, source.toModel(toPlaces(codes))])
+  return join([
+    text.encode(byCode.join('\n')),
+    text.encode(patterns.join('\n')),
+    blocks,
+    words,
+    source.toModel(toPlaces(codes)),
+  ])
 }
 
 /** Codes from 1, the most used row first, so that most take one byte. */
@@ -32,7 +41,8 @@ function toCodes(source: LexiconSource): Map<number, number> {
   const counts = source.rows.map((_, id) => ({ id, count: 0 }))
   for (const entry of source.entries) {
     if (!('readings' in entry)) continue
-    for (const { path } of entry.readings) for (const id of path) if (id !== CLOSE) (counts[id] as { count: number }).count++
+    for (const { path } of entry.readings)
+      for (const id of path) if (id !== CLOSE) (counts[id] as { count: number }).count++
   }
   return new Map(counts.sort((x, y) => y.count - x.count || x.id - y.id).map(({ id }, at) => [id, at + 1]))
 }
@@ -49,7 +59,11 @@ function toPatterns(entries: readonly LexiconEntry[]): string[] {
   return [...counts].sort((x, y) => y[1] - x[1] || (x[0] < y[0] ? -1 : 1)).map(([pattern]) => pattern)
 }
 
-function encodeWords(entries: readonly LexiconEntry[], codes: ReadonlyMap<number, number>, patterns: readonly string[]) {
+function encodeWords(
+  entries: readonly LexiconEntry[],
+  codes: ReadonlyMap<number, number>,
+  patterns: readonly string[],
+) {
   const number = new Map(patterns.map((pattern, at) => [pattern, at]))
   const bytes: number[] = []
   const offsets: number[] = []
@@ -61,15 +75,27 @@ function encodeWords(entries: readonly LexiconEntry[], codes: ReadonlyMap<number
     }
     let shared = 0
     while (shared < before.length && before[shared] === entry.word[shared]) shared++
-    const payload = 'readings' in entry
-      ? entry.readings.flatMap(({ stress, path }) => [number.get(stress) ?? 0, ...path.flatMap((id) => toBytes(id, codes))])
-      : [INFLECTED, entry.ending * 4 + entry.change, entry.mask]
-    bytes.push(shared, entry.word.length - shared, ...[...entry.word.slice(shared)].map((c) => c.charCodeAt(0)), payload.length, ...payload)
+    const payload =
+      'readings' in entry
+        ? entry.readings.flatMap(({ stress, path }) => [
+            number.get(stress) ?? 0,
+            ...path.flatMap((id) => toBytes(id, codes)),
+          ])
+        : [INFLECTED, entry.ending * 4 + entry.change, entry.mask]
+    bytes.push(
+      shared,
+      entry.word.length - shared,
+      ...[...entry.word.slice(shared)].map((c) => c.charCodeAt(0)),
+      payload.length,
+      ...payload,
+    )
     before = entry.word
   })
   const blocks = new Uint8Array(offsets.length * 4)
   const view = new DataView(blocks.buffer)
-  offsets.forEach((offset, at) => { view.setUint32(at * 4, offset, true) })
+  offsets.forEach((offset, at) => {
+    view.setUint32(at * 4, offset, true)
+  })
   return { words: Uint8Array.from(bytes), blocks }
 }
 

@@ -1,7 +1,7 @@
 // Opens the lexicon file and finds words in it, in place: no list of words is ever built.
 
 import { CLOSE } from '../lattice.ts'
-import { readRows, type Row } from '../rows.ts'
+import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
@@ -30,13 +30,17 @@ const DIGITS = [0, 1, 2] as const
 /** Opens the bytes of a lexicon file. Throws a plain error where they are none or of another version. */
 export function openLexicon(bytes: Uint8Array): Lexicon {
   if (MAGIC.some((byte, at) => bytes[at] !== byte)) throw new Error('this is not a lexicon file')
-  if (bytes[4] !== VERSION) throw new Error(`the lexicon file is of version ${bytes[4]}, not ${VERSION}: build the package again`)
+  if (bytes[4] !== VERSION)
+    throw new Error(`the lexicon file is of version ${bytes[4]}, not ${VERSION}: build the package again`)
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   const end = (k: number) => (k < 0 ? HEADER : view.getUint32(8 + k * 4, true))
   const section = (k: number) => bytes.subarray(end(k - 1), end(k))
   const text = new TextDecoder()
   const rows = readRows(text.decode(section(0)))
-  const patterns = text.decode(section(1)).split('\n').map((line) => Array.from(line, (digit) => DIGITS[Number(digit)] ?? 0))
+  const patterns = text
+    .decode(section(1))
+    .split('\n')
+    .map((line) => Array.from(line, (digit) => DIGITS[Number(digit)] ?? 0))
   const blocks = end(1)
   const count = (end(2) - blocks) / 4
   const words = section(3)
@@ -123,7 +127,13 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   }
 }
 
-function decode(words: Uint8Array, payload: number, length: number, rows: readonly Row[], patterns: readonly (readonly (0 | 1 | 2)[])[]): Stored {
+function decode(
+  words: Uint8Array,
+  payload: number,
+  length: number,
+  rows: readonly Row[],
+  patterns: readonly (readonly (0 | 1 | 2)[])[],
+): Stored {
   const end = payload + (words[payload - 1] ?? 0)
   if (words[payload] === INFLECTED) {
     const packed = words[payload + 1] ?? 0

@@ -1,0 +1,123 @@
+// Tells which words of the dictionary are a stem with an ending, so that the file holds the stem once.
+
+import type { Pronunciation } from '../../src/phonics/arpabet.ts'
+import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from '../../src/phonics/inflect.ts'
+import type { LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
+import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
+import type { readRows } from '../../src/phonics/rows.ts'
+import type { WordNet } from './wordnet.ts'
+
+/** A pronunciation with the rows that say it. */
+export interface Aligned extends Pronunciation {
+  readonly path: readonly number[]
+  readonly cost: number
+}
+
+/** A word with the pronunciations that a careful reader says. */
+export interface Careful {
+  readonly word: string
+  readonly readings: readonly Aligned[]
+}
+
+interface StoredWord {
+  readonly raws: readonly RawReading[]
+  readonly found: Found | undefined
+}
+
+type Found = { readonly inflection: Inflection; readonly mask: number }
+
+/** The words as the file holds them: as a stem with an ending where the word is one, else with their own paths. */
+export function toEntries(
+  careful: readonly Careful[],
+  rows: ReturnType<typeof readRows>,
+  wordnet: WordNet,
+  fixed: ReadonlySet<string>,
+): LexiconEntry[] {
+  const byWord = new Map(careful.map((one) => [one.word, one]))
+  const stored = new Map<string, StoredWord>()
+  // A stem may itself be a stem with an ending (`teachers`): its readings are those that the file will give.
+  const store = (word: string): StoredWord => {
+    let known = stored.get(word)
+    if (!known) {
+      const readings = byWord.get(word)?.readings ?? []
+      const found = fixed.has(word)
+        ? undefined
+        : findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
+      const raws = found
+        ? store(found.inflection.stem)
+            .raws.filter((_, k) => (found.mask >> k) & 1)
+            .flatMap((raw) => inflect(raw, found.inflection.stem.length, found.inflection) ?? [])
+        : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
+      known = { raws, found }
+      stored.set(word, known)
+    }
+    return known
+  }
+  return (
+    careful
+      // The owner's 's follows from the word that it stands on.
+      .filter(({ word }) => !word.endsWith("'s") || !byWord.has(word.slice(0, -2)) || fixed.has(word))
+      .map(({ word, readings }): LexiconEntry => {
+        const { found } = store(word)
+        if (!found) return { word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
+        return {
+          word,
+          ending: ENDINGS.indexOf(found.inflection.ending),
+          change: CHANGES.indexOf(found.inflection.change),
+          mask: found.mask,
+        }
+      })
+  )
+}
+
+/** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
+const toPattern = (stress: readonly number[]): string =>
+  stress.map((mark) => (stress.length >= 7 && mark === 2 ? 0 : mark)).join('')
+
+/** An ending is true where the word is said as its stem with the ending's sound, and the stem is a word that takes it. */
+function findTrueEnding(
+  word: string,
+  readings: readonly Aligned[],
+  byWord: ReadonlyMap<string, Careful>,
+  toRaws: (word: string) => readonly RawReading[],
+  wordnet: WordNet,
+): Found | undefined {
+  for (const inflection of findInflections(word)) {
+    if (!byWord.has(inflection.stem) || !takesEnding(word, inflection, wordnet)) continue
+    let mask = 0
+    toRaws(inflection.stem).forEach((raw, k) => {
+      const sounds = inflect(raw, inflection.stem.length, inflection)?.units.flatMap((unit) => unit.phones)
+      if (sounds && readings.some((reading) => toLoose(reading.phones) === toLoose(sounds))) mask |= 1 << k
+    })
+    if (mask > 0) return { inflection, mask }
+  }
+  return undefined
+}
+
+/** Sounds without what the dictionary is of two minds about in endings: AH or IH, and AH L or L. */
+const toLoose = (phones: readonly string[]): string =>
+  phones
+    .join(' ')
+    .replace(/\bAH\b/g, 'IH')
+    .replace(/IH L/g, 'L')
+
+/** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
+function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
+  switch (ending) {
+    case 's':
+    case 'es':
+      return wordnet.isNoun(stem) || wordnet.isVerb(stem)
+    case 'ed':
+      // `seed` is no form of `see`, nor `flatter` of `flat`: they are verbs of their own.
+      return wordnet.isVerb(stem) && !wordnet.isVerb(word)
+    case 'ing':
+      return wordnet.isVerb(stem)
+    case 'er':
+    case 'est':
+      if (wordnet.isNoun(word))
+        return ending === 'er' && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.derives(word, stem)
+      return wordnet.isAdjective(stem) && !wordnet.isVerb(word)
+    default:
+      return true
+  }
+}
