@@ -4,6 +4,7 @@ import { Command, CommanderError } from 'commander'
 import { type CommandContext, complain, type ExitCode } from './command.ts'
 import { addCheck } from './commands/check.ts'
 import { addExplain } from './commands/explain.ts'
+import { addFix } from './commands/fix.ts'
 import { addInit } from './commands/init.ts'
 import { addLevel } from './commands/level.ts'
 import { addMatch } from './commands/match.ts'
@@ -14,7 +15,7 @@ import { addShelf } from './commands/shelf.ts'
 import type { Io } from './io.ts'
 import { VERSION } from './version.ts'
 
-const COMMANDS = [addCheck, addExplain, addSequence, addInit, addServe, addLevel, addMatch, addShelf, addWords] as const
+const COMMANDS = [addCheck, addExplain, addSequence, addInit, addServe, addLevel, addMatch, addShelf, addWords, addFix] as const
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {

@@ -72,7 +72,7 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
 function listKnown(pool: Pool): string[] {
   const known: string[] = []
   for (let at = 0; at < pool.size; at++) {
-    if (pool.factsAt(at).known > 0 && pool.isReadable(at)) known.push(pool.wordAt(at))
+    if (pool.isReadable(at) && pool.factsAt(at).known > 0) known.push(pool.wordAt(at))
   }
   return known
 }
