@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { Readable, Writable } from 'node:stream'
 import { fileURLToPath, pathToFileURL } from 'node:url'
-import { createConnection, ProposedFeatures, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node'
+import { createConnection, ProposedFeatures, type WatchDog } from 'vscode-languageserver'
+import { createProtocolConnection, type Logger, type ProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
 import type { Host, WordSource } from '../../server/host.ts'
 import { startServer } from '../../server/server.ts'
 import { openWordData } from '../../words/index.ts'
@@ -15,26 +16,43 @@ import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
 import { VERSION } from '../version.ts'
 
-/** Ends when the editor closes the input, or asks it to. */
+/** Ends when the editor says so, or closes the input; also when it dies, as its end of the input closes then. */
 export async function serve(io: Io): Promise<ExitCode> {
-  const input = Readable.from(toBuffers(io), { objectMode: false })
-  const output = new Writable({
+  const source = io.stdin()
+  const input = Readable.from(toBuffers(source), { objectMode: false })
+  let leave: (code: ExitCode) => void = () => undefined
+  const left = new Promise<ExitCode>((done) => {
+    leave = done
+  })
+  input.once('close', () => leave(0))
+  const watchDog: WatchDog = { shutdownReceived: false, initialize: () => undefined, exit: (code) => leave(code === 0 ? 0 : 1) }
+  const reader = new StreamMessageReader(input)
+  const connect = (logger: Logger): ProtocolConnection => createProtocolConnection(reader, new StreamMessageWriter(toOutput(io)), logger)
+  const connection = createConnection(connect, watchDog, ProposedFeatures.all)
+  const stop = startServer(connection, createHost(io), VERSION)
+  const code = await left
+  stop()
+  connection.dispose()
+  // Standard input that is still open would keep the process.
+  if (source instanceof Readable) source.destroy()
+  return code
+}
+
+function toOutput(io: Io): Writable {
+  return new Writable({
     write(chunk: Buffer, _encoding, done) {
       io.stdout.write(chunk.toString('utf8'))
       done()
     },
   })
-  const closed = new Promise<void>((done) => input.once('close', () => done()))
-  const connection = createConnection(ProposedFeatures.all, new StreamMessageReader(input), new StreamMessageWriter(output))
-  const stop = startServer(connection, createHost(io), VERSION)
-  await closed
-  stop()
-  connection.dispose()
-  return 0
 }
 
-async function* toBuffers(io: Io): AsyncGenerator<Buffer> {
-  for await (const chunk of io.stdin()) yield Buffer.from(chunk)
+async function* toBuffers(source: AsyncIterable<Uint8Array>): AsyncGenerator<Buffer> {
+  try {
+    for await (const chunk of source) yield Buffer.from(chunk)
+  } catch {
+    // An input that breaks off is an input that has ended.
+  }
 }
 
 export function createHost(io: Io): Host {
