@@ -2,14 +2,21 @@
 
 import { createPreset, createRulePlugin } from '../src/lint/plugin.ts'
 import { rules } from './index.ts'
+import maxNewWordsRule from './max-new-words/index.ts'
 import maxPageSentencesRule from './max-page-sentences/index.ts'
 import maxPageWordsRule from './max-page-words/index.ts'
 import maxSentenceWordsRule from './max-sentence-words/index.ts'
 import maxWordLettersRule from './max-word-letters/index.ts'
 import maxWordSyllablesRule from './max-word-syllables/index.ts'
+import minPractisedWordsRule from './min-practised-words/index.ts'
 import minReadableShareRule from './min-readable-share/index.ts'
+import minSightWordReturnsRule from './min-sight-word-returns/index.ts'
 import noIrregularWordRule from './no-irregular-word/index.ts'
+import noLookAlikeLettersRule from './no-look-alike-letters/index.ts'
 import noReducedVowelRule from './no-reduced-vowel/index.ts'
+import noSingleUseWordRule from './no-single-use-word/index.ts'
+import noUndecodableNameRule from './no-undecodable-name/index.ts'
+import noUnfamiliarWordRule from './no-unfamiliar-word/index.ts'
 import noUnknownSwitchRule from './no-unknown-switch/index.ts'
 import noUnknownWordRule from './no-unknown-word/index.ts'
 import noUnlistedNameRule from './no-unlisted-name/index.ts'
@@ -25,14 +32,21 @@ import noUntaughtSightWordRule from './no-untaught-sight-word/index.ts'
 import noUnusedNameRule from './no-unused-name/index.ts'
 import noUnusedSwitchRule from './no-unused-switch/index.ts'
 
+export const maxNewWords = createRulePlugin(maxNewWordsRule)
 export const maxPageSentences = createRulePlugin(maxPageSentencesRule)
 export const maxPageWords = createRulePlugin(maxPageWordsRule)
 export const maxSentenceWords = createRulePlugin(maxSentenceWordsRule)
 export const maxWordLetters = createRulePlugin(maxWordLettersRule)
 export const maxWordSyllables = createRulePlugin(maxWordSyllablesRule)
+export const minPractisedWords = createRulePlugin(minPractisedWordsRule)
 export const minReadableShare = createRulePlugin(minReadableShareRule)
+export const minSightWordReturns = createRulePlugin(minSightWordReturnsRule)
 export const noIrregularWord = createRulePlugin(noIrregularWordRule)
+export const noLookAlikeLetters = createRulePlugin(noLookAlikeLettersRule)
 export const noReducedVowel = createRulePlugin(noReducedVowelRule)
+export const noSingleUseWord = createRulePlugin(noSingleUseWordRule)
+export const noUndecodableName = createRulePlugin(noUndecodableNameRule)
+export const noUnfamiliarWord = createRulePlugin(noUnfamiliarWordRule)
 export const noUnknownSwitch = createRulePlugin(noUnknownSwitchRule)
 export const noUnknownWord = createRulePlugin(noUnknownWordRule)
 export const noUnlistedName = createRulePlugin(noUnlistedNameRule)

@@ -1,6 +1,5 @@
 // What a check needs from outside: engines, sequences and the tagger, handed in so that the core reads no files itself.
 
-import type { Familiarity } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -17,10 +16,8 @@ export interface Resources {
   sequence(nameOrPath: string, accent: Accent | undefined): Promise<Sequence | MissingSequence>
   /** Loaded at the first sentence that needs it. */
   tagger(): Promise<Tagger>
-  /** What is known of words, for suggestions; without it, messages have none. */
+  /** What is known of words, for suggestions and for how well children know them; without it, messages have none. */
   wordHelp?(): Promise<WordHelp>
-  /** How well small children know a word; without it, the rule that asks says nothing. */
-  readonly familiarity?: Familiarity
 }
 
 export const isMissing = (found: Sequence | MissingSequence): found is MissingSequence => 'problems' in found

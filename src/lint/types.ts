@@ -159,6 +159,8 @@ export interface Rule<Specs extends OptionSpecs = OptionSpecs, Texts extends Mes
   /** The faults of a word that this rule speaks for. */
   readonly claims?: readonly FaultCode[]
   readonly options: Specs
+  /** What must be loaded before the rule can speak. */
+  readonly needs?: 'familiarity'
   /** Message texts by id, with `{name}` places. */
   readonly messages: Texts
   create(context: {

@@ -1,5 +1,6 @@
 // The whole way from Markdown to messages, as the program goes it, for tests on real words.
 
+import { readFileSync } from 'node:fs'
 import { rules } from '../../rules/index.ts'
 import { checkStory } from '../../src/check/check-story.ts'
 import { isChecked } from '../../src/check/result.ts'
@@ -7,13 +8,24 @@ import type { Layer } from '../../src/config/index.ts'
 import type { Message } from '../../src/lint/types.ts'
 import { loadTagger } from '../../src/phonics/heteronyms/tagger.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
-import { testPhonics } from '../lexicon-for-tests.ts'
+import { openWordData, type WordFacts, type WordFactTable } from '../../src/words/index.ts'
+import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
 import { type BuiltIn, readBuiltIn } from '../sequence/engine.ts'
 
 const resources = {
   phonicsFor: testPhonics,
   sequence: (name: string) => Promise.resolve(readSequence(name as BuiltIn)),
   tagger: loadTagger,
+  wordHelp: () => Promise.resolve({ factsOf, suggesterFor: () => { throw new Error('no words are proposed here') } }),
+}
+
+let table: WordFactTable | undefined
+
+/** From the built data of the words: run `npm run compile` first. */
+function factsOf(word: string): WordFacts | undefined {
+  table ??= openWordData(readFileSync(new URL('../../dist/words.bin', import.meta.url)), testLexicon().size).facts
+  const place = testLexicon().indexOf(word)
+  return place < 0 ? undefined : table.factsAt(place)
 }
 
 export interface Checked {
