@@ -46,7 +46,7 @@ export function buildListTable(
     return names.map((name): Column => ({ name: toColumnName(name, accent), sequence: sequenceIn(name, accent), phonics }))
   })
   const entries = lexicon.words().flatMap((word, place): ListEntry[] => {
-    if (!/^[a-z']+$/.test(word) || isUnhelpful(word) || !isInUse(data.facts.factsAt(place))) return []
+    if (!/^(?:a|[a-z'][a-z']+)$/.test(word) || isUnhelpful(word) || !isInUse(data.facts.factsAt(place))) return []
     return [{ word, place, readings: toReadings(word, columns), firstSteps: new Map(columns.map((column) => [column.name, findFirst(word, column)])) }]
   })
   return packListTable(entries, columns.map(({ name }) => name))

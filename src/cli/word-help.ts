@@ -1,7 +1,7 @@
 // What is known of words, from the files of the package: opened when a message first needs it.
 
 import type { SuggestPlace, WordHelp } from '../check/suggest.ts'
-import { createPool, isReadableInAllForms, type Pool } from '../finder/index.ts'
+import { createPool, isReadableInAllForms, isUnhelpful, type Pool } from '../finder/index.ts'
 import type { Lexicon } from '../phonics/index.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -37,6 +37,7 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
     const pool = poolFor(place)
     const phonics = phonicsFor(place.sequence.accent)
     const isReadable = (word: string): boolean => {
+      if (isUnhelpful(word)) return false
       const at = pool.find(word)
       return at < 0 ? isReadableInAllForms(phonics.read(word), pool.knowledge) : pool.isReadable(at)
     }

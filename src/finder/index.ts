@@ -11,4 +11,5 @@ export { type LookAlikes, type Pair, type ProposedSet, proposeBox, proposeMixed,
 export { KINDS, type SheetPart, toSheet } from './sheet.ts'
 export { type QueryTools, readQuery, type WrittenQuery } from './query.ts'
 export { findSpelling, type Spelling } from './spelling.ts'
+export { isUnhelpful } from './unhelpful.ts'
 export { type ListReading, type ListTable, type ListUnit, openListTable } from './table.ts'

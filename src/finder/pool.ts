@@ -78,7 +78,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     syllablesAt: (at) => (at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : readingAt(at).syllables),
     sounds,
     isReadable: (at) => (at < table.size ? tell.isReadable(at, wordAt(at)) : true),
-    isSight: (at) => (at < table.size ? tell.isSight(at, wordAt(at)) : true),
+    isSight: (at) => (at < table.size ? tell : judged).isSight(at, wordAt(at)),
     isFit: (at) => (fitness ? fitness.isFit(wordAt(at)) : factsAt(at).fit),
     firstStep: (at) => (at < table.size ? tell.firstStep(at, wordAt(at)) : judged.firstStep(at, wordAt(at))),
     find(word) {
