@@ -16,6 +16,7 @@ import noReducedVowel from './no-reduced-vowel/index.ts'
 import noSingleUseWord from './no-single-use-word/index.ts'
 import noUndecodableName from './no-undecodable-name/index.ts'
 import noUnfamiliarWord from './no-unfamiliar-word/index.ts'
+import noUnfitWord from './no-unfit-word/index.ts'
 import noUnknownSwitch from './no-unknown-switch/index.ts'
 import noUnknownWord from './no-unknown-word/index.ts'
 import noUnlistedName from './no-unlisted-name/index.ts'
@@ -47,6 +48,7 @@ export const rules: readonly Rule[] = [
   noSingleUseWord,
   noUndecodableName,
   noUnfamiliarWord,
+  noUnfitWord,
   noUnknownSwitch,
   noUnknownWord,
   noUnlistedName,

@@ -17,6 +17,7 @@ import noReducedVowelRule from './no-reduced-vowel/index.ts'
 import noSingleUseWordRule from './no-single-use-word/index.ts'
 import noUndecodableNameRule from './no-undecodable-name/index.ts'
 import noUnfamiliarWordRule from './no-unfamiliar-word/index.ts'
+import noUnfitWordRule from './no-unfit-word/index.ts'
 import noUnknownSwitchRule from './no-unknown-switch/index.ts'
 import noUnknownWordRule from './no-unknown-word/index.ts'
 import noUnlistedNameRule from './no-unlisted-name/index.ts'
@@ -47,6 +48,7 @@ export const noReducedVowel = createRulePlugin(noReducedVowelRule)
 export const noSingleUseWord = createRulePlugin(noSingleUseWordRule)
 export const noUndecodableName = createRulePlugin(noUndecodableNameRule)
 export const noUnfamiliarWord = createRulePlugin(noUnfamiliarWordRule)
+export const noUnfitWord = createRulePlugin(noUnfitWordRule)
 export const noUnknownSwitch = createRulePlugin(noUnknownSwitchRule)
 export const noUnknownWord = createRulePlugin(noUnknownWordRule)
 export const noUnlistedName = createRulePlugin(noUnlistedNameRule)

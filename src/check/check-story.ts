@@ -5,7 +5,7 @@ import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import { isTaggerNeeded } from '../lint/spoken-form.ts'
-import type { Familiarity, Message, StoryContext } from '../lint/types.ts'
+import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
 import { findNearest } from '../nearest.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
@@ -63,12 +63,12 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   }
 }
 
-async function suggest(messages: readonly Message[], { context, sequence, step, reader }: PreparedStory, input: CheckInput): Promise<readonly Message[]> {
+async function suggest(messages: readonly Message[], { context, sequence, step, reader, settings }: PreparedStory, input: CheckInput): Promise<readonly Message[]> {
   const { wordHelp, tagger } = input.resources
   if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined)) return messages
   const { withSuggestions } = await import('./suggest.ts')
   const help = await wordHelp()
-  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] }), ...(input.suggest === 'careful' && { tagger }) })
+  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, ...toFitness(settings) }), ...(input.suggest === 'careful' && { tagger }) })
 }
 
 /** Reads the story with the settings that hold for it. */
@@ -87,10 +87,10 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
 
   const { earlierWords } = input
   const reader = withSightWords(input.reader, settings)
-  const familiarity = await findFamiliarity(input, settings)
+  const known = await findKnown(input, settings)
   const reading = {
     phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value),
-    ...(reader && { reader }), ...(earlierWords && { earlierWords }), ...(familiarity && { familiarity }),
+    ...(reader && { reader }), ...(earlierWords && { earlierWords }), ...known,
   }
   const plain = createStoryContext(story, reading, own.raw)
   const context = isTaggerNeeded(story, plain)
@@ -100,11 +100,14 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
 }
 
 /** Loaded only where a rule that asks is on. */
-async function findFamiliarity({ rules, resources }: CheckInput, settings: Settings): Promise<Familiarity | undefined> {
-  const isAsked = rules.some(({ id, needs, severity }) => needs === 'familiarity' && (settings.rules[id]?.severity.value ?? severity) !== 'off')
+async function findKnown({ rules, resources }: CheckInput, settings: Settings): Promise<{ familiarity?: Familiarity; findUnfit?: FindUnfit }> {
+  const isAsked = rules.some(({ id, needs, severity }) => needs !== undefined && (settings.rules[id]?.severity.value ?? severity) !== 'off')
   const help = isAsked ? await resources.wordHelp?.() : undefined
-  return help === undefined ? undefined : (word) => help.factsOf(word)?.known
+  return help === undefined ? {} : { familiarity: (word) => help.factsOf(word)?.known, findUnfit: help.fitnessFor(toFitness(settings)).findUnfit }
 }
+
+const toFitness = ({ unfitWords, fitWords }: Settings): { unfit: readonly string[]; fit: readonly string[] } =>
+  ({ unfit: unfitWords.map(({ value }) => value), fit: fitWords.map(({ value }) => value) })
 
 /** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */
 export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra | undefined {

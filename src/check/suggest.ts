@@ -5,7 +5,7 @@ import type { Message, StoryContext } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
 import type { Sentence, Word } from '../story/index.ts'
-import { findUse, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
+import { findUse, type Fitness, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
 
 /** For whom words are proposed, and what the project adds to the unfit words and clears. */
 export interface SuggestPlace {
@@ -20,6 +20,8 @@ export interface SuggestPlace {
 export interface WordHelp {
   /** Undefined for a word that the dictionary lacks. */
   factsOf(word: string): WordFacts | undefined
+  /** What may be proposed, with what a project adds and clears. */
+  fitnessFor(own: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness
   /** Made once for each place. */
   suggesterFor(place: SuggestPlace): Suggester
 }

@@ -19,7 +19,6 @@ export interface WordHelpTools {
 
 export interface OpenedWords extends WordHelp {
   poolFor(place: SuggestPlace): Pool
-  fitnessFor(place: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness
 }
 
 export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHelpTools): OpenedWords {

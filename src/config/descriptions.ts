@@ -9,6 +9,7 @@ export const DESCRIPTIONS: Readonly<Record<Key, string>> = {
   'count headings': 'Whether the child reads the headings. Default: true.',
   'count title': 'Whether the child reads the title. Default: true.',
   extends: 'Other config files that this one builds on.',
+  'fit words': 'Words that may be proposed although the built-in list holds them unfit for children. Their forms follow.',
   ignore: 'Stories that are not checked, as patterns like those of .gitignore.',
   introduces: 'Sight words that the story introduces.',
   names: 'Names that the child knows by sight. Those of the story add to those of its folders.',
@@ -24,4 +25,5 @@ export const DESCRIPTIONS: Readonly<Record<Key, string>> = {
   'sight words': 'Words known by heart beyond those of the step. Those of the story add to those of its folders.',
   step: 'The step that the readers have reached, such as pink-4.',
   title: 'The title of the story.',
+  'unfit words': 'Words that are never to be proposed, beside those of the built-in list. Their forms follow.',
 }

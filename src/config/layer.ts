@@ -15,7 +15,7 @@ type Schema = v.GenericSchema<unknown, unknown>
 
 // Keys whose text must stay as written: `step: 1.10` is no number, `title: 1984` is no year.
 const TEXTS = new Set(['sequence', 'step', 'title'])
-const LISTS = new Set(['names', 'sight words'])
+const LISTS = new Set(['names', 'sight words', 'unfit words', 'fit words'])
 
 /** The checked value of one key, or undefined where it is missing or wrong (and reported). */
 export function readValue<S extends Schema>(

@@ -20,7 +20,7 @@ export interface ResolveInput {
 
 /**
  * A nearer layer wins key by key, and for rules option by option.
- * `names` and `sight words` add up: a story adds its own to those of its folder.
+ * `names` and the lists of words add up: a story adds its own to those of its folder.
  */
 export function resolveSettings(input: ResolveInput): Settings {
   const layers = [...toFolderLayers(input.chain, input.storyPath), input.frontMatter ?? {}, input.flags ?? {}]
@@ -37,6 +37,8 @@ export function resolveSettings(input: ResolveInput): Settings {
     readableShare: findLast('readableShare') ?? toDefault(DEFAULT_READABLE_SHARE),
     names: toUnion(layers.flatMap((layer) => layer.names ?? [])),
     sightWords: toUnion(layers.flatMap((layer) => layer.sightWords ?? [])),
+    unfitWords: toUnion(layers.flatMap((layer) => layer.unfitWords ?? [])),
+    fitWords: toUnion(layers.flatMap((layer) => layer.fitWords ?? [])),
     rules: withReadableShare(
       Object.fromEntries(input.rules.map((rule) => [rule.id, resolveRule(rule, layers)])),
       findLast('readableShare'),

@@ -52,6 +52,8 @@ export const settingEntries = {
   accent: choice(['general-american', 'southern-british']),
   names: words('must be a list of names, such as [Tam, Old Ned]'),
   'sight words': words('must be a list of words, such as [the, said]'),
+  'unfit words': words('must be a list of words, such as [ghost, witch]'),
+  'fit words': words('must be a list of words, such as [knight, sword]'),
   pages: v.picklist(['auto', 'rule', 1, 2, 3, 4, 5, 6], PAGES),
   'count title': yesOrNo,
   'count headings': yesOrNo,

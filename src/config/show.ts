@@ -11,10 +11,12 @@ export interface SettingRow {
 
 /** Every value has a row; each name and sight word has its own. Rules in alphabetical order. */
 export function toSettingRows(settings: Settings): readonly SettingRow[] {
-  const { names, sightWords, rules, ...single } = settings
+  const { names, sightWords, unfitWords, fitWords, rules, ...single } = settings
   const rows: SettingRow[] = Object.entries(single).map(([property, sourced]) => toRow(toKeyName(property), sourced))
   for (const name of names) rows.push(toRow('names', name))
   for (const word of sightWords) rows.push(toRow('sight words', word))
+  for (const word of unfitWords) rows.push(toRow('unfit words', word))
+  for (const word of fitWords) rows.push(toRow('fit words', word))
   for (const id of Object.keys(rules).toSorted()) {
     const rule = rules[id]
     if (!rule) continue

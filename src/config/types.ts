@@ -34,6 +34,8 @@ export interface Layer {
   readonly readableShare?: Sourced<number>
   readonly names?: readonly Sourced<string>[]
   readonly sightWords?: readonly Sourced<string>[]
+  readonly unfitWords?: readonly Sourced<string>[]
+  readonly fitWords?: readonly Sourced<string>[]
   readonly rules?: Readonly<Record<string, RuleLayer>>
 }
 
@@ -109,5 +111,8 @@ export interface Settings {
   readonly readableShare: Sourced<number>
   readonly names: readonly Sourced<string>[]
   readonly sightWords: readonly Sourced<string>[]
+  /** Never proposed, beside those of the built-in list; and those of it that may be. */
+  readonly unfitWords: readonly Sourced<string>[]
+  readonly fitWords: readonly Sourced<string>[]
   readonly rules: Readonly<Record<string, ResolvedRule>>
 }

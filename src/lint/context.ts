@@ -12,7 +12,7 @@ import { isLongName } from '../shelf/names.ts'
 import type { Story } from '../story/types.ts'
 import { createSenseFinder } from './sense.ts'
 import { createNameTest, findSharedJudge } from './shared-judge.ts'
-import type { Familiarity, StoryContext, StoryFigures } from './types.ts'
+import type { Familiarity, FindUnfit, StoryContext, StoryFigures } from './types.ts'
 
 /** Who reads, and how words are said. */
 export interface ReadingSettings {
@@ -29,6 +29,7 @@ export interface ReadingSettings {
   /** What earlier books of the shelf have used. */
   readonly earlierWords?: ReadonlySet<string>
   readonly familiarity?: Familiarity
+  readonly findUnfit?: FindUnfit
 }
 
 /**
@@ -40,7 +41,7 @@ export function createStoryContext(
   settings: ReadingSettings,
   frontMatter: Readonly<Record<string, unknown>> = {},
 ): StoryContext {
-  const { phonics, sequence, step, reader, names = [], earlierWords, familiarity } = settings
+  const { phonics, sequence, step, reader, names = [], earlierWords, familiarity, findUnfit } = settings
   const knowledge = knowledgeAt(sequence, step)
   const findSense = createSenseFinder(story, names, settings.tagger)
   const judge = createJudge(settings, findSense)
@@ -61,6 +62,7 @@ export function createStoryContext(
     figures: () => (figures ??= toStoryFigures(count(), judge)),
     earlierWords,
     familiarity,
+    findUnfit,
   }
 }
 

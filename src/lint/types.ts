@@ -2,6 +2,7 @@
 
 import type { Accent } from '../phonics/types.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
+import type { UnfitKind } from '../words/fitness.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import type { StoryCount } from '../shelf/count.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
@@ -33,6 +34,8 @@ export interface StoryContext {
   readonly earlierWords: ReadonlySet<string> | undefined
   /** How well small children know a word; undefined where the program has no data on words. */
   readonly familiarity: Familiarity | undefined
+  /** Undefined where the program has no data on words. */
+  readonly findUnfit: FindUnfit | undefined
 }
 
 /**
@@ -40,6 +43,9 @@ export interface StoryContext {
  * none; undefined for a word that the data does not hold.
  */
 export type Familiarity = (word: string) => 0 | 1 | 2 | 3 | undefined
+
+/** Why a word is unfit for children, and the base word that makes it so; undefined for a fit word. */
+export type FindUnfit = (word: string) => { readonly base: string; readonly kind: UnfitKind } | undefined
 
 /** Counts per page in order, over all running words, and over the different words. */
 export interface StoryFigures {
@@ -160,7 +166,7 @@ export interface Rule<Specs extends OptionSpecs = OptionSpecs, Texts extends Mes
   readonly claims?: readonly FaultCode[]
   readonly options: Specs
   /** What must be loaded before the rule can speak. */
-  readonly needs?: 'familiarity'
+  readonly needs?: 'familiarity' | 'fitness'
   /** Message texts by id, with `{name}` places. */
   readonly messages: Texts
   create(context: {

@@ -29,6 +29,9 @@ export const FITNESS_KINDS = [
   'fit',
 ] as const satisfies readonly FitnessKind[]
 
+/** Why a word is unfit; `added` where the project's own list has it. */
+export type UnfitKind = Exclude<FitnessKind, 'fit'> | 'added'
+
 export interface FitnessOptions {
   /** Words that are not to be proposed here. Inflected forms follow. */
   readonly add?: readonly string[]
@@ -40,7 +43,7 @@ export interface Fitness {
   /** Whether the program may propose the word, in any case. True for a word that no list knows. */
   isFit(word: string): boolean
   /** Why not, or undefined for a fit word. `added` where the project's own list has it. */
-  findUnfit(word: string): { readonly base: string; readonly kind: Exclude<FitnessKind, 'fit'> | 'added' } | undefined
+  findUnfit(word: string): { readonly base: string; readonly kind: UnfitKind } | undefined
 }
 
 type Listed = FitnessKind | 'added'

@@ -8,7 +8,7 @@ import type { Layer } from '../../src/config/index.ts'
 import type { Message } from '../../src/lint/types.ts'
 import { loadTagger } from '../../src/phonics/heteronyms/tagger.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
-import { openWordData, type WordFacts, type WordFactTable } from '../../src/words/index.ts'
+import { type Fitness, openWordData, type WordData, type WordFacts } from '../../src/words/index.ts'
 import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
 import { type BuiltIn, readBuiltIn } from '../sequence/engine.ts'
 
@@ -16,16 +16,22 @@ const resources = {
   phonicsFor: testPhonics,
   sequence: (name: string) => Promise.resolve(readSequence(name as BuiltIn)),
   tagger: loadTagger,
-  wordHelp: () => Promise.resolve({ factsOf, suggesterFor: () => { throw new Error('no words are proposed here') } }),
+  wordHelp: () => Promise.resolve({ factsOf, fitnessFor, suggesterFor: () => { throw new Error('no words are proposed here') } }),
 }
 
-let table: WordFactTable | undefined
+let data: WordData | undefined
 
 /** From the built data of the words: run `npm run compile` first. */
+function openWords(): WordData {
+  data ??= openWordData(readFileSync(new URL('../../dist/words.bin', import.meta.url)), testLexicon().size)
+  return data
+}
+
+const fitnessFor = ({ unfit, fit }: { unfit: readonly string[]; fit: readonly string[] }): Fitness => openWords().fitness({ add: unfit, clear: fit })
+
 function factsOf(word: string): WordFacts | undefined {
-  table ??= openWordData(readFileSync(new URL('../../dist/words.bin', import.meta.url)), testLexicon().size).facts
   const place = testLexicon().indexOf(word)
-  return place < 0 ? undefined : table.factsAt(place)
+  return place < 0 ? undefined : openWords().facts.factsAt(place)
 }
 
 export interface Checked {

@@ -55,9 +55,11 @@ async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promi
   }
 }
 
-function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics }: WordsTools): Pool {
+function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: WordsTools): Pool {
   const { data, table } = openWordFiles(folder, lexicon.size)
-  return createPool({ table, facts: data.facts, lexicon, phonics }, { sequence, step, builtIn, extra })
+  const [add, clear] = [settings.unfitWords, settings.fitWords].map((words) => words.map(({ value }) => value))
+  const fitness = (add?.length ?? 0) + (clear?.length ?? 0) > 0 ? data.fitness({ ...(add && { add }), ...(clear && { clear }) }) : undefined
+  return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
 }
 
 function propose(options: WordsOptions, query: WordQuery, pool: Pool, tools: WordsTools): Found | { readonly problem: string } {
