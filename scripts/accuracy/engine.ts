@@ -10,6 +10,8 @@ import {
   type Phonics,
   type Spelling,
 } from '../../src/phonics/index.ts'
+import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
+import { openWordData, type WordData } from '../../src/words/index.ts'
 
 export interface Engine {
   readonly lexicon: Lexicon
@@ -29,4 +31,11 @@ export function openEngine(): Engine {
       'southern-british': createPhonics(lexicon, 'southern-british', spelling),
     },
   }
+}
+
+/** What is known of words, and the default sequence. */
+export function openWords(lexicon: Lexicon): { readonly data: WordData; readonly sequence: Sequence } {
+  const read = (file: string): Buffer => readFileSync(new URL(`../../dist/${file}`, import.meta.url))
+  const json = JSON.parse(read('sequences/series.json').toString('utf8')) as CompiledSequence
+  return { data: openWordData(read('words.bin'), lexicon.size), sequence: sequenceFromJson(json, json.accent) }
 }

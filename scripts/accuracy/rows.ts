@@ -4,10 +4,11 @@ import { buildLexicon } from '../build/lexicon.ts'
 import { measureAccent } from './accent.ts'
 import { type Generalisation, measureGeneralisations } from './clymer.ts'
 import { measureCurriculum } from './curriculum.ts'
-import type { Engine } from './engine.ts'
+import { type Engine, openWords } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measurePictures } from './pictures.ts'
+import { measureSuggestions } from './suggestions.ts'
 import { measureShortWords } from './short-words.ts'
 import { measureSyllables } from './syllables.ts'
 
@@ -35,6 +36,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   guesser,
   heteronyms,
   pictures,
+  suggestions,
 ]
 
 function alignment(): readonly Row[] {
@@ -152,4 +154,15 @@ function pictures(): readonly Row[] {
     source,
     ...(wrong.length > 0 ? { note: `wrong: ${wrong.slice(0, 5).join(' ')}` } : {}),
   }))
+}
+
+function suggestions({ lexicon, phonics }: Engine): readonly Row[] {
+  const found = measureSuggestions({ lexicon, phonics: phonics['general-american'], ...openWords(lexicon) })
+  const source = "the project's own judgement"
+  const unjudged = found.unjudged.length > 0 ? { note: `not judged yet: ${found.unjudged.slice(0, 5).join('; ')}` } : {}
+  return [
+    { what: 'hard words for which a suggested word fits the sentence', published: `${found.sentences}`, ours: `${found.helped}`, source },
+    { what: 'hard words whose first suggestion fits', published: `${found.sentences}`, ours: `${found.firstFits}`, source },
+    { what: 'suggested words that fit the sentence', published: `${found.suggested}`, ours: toPercent(found.fitting / found.suggested), source, ...unjudged },
+  ]
 }

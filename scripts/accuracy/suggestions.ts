@@ -1,6 +1,7 @@
 // Measures how many suggested words fit the sentence, against a table judged by hand.
 
 import { readFileSync } from 'node:fs'
+import { isUnhelpful } from '../../src/finder/index.ts'
 import type { Lexicon, Phonics } from '../../src/phonics/index.ts'
 import { createWordJudge } from '../../src/reading/index.ts'
 import type { Sequence } from '../../src/sequence/index.ts'
@@ -74,7 +75,7 @@ export function measureSuggestions(tools: SuggestionTools): SuggestionFigures {
 
 function openSuggester({ data, lexicon, phonics, sequence }: SuggestionTools, step: string): Suggester {
   const judge = createWordJudge(sequence, step)
-  const isReadable = (word: string): boolean => judge(phonics.read(word)).verdict.readable
+  const isReadable = (word: string): boolean => !isUnhelpful(word) && judge(phonics.read(word)).verdict.readable
   return createSuggester({
     data,
     lexicon,
