@@ -23,12 +23,23 @@ export async function packageExtension(file: string): Promise<string> {
     rmSync(path, { recursive: true, force: true })
     mkdirSync(path)
   }
-  for (const name of SERVER.filter((one) => existsSync(join(root, 'dist', one)))) cpSync(join(root, 'dist', name), join(server, name), { recursive: true })
-  for (const name of SCHEMAS) copyFileSync(join(root, 'schemas', `${name}.schema.json`), join(schemas, `${name}.schema.json`))
+  for (const name of SERVER.filter((one) => existsSync(join(root, 'dist', one))))
+    cpSync(join(root, 'dist', name), join(server, name), { recursive: true })
+  for (const name of SCHEMAS)
+    copyFileSync(join(root, 'schemas', `${name}.schema.json`), join(schemas, `${name}.schema.json`))
   if (existsSync(join(root, 'LICENSE'))) copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'))
   await build({
-    absWorkingDir: folder, entryPoints: ['src/extension.ts'], outfile: 'dist/extension.cjs', bundle: true, platform: 'node', format: 'cjs', target: 'node20',
-    external: ['vscode'], minify: true, logLevel: 'warning', legalComments: 'none',
+    absWorkingDir: folder,
+    entryPoints: ['src/extension.ts'],
+    outfile: 'dist/extension.cjs',
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    external: ['vscode'],
+    minify: true,
+    logLevel: 'warning',
+    legalComments: 'none',
   })
   // Its own file: the command that npm links does nothing else.
   const vsce = join(dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce')

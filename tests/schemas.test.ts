@@ -14,7 +14,8 @@ import { readStory } from '../src/story/index.ts'
 const files = toSchemaFiles()
 const folder = new URL('../schemas/', import.meta.url)
 const ajv = new Ajv({ strict: true, allowUnionTypes: true })
-const check = (name: string, yaml: string): boolean => ajv.validate(JSON.parse(files[`${name}.schema.json`] ?? ''), parse(yaml) ?? {})
+const check = (name: string, yaml: string): boolean =>
+  ajv.validate(JSON.parse(files[`${name}.schema.json`] ?? ''), parse(yaml) ?? {})
 
 it.each(Object.keys(files))('%s is what `npm run schemas` writes', (name) => {
   expect(readFileSync(new URL(name, folder), 'utf8')).toBe(files[name])
@@ -45,7 +46,10 @@ describe('the schema and the program say the same', () => {
 
   it.each(configs)('of a config %j: %j', async (text, isRight) => {
     const { problems } = await readConfigFile({ path: 'battledore.yaml', text }, rules)
-    expect([problems.length === 0, check('config', text)], problems.map(({ message }) => message).join()).toEqual([isRight, isRight])
+    expect([problems.length === 0, check('config', text)], problems.map(({ message }) => message).join()).toEqual([
+      isRight,
+      isRight,
+    ])
   })
 
   const frontMatters: readonly (readonly [yaml: string, isRight: boolean])[] = [
@@ -67,7 +71,8 @@ it('every built-in sequence fits the schema', () => {
   const builtIn = new URL('../src/sequence/built-in/', import.meta.url)
   const names = readdirSync(builtIn).filter((name) => name.endsWith('.yaml'))
   expect(names.length).toBeGreaterThan(2)
-  for (const name of names) expect(check('sequence', readFileSync(new URL(name, builtIn), 'utf8')), `${name}: ${ajv.errorsText()}`).toBe(true)
+  for (const name of names)
+    expect(check('sequence', readFileSync(new URL(name, builtIn), 'utf8')), `${name}: ${ajv.errorsText()}`).toBe(true)
 })
 
 it.each([
@@ -80,7 +85,9 @@ it.each([
 
 it('every key says what it is for', () => {
   for (const name of ['config', 'front-matter', 'reader', 'sequence']) {
-    const { properties } = JSON.parse(files[`${name}.schema.json`] ?? '') as { properties: Record<string, { description?: string }> }
+    const { properties } = JSON.parse(files[`${name}.schema.json`] ?? '') as {
+      properties: Record<string, { description?: string }>
+    }
     for (const [key, { description }] of Object.entries(properties)) {
       if (!(name === 'sequence' && key === 'steps')) expect(description, `${name}: ${key}`).toMatch(/\w{3,}.*\.$/)
     }

@@ -18,7 +18,10 @@ export async function benchWatch(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'battledore-watch-'))
   const stories = makeStories(STORIES, 1)
   for (const { name, text } of stories) writeFileSync(join(folder, name), text)
-  const child = spawn(process.execPath, [CLI, 'check', folder, '--watch', '--format', 'line'], { cwd: folder, stdio: ['ignore', 'pipe', 'inherit'] })
+  const child = spawn(process.execPath, [CLI, 'check', folder, '--watch', '--format', 'line'], {
+    cwd: folder,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
   try {
     await untilPrinted(child, STORIES)
     const times: number[] = []
@@ -34,9 +37,14 @@ export async function benchWatch(): Promise<Row[]> {
     }
     const median = toMedian(times)
     const range = `${Math.min(...times).toFixed(0)}–${Math.max(...times).toFixed(0)}`
-    return [{
-      what: `from save to result, one story of ${STORIES} that are watched`, figure: `${median.toFixed(0)} ms (${range})`, wanted: `≤ ${LIMIT} ms`, holds: median <= LIMIT,
-    }]
+    return [
+      {
+        what: `from save to result, one story of ${STORIES} that are watched`,
+        figure: `${median.toFixed(0)} ms (${range})`,
+        wanted: `≤ ${LIMIT} ms`,
+        holds: median <= LIMIT,
+      },
+    ]
   } finally {
     child.kill()
     rmSync(folder, { recursive: true, force: true })

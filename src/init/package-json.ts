@@ -22,15 +22,22 @@ export function addToPackage(before: string | undefined, stories: string, versio
   if (!read || !scripts) return undefined
   const wanted = toScripts(stories)
   const missing = Object.keys(wanted).filter((name) => !(name in scripts))
-  const isInstalled = ['dependencies', 'devDependencies', 'optionalDependencies'].some((key) => 'battledore' in (toObject(read[key]) ?? {}))
+  const isInstalled = ['dependencies', 'devDependencies', 'optionalDependencies'].some(
+    (key) => 'battledore' in (toObject(read[key]) ?? {}),
+  )
   const after = {
     ...read,
-    ...(missing.length > 0 ? { scripts: { ...scripts, ...Object.fromEntries(missing.map((name) => [name, wanted[name]])) } } : {}),
+    ...(missing.length > 0
+      ? { scripts: { ...scripts, ...Object.fromEntries(missing.map((name) => [name, wanted[name]])) } }
+      : {}),
     ...(isInstalled ? {} : { devDependencies: { ...toObject(read['devDependencies']), battledore: `^${version}` } }),
   }
   return {
     text: missing.length === 0 && isInstalled ? (before ?? '') : toText(after, before),
-    added: [...missing.map((name) => `script \`${name}\``), ...(isInstalled ? [] : ['development package `battledore`'])],
+    added: [
+      ...missing.map((name) => `script \`${name}\``),
+      ...(isInstalled ? [] : ['development package `battledore`']),
+    ],
     kept: Object.keys(wanted).filter((name) => name in scripts && scripts[name] !== wanted[name]),
   }
 }

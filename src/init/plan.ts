@@ -4,7 +4,7 @@ import { CONFIG_NAMES } from '../config/index.ts'
 import { addToPackage } from './package-json.ts'
 import { YAML_SCHEMAS } from './schema-links.ts'
 import { CONFIG_FILE, EXAMPLE_NAME, EXAMPLE_STORY, HOOK_FILE, HOOK_FOLDER } from './story-folder.ts'
-import { toJson, TASKS, toTasksFile } from './tasks.ts'
+import { TASKS, toJson, toTasksFile } from './tasks.ts'
 
 export interface Step {
   readonly path: string
@@ -32,16 +32,46 @@ export interface InitWishes {
 }
 
 export function planInit(around: Surroundings, { force, hook }: InitWishes): readonly Step[] {
-  const folder = around.stories.length === 0 || around.stories.some((path) => path.startsWith('stories/')) ? 'stories' : '.'
+  const folder =
+    around.stories.length === 0 || around.stories.some((path) => path.startsWith('stories/')) ? 'stories' : '.'
   const config = CONFIG_NAMES.find((name) => around.read(name) !== undefined) ?? CONFIG_NAMES[0]
   const example = folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`
   return [
     planOwn({ path: config, why: 'settings of all stories, each explained', text: CONFIG_FILE }, around, force),
     ...planExample({ path: example, why: 'an example story', text: EXAMPLE_STORY }, around, force),
     planPackage(folder, around),
-    planShared({ path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile() }, 'battledore: check', toJson({ tasks: TASKS }), around),
-    planShared({ path: '.vscode/settings.json', why: 'the forms of our YAML files', text: toJson({ 'yaml.schemas': YAML_SCHEMAS }) }, 'battledore/schemas/', toJson({ 'yaml.schemas': YAML_SCHEMAS }), around),
-    ...(hook ? [{ ...planOwn({ path: `${HOOK_FOLDER}/pre-commit`, why: 'checks the staged stories before each commit', text: HOOK_FILE }, around, force), isProgram: true as const }] : []),
+    planShared(
+      { path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile() },
+      'battledore: check',
+      toJson({ tasks: TASKS }),
+      around,
+    ),
+    planShared(
+      {
+        path: '.vscode/settings.json',
+        why: 'the forms of our YAML files',
+        text: toJson({ 'yaml.schemas': YAML_SCHEMAS }),
+      },
+      'battledore/schemas/',
+      toJson({ 'yaml.schemas': YAML_SCHEMAS }),
+      around,
+    ),
+    ...(hook
+      ? [
+          {
+            ...planOwn(
+              {
+                path: `${HOOK_FOLDER}/pre-commit`,
+                why: 'checks the staged stories before each commit',
+                text: HOOK_FILE,
+              },
+              around,
+              force,
+            ),
+            isProgram: true as const,
+          },
+        ]
+      : []),
   ]
 }
 
@@ -55,7 +85,9 @@ function planOwn({ path, why, text }: Own, around: Surroundings, force: boolean)
   const before = around.read(path)
   if (before === undefined) return { path, does: 'make', why, text }
   if (before === text) return { path, does: 'keep', why: 'is there already' }
-  return force ? { path, does: 'overwrite', why, text } : { path, does: 'keep', why: 'is there already, and yours; --force writes it anew' }
+  return force
+    ? { path, does: 'overwrite', why, text }
+    : { path, does: 'keep', why: 'is there already, and yours; --force writes it anew' }
 }
 
 /** A folder with stories of its own needs no example. */
@@ -69,10 +101,17 @@ function planPackage(stories: string, around: Surroundings): Step {
   const before = around.read(path)
   const change = addToPackage(before, stories, around.version)
   if (!change) return { path, does: 'keep', why: 'cannot be read as JSON; mend it and run this again' }
-  if (before === undefined) return { path, does: 'make', why: 'npm scripts `check` and `check:watch`', text: change.text }
-  const kept = change.kept.length > 0 ? `its own ${change.kept.map((name) => `\`${name}\``).join(' and ')} stays as it is` : ''
+  if (before === undefined)
+    return { path, does: 'make', why: 'npm scripts `check` and `check:watch`', text: change.text }
+  const kept =
+    change.kept.length > 0 ? `its own ${change.kept.map((name) => `\`${name}\``).join(' and ')} stays as it is` : ''
   if (change.added.length === 0) return { path, does: 'keep', why: kept || 'has all it needs' }
-  return { path, does: 'change', why: [`add ${change.added.join(', ')}`, kept].filter(Boolean).join('; '), text: change.text }
+  return {
+    path,
+    does: 'change',
+    why: [`add ${change.added.join(', ')}`, kept].filter(Boolean).join('; '),
+    text: change.text,
+  }
 }
 
 /** A file of the editor may hold comments and other people's settings: it is made, but never changed, not even by force. */

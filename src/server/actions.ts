@@ -6,18 +6,27 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
 import { toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
-import type { ReasonCode } from '../reading/types.ts'
+import { isAllowedName, type ReasonCode } from '../reading/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
 import { addToList, type Edit, switchOff } from './edits.ts'
-import { findWord } from './find-word.ts'
 import { toRange } from './ranges.ts'
-import type { WordHelp } from './word-help.ts'
 
 /** Faults that a word no longer has once it is known by heart. */
 const CURED_BY_HEART: ReadonlySet<string> = new Set([
-  'sight-word-later', 'correspondence-later', 'irregular', 'too-many-letters', 'too-many-syllables', 'shape', 'ending',
-  'contraction', 'reduced-vowel', 'unknown-word',
+  'sight-word-later',
+  'correspondence-later',
+  'irregular',
+  'too-many-letters',
+  'too-many-syllables',
+  'shape',
+  'ending',
+  'contraction',
+  'reduced-vowel',
+  'unknown-word',
 ] satisfies ReasonCode[])
+
+/** Faults that a word no longer has once it is an allowed name. */
+const CURED_BY_NAME: ReadonlySet<string> = new Set([...CURED_BY_HEART, 'guessed', 'unlisted-name'])
 
 const SWITCH_RULES: ReadonlySet<string> = new Set(['no-unused-switch', 'no-unknown-switch'])
 
@@ -29,9 +38,7 @@ interface Fix {
 
 export interface ActionSources {
   readonly document: TextDocument
-  readonly prepared: PreparedStory
-  /** Loaded only where a word is to be replaced. */
-  wordHelp(): WordHelp | undefined
+  readonly prepared: Pick<PreparedStory, 'context' | 'story'>
 }
 
 export async function toActions(messages: readonly Message[], sources: ActionSources): Promise<CodeAction[]> {
@@ -42,47 +49,51 @@ export async function toActions(messages: readonly Message[], sources: ActionSou
       if (!edit) continue
       const change: TextEdit = { range: toRange(sources.document, edit), newText: edit.text }
       all.push({
-        title, kind: CodeActionKind.QuickFix, diagnostics, ...(isPreferred ? { isPreferred } : {}), edit: { changes: { [sources.document.uri]: [change] } },
+        title,
+        kind: CodeActionKind.QuickFix,
+        diagnostics,
+        ...(isPreferred ? { isPreferred } : {}),
+        edit: { changes: { [sources.document.uri]: [change] } },
       })
     }
   }
   return all
 }
 
-async function toFixes(message: Message, { prepared: { story }, ...sources }: ActionSources): Promise<Fix[]> {
+async function toFixes(message: Message, { prepared: { context, story } }: ActionSources): Promise<Fix[]> {
   const { word, reason = '' } = message
-  const fixes: Fix[] = toReplacements(message, { ...sources, story })
-  if (word !== undefined && isNameLike(word)) {
-    const name = toBareName(word)
-    fixes.push({ title: `Allow the name “${name}” in this story`, edit: await addToList(story, 'names', name), isPreferred: reason === 'unlisted-name' })
+  const fixes: Fix[] = toReplacements(message)
+  const name = word === undefined ? '' : toBareName(word)
+  if (isNameLike(name) && CURED_BY_NAME.has(reason) && !isAllowedName(name, context.names)) {
+    fixes.push({
+      title: `Allow the name “${name}” in this story`,
+      edit: await addToList(story, 'names', name),
+      isPreferred: reason === 'unlisted-name',
+    })
   }
   if (word !== undefined && (CURED_BY_HEART.has(reason) || reason === 'unlisted-name')) {
     const sight = word.toLowerCase()
-    fixes.push({ title: `Make “${sight}” a sight word of this story`, edit: await addToList(story, 'sight words', sight) })
+    fixes.push({
+      title: `Make “${sight}” a sight word of this story`,
+      edit: await addToList(story, 'sight words', sight),
+    })
   }
   if (message.rule !== FRONT_MATTER && message.rule !== TEXT && !SWITCH_RULES.has(message.rule)) {
     const about = word === undefined ? '' : ` for “${word}”`
-    fixes.push({ title: `Switch off ${message.rule}${about} here`, edit: switchOff(story, message.start, message.rule, word) })
+    fixes.push({
+      title: `Switch off ${message.rule}${about} here`,
+      edit: switchOff(story, message.start, message.rule, word),
+    })
   }
   return fixes
 }
 
-function toReplacements(message: Message, sources: Pick<ActionSources, 'wordHelp'> & Pick<PreparedStory, 'story'>): Fix[] {
-  const { word, start, end } = message
-  const words = message.suggestions.length > 0 ? message.suggestions : findSuggestions(message, sources)
-  return words.map((text, at) => ({
+function toReplacements({ word, start, end, suggestions }: Message): Fix[] {
+  return suggestions.map((text, at) => ({
     title: word === undefined ? `Change it to “${text}”` : `Use “${text}” instead of “${word}”`,
     edit: { start, end, text },
-    isPreferred: at === 0 && message.suggestions.length > 0,
+    isPreferred: at === 0,
   }))
-}
-
-function findSuggestions({ word, reason = '', start }: Message, { wordHelp, story }: Pick<ActionSources, 'wordHelp'> & Pick<PreparedStory, 'story'>): readonly string[] {
-  if (word === undefined || !CURED_BY_HEART.has(reason)) return []
-  const found = findWord(story, start)
-  const words = found?.sentence.words ?? []
-  const before = found && words[words.indexOf(found.word) - 1]?.text
-  return wordHelp()?.suggester.suggest({ word, before }).map((one) => one.word) ?? []
 }
 
 /** One capital, at the front: `Zub`, not `STOP`. */

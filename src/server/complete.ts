@@ -8,7 +8,7 @@ import type { Rule } from '../lint/types.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { toCaseOf } from '../words/index.ts'
 import { toRange } from './ranges.ts'
-import type { WordHelp } from './word-help.ts'
+import type { Completer } from './readable-words.ts'
 
 const KIND_TEXTS = { decodable: 'can be sounded out', sight: 'sight word', name: 'name', unreadable: '' } as const
 
@@ -17,14 +17,19 @@ export function findPrefix(source: string, offset: number): string {
   return /\p{L}[\p{L}’']*$/u.exec(source.slice(Math.max(0, offset - 60), offset))?.[0] ?? ''
 }
 
-export function toWordItems(document: TextDocument, offset: number, help: WordHelp): CompletionItem[] {
+export function toWordItems(document: TextDocument, offset: number, complete: Completer): CompletionItem[] {
   const prefix = findPrefix(document.getText(), offset)
   if (prefix === '') return []
   const range = toRange(document, { start: offset - prefix.length, end: offset })
-  return help.complete(prefix).map(({ word, kind }, at) => {
+  return complete(prefix).map(({ word, kind }, at) => {
     const text = kind === 'name' ? word : toCaseOf(prefix, word)
     return {
-      label: text, kind: CompletionItemKind.Text, detail: KIND_TEXTS[kind], sortText: String(at).padStart(3, '0'), filterText: text, textEdit: { range, newText: text },
+      label: text,
+      kind: CompletionItemKind.Text,
+      detail: KIND_TEXTS[kind],
+      sortText: String(at).padStart(3, '0'),
+      filterText: text,
+      textEdit: { range, newText: text },
     }
   })
 }
@@ -42,18 +47,28 @@ interface Offer {
 }
 
 /** `yaml` is the front matter up to the caret, `whole` all of it. */
-export function toSettingItems(document: TextDocument, offset: number, yaml: string, whole: string, sources: SettingSources): CompletionItem[] {
+export function toSettingItems(
+  document: TextDocument,
+  offset: number,
+  yaml: string,
+  whole: string,
+  sources: SettingSources,
+): CompletionItem[] {
   const lines = yaml.split(/\r\n|\n|\r/)
   const line = lines.at(-1) ?? ''
   const [, lead = '', key, typed = ''] = /^([ \t]*)(?:([\w -]+?):[ \t]+)?(.*)$/.exec(line) ?? []
   const owner = lead === '' ? undefined : findOwner(lines)
-  const offers = key === undefined ? toKeys(owner, whole, sources) : toValues(owner === 'rules' ? 'rules' : key, sources)
+  const offers =
+    key === undefined ? toKeys(owner, whole, sources) : toValues(owner === 'rules' ? 'rules' : key, sources)
   const range = toRange(document, { start: offset - typed.length, end: offset })
   return offers.map(({ label, detail }, at) => {
     const newText = key === undefined ? `${label}: ` : label
     return {
-      label, kind: key === undefined ? CompletionItemKind.Property : CompletionItemKind.Value, ...(detail ? { detail } : {}),
-      sortText: String(at).padStart(3, '0'), textEdit: { range, newText },
+      label,
+      kind: key === undefined ? CompletionItemKind.Property : CompletionItemKind.Value,
+      ...(detail ? { detail } : {}),
+      sortText: String(at).padStart(3, '0'),
+      textEdit: { range, newText },
     }
   })
 }
@@ -74,14 +89,22 @@ function toKeys(owner: string | undefined, whole: string, { rules }: SettingSour
 function toValues(key: string, { sequence, sequenceNames }: SettingSources): readonly Offer[] {
   const plain = (...labels: readonly string[]): readonly Offer[] => labels.map((label) => ({ label }))
   switch (key) {
-    case 'step': return sequence?.steps.map(({ id, title }) => ({ label: id, detail: title })) ?? []
-    case 'sequence': return plain(...sequenceNames)
-    case 'accent': return plain('general-american', 'southern-british')
-    case 'pages': return plain('auto', 'rule', '1', '2', '3')
+    case 'step':
+      return sequence?.steps.map(({ id, title }) => ({ label: id, detail: title })) ?? []
+    case 'sequence':
+      return plain(...sequenceNames)
+    case 'accent':
+      return plain('general-american', 'southern-british')
+    case 'pages':
+      return plain('auto', 'rule', '1', '2', '3')
     case 'count title':
-    case 'count headings': return plain('true', 'false')
-    case 'reduced vowels': return plain('accept', 'flag')
-    case 'rules': return plain('off', 'warning', 'error')
-    default: return []
+    case 'count headings':
+      return plain('true', 'false')
+    case 'reduced vowels':
+      return plain('accept', 'flag')
+    case 'rules':
+      return plain('off', 'warning', 'error')
+    default:
+      return []
   }
 }

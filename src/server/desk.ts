@@ -1,9 +1,9 @@
 // The stories that are open in the editor, each with what its last check said.
 
-import { DiagnosticSeverity, type Diagnostic } from 'vscode-languageserver'
+import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
-import { type CheckedStory, isChecked } from '../check/result.ts'
 import type { PreparedStory } from '../check/check-story.ts'
+import { type CheckedStory, isChecked } from '../check/result.ts'
 import { toDiagnostics, toFailures, toLineDiagnostic } from './diagnostics.ts'
 import type { Host, OpenStory } from './host.ts'
 
@@ -21,7 +21,8 @@ export interface Looked {
   readonly took: number
 }
 
-export const isStory = ({ uri, languageId }: TextDocument): boolean => languageId === 'markdown' || /\.(?:md|markdown)$/i.test(uri)
+export const isStory = ({ uri, languageId }: TextDocument): boolean =>
+  languageId === 'markdown' || /\.(?:md|markdown)$/i.test(uri)
 
 export function toOpenStory(document: TextDocument, host: Host): OpenStory {
   const storyPath = host.toPath(document.uri)
@@ -31,11 +32,17 @@ export function toOpenStory(document: TextDocument, host: Host): OpenStory {
 export async function look(document: TextDocument, host: Host): Promise<Looked> {
   const { version } = document
   const start = host.now()
-  const toLooked = (diagnostics: readonly Diagnostic[], checked?: CheckedStory): Looked => ({ version, checked, diagnostics, took: host.now() - start })
+  const toLooked = (diagnostics: readonly Diagnostic[], checked?: CheckedStory): Looked => ({
+    version,
+    checked,
+    diagnostics,
+    took: host.now() - start,
+  })
   const story = toOpenStory(document, host)
   if (!isStory(document) || (await host.isLeftOut(story.storyPath))) return toLooked([])
   const { length } = story.source
-  if (length > MOST_LIVE) return toLooked([toLineDiagnostic(document, 0, toTooLong(length), DiagnosticSeverity.Warning)])
+  if (length > MOST_LIVE)
+    return toLooked([toLineDiagnostic(document, 0, toTooLong(length), DiagnosticSeverity.Warning)])
   const result = await host.check(story)
   if (result === undefined) return toLooked([])
   if (isChecked(result)) return toLooked(toDiagnostics(document, result), result)
@@ -49,7 +56,8 @@ function toTooLong(length: number): string {
   return `This text has ${grouped(length)} characters, too many to check while you type; the most is ${grouped(MOST_LIVE)}. \`battledore check\` checks longer ones.`
 }
 
-const namesSettings = (source: string): boolean => /^\uFEFF?---\r?\n(?:(?!---).*\r?\n)*?(?:step|sequence)[ \t]*:/.test(source)
+const namesSettings = (source: string): boolean =>
+  /^\uFEFF?---\r?\n(?:(?!---).*\r?\n)*?(?:step|sequence)[ \t]*:/.test(source)
 
 export async function prepare(document: TextDocument, host: Host): Promise<PreparedStory | undefined> {
   const story = toOpenStory(document, host)

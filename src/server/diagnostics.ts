@@ -27,7 +27,11 @@ export function toDiagnostic(document: TextDocument, message: Message): Diagnost
 }
 
 /** Why a story could not be checked, at the place that the reason names, else at its first line. */
-export function toFailures(document: TextDocument, { path, failures }: UncheckedStory, severity: DiagnosticSeverity): Diagnostic[] {
+export function toFailures(
+  document: TextDocument,
+  { path, failures }: UncheckedStory,
+  severity: DiagnosticSeverity,
+): Diagnostic[] {
   return failures.map((failure) => {
     const place = failure.startsWith(`${path}:`) ? /^(\d+):(\d+): (.*)$/su.exec(failure.slice(path.length + 1)) : null
     const line = place ? Number(place[1]) - 1 : 0
@@ -36,10 +40,21 @@ export function toFailures(document: TextDocument, { path, failures }: Unchecked
 }
 
 /** A diagnostic on a whole line. */
-export function toLineDiagnostic(document: TextDocument, line: number, message: string, severity: DiagnosticSeverity): Diagnostic {
+export function toLineDiagnostic(
+  document: TextDocument,
+  line: number,
+  message: string,
+  severity: DiagnosticSeverity,
+): Diagnostic {
   const start = document.offsetAt({ line, character: 0 })
   const text = document.getText({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } }).trimEnd()
-  return { range: toRange(document, { start, end: start + text.length }), severity, source: SOURCE, code: 'not-checked', message }
+  return {
+    range: toRange(document, { start, end: start + text.length }),
+    severity,
+    source: SOURCE,
+    code: 'not-checked',
+    message,
+  }
 }
 
 /** A mistake in a config, from lines and columns that count from 1. */

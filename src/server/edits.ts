@@ -12,7 +12,11 @@ export interface Edit extends Range {
 type ListTree = Extract<Tree, { kind: 'list' }>
 
 /** Adds a word to a list of the front matter, which is made where there is none. Undefined where it cannot be read. */
-export async function addToList({ source, frontMatter }: Pick<Story, 'source' | 'frontMatter'>, key: string, word: string): Promise<Edit | undefined> {
+export async function addToList(
+  { source, frontMatter }: Pick<Story, 'source' | 'frontMatter'>,
+  key: string,
+  word: string,
+): Promise<Edit | undefined> {
   const newline = source.includes('\r\n') ? '\r\n' : '\n'
   const value = toYaml(word)
   if (!frontMatter) {
@@ -25,7 +29,10 @@ export async function addToList({ source, frontMatter }: Pick<Story, 'source' | 
   const entry = tree?.entries.find((one) => one.key === key)
   if (!entry) {
     const isOpen = frontMatter.value !== '' && !/[\r\n]$/.test(frontMatter.value)
-    return insert(valueStart + frontMatter.value.length, `${isOpen ? newline : ''}${key}: [${value}]${isOpen ? '' : newline}`)
+    return insert(
+      valueStart + frontMatter.value.length,
+      `${isOpen ? newline : ''}${key}: [${value}]${isOpen ? '' : newline}`,
+    )
   }
   const at = (offset: number): number => valueStart + offset
   if (entry.value.kind === 'list') return addToYamlList(entry.value, frontMatter.value, at, value, newline)
@@ -35,7 +42,13 @@ export async function addToList({ source, frontMatter }: Pick<Story, 'source' | 
   return insert(at(entry.value.end - (isQuoted ? 1 : 0)), `, ${isQuoted ? word : value}`)
 }
 
-function addToYamlList(list: ListTree, yaml: string, at: (offset: number) => number, value: string, newline: string): Edit | undefined {
+function addToYamlList(
+  list: ListTree,
+  yaml: string,
+  at: (offset: number) => number,
+  value: string,
+  newline: string,
+): Edit | undefined {
   const last = list.items.at(-1)
   if (yaml[list.start] === '[') return insert(at(last ? last.end : list.start + 1), last ? `, ${value}` : value)
   const first = list.items[0]

@@ -4,8 +4,8 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
-import { findWord } from './find-word.ts'
 import type { Range } from '../story/types.ts'
+import { findWord } from './find-word.ts'
 
 /** Columns of the box. */
 const WIDTH = 72
@@ -26,11 +26,18 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   const { readings, verdict, readableAt } = context.judge(word, sentence)
   const forms = findHeteronym(word.text)?.forms
   const examples = toExamples(sequence.steps)
-  const text = toExplainText({
-    word: word.text, readings, readableAt, verdict, step,
-    examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
-    meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
-  }, { width: WIDTH, paint: PLAIN })
+  const text = toExplainText(
+    {
+      word: word.text,
+      readings,
+      readableAt,
+      verdict,
+      step,
+      examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
+      meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+    },
+    { width: WIDTH, paint: PLAIN },
+  )
   return { text, start: word.start, end: word.end }
 }
 

@@ -13,7 +13,10 @@ export const toRange = (document: TextDocument, { start, end }: Offsets): Range 
 /** From the first blamed letter to the last, else the word or what else the message is about. */
 export function toBlamed({ start, end, letterRanges }: Message): Offsets {
   if (letterRanges.length === 0) return { start, end }
-  return { start: Math.min(...letterRanges.map((range) => range.start)), end: Math.max(...letterRanges.map((range) => range.end)) }
+  return {
+    start: Math.min(...letterRanges.map((range) => range.start)),
+    end: Math.max(...letterRanges.map((range) => range.end)),
+  }
 }
 
 /** Whether two ranges touch; a caret beside a word counts. */

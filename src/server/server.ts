@@ -1,23 +1,32 @@
 // The language server: what the editor asks, and who answers.
 
 import {
-  type ClientCapabilities, CodeActionKind, type Connection, DidChangeWatchedFilesNotification, type Hover, type InitializeResult, MarkupKind, TextDocumentSyncKind,
+  type ClientCapabilities,
+  CodeActionKind,
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  type Hover,
+  type InitializeResult,
+  MarkupKind,
+  TextDocumentSyncKind,
+  TextDocuments,
 } from 'vscode-languageserver'
-import { TextDocuments } from 'vscode-languageserver'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { rules } from '../../rules/index.ts'
 import { DEFAULT_SEQUENCE, type PreparedStory } from '../check/check-story.ts'
 import { isMissing } from '../check/resources.ts'
+import { withSuggestions } from '../check/suggest.ts'
 import { readFrontMatter, resolveSettings } from '../config/index.ts'
+import type { Message } from '../lint/types.ts'
 import { readStory } from '../story/index.ts'
 import { toActions } from './actions.ts'
 import { toSettingItems, toWordItems } from './complete.ts'
 import { createConfigMarks } from './config-marks.ts'
-import { look, type Looked, MOST_LIVE, prepare, toOpenStory } from './desk.ts'
+import { type Looked, look, MOST_LIVE, prepare, toOpenStory } from './desk.ts'
 import type { Host } from './host.ts'
 import { toHover } from './hover.ts'
 import { isTouching, toBlamed } from './ranges.ts'
-import { findWordHelp, type WordHelp } from './word-help.ts'
+import { type Completer, findCompleter } from './readable-words.ts'
 
 /** Milliseconds that typing must pause before a check. */
 const PAUSE = 150
@@ -74,7 +83,10 @@ export function startServer(connection: Connection, host: Host, version: string)
   }
   function checkSoon(uri: string, delay: number): void {
     clearTimeout(timers.get(uri))
-    timers.set(uri, setTimeout(() => void checkNow(uri).catch(tellError), delay))
+    timers.set(
+      uri,
+      setTimeout(() => void checkNow(uri).catch(tellError), delay),
+    )
   }
 
   async function checkNow(uri: string): Promise<Looked | undefined> {
@@ -118,7 +130,7 @@ export function startServer(connection: Connection, host: Host, version: string)
     const asked = { start: document.offsetAt(range.start), end: document.offsetAt(range.end) }
     const under = messages.filter((message) => isTouching(toBlamed(message), asked))
     const prepared = under.length > 0 ? await prepare(document, host) : undefined
-    return prepared ? toActions(under, { document, prepared, wordHelp: () => toWordHelp(prepared) }) : []
+    return prepared ? toActions(await addSuggestions(under, prepared), { document, prepared }) : []
   })
 
   connection.onCompletion(async ({ textDocument, position }) => {
@@ -131,20 +143,31 @@ export function startServer(connection: Connection, host: Host, version: string)
       return toSettingItems(document, offset, yaml, frontMatter.value, await toSettingSources(document))
     }
     const prepared = await prepare(document, host)
-    const help = prepared && toWordHelp(prepared)
-    return help ? { isIncomplete: true, items: toWordItems(document, offset, help) } : null
+    const complete = prepared && toCompleter(prepared)
+    return complete ? { isIncomplete: true, items: toWordItems(document, offset, complete) } : null
   })
 
   /** Without the data of words, all else still works. */
-  function toWordHelp({ sequence, step, context, settings }: PreparedStory): WordHelp | undefined {
+  function toCompleter({ sequence, step, reader, context, settings }: PreparedStory): Completer | undefined {
     try {
-      return findWordHelp({
-        ...host.words(), sequence, step, phonics: host.resources.phonicsFor(context.accent),
-        sightWords: settings.sightWords.map(({ value }) => value), names: settings.names.map(({ value }) => value),
-      })
+      const phonics = host.resources.phonicsFor(context.accent)
+      const names = settings.names.map(({ value }) => value)
+      return findCompleter({ ...host.words(), sequence, step, reader, phonics, names, ...toFitness(settings) })
     } catch (error) {
       tellError(error)
       return undefined
+    }
+  }
+  async function addSuggestions(messages: readonly Message[], prepared: PreparedStory): Promise<readonly Message[]> {
+    const { sequence, step, reader, context, settings } = prepared
+    try {
+      const help = await host.resources.wordHelp?.()
+      if (!help) return messages
+      const suggester = help.suggesterFor({ sequence, step, reader, ...toFitness(settings) })
+      return await withSuggestions(messages, context, { help, suggester, tagger: host.resources.tagger })
+    } catch (error) {
+      tellError(error)
+      return messages
     }
   }
 
@@ -153,7 +176,13 @@ export function startServer(connection: Connection, host: Host, version: string)
     const { storyPath, path, source } = toOpenStory(document, host)
     const chain = await host.findChain(storyPath)
     const own = await readFrontMatter({ path, text: source }, readStory(source).frontMatter, rules)
-    const settings = resolveSettings({ chain, storyPath, frontMatter: own.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
+    const settings = resolveSettings({
+      chain,
+      storyPath,
+      frontMatter: own.layer,
+      rules,
+      defaultSequence: DEFAULT_SEQUENCE,
+    })
     const sequence = await host.resources.sequence(settings.sequence.value, settings.accent.value)
     return { sequence: isMissing(sequence) ? undefined : sequence, sequenceNames: host.builtIns(), rules }
   }
@@ -165,3 +194,9 @@ export function startServer(connection: Connection, host: Host, version: string)
     for (const timer of timers.values()) clearTimeout(timer)
   }
 }
+
+/** What a school adds to the words that are never proposed, and what it clears. */
+const toFitness = ({ unfitWords, fitWords }: PreparedStory['settings']) => ({
+  unfit: unfitWords.map(({ value }) => value),
+  fit: fitWords.map(({ value }) => value),
+})

@@ -21,7 +21,10 @@ export interface Mark {
 }
 
 /** The marks that stand once the whole output has been read, and whether a background run is still open. */
-export function readMarks(output: string, { pattern, background }: Matcher): { readonly marks: readonly Mark[]; readonly isOpen: boolean } {
+export function readMarks(
+  output: string,
+  { pattern, background }: Matcher,
+): { readonly marks: readonly Mark[]; readonly isOpen: boolean } {
   let marks: Mark[] = []
   let found: Mark[] = []
   let isOpen = false
@@ -50,7 +53,13 @@ function toMark(match: RegExpExecArray, pattern: Matcher['pattern']): Mark {
   const text = (name: string): string => match[Number(pattern[name])] ?? ''
   const number = (name: string): number => Number(text(name))
   return {
-    file: text('file'), severity: text('severity'), message: text('message'), code: text('code'),
-    line: number('line'), column: number('column'), endLine: number('endLine'), endColumn: number('endColumn'),
+    file: text('file'),
+    severity: text('severity'),
+    message: text('message'),
+    code: text('code'),
+    line: number('line'),
+    column: number('column'),
+    endLine: number('endLine'),
+    endColumn: number('endColumn'),
   }
 }

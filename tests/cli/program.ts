@@ -23,7 +23,9 @@ export function startProgram(args: readonly string[], cwd: string, patience = 30
   const child = spawn(process.execPath, [...PROGRAM, ...args], { cwd, env: { ...process.env, NO_COLOR: '1' } })
   let [out, err] = ['', '']
   const waiting = new Set<() => void>()
-  const tell = (): void => waiting.forEach((look) => look())
+  const tell = (): void => {
+    for (const look of [...waiting]) look()
+  }
   child.stdout.on('data', (chunk: Buffer) => {
     out += chunk.toString()
     tell()
@@ -37,7 +39,10 @@ export function startProgram(args: readonly string[], cwd: string, patience = 30
     err: () => err,
     until: (test, from = 0) =>
       new Promise((done, fail) => {
-        const timer = setTimeout(() => end(() => fail(new Error(`not printed in time; so far:\n${out.slice(from)}${err}`))), patience)
+        const timer = setTimeout(
+          () => end(() => fail(new Error(`not printed in time; so far:\n${out.slice(from)}${err}`))),
+          patience,
+        )
         const look = (): void => {
           if (test(out.slice(from))) end(() => done(out.slice(from)))
         }

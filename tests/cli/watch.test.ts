@@ -44,12 +44,25 @@ async function toMatchers(): Promise<{ readonly once: Matcher; readonly watching
 async function toTruth(cwd: string): Promise<readonly Mark[]> {
   const { io, out } = createWorld({}, { cwd })
   await main(['check', '.', '--format', 'json', '--fail-on', 'never'], io)
-  const { files } = JSON.parse(out()) as { files: { path: string; messages: (Omit<Mark, 'file' | 'code'> & { rule: string })[] }[] }
+  const { files } = JSON.parse(out()) as {
+    files: { path: string; messages: (Omit<Mark, 'file' | 'code'> & { rule: string })[] }[]
+  }
   return files.flatMap(({ path, messages }) =>
-    messages.map(({ line, column, endLine, endColumn, severity, message, rule }) => ({ file: path, line, column, endLine, endColumn, severity, message, code: rule })))
+    messages.map(({ line, column, endLine, endColumn, severity, message, rule }) => ({
+      file: path,
+      line,
+      column,
+      endLine,
+      endColumn,
+      severity,
+      message,
+      code: rule,
+    })),
+  )
 }
 
-const sort = (marks: readonly Mark[]): string[] => marks.map((mark) => JSON.stringify(Object.entries(mark).sort())).sort()
+const sort = (marks: readonly Mark[]): string[] =>
+  marks.map((mark) => JSON.stringify(Object.entries(mark).sort())).sort()
 const countRuns = (out: string): number => out.match(/^done: /gm)?.length ?? 0
 
 describe('the tasks that init writes', () => {
@@ -83,7 +96,9 @@ describe('the tasks that init writes', () => {
     const { watching } = await toMatchers()
     const running = start([], cwd)
     const first = await running.until((out) => countRuns(out) === 2)
-    expect(readMarks(first, watching).marks).toMatchObject([{ file: 'battledore.yaml', line: 1, column: 1, severity: 'error', code: 'config' }])
+    expect(readMarks(first, watching).marks).toMatchObject([
+      { file: 'battledore.yaml', line: 1, column: 1, severity: 'error', code: 'config' },
+    ])
     write({ 'battledore.yaml': 'names: [Tam]\n' })
     const all = await running.until((out) => countRuns(out) === 4)
     expect(readMarks(all, watching).marks).toEqual([])
@@ -93,7 +108,9 @@ describe('the tasks that init writes', () => {
     const { cwd } = world({ 'tam.md': 'Tam sat.\n' })
     const { watching } = await toMatchers()
     const out = await start([], cwd).until((text) => countRuns(text) === 1)
-    expect(readMarks(out, watching).marks).toMatchObject([{ file: 'tam.md', line: 1, severity: 'error', code: 'not-checked' }])
+    expect(readMarks(out, watching).marks).toMatchObject([
+      { file: 'tam.md', line: 1, severity: 'error', code: 'not-checked' },
+    ])
   })
 })
 
@@ -123,7 +140,10 @@ describe('what is checked again', () => {
 
   it('is every story when its sequence file changes', async () => {
     const sequence = (word: string): string => `name: ours\nsteps:\n  - id: one\n    sight words: [${word}]\n`
-    const { cwd, write } = world({ 'a.md': '---\nsequence: ours.yaml\nstep: one\n---\nnight\n', 'ours.yaml': sequence('day') })
+    const { cwd, write } = world({
+      'a.md': '---\nsequence: ours.yaml\nstep: one\n---\nnight\n',
+      'ours.yaml': sequence('day'),
+    })
     const running = start(['.'], cwd)
     expect(await running.until((out) => countRuns(out) === 1)).toContain('`night`')
     const before = running.out().length

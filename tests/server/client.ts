@@ -2,7 +2,15 @@
 // tested against its own library.
 
 import { pathToFileURL } from 'node:url'
-import type { CodeAction, CompletionList, CompletionItem, Diagnostic, Hover, Position, Range } from 'vscode-languageserver-types'
+import type {
+  CodeAction,
+  CompletionItem,
+  CompletionList,
+  Diagnostic,
+  Hover,
+  Position,
+  Range,
+} from 'vscode-languageserver-types'
 import { serve } from '../../src/cli/run/serve.ts'
 import { createWorld, type TestWorld } from '../cli/io.ts'
 
@@ -38,7 +46,10 @@ export const frame = (message: unknown): string => {
 }
 
 /** Starts a server in a folder of its own with these files. */
-export async function startClient(files: Readonly<Record<string, string>> = {}, capabilities: object = {}): Promise<Client> {
+export async function startClient(
+  files: Readonly<Record<string, string>> = {},
+  capabilities: object = {},
+): Promise<Client> {
   const input = createPipe()
   const world = createWorld(files)
   const heard: Answer[] = []
@@ -53,7 +64,10 @@ export async function startClient(files: Readonly<Record<string, string>> = {}, 
   const notify = (method: string, params: unknown): void => send(frame({ jsonrpc: '2.0', method, params }))
   const hear = (test: (answer: Answer, at: number) => boolean): Promise<Answer> =>
     new Promise((done, fail) => {
-      const timer = setTimeout(() => fail(new Error(`the server has not said it in time; it said ${JSON.stringify(heard).slice(0, 2000)}`)), 20_000)
+      const timer = setTimeout(
+        () => fail(new Error(`the server has not said it in time; it said ${JSON.stringify(heard).slice(0, 2000)}`)),
+        20_000,
+      )
       const look = (): void => {
         const found = heard.find(test)
         if (!found) return
@@ -76,23 +90,41 @@ export async function startClient(files: Readonly<Record<string, string>> = {}, 
   const uri = (path: string): string => pathToFileURL(`${world.cwd}/${path}`).href
   const next = async (path: string): Promise<readonly Diagnostic[]> => {
     const from = heard.length
-    const answer = await hear((one, at) => at >= from && one.method === 'textDocument/publishDiagnostics' && one.params?.uri === uri(path))
+    const answer = await hear(
+      (one, at) => at >= from && one.method === 'textDocument/publishDiagnostics' && one.params?.uri === uri(path),
+    )
     return answer.params?.diagnostics ?? []
   }
   await ask('initialize', { processId: null, rootUri: uri(''), capabilities })
   notify('initialized', {})
   return {
-    world, heard, send, notify, ask, uri, next,
+    world,
+    heard,
+    send,
+    notify,
+    ask,
+    uri,
+    next,
     open(path, text) {
       const said = next(path)
       notify('textDocument/didOpen', { textDocument: { uri: uri(path), languageId: 'markdown', version: 1, text } })
       return said
     },
-    change: (path, version, text) => notify('textDocument/didChange', { textDocument: { uri: uri(path), version }, contentChanges: [{ text }] }),
-    hover: (path, position) => ask('textDocument/hover', { textDocument: { uri: uri(path) }, position }) as Promise<Hover | null>,
-    actions: (path, range) => ask('textDocument/codeAction', { textDocument: { uri: uri(path) }, range, context: { diagnostics: [] } }) as Promise<CodeAction[]>,
+    change: (path, version, text) =>
+      notify('textDocument/didChange', { textDocument: { uri: uri(path), version }, contentChanges: [{ text }] }),
+    hover: (path, position) =>
+      ask('textDocument/hover', { textDocument: { uri: uri(path) }, position }) as Promise<Hover | null>,
+    actions: (path, range) =>
+      ask('textDocument/codeAction', {
+        textDocument: { uri: uri(path) },
+        range,
+        context: { diagnostics: [] },
+      }) as Promise<CodeAction[]>,
     async complete(path, position) {
-      const found = (await ask('textDocument/completion', { textDocument: { uri: uri(path) }, position })) as CompletionList | CompletionItem[] | null
+      const found = (await ask('textDocument/completion', { textDocument: { uri: uri(path) }, position })) as
+        | CompletionList
+        | CompletionItem[]
+        | null
       return found === null ? [] : Array.isArray(found) ? found : found.items
     },
     async close() {

@@ -44,11 +44,26 @@ describe('the packed file', () => {
 
   it('holds the extension, the program, its data and the schemas, and no sources', () => {
     const names = [...files.keys()]
-    expect(names).toEqual(expect.arrayContaining(
-      ['package.json', 'readme.md', 'dist/extension.cjs', 'server/cli.cjs', 'server/lexicon.bin', 'server/sequences/series.json', 'schemas/config.schema.json'].map((name) => `extension/${name}`)))
+    expect(names).toEqual(
+      expect.arrayContaining(
+        [
+          'package.json',
+          'readme.md',
+          'dist/extension.cjs',
+          'server/cli.cjs',
+          'server/lexicon.bin',
+          'server/sequences/series.json',
+          'schemas/config.schema.json',
+        ].map((name) => `extension/${name}`),
+      ),
+    )
     expect(names.filter((name) => /\.ts$|node_modules/.test(name))).toEqual([])
-    const manifest = JSON.parse(String(files.get('extension/package.json'))) as { main: string; contributes: { yamlValidation: { url: string }[] } }
-    for (const path of [manifest.main, ...manifest.contributes.yamlValidation.map(({ url }) => url)]) expect(names).toContain(`extension/${path.replace('./', '')}`)
+    const manifest = JSON.parse(String(files.get('extension/package.json'))) as {
+      main: string
+      contributes: { yamlValidation: { url: string }[] }
+    }
+    for (const path of [manifest.main, ...manifest.contributes.yamlValidation.map(({ url }) => url)])
+      expect(names).toContain(`extension/${path.replace('./', '')}`)
   })
 
   it('has an extension that asks for nothing but what the editor gives it', () => {
@@ -59,7 +74,10 @@ describe('the packed file', () => {
   })
 
   it('has a server that checks a story without the project around it', async () => {
-    const child = spawn(process.execPath, [join(folder, 'extension/server/cli.cjs'), 'serve', '--stdio'], { cwd: folder, stdio: ['pipe', 'pipe', 'inherit'] })
+    const child = spawn(process.execPath, [join(folder, 'extension/server/cli.cjs'), 'serve', '--stdio'], {
+      cwd: folder,
+      stdio: ['pipe', 'pipe', 'inherit'],
+    })
     let out = ''
     const marked = new Promise<void>((done) => {
       child.stdout.on('data', (chunk: Buffer) => {
@@ -67,8 +85,20 @@ describe('the packed file', () => {
         if (out.includes('publishDiagnostics')) done()
       })
     })
-    child.stdin.write(frame({ jsonrpc: '2.0', id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {} } }))
-    const textDocument = { uri: 'file:///tmp/tam.md', languageId: 'markdown', version: 1, text: '---\nstep: pink-4\n---\nTam sat at night.\n' }
+    child.stdin.write(
+      frame({
+        jsonrpc: '2.0',
+        id: 1,
+        method: 'initialize',
+        params: { processId: null, rootUri: null, capabilities: {} },
+      }),
+    )
+    const textDocument = {
+      uri: 'file:///tmp/tam.md',
+      languageId: 'markdown',
+      version: 1,
+      text: '---\nstep: pink-4\n---\nTam sat at night.\n',
+    }
     child.stdin.write(frame({ jsonrpc: '2.0', method: 'textDocument/didOpen', params: { textDocument } }))
     await marked
     child.stdin.end()

@@ -5,11 +5,11 @@ import { afterAll, describe, expect, it } from 'vitest'
 import type { CodeAction } from 'vscode-languageserver'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { type CheckedStory, isChecked } from '../../src/check/result.ts'
+import { withSuggestions } from '../../src/check/suggest.ts'
 import { createHost } from '../../src/cli/run/serve.ts'
 import { toActions } from '../../src/server/actions.ts'
-import { addToList } from '../../src/server/edits.ts'
 import { toOpenStory } from '../../src/server/desk.ts'
-import { findWordHelp } from '../../src/server/word-help.ts'
+import { addToList } from '../../src/server/edits.ts'
 import { readStory } from '../../src/story/index.ts'
 import { createWorld } from '../cli/io.ts'
 
@@ -17,7 +17,8 @@ const world = createWorld()
 const host = createHost(world.io)
 afterAll(() => world.remove())
 
-const toDocument = (text: string): TextDocument => TextDocument.create(`file://${world.cwd}/story.md`, 'markdown', 1, text)
+const toDocument = (text: string): TextDocument =>
+  TextDocument.create(`file://${world.cwd}/story.md`, 'markdown', 1, text)
 
 async function check(text: string): Promise<CheckedStory> {
   const result = await host.check(toOpenStory(toDocument(text), host))
@@ -29,9 +30,11 @@ async function findActions(text: string, checked: CheckedStory): Promise<CodeAct
   const document = toDocument(text)
   const prepared = await host.prepare(toOpenStory(document, host))
   if ('failures' in prepared) throw new Error(prepared.failures.join())
-  const { sequence, step, context } = prepared
-  const wordHelp = () => findWordHelp({ ...host.words(), sequence, step, phonics: host.resources.phonicsFor(context.accent), sightWords: [], names: [] })
-  return toActions(checked.messages, { document, prepared, wordHelp })
+  const { sequence, step, reader, context } = prepared
+  const help = await host.resources.wordHelp?.()
+  if (!help) throw new Error('words are known of')
+  const suggester = help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] })
+  return toActions(await withSuggestions(checked.messages, context, { help, suggester }), { document, prepared })
 }
 
 const apply = (text: string, action: CodeAction): string => {
@@ -40,19 +43,30 @@ const apply = (text: string, action: CodeAction): string => {
 }
 
 const toWords = ({ story }: CheckedStory): string[] =>
-  readStory(story.source).pages.flatMap(({ blocks }) => blocks.flatMap(({ sentences }) => sentences.flatMap(({ words }) => words.map(({ text }) => text))))
+  readStory(story.source).pages.flatMap(({ blocks }) =>
+    blocks.flatMap(({ sentences }) => sentences.flatMap(({ words }) => words.map(({ text }) => text))),
+  )
 
 const folder = new URL('../../fixtures/stories/', import.meta.url)
 const stories: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(readdirSync(folder).filter((name) => name.endsWith('.md')).map((name) => [name, readFileSync(new URL(name, folder), 'utf8')])),
-  'in quotes, lists and headings': '---\nstep: pink-4\n---\n\n# A Night\n\n> Tam sat at night.\n>\n> > The boat.\n\n- night\n\n  boat\n- Zebedee ran to Zebedee\n\n10. light\n\n    night\n\n## Right\nA light.\n',
+  ...Object.fromEntries(
+    readdirSync(folder)
+      .filter((name) => name.endsWith('.md'))
+      .map((name) => [name, readFileSync(new URL(name, folder), 'utf8')]),
+  ),
+  'in quotes, lists and headings':
+    '---\nstep: pink-4\n---\n\n# A Night\n\n> Tam sat at night.\n>\n> > The boat.\n\n- night\n\n  boat\n- Zebedee ran to Zebedee\n\n10. light\n\n    night\n\n## Right\nA light.\n',
   'without front matter but a config': 'Tam sat at night with Zebedee.\n',
   'with CRLF': '---\r\nstep: pink-4\r\nnames: [Tam]\r\n---\r\n\r\nTam sat at night.\r\n\r\nSo Meg met Zebedee.\r\n',
   'with a byte order mark': '\uFEFFTam sat at night with Zebedee.\n',
-  'with bold letters and an escape': '---\nstep: pink-4\nsight words:\n  - the # by heart\n  - said\n---\nThe n**igh**t. A b\\oat &amp; a ship.\n',
-  'with words with commas': '---\nstep: pink-4\nnames: Tam, Meg\nsight words: "the, said"\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
-  'with an empty list': '---\nstep: pink-4\nnames:\nsight words: []\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
-  'with a list on several lines': '---\nsight words: [\n  the,\n  said\n  ]\nnames:\n- Tam\n- Meg\nstep: pink-4\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
+  'with bold letters and an escape':
+    '---\nstep: pink-4\nsight words:\n  - the # by heart\n  - said\n---\nThe n**igh**t. A b\\oat &amp; a ship.\n',
+  'with words with commas':
+    '---\nstep: pink-4\nnames: Tam, Meg\nsight words: "the, said"\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
+  'with an empty list':
+    '---\nstep: pink-4\nnames:\nsight words: []\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
+  'with a list on several lines':
+    '---\nsight words: [\n  the,\n  said\n  ]\nnames:\n- Tam\n- Meg\nstep: pink-4\n---\nTam saw a boat. So Meg met Zebedee at night.\n',
 }
 world.write({ 'battledore.yaml': 'step: pink-4\n' })
 
@@ -60,16 +74,22 @@ describe.each(Object.entries(stories))('in a story %s', (_, text) => {
   it('each fix takes its message away', async () => {
     const before = await check(text)
     const actions = await findActions(text, before)
-    const isAbout = ({ word, reason }: CheckedStory['messages'][number]): boolean => word !== undefined && reason !== undefined
+    const isAbout = ({ word, reason }: CheckedStory['messages'][number]): boolean =>
+      word !== undefined && reason !== undefined
     if (before.messages.some(isAbout)) expect(actions.length).toBeGreaterThan(0)
     for (const action of actions) {
       const [diagnostic] = action.diagnostics ?? []
       const after = await check(apply(text, action))
-      const count = ({ messages }: CheckedStory): number => messages.filter(({ rule, message }) => rule === diagnostic?.code && String(diagnostic.message).startsWith(message)).length
+      const count = ({ messages }: CheckedStory): number =>
+        messages.filter(
+          ({ rule, message }) => rule === diagnostic?.code && String(diagnostic.message).startsWith(message),
+        ).length
       expect(count(after), `${action.title}\n${after.story.source}`).toBeLessThan(count(before))
-      const countSlips = ({ messages }: CheckedStory): number => messages.filter(({ rule }) => /switch$|front-matter/.test(rule)).length
+      const countSlips = ({ messages }: CheckedStory): number =>
+        messages.filter(({ rule }) => /switch$|front-matter/.test(rule)).length
       expect(countSlips(after), `${action.title}\n${after.story.source}`).toBeLessThanOrEqual(countSlips(before))
-      if (!action.title.startsWith('Use ')) expect(toWords(after), `${action.title}\n${after.story.source}`).toEqual(toWords(before))
+      if (!action.title.startsWith('Use '))
+        expect(toWords(after), `${action.title}\n${after.story.source}`).toEqual(toWords(before))
     }
   })
 })
@@ -81,7 +101,10 @@ it('offers only words that the child can read', async () => {
   expect(uses.length).toBeGreaterThan(0)
   for (const use of uses) {
     const after = await check(apply(text, use))
-    expect(after.messages.filter(({ severity, word }) => severity === 'error' && word !== undefined), use.title).toEqual([])
+    expect(
+      after.messages.filter(({ severity, word }) => severity === 'error' && word !== undefined),
+      use.title,
+    ).toEqual([])
   }
 })
 

@@ -1,6 +1,6 @@
 // A client that sends garbage, and a text that is far too long: the real process goes on, and says one clear thing.
 
-import { spawn, type ChildProcess } from 'node:child_process'
+import { type ChildProcess, spawn } from 'node:child_process'
 import { afterEach, describe, expect, it } from 'vitest'
 import { PROGRAM } from '../cli/program.ts'
 import { frame, startClient } from './client.ts'
@@ -18,7 +18,9 @@ interface Server {
 }
 
 function startServer(): Server {
-  const child = spawn(process.execPath, [...PROGRAM, 'serve', '--stdio', '--clientProcessId=1'], { stdio: ['pipe', 'pipe', 'pipe'] })
+  const child = spawn(process.execPath, [...PROGRAM, 'serve', '--stdio', '--clientProcessId=1'], {
+    stdio: ['pipe', 'pipe', 'pipe'],
+  })
   running.push(child)
   let [out, errors] = ['', '']
   child.stdout.on('data', (chunk: Buffer) => {
@@ -46,8 +48,18 @@ function startServer(): Server {
   }
 }
 
-const initialize = frame({ jsonrpc: '2.0', id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {} } })
-const open = (text: unknown) => frame({ jsonrpc: '2.0', method: 'textDocument/didOpen', params: { textDocument: { uri: 'file:///tmp/tam.md', languageId: 'markdown', version: 1, text } } })
+const initialize = frame({
+  jsonrpc: '2.0',
+  id: 1,
+  method: 'initialize',
+  params: { processId: null, rootUri: null, capabilities: {} },
+})
+const open = (text: unknown) =>
+  frame({
+    jsonrpc: '2.0',
+    method: 'textDocument/didOpen',
+    params: { textDocument: { uri: 'file:///tmp/tam.md', languageId: 'markdown', version: 1, text } },
+  })
 const STORY = '---\nstep: pink-4\n---\nTam sat at night.\n'
 
 describe.each([
@@ -56,10 +68,43 @@ describe.each([
   ['null', frame(null)],
   ['a request for something that does not exist', frame({ jsonrpc: '2.0', id: 7, method: 'no/such', params: [] })],
   ['a request without parameters', frame({ jsonrpc: '2.0', id: 8, method: 'textDocument/hover' })],
-  ['a change of a text that was never opened', frame({ jsonrpc: '2.0', method: 'textDocument/didChange', params: { textDocument: { uri: 'file:///x.md', version: 9 }, contentChanges: [{ text: 'x' }] } })],
-  ['a text that is no text', frame({ jsonrpc: '2.0', method: 'textDocument/didOpen', params: { textDocument: { uri: 3, languageId: 'markdown', version: 1, text: { a: 1 } } } })],
-  ['places outside the text', frame({ jsonrpc: '2.0', id: 9, method: 'textDocument/codeAction', params: { textDocument: { uri: 'file:///tmp/tam.md' }, range: { start: { line: -5, character: 'x' }, end: null }, context: {} } })],
-  ['an address that is none', frame({ jsonrpc: '2.0', method: 'textDocument/didOpen', params: { textDocument: { uri: 'file://%ZZ/%00', languageId: 'markdown', version: 1, text: 'Tam sat.' } } })],
+  [
+    'a change of a text that was never opened',
+    frame({
+      jsonrpc: '2.0',
+      method: 'textDocument/didChange',
+      params: { textDocument: { uri: 'file:///x.md', version: 9 }, contentChanges: [{ text: 'x' }] },
+    }),
+  ],
+  [
+    'a text that is no text',
+    frame({
+      jsonrpc: '2.0',
+      method: 'textDocument/didOpen',
+      params: { textDocument: { uri: 3, languageId: 'markdown', version: 1, text: { a: 1 } } },
+    }),
+  ],
+  [
+    'places outside the text',
+    frame({
+      jsonrpc: '2.0',
+      id: 9,
+      method: 'textDocument/codeAction',
+      params: {
+        textDocument: { uri: 'file:///tmp/tam.md' },
+        range: { start: { line: -5, character: 'x' }, end: null },
+        context: {},
+      },
+    }),
+  ],
+  [
+    'an address that is none',
+    frame({
+      jsonrpc: '2.0',
+      method: 'textDocument/didOpen',
+      params: { textDocument: { uri: 'file://%ZZ/%00', languageId: 'markdown', version: 1, text: 'Tam sat.' } },
+    }),
+  ],
 ])('%s', (_, garbage) => {
   it('does not stop the server from checking the next story', async () => {
     const server = startServer()

@@ -19,21 +19,30 @@ const pause = (milliseconds: number): Promise<void> => new Promise((done) => set
 describe('diagnostics', () => {
   it('stand on the blamed letters, with the rule as their code', async () => {
     const { open } = await start()
-    expect(await open('tam.md', STORY)).toMatchObject([{
-      range: { start: { line: 3, character: 12 }, end: { line: 3, character: 15 } },
-      severity: 1, code: 'no-untaught-correspondence', source: 'battledore', message: expect.stringContaining('`night` has `igh`'),
-    }])
+    expect(await open('tam.md', STORY)).toMatchObject([
+      {
+        range: { start: { line: 3, character: 12 }, end: { line: 3, character: 15 } },
+        severity: 1,
+        code: 'no-untaught-correspondence',
+        source: 'battledore',
+        message: expect.stringContaining('`night` has `igh`'),
+      },
+    ])
   })
 
   it('count characters as the protocol does: a duck before the word is two', async () => {
     const { open } = await start()
-    const found = (await open('tam.md', STORY.replace('Tam', '🦆 “Tam” '))).find(({ message }) => String(message).includes('igh'))
+    const found = (await open('tam.md', STORY.replace('Tam', '🦆 “Tam” '))).find(({ message }) =>
+      String(message).includes('igh'),
+    )
     expect(found?.range.start).toEqual({ line: 3, character: 18 })
   })
 
   it('reach from the first to the last letter of a split grapheme', async () => {
     const { open } = await start()
-    const found = (await open('tam.md', '---\nstep: green-2\n---\nTam ate the cake.\n')).find(({ message }) => String(message).includes('`ate`'))
+    const found = (await open('tam.md', '---\nstep: green-2\n---\nTam ate the cake.\n')).find(({ message }) =>
+      String(message).includes('`ate`'),
+    )
     expect(found?.range).toEqual({ start: { line: 3, character: 4 }, end: { line: 3, character: 7 } })
   })
 
@@ -42,7 +51,8 @@ describe('diagnostics', () => {
     await open('tam.md', STORY)
     const before = heard.length
     const said = next('tam.md')
-    for (let version = 2; version <= 11; version++) change('tam.md', version, version === 11 ? STORY.replace('night', 'light') : STORY + 'x'.repeat(version))
+    for (let version = 2; version <= 11; version++)
+      change('tam.md', version, version === 11 ? STORY.replace('night', 'light') : STORY + 'x'.repeat(version))
     expect((await said)[0]?.message).toContain('`light`')
     await pause(300)
     const published = heard.slice(before).filter(({ params }) => params?.uri === uri('tam.md'))
@@ -54,7 +64,13 @@ describe('diagnostics', () => {
     await open('tam.md', STORY)
     const said = next('tam.md')
     const range = { start: { line: 3, character: 11 }, end: { line: 3, character: 16 } }
-    notify('textDocument/didChange', { textDocument: { uri: uri('tam.md'), version: 2 }, contentChanges: [{ range, text: 'mat' }, { range: { start: { line: 3, character: 3 }, end: { line: 3, character: 3 } }, text: 'by' }] })
+    notify('textDocument/didChange', {
+      textDocument: { uri: uri('tam.md'), version: 2 },
+      contentChanges: [
+        { range, text: 'mat' },
+        { range: { start: { line: 3, character: 3 }, end: { line: 3, character: 3 } }, text: 'by' },
+      ],
+    })
     expect((await said).map(({ range: at }) => at.start)).toEqual([{ line: 3, character: 4 }])
   })
 
@@ -68,10 +84,14 @@ describe('diagnostics', () => {
 
   it('say why a story cannot be checked: loudly in a story folder, quietly elsewhere', async () => {
     const folder = await start({ 'battledore.yaml': 'names: [Tam]\n' })
-    expect(await folder.open('tam.md', 'Tam sat.\n')).toMatchObject([{ severity: 1, message: expect.stringContaining('does not say which step') }])
+    expect(await folder.open('tam.md', 'Tam sat.\n')).toMatchObject([
+      { severity: 1, message: expect.stringContaining('does not say which step') },
+    ])
     const elsewhere = await start()
     expect(await elsewhere.open('notes.md', 'Buy paint.\n')).toMatchObject([{ severity: 4 }])
-    expect(await elsewhere.open('tam.md', '---\nstep: pnik-4\n---\nTam sat.\n')).toMatchObject([{ severity: 1, message: expect.stringContaining('Did you mean `pink-4`?') }])
+    expect(await elsewhere.open('tam.md', '---\nstep: pnik-4\n---\nTam sat.\n')).toMatchObject([
+      { severity: 1, message: expect.stringContaining('Did you mean `pink-4`?') },
+    ])
   })
 
   it('leave out what a check leaves out', async () => {
@@ -92,7 +112,10 @@ describe('diagnostics', () => {
 
 describe('settings', () => {
   it('of a config count, and a changed config is noticed by what the editor watches', async () => {
-    const client = await start({ 'battledore.yaml': 'sight words: [night]\n' }, { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } })
+    const client = await start(
+      { 'battledore.yaml': 'sight words: [night]\n' },
+      { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } },
+    )
     expect(await client.open('tam.md', STORY)).toEqual([])
     const registered = client.heard.find(({ method }) => method === 'client/registerCapability')
     expect(JSON.stringify(registered)).toContain('workspace/didChangeWatchedFiles')
@@ -125,7 +148,13 @@ describe('settings', () => {
     const client = await start({ 'battledore.yaml': 'nmaes: [Tam]\nsight words: [night]\n' })
     const marks = client.next('battledore.yaml')
     expect(await client.open('tam.md', STORY)).toEqual([])
-    expect(await marks).toMatchObject([{ code: 'config', range: { start: { line: 0, character: 0 } }, message: expect.stringContaining('Did you mean `names`?') }])
+    expect(await marks).toMatchObject([
+      {
+        code: 'config',
+        range: { start: { line: 0, character: 0 } },
+        message: expect.stringContaining('Did you mean `names`?'),
+      },
+    ])
     const mended = client.next('battledore.yaml')
     client.world.write({ 'battledore.yaml': 'names: [Tam]\n' })
     client.change('tam.md', 2, `${STORY}\n`)
@@ -156,7 +185,10 @@ describe('hover', () => {
   it('is in Markdown for an editor that shows it', async () => {
     const { open, hover } = await start({}, { textDocument: { hover: { contentFormat: ['markdown'] } } })
     await open('tam.md', STORY)
-    expect((await hover('tam.md', { line: 3, character: 13 }))?.contents).toMatchObject({ kind: 'markdown', value: expect.stringMatching(/^```text\n/) })
+    expect((await hover('tam.md', { line: 3, character: 13 }))?.contents).toMatchObject({
+      kind: 'markdown',
+      value: expect.stringMatching(/^```text\n/),
+    })
   })
 
   it('shows nothing where no word stands', async () => {
@@ -183,7 +215,9 @@ describe('quick fixes', () => {
     const { open, actions, change } = await start()
     await open('tam.md', STORY)
     change('tam.md', 2, STORY.replace('Tam sat', 'So Meg and Zebedee sat'))
-    const titles = (await actions('tam.md', { start: { line: 3, character: 13 }, end: { line: 3, character: 13 } })).map(({ title }) => title)
+    const titles = (
+      await actions('tam.md', { start: { line: 3, character: 13 }, end: { line: 3, character: 13 } })
+    ).map(({ title }) => title)
     expect(titles).toContain('Allow the name “Zebedee” in this story')
   })
 })
@@ -205,7 +239,9 @@ describe('completion', () => {
 
   it('knows more words at a later step', async () => {
     const client = await start()
-    expect(await labels(client, '---\nstep: green-8\n---\ntr\n', 3, 2)).toEqual(expect.arrayContaining(['tree', 'train']))
+    expect(await labels(client, '---\nstep: green-8\n---\ntr\n', 3, 2)).toEqual(
+      expect.arrayContaining(['tree', 'train']),
+    )
   })
 
   it('keeps the capital, and offers the names and sight words of the story', async () => {
@@ -217,14 +253,26 @@ describe('completion', () => {
 
   it('never offers a word that is not fit for children', async () => {
     const client = await start()
-    const found = await Promise.all(['g', 'b', 'd', 's', 'f', 'a'].map(async (letter, at) => {
-      const path = `${at}.md`
-      await client.open(path, `---\nstep: green-13\n---\n${letter}\n`)
-      return (await client.complete(path, { line: 3, character: 1 })).map(({ label }) => label)
-    }))
+    const found = await Promise.all(
+      ['g', 'b', 'd', 's', 'f', 'a'].map(async (letter, at) => {
+        const path = `${at}.md`
+        await client.open(path, `---\nstep: green-13\n---\n${letter}\n`)
+        return (await client.complete(path, { line: 3, character: 1 })).map(({ label }) => label)
+      }),
+    )
     const all = found.flat()
     expect(all.length).toBeGreaterThan(100)
-    expect(all.filter((word) => ['gun', 'guns', 'gin', 'beer', 'drug', 'damn', 'sex', 'bomb', 'ass'].includes(word))).toEqual([])
+    expect(
+      all.filter((word) => ['gun', 'guns', 'gin', 'beer', 'drug', 'damn', 'sex', 'bomb', 'ass'].includes(word)),
+    ).toEqual([])
+  })
+
+  it('follows what a school adds to the unfit words, and what it clears', async () => {
+    const client = await start({ 'battledore.yaml': 'unfit words: [pet]\nfit words: [gun]\n' })
+    expect(await labels(client, '---\nstep: green-8\n---\npe\n', 3, 2)).not.toContain('pet')
+    await client.open('ned.md', '---\nstep: green-8\n---\ngu\n')
+    const offered = await client.complete('ned.md', { line: 3, character: 2 })
+    expect(offered.map(({ label }) => label)).toContain('gun')
   })
 
   it('offers settings at the top, those that are there left out', async () => {
@@ -241,10 +289,16 @@ describe('completion', () => {
 
   it('offers rules, and what a rule can be', async () => {
     const client = await start()
-    expect(await labels(client, '---\nstep: pink-4\nrules:\n  no-\n---\nTam sat.\n', 3, 5)).toContain('no-untaught-mark')
+    expect(await labels(client, '---\nstep: pink-4\nrules:\n  no-\n---\nTam sat.\n', 3, 5)).toContain(
+      'no-untaught-mark',
+    )
     expect((await client.complete('tam.md', { line: 1, character: 6 })).length).toBeGreaterThan(10)
     const other = await start()
-    expect(await labels(other, '---\nstep: pink-4\nrules:\n  no-untaught-mark: \n---\nTam sat.\n', 3, 20)).toEqual(['off', 'warning', 'error'])
+    expect(await labels(other, '---\nstep: pink-4\nrules:\n  no-untaught-mark: \n---\nTam sat.\n', 3, 20)).toEqual([
+      'off',
+      'warning',
+      'error',
+    ])
   })
 })
 

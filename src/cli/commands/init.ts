@@ -22,7 +22,9 @@ export const addInit: AddCommand = (program, { io, leave }) => {
       const { init } = await import('../run/init.ts')
       leave(await init(folder, options, io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore init', 'set up this folder; what is there already stays as it is'],
-    ['battledore init stories --hook', 'set up another folder, and check before each commit'])
+    ['battledore init stories --hook', 'set up another folder, and check before each commit'],
+  )
 }

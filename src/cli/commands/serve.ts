@@ -5,7 +5,9 @@ import { type AddCommand, withExamples } from '../command.ts'
 export const addServe: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('serve')
-    .description('answer a code editor: mistakes on the letters, sounds of words, fixes, words to write (language server)')
+    .description(
+      'answer a code editor: mistakes on the letters, sounds of words, fixes, words to write (language server)',
+    )
     .option('--stdio', 'over standard input and output (the default, and the only way)')
     // Editors add options of their own, such as their process number.
     .allowUnknownOption()

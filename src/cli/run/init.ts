@@ -19,7 +19,8 @@ import { writeTextFile } from '../write.ts'
 export async function init(given: string, options: InitOptions, io: Io): Promise<ExitCode> {
   const folder = resolve(io.cwd, given)
   try {
-    if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false) throw new Error(`${toShownPath(given)} is a file, not a folder.`)
+    if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false)
+      throw new Error(`${toShownPath(given)} is a file, not a folder.`)
     const steps = planInit(
       { read: (path) => readOwn(join(folder, path), io), stories: await listStories(folder, io), version: VERSION },
       { force: options.force === true, hook: options.hook === true },
@@ -89,18 +90,28 @@ function write({ path, text, isProgram }: Step, folder: string, io: Io): void {
 
 /** Only in the top folder of a repository, and only where no other hooks would be lost. */
 function switchHookOn(folder: string, io: Io): void {
-  const byHand = (why: string): void => io.stdout.write(`The hook is not switched on: ${why}\n`)
-  const top = git(folder, 'rev-parse', '--show-toplevel')
-  if (top === undefined) return byHand('this is no git repository. In one, run `git config core.hooksPath .githooks`.')
-  if (io.fs.realpathSync(top) !== io.fs.realpathSync(folder)) return byHand(`run \`init --hook\` in ${toShownPath(top)}, the top folder of the repository.`)
   const before = git(folder, 'config', 'core.hooksPath')
   if (before === HOOK_FOLDER) return
-  if (before) return byHand(`git takes its hooks from ${toShownPath(before)}. Call ${HOOK_FOLDER}/pre-commit from the hook there.`)
-  if (hasOwnHooks(git(folder, 'rev-parse', '--git-path', 'hooks'), folder, io)) {
-    return byHand(`this repository has hooks of its own. Move them to ${HOOK_FOLDER}, then run \`git config core.hooksPath ${HOOK_FOLDER}\`.`)
+  const obstacle = findObstacle(folder, before, io)
+  const done = obstacle === undefined && git(folder, 'config', 'core.hooksPath', HOOK_FOLDER) !== undefined
+  const text = done
+    ? `Git now checks staged stories before each commit. Others who clone the repository run \`${SWITCH_ON}\` once.`
+    : `The hook is not switched on: ${obstacle ?? `run \`${SWITCH_ON}\`.`}`
+  io.stdout.write(`${wrap(text, toWidth(io)).join('\n')}\n`)
+}
+
+const SWITCH_ON = `git config core.hooksPath ${HOOK_FOLDER}`
+
+function findObstacle(folder: string, before: string | undefined, io: Io): string | undefined {
+  const top = git(folder, 'rev-parse', '--show-toplevel')
+  if (top === undefined) return `this is no git repository. In one, run \`${SWITCH_ON}\`.`
+  if (io.fs.realpathSync(top) !== io.fs.realpathSync(folder)) {
+    return `run \`init --hook\` in ${toShownPath(top)}, the top folder of the repository.`
   }
-  if (git(folder, 'config', 'core.hooksPath', HOOK_FOLDER) === undefined) return byHand(`run \`git config core.hooksPath ${HOOK_FOLDER}\`.`)
-  io.stdout.write('Git now checks staged stories before each commit. Others who clone the repository\nrun `git config core.hooksPath .githooks` once.\n')
+  if (before)
+    return `git takes its hooks from ${toShownPath(before)}. Call ${HOOK_FOLDER}/pre-commit from the hook there.`
+  if (!hasOwnHooks(git(folder, 'rev-parse', '--git-path', 'hooks'), folder, io)) return undefined
+  return `this repository has hooks of its own. Move them to ${HOOK_FOLDER}, then run \`${SWITCH_ON}\`.`
 }
 
 function hasOwnHooks(path: string | undefined, folder: string, io: Io): boolean {

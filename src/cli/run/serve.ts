@@ -5,12 +5,18 @@ import { join, resolve } from 'node:path'
 import { Readable, Writable } from 'node:stream'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { createConnection, ProposedFeatures, type WatchDog } from 'vscode-languageserver'
-import { createProtocolConnection, type Logger, type ProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
+import {
+  createProtocolConnection,
+  type Logger,
+  type ProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node'
 import type { Host, WordSource } from '../../server/host.ts'
 import { startServer } from '../../server/server.ts'
 import { openWordData } from '../../words/index.ts'
 import { createChecker, toShown, toSlashes } from '../checker.ts'
-import { type ExitCode } from '../command.ts'
+import type { ExitCode } from '../command.ts'
 import { DATA_FOLDER, listBuiltIns, loadLexicon } from '../data.ts'
 import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
@@ -25,9 +31,14 @@ export async function serve(io: Io): Promise<ExitCode> {
     leave = done
   })
   input.once('close', () => leave(0))
-  const watchDog: WatchDog = { shutdownReceived: false, initialize: () => undefined, exit: (code) => leave(code === 0 ? 0 : 1) }
+  const watchDog: WatchDog = {
+    shutdownReceived: false,
+    initialize: () => undefined,
+    exit: (code) => leave(code === 0 ? 0 : 1),
+  }
   const reader = new StreamMessageReader(input)
-  const connect = (logger: Logger): ProtocolConnection => createProtocolConnection(reader, new StreamMessageWriter(toOutput(io)), logger)
+  const connect = (logger: Logger): ProtocolConnection =>
+    createProtocolConnection(reader, new StreamMessageWriter(toOutput(io)), logger)
   const connection = createConnection(connect, watchDog, ProposedFeatures.all)
   const stop = startServer(connection, createHost(io), VERSION)
   const code = await left

@@ -20,7 +20,8 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
   const pretty = format === 'pretty' ? { width: toWidth(io), paint: await toPaint(io) } : undefined
   const told = new Map<string, string>()
   const print = (path: string, text: string, count: number): void => io.stdout.write(toRun(path, text, count))
-  const toText = (checked: CheckedStory): string => (pretty ? `${toPrettyStory(checked, pretty)}\n` : toLineReport([checked]))
+  const toText = (checked: CheckedStory): string =>
+    pretty ? `${toPrettyStory(checked, pretty)}\n` : toLineReport([checked])
   return {
     story(result) {
       if (isChecked(result)) print(result.path, toText(result), result.messages.length)
@@ -28,7 +29,10 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
     },
     clear: (path) => print(path, '', 0),
     configs(chain) {
-      for (const [path, problems] of toProblemsByFile(chain, [...told.keys()].filter((path) => !io.fs.existsSync(path)))) {
+      for (const [path, problems] of toProblemsByFile(
+        chain,
+        [...told.keys()].filter((path) => !io.fs.existsSync(path)),
+      )) {
         const text = problems.map((problem) => `${toProblemLine(problem)} [config]\n`).join('')
         if (text === (told.get(path) ?? '')) continue
         told.set(path, text)
@@ -44,7 +48,9 @@ export function toRun(path: string, text: string, count: number): string {
 }
 
 function toFailureLines({ path, failures }: UncheckedStory): string {
-  return failures.map((failure) => `${toPrintable(path)}:1:1-1:1: error: ${toPrintable(failure)} [not-checked]\n`).join('')
+  return failures
+    .map((failure) => `${toPrintable(path)}:1:1-1:1: error: ${toPrintable(failure)} [not-checked]\n`)
+    .join('')
 }
 
 /** Every config of the chain, those without problems too, and those that have gone. */

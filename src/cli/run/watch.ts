@@ -36,7 +36,8 @@ export async function watch(
 ): Promise<ExitCode> {
   if (given.includes('-')) return refuse('--watch needs files or folders: standard input cannot be watched.', io)
   const format = wanted?.format ?? 'pretty'
-  if (format !== 'pretty' && format !== 'line') return refuse(`--watch prints --format pretty or line, not ${format}.`, io)
+  if (format !== 'pretty' && format !== 'line')
+    return refuse(`--watch prints --format pretty or line, not ${format}.`, io)
   if (wanted?.file !== undefined || more.length > 0) return refuse('--watch prints one report, and not to a file.', io)
   const found = await findStories(given, io)
   for (const notice of found.notices) io.stderr.write(`${notice}\n`)
@@ -115,7 +116,12 @@ async function toResult(
   }
 }
 
-async function follow(given: readonly string[], shelf: Shelf, io: Io, signal: AbortSignal | undefined): Promise<ExitCode> {
+async function follow(
+  given: readonly string[],
+  shelf: Shelf,
+  io: Io,
+  signal: AbortSignal | undefined,
+): Promise<ExitCode> {
   let tellEnd: (code: ExitCode) => void = () => undefined
   const ended = new Promise<ExitCode>((end) => {
     tellEnd = end

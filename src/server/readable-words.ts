@@ -1,0 +1,96 @@
+// The words that a child can read and that begin with some letters, most used first.
+
+import type { Phonics } from '../phonics/types.ts'
+import { createWordJudge, type Verdict } from '../reading/index.ts'
+import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import type { Fitness, WordFacts } from '../words/index.ts'
+import type { WordSource } from './host.ts'
+
+export interface Completed {
+  readonly word: string
+  readonly kind: Verdict['kind']
+}
+
+/** Words that begin so, in any case. */
+export type Completer = (prefix: string) => readonly Completed[]
+
+export interface CompleterSources extends WordSource {
+  readonly phonics: Phonics
+  readonly sequence: Sequence
+  readonly step: string
+  readonly reader: ReaderExtra | undefined
+  readonly names: readonly string[]
+  /** Words that a school adds to those that are never proposed, and those that it clears. */
+  readonly unfit: readonly string[]
+  readonly fit: readonly string[]
+}
+
+const MOST = 40
+/** How many words are judged for one completion: a single letter begins some thousand. */
+const MOST_JUDGED = 2_000
+
+export function createCompleter(sources: CompleterSources): Completer {
+  const { data, lexicon, phonics, sequence, step, reader, names, unfit, fit } = sources
+  const judge = createWordJudge(sequence, step, reader ? { reader } : {})
+  const fitness = data.fitness({ add: unfit, clear: fit })
+  const words = lexicon.words()
+  return (prefix) => {
+    const lower = prefix.toLowerCase().replaceAll('’', "'")
+    const found: Completed[] = names
+      .filter((name) => name.toLowerCase().startsWith(lower))
+      .map((word) => ({ word, kind: 'name' }))
+    const most = found.length + MOST
+    for (const word of toCandidates(lower, words, sources, fitness)) {
+      const { readable, kind } = judge(phonics.read(word)).verdict
+      if (readable) found.push({ word, kind })
+      if (found.length === most) break
+    }
+    return found
+  }
+}
+
+/** Words that children know or that are in use. */
+function toCandidates(
+  prefix: string,
+  words: readonly string[],
+  { data }: WordSource,
+  fitness: Fitness,
+): readonly string[] {
+  const found: { readonly word: string; readonly facts: WordFacts }[] = []
+  for (let at = findFirst(words, prefix); words[at]?.startsWith(prefix); at++) {
+    const word = words[at] ?? ''
+    const facts = data.facts.factsAt(at)
+    if (facts.known > 0 && fitness.isFit(word)) found.push({ word, facts })
+  }
+  found.sort(
+    (a, b) => a.facts.rarity - b.facts.rarity || b.facts.known - a.facts.known || a.word.length - b.word.length,
+  )
+  return found.slice(0, MOST_JUDGED).map(({ word }) => word)
+}
+
+/** The place of the first word that is not before the prefix. */
+function findFirst(words: readonly string[], prefix: string): number {
+  let low = 0
+  let high = words.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((words[middle] ?? '') < prefix) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+const made = new WeakMap<Sequence, Map<string, Completer>>()
+
+/** One completer for all stories of the same sequence, step and words. */
+export function findCompleter(sources: CompleterSources): Completer {
+  const known = made.get(sources.sequence) ?? new Map<string, Completer>()
+  made.set(sources.sequence, known)
+  const { step, phonics, reader, names, unfit, fit } = sources
+  const key = JSON.stringify([step, phonics.accent, reader, names, unfit, fit])
+  const completer = known.get(key) ?? createCompleter(sources)
+  // Typing a list of names makes a new one at every letter: only the last few are kept.
+  if (known.size > 8) known.clear()
+  known.set(key, completer)
+  return completer
+}
