@@ -22,6 +22,8 @@ export interface ResultCache {
 
 interface Entry {
   readonly key: string
+  /** Whether words were looked for that could stand there instead; a report that shows none can do with them. */
+  readonly suggest: boolean
   /** The digest of the sequence file that the story named. */
   readonly sequence?: string
   readonly record: StoryRecord
@@ -45,12 +47,13 @@ export function toCacheFile({ cwd, fs }: Io): string {
 export function openCache(file: string, program: string, circumstances: Circumstances, io: Io): ResultCache {
   const path = resolve(io.cwd, file)
   const entries = readEntries(path, program, io)
-  const settings = toDigest(program, io.cwd, JSON.stringify(circumstances))
+  const { suggest = false, findEarlierWords, ...plain } = circumstances
+  const settings = toDigest(program, io.cwd, JSON.stringify(plain))
   const sequences = new Map<string, string>()
   let isChanged = false
 
   const toKey = ({ storyPath, source, chain }: Task): string =>
-    toDigest(settings, storyPath, source, ...chain.folders.flatMap(({ folder, files }) => [folder, ...files.flatMap((one) => [one.source.path, one.source.text])]))
+    toDigest(settings, storyPath, source, ...(findEarlierWords?.(storyPath) ?? []), ...chain.folders.flatMap(({ folder, files }) => [folder, ...files.flatMap((one) => [one.source.path, one.source.text])]))
   const digestSequence = (asked: string): string | undefined => {
     if (!isSequencePath(asked)) return undefined
     const known = sequences.get(asked) ?? toDigest(readOrEmpty(resolve(io.cwd, asked), io))
@@ -61,27 +64,32 @@ export function openCache(file: string, program: string, circumstances: Circumst
   return {
     find(task) {
       const entry = entries.get(task.storyPath)
-      if (!entry || entry.key !== toKey(task) || entry.sequence !== digestSequence(entry.record.sequence.asked)) return undefined
+      if (!entry || (suggest && !entry.suggest) || entry.key !== toKey(task) || entry.sequence !== digestSequence(entry.record.sequence.asked)) return undefined
       return fromRecord(entry.record, task.path, task.source)
     },
     keep(task, story) {
       const sequence = digestSequence(story.sequence.asked)
-      entries.set(task.storyPath, { key: toKey(task), record: toRecord(story), ...(sequence === undefined ? {} : { sequence }) })
+      entries.set(task.storyPath, { key: toKey(task), suggest, record: toRecord(story), ...(sequence === undefined ? {} : { sequence }) })
       isChanged = true
     },
     save() {
       if (!isChanged) return undefined
       const kept = [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath))
       const body = JSON.stringify(kept)
-      try {
-        io.fs.mkdirSync(dirname(path), { recursive: true })
-      } catch {
-        // Told when the file itself cannot be written.
-      }
+      makeFolder(dirname(path), io)
       const written = writeTextFile(path, `${JSON.stringify({ format: FORMAT, program, digest: toDigest(body) })}\n${body}\n`, io, file)
       return written.ok ? undefined : written.message
     },
   }
+}
+
+/** What goes wrong is told when the file itself cannot be written. Node's own `recursive` never ends in some odd places, such as /proc. */
+function makeFolder(path: string, io: Io): void {
+  if (io.fs.existsSync(path)) return
+  makeFolder(dirname(path), io)
+  try {
+    io.fs.mkdirSync(path)
+  } catch {}
 }
 
 function readEntries(path: string, program: string, io: Io): Map<string, Entry> {

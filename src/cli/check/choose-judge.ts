@@ -10,6 +10,9 @@ export const POOL_FROM = 48
 /** Stories that a cache may lack before workers are called. */
 const PATIENCE = 12
 
+/** Texts held at a time: enough to keep many cores at work, little beside the results. */
+const AHEAD = 32
+
 export interface Work {
   readonly stories: number
   readonly hasCache: boolean
@@ -20,7 +23,7 @@ export interface Work {
 export function chooseJudge({ stories, hasCache, workers }: Work, circumstances: Circumstances, io: Io): Judge {
   const here = createJudge(circumstances, io)
   const isLarge = workers === undefined ? stories >= POOL_FROM : workers > 1
-  if (!isLarge) return here
+  if (!isLarge || circumstances.findEarlierWords) return here
   let pool: Promise<Judge> | undefined
   let asked = 0
   const judgeIn = (task: Task) => {
@@ -29,7 +32,7 @@ export function chooseJudge({ stories, hasCache, workers }: Work, circumstances:
     pool ??= startPool(circumstances, io, workers).then((started) => started ?? here)
     return pool.then((judge) => judge.judge(task))
   }
-  return { ahead: 32, judge: judgeIn, end: async () => (await pool)?.end() }
+  return { ahead: AHEAD, judge: judgeIn, end: async () => (await pool)?.end() }
 }
 
 /** Undefined where this machine or this Node cannot have one. */
