@@ -56,8 +56,8 @@ function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
   return found.sort((left, right) => left.use - right.use).map(({ at }) => at)
 }
 
-/** Words known by heart come last: they are no practice in reading by letters. */
-const BY_HEART = 500
+/** Words known by heart come after what is as well known: they are no practice in reading by letters. */
+const BY_HEART = 100
 
 const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
 
