@@ -6,6 +6,7 @@ import { DESCRIPTIONS } from '../config/descriptions.ts'
 import { storyEntries } from '../config/schema.ts'
 import type { Rule } from '../lint/types.ts'
 import type { Sequence } from '../sequence/types.ts'
+import type { FrontMatter } from '../story/types.ts'
 import { toCaseOf } from '../words/index.ts'
 import { toRange } from './ranges.ts'
 import type { Completer } from './readable-words.ts'
@@ -46,15 +47,30 @@ interface Offer {
   readonly detail?: string
 }
 
-/** `yaml` is the front matter up to the caret, `whole` all of it. */
+/** The settings at the top of a story. */
+export interface Yaml {
+  readonly whole: string
+  /** Up to the caret. */
+  readonly before: string
+}
+
+/** Undefined where the caret stands elsewhere. Settings whose closing `---` is still to be written end at a blank line. */
+export function findYaml(source: string, frontMatter: FrontMatter | undefined, offset: number): Yaml | undefined {
+  const open = frontMatter ? undefined : /^\uFEFF?---[ \t]*\r?\n/.exec(source)?.[0].length
+  const start = frontMatter?.valueStart ?? open
+  if (start === undefined || offset < start) return undefined
+  const before = source.slice(start, offset)
+  const whole = frontMatter?.value ?? /^(?:.*\S.*\r?\n?)*/.exec(source.slice(start))?.[0] ?? ''
+  return before.length <= whole.length ? { whole, before } : undefined
+}
+
 export function toSettingItems(
   document: TextDocument,
   offset: number,
-  yaml: string,
-  whole: string,
+  { whole, before }: Yaml,
   sources: SettingSources,
 ): CompletionItem[] {
-  const lines = yaml.split(/\r\n|\n|\r/)
+  const lines = before.split(/\r\n|\n|\r/)
   const line = lines.at(-1) ?? ''
   const [, lead = '', key, typed = ''] = /^([ \t]*)(?:([\w -]+?):[ \t]+)?(.*)$/.exec(line) ?? []
   const owner = lead === '' ? undefined : findOwner(lines)

@@ -287,6 +287,14 @@ describe('completion', () => {
     expect(await labels(client, '---\nsequence: england\nstep: \n---\nTam sat.\n', 2, 6)).toContain('reception-1')
   })
 
+  it('offers settings before the closing line is written, and words below it', async () => {
+    const client = await start()
+    expect(await labels(client, '---\nst', 1, 2)).toContain('step')
+    expect(await labels(client, '---\nstep: ', 1, 6)).toContain('pink-4')
+    const other = await start({ 'battledore.yaml': 'step: pink-4\n' })
+    expect(await labels(other, '---\nta\n\nta\n', 3, 2)).toContain('tap')
+  })
+
   it('offers rules, and what a rule can be', async () => {
     const client = await start()
     expect(await labels(client, '---\nstep: pink-4\nrules:\n  no-\n---\nTam sat.\n', 3, 5)).toContain(

@@ -1,0 +1,110 @@
+// Answers to what an editor asks of an open story: a hover, quick fixes, what could be written next.
+
+import {
+  type CodeAction,
+  CodeActionKind,
+  type CompletionItem,
+  type CompletionList,
+  type Range,
+} from 'vscode-languageserver'
+import type { TextDocument } from 'vscode-languageserver-textdocument'
+import { rules } from '../../rules/index.ts'
+import { DEFAULT_SEQUENCE, type PreparedStory } from '../check/check-story.ts'
+import { isMissing } from '../check/resources.ts'
+import { withSuggestions } from '../check/suggest.ts'
+import { readFrontMatter, resolveSettings } from '../config/index.ts'
+import type { Message } from '../lint/types.ts'
+import { readStory } from '../story/index.ts'
+import { toActions } from './actions.ts'
+import { findYaml, type SettingSources, toSettingItems, toWordItems } from './complete.ts'
+import { isStory, MOST_LIVE, prepare, toOpenStory } from './desk.ts'
+import type { Host } from './host.ts'
+import { type HoverText, toHover } from './hover.ts'
+import type { LiveChecks, TellError } from './live-checks.ts'
+import { isTouching, toBlamed } from './ranges.ts'
+import { findCompleter } from './readable-words.ts'
+
+export interface Answers {
+  hover(document: TextDocument, offset: number): Promise<HoverText | undefined>
+  actions(document: TextDocument, range: Range, only: readonly string[] | undefined): Promise<CodeAction[]>
+  complete(document: TextDocument, offset: number): Promise<CompletionList | CompletionItem[] | null>
+}
+
+export function createAnswers(host: Host, checks: LiveChecks, tellError: TellError): Answers {
+  return {
+    async hover(document, offset) {
+      const prepared = await prepare(document, host)
+      return prepared && toHover(prepared, offset)
+    },
+    async actions(document, range, only) {
+      if (only && !only.some((kind) => CodeActionKind.QuickFix.startsWith(kind))) return []
+      const messages = (await checks.find(document))?.checked?.messages ?? []
+      const asked = { start: document.offsetAt(range.start), end: document.offsetAt(range.end) }
+      const under = messages.filter((message) => isTouching(toBlamed(message), asked))
+      const prepared = under.length > 0 ? await prepare(document, host) : undefined
+      if (!prepared) return []
+      return toActions(await addSuggestions(under, prepared, host, tellError), { document, prepared })
+    },
+    async complete(document, offset) {
+      const source = document.getText()
+      if (!isStory(document) || source.length > MOST_LIVE) return null
+      const yaml = findYaml(source, readStory(source).frontMatter, offset)
+      if (yaml) return toSettingItems(document, offset, yaml, await toSettingSources(document, host))
+      const prepared = await prepare(document, host)
+      return prepared ? { isIncomplete: true, items: completeWord(document, offset, prepared, host, tellError) } : null
+    },
+  }
+}
+
+/** Without the data of words, all else still works. */
+function completeWord(
+  document: TextDocument,
+  offset: number,
+  { sequence, step, reader, context, settings }: PreparedStory,
+  host: Host,
+  tellError: TellError,
+): CompletionItem[] {
+  try {
+    const phonics = host.resources.phonicsFor(context.accent)
+    const names = settings.names.map(({ value }) => value)
+    const words = { ...host.words(), ...toFitness(settings) }
+    return toWordItems(document, offset, findCompleter({ ...words, sequence, step, reader, phonics, names }))
+  } catch (error) {
+    tellError(error)
+    return []
+  }
+}
+
+async function addSuggestions(
+  messages: readonly Message[],
+  { sequence, step, reader, context, settings }: PreparedStory,
+  { resources }: Host,
+  tellError: TellError,
+): Promise<readonly Message[]> {
+  try {
+    const help = await resources.wordHelp?.()
+    if (!help) return messages
+    const suggester = help.suggesterFor({ sequence, step, reader, ...toFitness(settings) })
+    return await withSuggestions(messages, context, { help, suggester, tagger: resources.tagger })
+  } catch (error) {
+    tellError(error)
+    return messages
+  }
+}
+
+/** What a school adds to the words that are never proposed, and what it clears. */
+const toFitness = ({ unfitWords, fitWords }: PreparedStory['settings']) => ({
+  unfit: unfitWords.map(({ value }) => value),
+  fit: fitWords.map(({ value }) => value),
+})
+
+/** With the sequence that holds for the story, even where its step is still to be written. */
+async function toSettingSources(document: TextDocument, host: Host): Promise<SettingSources> {
+  const { storyPath, path, source } = toOpenStory(document, host)
+  const chain = await host.findChain(storyPath)
+  const own = await readFrontMatter({ path, text: source }, readStory(source).frontMatter, rules)
+  const frontMatter = own.layer
+  const settings = resolveSettings({ chain, storyPath, frontMatter, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const sequence = await host.resources.sequence(settings.sequence.value, settings.accent.value)
+  return { sequence: isMissing(sequence) ? undefined : sequence, sequenceNames: host.builtIns(), rules }
+}
