@@ -4,6 +4,8 @@ import * as fs from 'node:fs'
 
 export interface Output {
   write(text: string): void
+  /** Waits until the reader of the output has caught up; missing where nobody can fall behind. */
+  drained?(): Promise<void>
   readonly isTTY: boolean
   /** Width in columns; undefined where it is not a terminal. */
   readonly columns: number | undefined
@@ -67,6 +69,7 @@ export function createProcessIo(process: NodeJS.Process): Io {
 function toOutput(stream: NodeJS.WriteStream): Output {
   return {
     write: (text) => void stream.write(text),
+    drained: () => (stream.writableNeedDrain ? new Promise((done) => stream.once('drain', done)) : Promise.resolve()),
     isTTY: stream.isTTY === true,
     // Asked anew each time: a window can be made wider while it runs.
     get columns() {

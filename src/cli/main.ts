@@ -10,12 +10,13 @@ import { addLevel } from './commands/level.ts'
 import { addMatch } from './commands/match.ts'
 import { addSequence } from './commands/sequence.ts'
 import { addServe } from './commands/serve.ts'
+import { addStream } from './commands/stream.ts'
 import { addWords } from './commands/words.ts'
 import { addShelf } from './commands/shelf.ts'
 import type { Io } from './io.ts'
 import { VERSION } from './version.ts'
 
-const COMMANDS = [addCheck, addExplain, addSequence, addInit, addServe, addLevel, addMatch, addShelf, addWords, addFix] as const
+const COMMANDS = [addCheck, addExplain, addSequence, addInit, addServe, addLevel, addMatch, addShelf, addWords, addFix, addStream] as const
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {

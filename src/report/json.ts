@@ -13,15 +13,15 @@ export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]
   return {
     schema: CHECK_SCHEMA,
     sequence: checked[0]?.sequence.name ?? null,
-    files: checked.map(toFile),
+    files: checked.map((one) => ({ path: one.path, ...toFileFields(one) })),
     failures: results.filter((one): one is UncheckedStory => !isChecked(one)).map(({ path, failures }) => ({ path, reasons: failures })),
   }
 }
 
-function toFile(checked: CheckedStory) {
+/** All of a story but its path. */
+export function toFileFields(checked: CheckedStory) {
   const { figures, story, lines } = checked
   return {
-    path: checked.path,
     sequence: checked.sequence.name,
     step: checked.step.id,
     accent: checked.accent,

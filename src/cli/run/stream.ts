@@ -1,0 +1,114 @@
+// Checks stories one after the other as they come in, with no more in memory than one of them and what is known of words.
+
+import { rules } from '../../../rules/index.ts'
+import { checkStory, DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import type { Resources } from '../../check/resources.ts'
+import { isChecked } from '../../check/result.ts'
+import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../config/index.ts'
+import { createPhonics, createSpelling } from '../../phonics/index.ts'
+import type { Accent, Phonics } from '../../phonics/types.ts'
+import { toStreamError, toStreamResult } from '../../report/stream.ts'
+import { complain, type ExitCode } from '../command.ts'
+import type { StreamOptions } from '../commands/stream.ts'
+import { createTaskMaker, toStoryPath } from '../check/task.ts'
+import { loadLexicon } from '../data.ts'
+import type { Io } from '../io.ts'
+import { type Line, readLines } from '../json-lines.ts'
+import { MAX_BYTES } from '../read.ts'
+import { createResources, isSequencePath } from '../resources.ts'
+import { type JsonId, readRecord } from './stream-record.ts'
+
+/** JSON can take six bytes for one: `\u0000`. */
+const LONGEST_LINE = MAX_BYTES * 6
+
+/** After so many different words, summed over stories, the engines are let go with all they remember. */
+const MOST_WORDS = 100_000
+
+export async function runStream(options: StreamOptions, io: Io): Promise<ExitCode> {
+  const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
+  for (const { message } of flags.problems) complain(io, message)
+  const chain = flags.problems.length === 0 ? await findChain(options, io) : undefined
+  if (!chain) return 2
+  const engines = createEngines()
+  const storyPath = toStoryPath('story.md', io)
+  const settings = resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const resources = toSafeResources(createResources(io), engines, settings.sequence.value)
+  const check = createRecordCheck({ chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io }, engines)
+  for await (const line of readLines(io.stdin(), LONGEST_LINE)) {
+    io.stdout.write(`${JSON.stringify(await check(line))}\n`)
+    await io.stdout.drained?.()
+  }
+  return 0
+}
+
+async function findChain({ config }: StreamOptions, io: Io): Promise<ConfigChain | undefined> {
+  if (config === undefined) return { folders: [], problems: [] }
+  const tasks = createTaskMaker(io, { config })
+  const chain = await tasks.findChain(toStoryPath('story.md', io))
+  if ('message' in chain) complain(io, chain.message)
+  return 'message' in chain || tasks.hasConfigErrors() ? undefined : chain
+}
+
+interface Place {
+  readonly chain: ConfigChain
+  readonly flags: Layer
+  readonly resources: Resources
+  readonly suggest: boolean
+  readonly storyPath: string
+  readonly io: Io
+}
+
+function createRecordCheck({ chain, flags, resources, suggest, storyPath, io }: Place, engines: Engines): (line: Line) => Promise<unknown> {
+  return async (line) => {
+    const record = line.ok ? readRecord(line.text) : { id: null, message: line.message }
+    if ('message' in record) return toStreamError(record.id, [record.message])
+    const own = readFlags(record.settings, io.cwd)
+    if (own.problems.length > 0) return toStreamError(record.id, own.problems.map(({ message }) => message.replace(/^--/, '')))
+    return check(record.id, record.text, { ...flags, ...own.layer })
+  }
+
+  async function check(id: JsonId, source: string, all: Layer): Promise<unknown> {
+    try {
+      const result = await checkStory({ path: 'the text', source, storyPath, chain, flags: all, rules, resources, suggest })
+      if (!isChecked(result)) return toStreamError(id, result.failures)
+      engines.count(result.figures.different.words)
+      return toStreamResult(id, result)
+    } catch (error) {
+      return toStreamError(id, [`The text could not be checked: ${error instanceof Error ? error.message : String(error)}`])
+    }
+  }
+}
+
+interface Engines {
+  find(accent: Accent): Phonics
+  count(words: number): void
+}
+
+/** Engines remember each word they have met, which is well for a shelf and too much for a library. */
+function createEngines(): Engines {
+  let engines = new Map<Accent, Phonics>()
+  let words = 0
+  return {
+    find(accent) {
+      const engine = engines.get(accent) ?? createPhonics(loadLexicon(), accent, createSpelling(loadLexicon()))
+      engines.set(accent, engine)
+      return engine
+    },
+    count(more) {
+      words += more
+      if (words < MOST_WORDS) return
+      words = 0
+      engines = new Map()
+    },
+  }
+}
+
+/** A story of a stranger may not make the program read files: a sequence by path is for the command line and the config. */
+const toSafeResources = (resources: Resources, engines: Engines, allowed: string): Resources => ({
+  ...resources,
+  phonicsFor: engines.find,
+  sequence: (name, accent) =>
+    isSequencePath(name) && name !== allowed
+      ? Promise.resolve({ problems: ['A text may name only a built-in sequence; --sequence can be a file.'] })
+      : resources.sequence(name, accent),
+})
