@@ -1,6 +1,6 @@
 // A word that the child can read and is unlikely to know.
 
-import { toWordKey } from '../../src/reading/index.ts'
+import { isAllowedName, toWordKey } from '../../src/reading/index.ts'
 import { toDifferentWords } from '../../src/shelf/index.ts'
 import { findLikelyNames, toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
@@ -30,9 +30,10 @@ export default defineRule({
       const least = LEAST[options.list as keyof typeof LEAST] ?? 1
       const names = findLikelyNames(story.story)
       for (const { key, word, uses } of toDifferentWords(story.count())) {
-        if (options.allow.includes(key) || names.has(toBareName(word.text))) continue
+        const name = toBareName(word.text)
+        if (options.allow.includes(key) || names.has(name) || isAllowedName(name, story.names)) continue
         const isSoundedOut = uses.some((use) => story.judge(use.word, use.sentence).verdict.kind === 'decodable')
-        const known = familiarity(toWordKey(toBareName(key)))
+        const known = familiarity(toWordKey(name))
         if (!isSoundedOut || known === undefined || known >= least) continue
         report({
           at: word,
