@@ -38,9 +38,11 @@ export interface CheckerOptions {
   readonly flags?: Layer
   /** The one config file to use, as given. */
   readonly config?: string | undefined
+  /** Whether messages say what could stand there instead. */
+  readonly suggest?: boolean
 }
 
-export function createChecker(io: Io, { flags = {}, config }: CheckerOptions = {}): Checker {
+export function createChecker(io: Io, { flags = {}, config, suggest = false }: CheckerOptions = {}): Checker {
   const base = createResources(io)
   const stamps = new Map<string, string>()
   let sequences = base
@@ -66,7 +68,14 @@ export function createChecker(io: Io, { flags = {}, config }: CheckerOptions = {
     },
   }
   const changedSources = () => [...stamps].filter(([path, stamp]) => toStamp(path, io) !== stamp).map(([path]) => path)
-  const toInput = (story: AskedStory, chain: ConfigChain): CheckInput => ({ ...story, chain, flags, rules, resources })
+  const toInput = (story: AskedStory, chain: ConfigChain): CheckInput => ({
+    ...story,
+    chain,
+    flags,
+    rules,
+    resources,
+    suggest,
+  })
 
   return {
     resources,

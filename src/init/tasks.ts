@@ -26,6 +26,7 @@ export const BACKGROUND = {
 const MATCHER = {
   owner: OWNER,
   source: OWNER,
+  // biome-ignore lint/suspicious/noTemplateCurlyInString: the editor fills it in
   fileLocation: ['relative', '${workspaceFolder}'],
   pattern: PROBLEM_PATTERN,
 } as const

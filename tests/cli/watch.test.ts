@@ -201,9 +201,23 @@ describe('in process', () => {
     expect(out()).toContain('night')
   })
 
+  it('shows errors only, and words that could stand there, where that is asked for', async () => {
+    const { io, out } = world({ 'a.md': '---\nstep: pink-6\n---\nTam sat. Tam had a boat. Sid sat. Sid ran.\n' })
+    const stop = new AbortController()
+    const ended = watch(['.'], { format: [], quiet: true }, {}, io, stop.signal)
+    while (!out().includes('done: ')) await pause(20)
+    stop.abort()
+    await ended
+    expect(out()).toContain('done: 1 problem')
+    expect(out()).toMatch(/tub|bus/)
+  })
+
   it.each([
     [['check', '-', '--watch'], 'standard input cannot be watched'],
     [['check', '--watch', '--format', 'json'], 'pretty or line, not json'],
+    [['check', '--watch', '--staged'], '--staged does not go with --watch.'],
+    [['check', '--watch', '--changed-since', 'HEAD'], '--changed-since does not go with --watch.'],
+    [['check', '--watch', '--format', 'line', '--output', 'a.txt'], 'one report, and not to a file'],
     [['check', '--watch', 'nowhere'], 'There is no file or folder `nowhere`.'],
   ])('refuses %j in one line', async (args, message) => {
     const { io, err } = world({ 'a.md': GOOD })

@@ -12,11 +12,17 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('check')
     .description('check stories: what a child at this step cannot read yet, on which letters, and why')
-    .argument('[FILE|DIR|GLOB|-...]', 'stories, folders or patterns; - reads one story from standard input (default: this folder)')
+    .argument(
+      '[FILE|DIR|GLOB|-...]',
+      'stories, folders or patterns; - reads one story from standard input (default: this folder)',
+    )
     .addOption(sequenceOption())
     .addOption(stepOption())
     .addOption(accentOption())
-    .option('--reader <file>', 'judge for this reader: a file with a step and what the reader knows beyond or short of it')
+    .option(
+      '--reader <file>',
+      'judge for this reader: a file with a step and what the reader knows beyond or short of it',
+    )
     .option('--shelf <dir>', 'words of the books before a story on this shelf are not new')
     .option('--format <name[=FILE]>', `how to print it: ${FORMATS.join(', ')}; may be given again with a file`, gather)
     .option('--output <file>', 'write the report to this file')
@@ -43,26 +49,31 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
       if (settings === undefined) return leave(2)
       if (options.watch) {
         const { watch } = await import('../run/watch.ts')
-        return leave(await watch(given, { format: settings.wanted, config: options.config }, flags.layer, io))
+        return leave(await watch(given, { ...options, format: settings.wanted }, flags.layer, io))
       }
-      leave(options.printConfig === undefined
-        ? await runCheck(given, settings, options, io)
-        : await printConfig(options.printConfig, settings, options, io))
+      leave(
+        options.printConfig === undefined
+          ? await runCheck(given, settings, options, io)
+          : await printConfig(options.printConfig, settings, options, io),
+      )
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore check tam.md --step pink-3', 'one story, for a child who has reached the step pink-3'],
     ['battledore check stories', 'every story in a folder; each says its own step at its top'],
     ['battledore check stories --format json', 'the same for another program'],
     ['battledore check stories --format pretty --format json=report.json', 'both at once'],
     ['battledore check tam.md --reader class/meg.yaml', 'one story, for one reader'],
     ['battledore check --staged', 'what the next commit would hold, for a hook of git'],
-    ['cat tam.md | battledore check - --stdin-filename stories/tam.md', 'a story that is not saved yet'])
+    ['cat tam.md | battledore check - --stdin-filename stories/tam.md', 'a story that is not saved yet'],
+  )
 }
 
 /** Undefined where a reader or a shelf cannot be read, which is told. Flags have the last word over the reader's file. */
 async function withReaders(settings: CheckSettings, options: CheckOptions, io: Io): Promise<CheckSettings | undefined> {
   let all = settings
-  if (options.watch && (options.reader ?? options.shelf) !== undefined) throw new Error('--reader and --shelf do not go with --watch.')
+  if (options.watch && (options.reader ?? options.shelf) !== undefined)
+    throw new Error('--reader and --shelf do not go with --watch.')
   if (options.reader !== undefined) {
     const { readReader } = await import('../run/reader.ts')
     const reader = await readReader(options.reader, io)
@@ -74,7 +85,8 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
     all = { ...all, flags: { ...reader.layer, ...all.flags }, reader: reader.extra }
   }
   if (options.shelf !== undefined) {
-    if (options.cache || options.cacheFile !== undefined) throw new Error('--shelf does not go with --cache: a book changes what is new in those after it.')
+    if (options.cache || options.cacheFile !== undefined)
+      throw new Error('--shelf does not go with --cache: a book changes what is new in those after it.')
     const { readEarlierWords } = await import('../run/earlier.ts')
     const findEarlierWords = await readEarlierWords(options.shelf, options, io)
     if (findEarlierWords === undefined) return undefined

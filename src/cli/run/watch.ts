@@ -2,7 +2,7 @@
 //
 // An editor clears its marks of the one story that a begin line names, and sets those it reads before the end line.
 
-import type { CheckedStory, UncheckedStory } from '../../check/result.ts'
+import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Layer } from '../../config/index.ts'
 import { type Checker, createChecker, toSlashes, toStamp } from '../checker.ts'
 import { complain, type ExitCode } from '../command.ts'
@@ -18,7 +18,12 @@ export interface WatchOptions {
   /** The reports asked for. */
   readonly format: readonly { readonly format: string; readonly file?: string }[]
   readonly config?: string | undefined
+  readonly quiet?: boolean
+  readonly suggest?: boolean
 }
+
+/** What only makes sense for a run that ends. */
+const NOT_WATCHED = ['baseline', 'writeBaseline', 'cache', 'cacheFile', 'changedSince', 'staged'] as const
 
 /**
  * Milliseconds until files are looked at once more: watching leaves out a save that follows another at once, and a
@@ -29,24 +34,32 @@ const LOOK_AGAIN = 80
 /** Ends when `signal` says so; else with the process. */
 export async function watch(
   given: readonly string[],
-  { format: [wanted, ...more], config }: WatchOptions,
+  options: WatchOptions & Partial<Record<(typeof NOT_WATCHED)[number], unknown>>,
   flags: Layer,
   io: Io,
   signal?: AbortSignal,
 ): Promise<ExitCode> {
+  const format = options.format[0]?.format ?? 'pretty'
+  const unfit = NOT_WATCHED.find((name) => options[name] !== undefined)
   if (given.includes('-')) return refuse('--watch needs files or folders: standard input cannot be watched.', io)
-  const format = wanted?.format ?? 'pretty'
-  if (format !== 'pretty' && format !== 'line')
+  if (unfit !== undefined) return refuse(`--${toFlag(unfit)} does not go with --watch.`, io)
+  if (format !== 'pretty' && format !== 'line') {
     return refuse(`--watch prints --format pretty or line, not ${format}.`, io)
-  if (wanted?.file !== undefined || more.length > 0) return refuse('--watch prints one report, and not to a file.', io)
+  }
+  if (options.format.length > 1 || options.format[0]?.file !== undefined) {
+    return refuse('--watch prints one report, and not to a file.', io)
+  }
   const found = await findStories(given, io)
   for (const notice of found.notices) io.stderr.write(`${notice}\n`)
   for (const problem of found.problems) complain(io, problem)
   if (found.problems.length > 0) return 2
   const report = await createWatchReport(format, io)
-  const shelf = createShelf(given, createChecker(io, { flags, config }), report, io)
-  return follow(given, shelf, io, signal)
+  const suggest = options.suggest !== false && format === 'pretty'
+  const checker = createChecker(io, { flags, config: options.config, suggest })
+  return follow(given, createShelf(given, checker, report, options.quiet === true, io), io, signal)
 }
+
+const toFlag = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
 
 function refuse(message: string, io: Io): ExitCode {
   complain(io, message)
@@ -63,7 +76,7 @@ interface Shelf {
   sources(): readonly string[]
 }
 
-function createShelf(given: readonly string[], checker: Checker, report: WatchReport, io: Io): Shelf {
+function createShelf(given: readonly string[], checker: Checker, report: WatchReport, isQuiet: boolean, io: Io): Shelf {
   let stories = new Map<string, StoryFile>()
   const read = new Map<string, string>()
 
@@ -77,7 +90,7 @@ function createShelf(given: readonly string[], checker: Checker, report: WatchRe
     const wasRead = read.has(path)
     read.set(path, toStamp(path, io))
     const result = await toResult(path, story, checker, report, io)
-    if (result) report.story(result)
+    if (result) report.story(isQuiet ? withErrorsOnly(result) : result)
     else if (read.delete(path) && wasRead) report.clear(story.path)
   }
 
@@ -98,6 +111,11 @@ function createShelf(given: readonly string[], checker: Checker, report: WatchRe
     ],
     sources: () => checker.sources().filter((path) => io.fs.existsSync(path)),
   }
+}
+
+function withErrorsOnly(result: CheckedStory | UncheckedStory): CheckedStory | UncheckedStory {
+  if (!isChecked(result)) return result
+  return { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') }
 }
 
 async function toResult(
