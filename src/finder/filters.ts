@@ -1,5 +1,6 @@
 // What is asked of a word, as one test. The cheap questions come first.
 
+import { isForBox } from './boxes.ts'
 import { isInflected } from './order.ts'
 import type { Pool } from './pool.ts'
 import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './reading.ts'
@@ -65,7 +66,9 @@ function toFactTests({ kinds, picture, object, known, base }: WordFilters, pool:
   const tests: Test[] = []
   if (kinds) tests.push((at) => kinds.includes(findKind(at, pool)))
   if (picture) tests.push((at) => pool.factsAt(at).nameable !== 'no')
-  if (object) tests.push((at) => pool.factsAt(at).nameable === 'object')
+  if (object) {
+    tests.push((at) => pool.factsAt(at).nameable === 'object' && isForBox(pool.wordAt(at), (word) => pool.find(word) >= 0))
+  }
   if (known) tests.push((at) => pool.factsAt(at).known >= 2)
   if (base || picture || object) tests.push((at) => !isInflected(pool.factsAt(at)))
   return tests

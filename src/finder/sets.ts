@@ -1,6 +1,7 @@
 // Sets of words that belong together: one vowel for a box, pairs that differ in one sound, all vowels in balance.
 
 import type { FoundWord } from './find.ts'
+import { toUsefulness } from './order.ts'
 import type { ListUnit } from './table.ts'
 
 /** Lower-case letters that look alike, as `bdpq`. */
@@ -42,12 +43,19 @@ function proposeByLevels(
   for (const { kinds, isFirstKept, relaxed } of toLevels(lookAlikes)) {
     for (const banned of toBanned(kinds)) {
       const words = takeBy(isFirstKept, banned)
-      if (words.length > best.words.length) best = { words, relaxed }
+      const isBetter = words.length > best.words.length || (best.relaxed === relaxed && isMoreUseful(words, best.words))
+      if (isBetter) best = { words, relaxed }
     }
     if (best.words.length >= count) return best
   }
   return { ...best, relaxed: [...best.relaxed, 'fewer'] }
 }
+
+/** Of two sets of one size, the one whose words children know better. */
+const isMoreUseful = (words: readonly FoundWord[], others: readonly FoundWord[]): boolean =>
+  words.length === others.length && sumOf(words) < sumOf(others)
+
+const sumOf = (words: readonly FoundWord[]): number => words.reduce((sum, { facts }) => sum + toUsefulness(facts, true), 0)
 
 /**
  * As many words as wanted, the most useful that keep to the rules: different first letters, and of letters that look alike

@@ -83,6 +83,9 @@ describe('what a list is asked for', () => {
     expect(pictures).toEqual(expect.arrayContaining(['cat', 'hen', 'man', 'sun']))
     const objects = list('pink-5', { object: true })
     expect(objects).toEqual(expect.arrayContaining(['cat', 'cup', 'hat']))
+    // Balloons, marbles and small round foods: the choking hazards named by the US Consumer Product Safety Commission, from memory.
+    const late = list('green-14', { object: true })
+    for (const word of ['balloon', 'marble', 'nut', 'grape', 'peanut', 'battery', 'knife', 'needle']) expect(late, word).not.toContain(word)
     for (const word of ['man', 'fun', 'big', 'job']) expect(objects).not.toContain(word)
   })
 

@@ -60,7 +60,7 @@ export const addWords: AddCommand = (program, { io, leave }) => {
     .option('--new-at-step', 'only words that this step brings')
     .option('--order <name>', 'useful (most useful first), alphabetical or shuffled', 'useful')
     .option('--seed <number>', 'for a shuffled order: the same number gives the same words', '1')
-    .option('--count <number>', 'how many, or all (default: 60, of a set 8; all for programs)')
+    .option('--count <number>', 'how many, or all (default: 60, of a set 6; all for programs)')
     .addOption(new Option('--set <name>', 'propose a set: a box for one vowel, pairs that contrast two sounds, or a box of mixed vowels').choices(['box', 'contrast', 'mixed']))
     .option('--sounds <two>', 'for --set contrast: the two spellings, such as a,u')
     .addOption(new Option('--as <name>', 'sheet prints a word bank by kind of word, on one page').choices(['list', 'sheet']).default('list'))

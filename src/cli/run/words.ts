@@ -22,7 +22,7 @@ type Io = CommandContext['io']
 
 /** How many words a list has for a person, a set has, and a kind of word has on a sheet, where nobody says. */
 const LIST = 60
-const SET = 8
+const SET = 6
 
 export async function words(options: WordsOptions, tools: WordsTools, io: Io): Promise<ExitCode> {
   const list = await makeList(options, tools, io)
