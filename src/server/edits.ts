@@ -24,9 +24,10 @@ export async function addToList(
     return insert(top, `---${newline}${key}: [${value}]${newline}---${newline}${newline}`)
   }
   const { tree, problems } = await parseYaml(frontMatter.value)
-  if (problems.length > 0 || (tree && tree.kind !== 'map')) return undefined
+  const isBlock = tree === undefined || (tree.kind === 'map' && frontMatter.value[tree.start] !== '{')
+  if (problems.length > 0 || !isBlock) return undefined
   const { valueStart } = frontMatter
-  const entry = tree?.entries.find((one) => one.key === key)
+  const entry = tree?.kind === 'map' ? tree.entries.find((one) => one.key === key) : undefined
   if (!entry) {
     const isOpen = frontMatter.value !== '' && !/[\r\n]$/.test(frontMatter.value)
     return insert(
@@ -38,7 +39,10 @@ export async function addToList(
   if (entry.value.kind === 'list') return addToYamlList(entry.value, frontMatter.value, at, value, newline)
   if (entry.value.kind !== 'scalar') return undefined
   if (entry.value.value === null) return insert(at(frontMatter.value.indexOf(':', entry.keyAt.end) + 1), ` [${value}]`)
-  const isQuoted = /["']/.test(frontMatter.value[entry.value.start] ?? '')
+  const first = frontMatter.value[entry.value.start] ?? ''
+  // A text over several lines, a tag or an anchor: rare enough to leave to a person.
+  if (/[|>!&*]/.test(first)) return undefined
+  const isQuoted = /["']/.test(first)
   return insert(at(entry.value.end - (isQuoted ? 1 : 0)), `, ${isQuoted ? word : value}`)
 }
 

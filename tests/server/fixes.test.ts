@@ -120,8 +120,13 @@ describe('a word for a list of the front matter', () => {
     expect(edit?.text).toBe(`---\nnames: [${written}]\n---\n\n`)
   })
 
-  it('is not written into front matter that cannot be read', async () => {
-    expect(await addToList(readStory('---\nnames: [Tam\n---\nTam sat.\n'), 'names', 'Meg')).toBeUndefined()
-    expect(await addToList(readStory('---\nnames: {Tam: 1}\n---\nTam sat.\n'), 'names', 'Meg')).toBeUndefined()
+  it.each([
+    ['that cannot be read', 'names: [Tam'],
+    ['with a map where a list should be', 'names: {Tam: 1}'],
+    ['in braces', '{step: pink-4}'],
+    ['with a text over several lines', 'names: >\n  Tam,\n  Ned'],
+    ['with an anchor', 'names: &a Tam'],
+  ])('is not written into front matter %s', async (_, yaml) => {
+    expect(await addToList(readStory(`---\n${yaml}\n---\nTam sat.\n`), 'names', 'Meg')).toBeUndefined()
   })
 })

@@ -2,17 +2,15 @@
 //
 // An editor clears its marks of the one story that a begin line names, and sets those it reads before the end line.
 
-import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Layer } from '../../config/index.ts'
-import { type Checker, createChecker, toSlashes, toStamp } from '../checker.ts'
+import { createChecker, toSlashes } from '../checker.ts'
 import { complain, type ExitCode } from '../command.ts'
-import { findStories, type StoryFile } from '../files.ts'
+import { findStories } from '../files.ts'
 import type { Io } from '../io.ts'
-import { readTextFile } from '../read.ts'
-import { STORY_NAME } from '../walk.ts'
 import { watchFiles } from './watch-files.ts'
 import { createQueue } from './watch-queue.ts'
-import { createWatchReport, type WatchReport } from './watch-report.ts'
+import { createWatchReport } from './watch-report.ts'
+import { createShelf, type Shelf } from './watch-shelf.ts'
 
 export interface WatchOptions {
   /** The reports asked for. */
@@ -64,74 +62,6 @@ const toFlag = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${
 function refuse(message: string, io: Io): ExitCode {
   complain(io, message)
   return 2
-}
-
-/** The stories that are watched, and what was last read of each. */
-interface Shelf {
-  /** Checks what these changes touch, all stories where they are settings. Gives the paths of the stories checked. */
-  update(changed: readonly string[]): Promise<readonly string[]>
-  /** Those of the stories, and all settings, that have changed since they were read. */
-  findChanged(paths: readonly string[]): readonly string[]
-  /** Settings that may lie outside the watched folders. */
-  sources(): readonly string[]
-}
-
-function createShelf(given: readonly string[], checker: Checker, report: WatchReport, isQuiet: boolean, io: Io): Shelf {
-  let stories = new Map<string, StoryFile>()
-  const read = new Map<string, string>()
-
-  async function list(): Promise<void> {
-    const before = stories
-    stories = new Map((await findStories(given, io)).files.map((file) => [toSlashes(file.file), file]))
-    for (const [path, { path: shown }] of before) if (!stories.has(path) && read.delete(path)) report.clear(shown)
-  }
-
-  async function checkOne(path: string, story: StoryFile): Promise<void> {
-    const wasRead = read.has(path)
-    read.set(path, toStamp(path, io))
-    const result = await toResult(path, story, checker, report, io)
-    if (result) report.story(isQuiet ? withErrorsOnly(result) : result)
-    else if (read.delete(path) && wasRead) report.clear(story.path)
-  }
-
-  return {
-    async update(changed) {
-      const isWhole = checker.refresh() || stories.size === 0 || changed.some((path) => !STORY_NAME.test(path))
-      if (isWhole || changed.some((path) => !stories.has(path) || !io.fs.existsSync(path))) await list()
-      const due = isWhole ? [...stories.keys()] : changed
-      for (const path of due) {
-        const story = stories.get(path)
-        if (story) await checkOne(path, story)
-      }
-      return due
-    },
-    findChanged: (paths) => [
-      ...paths.filter((path) => read.has(path) && toStamp(path, io) !== read.get(path)),
-      ...checker.changedSources(),
-    ],
-    sources: () => checker.sources().filter((path) => io.fs.existsSync(path)),
-  }
-}
-
-function withErrorsOnly(result: CheckedStory | UncheckedStory): CheckedStory | UncheckedStory {
-  if (!isChecked(result)) return result
-  return { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') }
-}
-
-async function toResult(
-  storyPath: string,
-  { file, path }: StoryFile,
-  checker: Checker,
-  report: WatchReport,
-  io: Io,
-): Promise<CheckedStory | UncheckedStory | undefined> {
-  try {
-    report.configs(await checker.findChain(storyPath))
-    const text = readTextFile(file, io, path)
-    return text.ok ? await checker.check({ path, storyPath, source: text.text }) : { path, failures: [text.message] }
-  } catch (error) {
-    return { path, failures: [error instanceof Error ? error.message : String(error)] }
-  }
 }
 
 async function follow(
