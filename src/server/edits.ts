@@ -40,8 +40,8 @@ export async function addToList(
   if (entry.value.kind !== 'scalar') return undefined
   if (entry.value.value === null) return insert(at(frontMatter.value.indexOf(':', entry.keyAt.end) + 1), ` [${value}]`)
   const first = frontMatter.value[entry.value.start] ?? ''
-  // A text over several lines, a tag or an anchor: rare enough to leave to a person.
-  if (/[|>!&*]/.test(first)) return undefined
+  // A text over several lines: rare enough to leave to a person.
+  if (/[|>]/.test(first)) return undefined
   const isQuoted = /["']/.test(first)
   return insert(at(entry.value.end - (isQuoted ? 1 : 0)), `, ${isQuoted ? word : value}`)
 }

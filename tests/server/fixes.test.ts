@@ -125,7 +125,6 @@ describe('a word for a list of the front matter', () => {
     ['with a map where a list should be', 'names: {Tam: 1}'],
     ['in braces', '{step: pink-4}'],
     ['with a text over several lines', 'names: >\n  Tam,\n  Ned'],
-    ['with an anchor', 'names: &a Tam'],
   ])('is not written into front matter %s', async (_, yaml) => {
     expect(await addToList(readStory(`---\n${yaml}\n---\nTam sat.\n`), 'names', 'Meg')).toBeUndefined()
   })
