@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest'
+import { findPattern } from '../../src/shelf/index.ts'
+import { phonics, series } from './engine.ts'
+
+const has = (written: string, word: string, step = 'green-14'): boolean | undefined => findPattern(written, series, step)?.isIn(phonics.read(word))
+
+describe('a pattern', () => {
+  it.each([
+    ['ai', 'rain', true], ['ai', 'said', false], ['ai', 'train', true],
+    ['a_e', 'cake', true], ['a-e', 'lane', true], ['a_e', 'cat', false],
+    ['sh', 'fish', true], ['sh', 'his', false],
+    ['-s', 'hats', true], ['-s', 'miss', false], ['-ed', 'jumped', true], ['-ed', 'red', false],
+    ['CVC', 'cat', true], ['CVC', 'frog', false], ['CCVC', 'frog', true],
+  ])('%s in %s: %s', (written, word, isIn) => {
+    expect(has(written, word)).toBe(isIn)
+  })
+
+  it('of letters alone means the sounds that were taught so far', () => {
+    expect(has('a', 'cat', 'pink-4')).toBe(true)
+    expect(has('a', 'was', 'pink-4')).toBe(false)
+    expect(has('oo', 'moon', 'green-6')).toBe(true)
+  })
+
+  it('of letters that come later means what is taught then', () => {
+    expect(has('igh', 'night', 'pink-1')).toBe(true)
+  })
+
+  it('can name one sound by the example of the sequence', () => {
+    expect(has('th as in this', 'that')).toBe(true)
+    expect(has('th as in this', 'thin')).toBe(false)
+  })
+
+  it.each(['xz', 'CVCV', '', 'th as in zebra'])('%j is none that the sequence has', (written) => {
+    expect(findPattern(written, series, 'green-14')).toBeUndefined()
+  })
+})
