@@ -27,7 +27,7 @@ export async function packageExtension(file: string): Promise<string> {
     cpSync(join(root, 'dist', name), join(server, name), { recursive: true })
   for (const name of SCHEMAS)
     copyFileSync(join(root, 'schemas', `${name}.schema.json`), join(schemas, `${name}.schema.json`))
-  if (existsSync(join(root, 'LICENSE'))) copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'))
+  for (const name of ['LICENSE', 'NOTICES.md']) copyFileSync(join(root, name), join(folder, name))
   await build({
     absWorkingDir: folder,
     entryPoints: ['src/extension.ts'],
@@ -43,7 +43,7 @@ export async function packageExtension(file: string): Promise<string> {
   })
   // Its own file: the command that npm links does nothing else.
   const vsce = join(dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce')
-  const options = ['package', '--no-dependencies', '--allow-missing-repository', '--skip-license', '--out', file]
+  const options = ['package', '--no-dependencies', '--allow-missing-repository', '--out', file]
   const { status, stdout, stderr } = spawnSync(process.execPath, [vsce, ...options], { cwd: folder, encoding: 'utf8' })
   if (status !== 0) throw new Error(`vsce could not pack the extension:\n${stdout}${stderr}`)
   return file

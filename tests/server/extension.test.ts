@@ -48,6 +48,8 @@ describe('the packed file', () => {
       expect.arrayContaining(
         [
           'package.json',
+          'NOTICES.md',
+          'LICENSE.txt',
           'readme.md',
           'dist/extension.cjs',
           'server/cli.cjs',
