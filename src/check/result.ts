@@ -45,4 +45,5 @@ export interface CheckOutcome {
   readonly configProblems: readonly Problem[]
 }
 
-export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked => !('failures' in result)
+export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked =>
+  !('failures' in result)

@@ -3,7 +3,9 @@
 import { spawnSync } from 'node:child_process'
 import type { Io } from './io.ts'
 
-export type GitAnswer = { readonly ok: true; readonly stdout: Buffer } | { readonly ok: false; readonly message: string }
+export type GitAnswer =
+  | { readonly ok: true; readonly stdout: Buffer }
+  | { readonly ok: false; readonly message: string }
 
 /** More than any list of changes or batch of stories needs. */
 const MOST_BYTES = 1024 * 1024 * 1024
@@ -22,12 +24,18 @@ export function askGit(args: readonly string[], { cwd, env }: Pick<Io, 'cwd' | '
 
 function toStartMessage(error: Error): string {
   const isMissing = 'code' in error && error.code === 'ENOENT'
-  return isMissing ? 'git is not installed, or not where programs are looked for.' : `git could not be run: ${error.message}`
+  return isMissing
+    ? 'git is not installed, or not where programs are looked for.'
+    : `git could not be run: ${error.message}`
 }
 
 function toMessage(stderr: string): string {
-  const lines = stderr.split('\n').map((line) => line.trim()).filter((line) => line !== '')
-  if (lines.some((line) => /not a git repository|--no-index/i.test(line))) return 'This folder is not in a git repository.'
+  const lines = stderr
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+  if (lines.some((line) => /not a git repository|--no-index/i.test(line)))
+    return 'This folder is not in a git repository.'
   const said = lines.findLast((line) => /^(?:fatal|error): /.test(line)) ?? lines[0] ?? 'it ended without a word'
   return `git could not answer: ${said.replace(/^(?:fatal|error): /, '').replace(/[.]$/, '')}.`
 }

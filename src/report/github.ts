@@ -19,7 +19,12 @@ interface Annotation {
   readonly title: string
   readonly text: string
   /** From 1; missing for a file as a whole. */
-  readonly place?: { readonly line: number; readonly column: number; readonly endLine: number; readonly endColumn: number }
+  readonly place?: {
+    readonly line: number
+    readonly column: number
+    readonly endLine: number
+    readonly endColumn: number
+  }
 }
 
 /** `toFile` gives the path from the top of the checkout, as GitHub wants it. */
@@ -39,12 +44,18 @@ export function toGithubReport(results: readonly Result[], toFile: (path: string
 function toHidden(hidden: readonly Annotation[]): string[] {
   if (hidden.length === 0) return []
   const text = `${toCount(hidden.length, 'further message')} ${hidden.length === 1 ? 'is' : 'are'} not shown on the lines: GitHub shows ${SHOWN_PER_KIND} errors and ${SHOWN_PER_KIND} warnings of a step. The log of this step lists all.`
-  return [`::group::${toCount(hidden.length, 'further message')}`, ...hidden.map(toPlain), '::endgroup::', `::notice title=battledore::${escapeData(text)}`]
+  return [
+    `::group::${toCount(hidden.length, 'further message')}`,
+    ...hidden.map(toPlain),
+    '::endgroup::',
+    `::notice title=battledore::${escapeData(text)}`,
+  ]
 }
 
 function toAnnotations(result: Result, toFile: (path: string) => string): Annotation[] {
   const file = toFile(result.path)
-  if (!isChecked(result)) return result.failures.map((text) => ({ kind: 'error', file, title: 'could not be checked', text }))
+  if (!isChecked(result))
+    return result.failures.map((text) => ({ kind: 'error', file, title: 'could not be checked', text }))
   return result.messages.map((message) => toAnnotation(message, file, result))
 }
 
@@ -52,7 +63,9 @@ function toAnnotation(message: Message, file: string, { lines }: CheckedStory): 
   const start = lines.toPoint(message.start)
   const end = lines.toPoint(message.end)
   return {
-    kind: message.severity, file, title: message.rule,
+    kind: message.severity,
+    file,
+    title: message.rule,
     text: message.note === undefined ? message.message : `${message.message}\n${message.note}`,
     place: { line: start.line, column: start.column, endLine: end.line, endColumn: end.column },
   }
@@ -61,7 +74,9 @@ function toAnnotation(message: Message, file: string, { lines }: CheckedStory): 
 function toCommand({ kind, file, title, text, place }: Annotation): string {
   const properties: Record<string, string | number> = { file }
   if (place) Object.assign(properties, { line: place.line, endLine: place.endLine }, toColumns(place))
-  const list = Object.entries({ ...properties, title }).map(([name, value]) => `${name}=${escapeProperty(String(value))}`)
+  const list = Object.entries({ ...properties, title }).map(
+    ([name, value]) => `${name}=${escapeProperty(String(value))}`,
+  )
   return `::${kind} ${list.join(',')}::${escapeData(text)}`
 }
 

@@ -1,6 +1,6 @@
 // The report for other programs: one JSON document, described by schemas/check.schema.json.
 
-import { type CheckedStory, type UncheckedStory, isChecked } from '../check/result.ts'
+import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../reading/types.ts'
 
@@ -14,7 +14,9 @@ export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]
     schema: CHECK_SCHEMA,
     sequence: checked[0]?.sequence.name ?? null,
     files: checked.map((one) => ({ path: one.path, ...toFileFields(one) })),
-    failures: results.filter((one): one is UncheckedStory => !isChecked(one)).map(({ path, failures }) => ({ path, reasons: failures })),
+    failures: results
+      .filter((one): one is UncheckedStory => !isChecked(one))
+      .map(({ path, failures }) => ({ path, reasons: failures })),
   }
 }
 

@@ -19,7 +19,12 @@ interface Suite {
 export function toJunit(results: readonly Result[]): string {
   const suites = results.map((result) => (isChecked(result) ? toSuite(result) : toBrokenSuite(result)))
   const sum = (pick: (suite: Suite) => number): number => suites.reduce((total, suite) => total + pick(suite), 0)
-  const head = toAttributes({ name: 'battledore', tests: sum(({ tests }) => tests), failures: sum(({ failures }) => failures), errors: sum(({ errors }) => errors) })
+  const head = toAttributes({
+    name: 'battledore',
+    tests: sum(({ tests }) => tests),
+    failures: sum(({ failures }) => failures),
+    errors: sum(({ errors }) => errors),
+  })
   return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites${head}>\n${suites.map(({ xml }) => xml).join('')}</testsuites>\n`
 }
 
@@ -31,17 +36,24 @@ function toSuite(story: CheckedStory): Suite {
   const head = toAttributes({ name: story.path, tests: pages.length, failures, errors: 0 })
   const properties = toProperties({ sequence: story.sequence.name, step: story.step.id, accent: story.accent })
   const cases = pages.map(({ page, messages }) => toCase(page, messages, story)).join('')
-  return { xml: `  <testsuite${head}>\n${properties}${cases}  </testsuite>\n`, tests: pages.length, failures, errors: 0 }
+  return {
+    xml: `  <testsuite${head}>\n${properties}${cases}  </testsuite>\n`,
+    tests: pages.length,
+    failures,
+    errors: 0,
+  }
 }
 
 function toCase(page: number, messages: readonly Message[], story: CheckedStory): string {
   const head = toAttributes({ classname: story.path, name: `page ${page}` })
   const errors = messages.filter(isError)
   const warnings = messages.filter((message) => !isError(message))
-  const toText = (list: readonly Message[]): string => escapeXml(list.map((message) => toLine(message, story)).join('\n'))
-  const failure = errors.length === 0
-    ? ''
-    : `      <failure${toAttributes({ type: 'error', message: toCount(errors.length, 'error') })}>${toText(errors)}</failure>\n`
+  const toText = (list: readonly Message[]): string =>
+    escapeXml(list.map((message) => toLine(message, story)).join('\n'))
+  const failure =
+    errors.length === 0
+      ? ''
+      : `      <failure${toAttributes({ type: 'error', message: toCount(errors.length, 'error') })}>${toText(errors)}</failure>\n`
   const output = warnings.length === 0 ? '' : `      <system-out>${toText(warnings)}</system-out>\n`
   const body = failure + output
   return body === '' ? `    <testcase${head}/>\n` : `    <testcase${head}>\n${body}    </testcase>\n`
@@ -50,7 +62,12 @@ function toCase(page: number, messages: readonly Message[], story: CheckedStory)
 function toBrokenSuite({ path, failures }: UncheckedStory): Suite {
   const error = `      <error${toAttributes({ type: 'could not be checked', message: failures[0] ?? '' })}>${escapeXml(failures.join('\n'))}</error>\n`
   const test = `    <testcase${toAttributes({ classname: path, name: 'the whole story' })}>\n${error}    </testcase>\n`
-  return { xml: `  <testsuite${toAttributes({ name: path, tests: 1, failures: 0, errors: 1 })}>\n${test}  </testsuite>\n`, tests: 1, failures: 0, errors: 1 }
+  return {
+    xml: `  <testsuite${toAttributes({ name: path, tests: 1, failures: 0, errors: 1 })}>\n${test}  </testsuite>\n`,
+    tests: 1,
+    failures: 0,
+    errors: 1,
+  }
 }
 
 const isError = ({ severity }: Message): boolean => severity === 'error'
@@ -61,12 +78,22 @@ function toLine({ start, severity, message, rule }: Message, { path, lines }: Ch
 }
 
 const toProperties = (values: Readonly<Record<string, string>>): string =>
-  `    <properties>\n${Object.entries(values).map(([name, value]) => `      <property${toAttributes({ name, value })}/>\n`).join('')}    </properties>\n`
+  `    <properties>\n${Object.entries(values)
+    .map(([name, value]) => `      <property${toAttributes({ name, value })}/>\n`)
+    .join('')}    </properties>\n`
 
 const toAttributes = (values: Readonly<Record<string, string | number>>): string =>
-  Object.entries(values).map(([name, value]) => ` ${name}="${escapeXml(String(value)).replaceAll('\n', '&#10;')}"`).join('')
+  Object.entries(values)
+    .map(([name, value]) => ` ${name}="${escapeXml(String(value)).replaceAll('\n', '&#10;')}"`)
+    .join('')
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&apos;' }
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&apos;',
+}
 
 /** Characters that no XML document may hold become the replacement character; tabs and carriage returns stay what they are. */
 function escapeXml(text: string): string {

@@ -5,11 +5,14 @@ import { toPrintable } from './text.ts'
 
 /** `path:line:col-endLine:endCol: severity: message [rule]`; a file that could not be checked has its failures as lines. */
 export function toLineReport(results: readonly (CheckedStory | UncheckedStory)[]): string {
-  return results.filter(isChecked).flatMap((checked) =>
-    checked.messages.map((message) => {
-      const start = checked.lines.toPoint(message.start)
-      const end = checked.lines.toPoint(message.end)
-      return `${toPrintable(checked.path)}:${start.line}:${start.column}-${end.line}:${end.column}: ${message.severity}: ${message.message} [${message.rule}]\n`
-    }),
-  ).join('')
+  return results
+    .filter(isChecked)
+    .flatMap((checked) =>
+      checked.messages.map((message) => {
+        const start = checked.lines.toPoint(message.start)
+        const end = checked.lines.toPoint(message.end)
+        return `${toPrintable(checked.path)}:${start.line}:${start.column}-${end.line}:${end.column}: ${message.severity}: ${message.message} [${message.rule}]\n`
+      }),
+    )
+    .join('')
 }

@@ -21,7 +21,9 @@ export function createSarifReporter(rules: readonly SarifRule[], version: string
 export function toSarif(results: readonly Result[], rules: readonly SarifRule[], version: string): unknown {
   const known = toKnownRules(results, rules)
   const indexOf = new Map(known.map(({ id }, at) => [id, at]))
-  const failed = results.flatMap((result) => (isChecked(result) ? [] : result.failures.map((text) => toNotification(result.path, text))))
+  const failed = results.flatMap((result) =>
+    isChecked(result) ? [] : result.failures.map((text) => toNotification(result.path, text)),
+  )
   return {
     $schema: SCHEMA,
     version: '2.1.0',
@@ -37,13 +39,24 @@ export function toSarif(results: readonly Result[], rules: readonly SarifRule[],
   }
 }
 
-const toVersion = (version: string) => (/^\d+\.\d+\.\d+$/.test(version) ? { version, semanticVersion: version } : { version })
+const toVersion = (version: string) =>
+  /^\d+\.\d+\.\d+$/.test(version) ? { version, semanticVersion: version } : { version }
 
 /** The rules, and ids that belong to none, such as that of mistakes in front matter. */
 function toKnownRules(results: readonly Result[], rules: readonly SarifRule[]): readonly SarifRule[] {
   const ids = new Set(rules.map(({ id }) => id))
-  const others = new Set(results.filter(isChecked).flatMap(({ messages }) => messages.map(({ rule }) => rule)).filter((id) => !ids.has(id)))
-  return [...rules, ...[...others].sort().map((id) => ({ id, summary: 'What the top of a story says must be right.', severity: 'error' as const }))]
+  const others = new Set(
+    results
+      .filter(isChecked)
+      .flatMap(({ messages }) => messages.map(({ rule }) => rule))
+      .filter((id) => !ids.has(id)),
+  )
+  return [
+    ...rules,
+    ...[...others]
+      .sort()
+      .map((id) => ({ id, summary: 'What the top of a story says must be right.', severity: 'error' as const })),
+  ]
 }
 
 const toDescriptor = ({ id, summary, severity }: SarifRule) => ({
@@ -63,35 +76,58 @@ function toResults(story: CheckedStory, indexOf: ReadonlyMap<string, number>, ar
       ruleId: message.rule,
       ruleIndex: indexOf.get(message.rule) ?? -1,
       level: message.severity,
-      message: { text: message.note === undefined ? message.message : `${toSentence(message.message)} ${message.note}` },
+      message: {
+        text: message.note === undefined ? message.message : `${toSentence(message.message)} ${message.note}`,
+      },
       locations: [{ physicalLocation: { artifactLocation: location, region: toRegion(message, story) } }],
       ...toLetters(message, story, location),
       // Without line numbers, so that a note keeps its identity when the story grows above it.
       partialFingerprints: { 'ruleWordOccurrence/v1': `${key}:${nth}` },
-      properties: { page: message.page, word: message.word ?? null, readableAt: message.readableAt, suggestions: message.suggestions },
+      properties: {
+        page: message.page,
+        word: message.word ?? null,
+        readableAt: message.readableAt,
+        suggestions: message.suggestions,
+      },
     }
   })
 }
 
 /** The blamed letters, where they are not the whole word. */
-function toLetters(message: Message, story: CheckedStory, artifactLocation: { readonly uri: string; readonly index: number }) {
+function toLetters(
+  message: Message,
+  story: CheckedStory,
+  artifactLocation: { readonly uri: string; readonly index: number },
+) {
   const letters = message.letterRanges.filter(({ start, end }) => start > message.start || end < message.end)
   if (letters.length === 0) return {}
-  return { relatedLocations: letters.map((range, at) => ({ id: at + 1, message: { text: 'these letters' }, physicalLocation: { artifactLocation, region: toRegion(range, story) } })) }
+  return {
+    relatedLocations: letters.map((range, at) => ({
+      id: at + 1,
+      message: { text: 'these letters' },
+      physicalLocation: { artifactLocation, region: toRegion(range, story) },
+    })),
+  }
 }
 
 function toRegion(range: Range, { lines, story }: CheckedStory) {
   const start = lines.toPoint(range.start)
   const end = lines.toPoint(range.end)
   return {
-    startLine: start.line, startColumn: start.column, endLine: end.line, endColumn: end.column,
-    charOffset: range.start, charLength: range.end - range.start,
+    startLine: start.line,
+    startColumn: start.column,
+    endLine: end.line,
+    endColumn: end.column,
+    charOffset: range.start,
+    charLength: range.end - range.start,
     snippet: { text: story.source.slice(range.start, range.end) },
   }
 }
 
 const toNotification = (path: string, text: string) => ({
-  level: 'error', message: { text }, locations: [{ physicalLocation: { artifactLocation: { uri: toUri(path) } } }],
+  level: 'error',
+  message: { text },
+  locations: [{ physicalLocation: { artifactLocation: { uri: toUri(path) } } }],
 })
 
 /** A path as a URI reference: relative ones count from the folder where the check ran. */

@@ -8,4 +8,8 @@ type Id = string | number | boolean | null
 export const toStreamResult = (id: Id, story: CheckedStory): unknown => ({ id, ...toFileFields(story) })
 
 /** `error` is the first reason, `reasons` are all. */
-export const toStreamError = (id: Id, reasons: readonly string[]): unknown => ({ id, error: reasons[0] ?? 'The text could not be checked.', reasons })
+export const toStreamError = (id: Id, reasons: readonly string[]): unknown => ({
+  id,
+  error: reasons[0] ?? 'The text could not be checked.',
+  reasons,
+})

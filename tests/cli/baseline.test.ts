@@ -27,14 +27,21 @@ it('allows what it was written from, wherever the check runs and however the lin
   expect(await check(...BASELINE)).toEqual({ code: 0, out: '', err: '' })
   world.write({ 'old/a.md': SHELF['old/a.md'].replace('A night.', '\n\nA night.') })
   expect(await check(...BASELINE)).toEqual({ code: 0, out: '', err: '' })
-  expect(await main(['check', '.', '--format', 'line', '--baseline', '../base.json'], { ...world.io, cwd: `${world.cwd}/old` })).toBe(0)
+  expect(
+    await main(['check', '.', '--format', 'line', '--baseline', '../base.json'], {
+      ...world.io,
+      cwd: `${world.cwd}/old`,
+    }),
+  ).toBe(0)
 })
 
 it('counts by file, rule and word, in an order that is always the same', async () => {
   world = createWorld(SHELF)
   await check(...BASELINE, '--write-baseline')
   const { files } = JSON.parse(world.read('base.json'))
-  const words = Object.values(files['old/a.md'] as Record<string, Record<string, number>>).flatMap((one) => Object.entries(one))
+  const words = Object.values(files['old/a.md'] as Record<string, Record<string, number>>).flatMap((one) =>
+    Object.entries(one),
+  )
   expect(words).toContainEqual(['night', 2])
   expect(Object.keys(files)).toEqual(Object.keys(files).sort())
   const text = world.read('base.json')
@@ -80,7 +87,11 @@ it('keeps what it allows of files that were not checked, and forgets files that 
 it.each([
   ['missing', undefined, 'There is no baseline `base.json`. --write-baseline makes it.'],
   ['no JSON', 'x', '`base.json` is not a baseline. --write-baseline makes it anew.'],
-  ['of another kind', '{"baseline":1,"files":{"old/a.md":{"rule":3}}}', '`base.json` is not a baseline. --write-baseline makes it anew.'],
+  [
+    'of another kind',
+    '{"baseline":1,"files":{"old/a.md":{"rule":3}}}',
+    '`base.json` is not a baseline. --write-baseline makes it anew.',
+  ],
   ['empty', '', '`base.json` is not a baseline. --write-baseline makes it anew.'],
 ])('is one clear line when it is %s', async (_, text, message) => {
   world = createWorld(text === undefined ? SHELF : { ...SHELF, 'base.json': text })

@@ -18,6 +18,12 @@ vi.mock('../../src/check/check-story.ts', async (original) => {
   }
 })
 
+// The program's own files may be edited while the tests run; how they are named has a test below.
+vi.mock('../../src/cli/check/fingerprint.ts', async (original) => ({
+  ...(await original<object>()),
+  toFingerprint: () => 'this program',
+}))
+
 const SEQUENCE = 'name: mine\ntitle: Mine\nextends: series\nsteps:\n  - id: extra-1\n    sight words: [constructor]\n'
 const SHELF = {
   'battledore.yaml': 'names: [Meg]\n',
@@ -28,7 +34,9 @@ const SHELF = {
 let world: TestWorld
 afterEach(() => world.remove())
 
-async function check(...args: readonly string[]): Promise<{ judged: readonly string[]; out: string; err: string; code: number }> {
+async function check(
+  ...args: readonly string[]
+): Promise<{ judged: readonly string[]; out: string; err: string; code: number }> {
   judged.length = 0
   const [out, err] = [world.out().length, world.err().length]
   const code = await main(['check', '--cache', ...args], world.io)
@@ -68,7 +76,11 @@ describe('check --cache', () => {
   })
 
   it('checks again when the sequence file that a story names has changed', async () => {
-    world = createWorld({ ...SHELF, 'mine.yaml': SEQUENCE, 'c.md': '---\nsequence: mine.yaml\nstep: pink-3\n---\n\nMeg sat.\n' })
+    world = createWorld({
+      ...SHELF,
+      'mine.yaml': SEQUENCE,
+      'c.md': '---\nsequence: mine.yaml\nstep: pink-3\n---\n\nMeg sat.\n',
+    })
     const first = await check('--format', 'json')
     expect(first.code).toBe(1)
     expect((await check()).judged).toEqual([])
@@ -102,7 +114,11 @@ describe('check --cache', () => {
     expect((await check()).err).toBe('')
     world.write({ 'folder/x.txt': '' })
     const { code, err, judged: again } = await check('--cache-file', 'folder')
-    expect([code, err, again]).toEqual([1, 'battledore: the cache could not be kept: `folder` is a folder, not a file.\n', ['a.md', 'b.md']])
+    expect([code, err, again]).toEqual([
+      1,
+      'battledore: the cache could not be kept: `folder` is a folder, not a file.\n',
+      ['a.md', 'b.md'],
+    ])
   })
 
   // A superuser may write anywhere, so the folder is one that the system itself keeps from being written.
@@ -144,5 +160,26 @@ describe('check --cache', () => {
     expect(first.code).toBe(2)
     const again = await check()
     expect([again.code, again.err, again.judged]).toEqual([2, first.err, ['c.md']])
+  })
+})
+
+describe('the name of the program', () => {
+  it('is another one when any of its files has changed', async () => {
+    const { toFingerprint } = await vi.importActual<typeof import('../../src/cli/check/fingerprint.ts')>(
+      '../../src/cli/check/fingerprint.ts',
+    )
+    world = createWorld({})
+    const { fs } = world.io
+    const withDate = (name: string, later: number): string => {
+      const statSync = (path: string) => {
+        const { size, mtimeMs } = fs.statSync(path)
+        return { size, mtimeMs: path.endsWith(name) ? mtimeMs + later : mtimeMs }
+      }
+      return toFingerprint({ fs: { ...fs, statSync } as unknown as typeof fs })
+    }
+    const now = withDate('lexicon.bin', 0)
+    expect(withDate('lexicon.bin', 5)).not.toBe(now)
+    expect(withDate('series.json', 5)).not.toBe(now)
+    expect(withDate('no-such-file.bin', 5)).toBe(now)
   })
 })

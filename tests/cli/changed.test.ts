@@ -13,8 +13,12 @@ afterEach(() => repository?.remove())
 async function words(...args: readonly string[]): Promise<readonly string[]> {
   const before = repository.out().length
   await main(['check', '--format', 'json', ...args], repository.io)
-  const { files } = JSON.parse(repository.out().slice(before)) as { files: readonly { path: string; messages: readonly { word: string | null; line: number }[] }[] }
-  return files.flatMap(({ path, messages }) => messages.flatMap(({ word, line }) => (word === null ? [] : [`${path}:${line} ${word}`])))
+  const { files } = JSON.parse(repository.out().slice(before)) as {
+    files: readonly { path: string; messages: readonly { word: string | null; line: number }[] }[]
+  }
+  return files.flatMap(({ path, messages }) =>
+    messages.flatMap(({ word, line }) => (word === null ? [] : [`${path}:${line} ${word}`])),
+  )
 }
 
 function commit(files: Readonly<Record<string, string>>): void {
@@ -66,7 +70,28 @@ describe('check --changed-since', () => {
 
 describe('toRanges', () => {
   it('is not misled by lines that look like headers', () => {
-    const diff = ['diff --git a/a.md b/a.md', '--- a/a.md', '+++ b/a.md', '@@ -1,2 +1,3 @@', '--- b/x', '-old', '+++ b/not-a-file.md', '+@@ -1 +1 @@', '+new', '@@ -9 +10,0 @@', '-gone', 'diff --git a/b.md b/b.md', '--- /dev/null', '+++ "b/t\\tab \\"q\\".md"', '@@ -0,0 +1 @@', '+x', ''].join('\n')
-    expect([...toRanges(diff)]).toEqual([['a.md', [[1, 3]]], ['t\tab "q".md', [[1, 1]]]])
+    const diff = [
+      'diff --git a/a.md b/a.md',
+      '--- a/a.md',
+      '+++ b/a.md',
+      '@@ -1,2 +1,3 @@',
+      '--- b/x',
+      '-old',
+      '+++ b/not-a-file.md',
+      '+@@ -1 +1 @@',
+      '+new',
+      '@@ -9 +10,0 @@',
+      '-gone',
+      'diff --git a/b.md b/b.md',
+      '--- /dev/null',
+      '+++ "b/t\\tab \\"q\\".md"',
+      '@@ -0,0 +1 @@',
+      '+x',
+      '',
+    ].join('\n')
+    expect([...toRanges(diff)]).toEqual([
+      ['a.md', [[1, 3]]],
+      ['t\tab "q".md', [[1, 1]]],
+    ])
   })
 })

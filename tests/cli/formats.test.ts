@@ -10,7 +10,12 @@ import { createWorld, type TestWorld } from './io.ts'
 
 // The schema is published at https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json;
 // this copy comes with Microsoft's package.
-const sarifSchema = JSON.parse(readFileSync(createRequire(import.meta.url).resolve('@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json'), 'utf8'))
+const sarifSchema = JSON.parse(
+  readFileSync(
+    createRequire(import.meta.url).resolve('@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json'),
+    'utf8',
+  ),
+)
 
 const STORY = '---\nstep: pink-3\n---\n\n# Meg\n\nThe 😀 night sat.\r\n\n---\n\nMeg & Sid <b> sat, 100% "wet": yes.\n'
 const SHELF = {
@@ -37,7 +42,14 @@ const FILES = ['a story & more.md', 'good.md', 'bad.md']
 interface SarifResult {
   readonly ruleId: string
   readonly ruleIndex: number
-  readonly locations: readonly [{ readonly physicalLocation: { readonly artifactLocation: { readonly uri: string }; readonly region: Record<string, number> & { readonly snippet: { readonly text: string } } } }]
+  readonly locations: readonly [
+    {
+      readonly physicalLocation: {
+        readonly artifactLocation: { readonly uri: string }
+        readonly region: Record<string, number> & { readonly snippet: { readonly text: string } }
+      }
+    },
+  ]
 }
 
 describe('SARIF', () => {
@@ -62,7 +74,12 @@ describe('SARIF', () => {
     const results: readonly SarifResult[] = run.results
     const night = results.find(({ locations }) => locations[0].physicalLocation.region.snippet.text === 'night')
     const region = night?.locations[0].physicalLocation.region
-    expect(lines[(region?.['startLine'] ?? 0) - 1]?.slice((region?.['startColumn'] ?? 0) - 1, (region?.['endColumn'] ?? 0) - 1)).toBe('night')
+    expect(
+      lines[(region?.['startLine'] ?? 0) - 1]?.slice(
+        (region?.['startColumn'] ?? 0) - 1,
+        (region?.['endColumn'] ?? 0) - 1,
+      ),
+    ).toBe('night')
     // 😀 takes two units: the word begins in column 8, not 7.
     expect(region?.['startColumn']).toBe(8)
     expect(night?.locations[0].physicalLocation.artifactLocation.uri).toBe('a%20story%20%26%20more.md')
@@ -74,7 +91,10 @@ describe('SARIF', () => {
   it('gives each result of a story a fingerprint of its own that does not change when lines move', async () => {
     const prints = async (): Promise<string[]> => {
       const { out } = await report('a story & more.md', '--format', 'sarif')
-      return JSON.parse(out).runs[0].results.map((result: { partialFingerprints: Record<string, string> }) => result.partialFingerprints['ruleWordOccurrence/v1'])
+      return JSON.parse(out).runs[0].results.map(
+        (result: { partialFingerprints: Record<string, string> }) =>
+          result.partialFingerprints['ruleWordOccurrence/v1'],
+      )
     }
     const before = await prints()
     expect(new Set(before).size).toBe(before.length)
@@ -86,23 +106,40 @@ describe('SARIF', () => {
 
 describe('workflow annotations', () => {
   // The rules of https://github.com/actions/toolkit/blob/main/packages/core/src/command.ts, read backwards.
-  const unescapeData = (text: string): string => text.replaceAll('%0D', '\r').replaceAll('%0A', '\n').replaceAll('%25', '%')
+  const unescapeData = (text: string): string =>
+    text.replaceAll('%0D', '\r').replaceAll('%0A', '\n').replaceAll('%25', '%')
   const unescapeProperty = (text: string): string => unescapeData(text.replaceAll('%3A', ':').replaceAll('%2C', ','))
   const read = (line: string) => {
     const [, kind = '', list = '', text = ''] = /^::(\w+) ([^:]*)::(.*)$/.exec(line) ?? []
-    return { kind, text: unescapeData(text), ...Object.fromEntries(list.split(',').map((one) => [one.slice(0, one.indexOf('=')), unescapeProperty(one.slice(one.indexOf('=') + 1))])) } as Record<string, string>
+    return {
+      kind,
+      text: unescapeData(text),
+      ...Object.fromEntries(
+        list
+          .split(',')
+          .map((one) => [one.slice(0, one.indexOf('=')), unescapeProperty(one.slice(one.indexOf('=') + 1))]),
+      ),
+    } as Record<string, string>
   }
 
   it('say the same as the JSON report, whatever characters a path has', async () => {
     const path = 'odd, 100%25: b.md'
     world.write({ [path]: STORY })
     const json = JSON.parse((await report(path, '--format', 'json')).out)
-    const lines = (await report(path, '--format', 'github')).out.trim().split('\n').filter((line) => !line.startsWith('::notice'))
+    const lines = (await report(path, '--format', 'github')).out
+      .trim()
+      .split('\n')
+      .filter((line) => !line.startsWith('::notice'))
     const messages: readonly Record<string, unknown>[] = json.files[0].messages
     expect(lines.length).toBe(messages.length)
     lines.forEach((line, at) => {
       const { kind, file, title, text, line: row, col } = read(line)
-      expect({ kind, file, title, row: Number(row) }).toEqual({ kind: messages[at]?.['severity'], file: path, title: messages[at]?.['rule'], row: messages[at]?.['line'] })
+      expect({ kind, file, title, row: Number(row) }).toEqual({
+        kind: messages[at]?.['severity'],
+        file: path,
+        title: messages[at]?.['rule'],
+        row: messages[at]?.['line'],
+      })
       if (col !== undefined) expect(Number(col)).toBe(messages[at]?.['column'])
       expect(text?.split('\n')[0]).toBe(messages[at]?.['message'])
     })
@@ -112,12 +149,14 @@ describe('workflow annotations', () => {
     world.write({ 'many.md': `---\nstep: pink-1\n---\n\n${'The night light might fight. '.repeat(5)}\n` })
     const { out } = await report('many.md', '--format', 'github')
     const { out: json } = await report('many.md', '--format', 'json')
-    const errors = JSON.parse(json).files[0].messages.filter((one: { severity: string }) => one.severity === 'error').length
+    const errors = JSON.parse(json).files[0].messages.filter(
+      (one: { severity: string }) => one.severity === 'error',
+    ).length
     const lines = out.trim().split('\n')
     expect(errors).toBeGreaterThan(15)
     expect(lines.filter((line) => line.startsWith('::error'))).toHaveLength(10)
     expect(lines.filter((line) => line.startsWith('error many.md'))).toHaveLength(errors - 10)
-    expect(lines.at(-1)).toMatch(new RegExp(`^::notice title=battledore::\\d+ further messages are not shown`))
+    expect(lines.at(-1)).toMatch(/^::notice title=battledore::\d+ further messages are not shown/)
   })
 
   it('gives paths from the top of the checkout', async () => {
@@ -132,7 +171,15 @@ describe('workflow annotations', () => {
 
 describe('several reports', () => {
   it('go each to its file, whole or not at all', async () => {
-    const { code, out } = await report('good.md', '--format', 'line', '--format', 'json=out.json', '--format', 'junit=out.xml')
+    const { code, out } = await report(
+      'good.md',
+      '--format',
+      'line',
+      '--format',
+      'json=out.json',
+      '--format',
+      'junit=out.xml',
+    )
     expect([code, out]).toEqual([0, ''])
     expect(JSON.parse(world.read('out.json')).files[0].path).toBe('good.md')
     expect(world.read('out.xml')).toContain('<testsuites')

@@ -3,7 +3,6 @@
 import { spawnSync } from 'node:child_process'
 import { chmodSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Io } from '../../src/cli/io.ts'
 import { createWorld, type TestWorld } from './io.ts'
 import { PROGRAM } from './program.ts'
 
@@ -15,18 +14,29 @@ export interface Repository extends TestWorld {
 
 /** Nothing of the person who runs the tests counts: no settings, no templates, no hooks, and not the repository they stand in. */
 export function toGitEnv(home: string): Record<string, string> {
-  const clean = Object.entries(process.env).filter(([name, value]) => value !== undefined && !name.startsWith('GIT_') && name !== 'FORCE_COLOR')
+  const clean = Object.entries(process.env).filter(
+    ([name, value]) => value !== undefined && !name.startsWith('GIT_') && name !== 'FORCE_COLOR',
+  )
   return {
     ...(Object.fromEntries(clean) as Record<string, string>),
     ...{ GIT_CONFIG_NOSYSTEM: '1', GIT_CONFIG_GLOBAL: join(home, 'no-settings'), NO_COLOR: '1' },
-    ...{ GIT_AUTHOR_NAME: 'Meg', GIT_AUTHOR_EMAIL: 'meg@example.org', GIT_COMMITTER_NAME: 'Meg', GIT_COMMITTER_EMAIL: 'meg@example.org' },
+    ...{
+      GIT_AUTHOR_NAME: 'Meg',
+      GIT_AUTHOR_EMAIL: 'meg@example.org',
+      GIT_COMMITTER_NAME: 'Meg',
+      GIT_COMMITTER_EMAIL: 'meg@example.org',
+    },
   }
 }
 
-export function createRepository(files: Readonly<Record<string, string | Uint8Array>> = {}, given: Partial<Io> = {}): Repository {
+/** `more` is added to the environment of git and its hooks. */
+export function createRepository(
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+  more: Readonly<Record<string, string>> = {},
+): Repository {
   const world = createWorld(files)
   rmSync(join(world.cwd, '.git'), { recursive: true })
-  const env = toGitEnv(world.cwd)
+  const env = { ...toGitEnv(world.cwd), ...more }
   const git: Repository['git'] = (...args) => {
     const { status, stdout, stderr } = spawnSync('git', args, { cwd: world.cwd, env })
     return { status, out: stdout.toString(), err: stderr.toString() }
@@ -34,7 +44,7 @@ export function createRepository(files: Readonly<Record<string, string | Uint8Ar
   git('init', '-q', '-b', 'main')
   return {
     ...world,
-    io: { ...world.io, env, ...given },
+    io: { ...world.io, env },
     git,
     hook: (args) => {
       const quoted = [process.execPath, ...PROGRAM].map((part) => `'${part}'`).join(' ')

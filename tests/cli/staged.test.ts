@@ -15,11 +15,19 @@ let repository: Repository
 afterEach(() => repository?.remove())
 
 /** The exit code, and the paths that have messages. */
-async function checkStaged(...more: readonly string[]): Promise<{ code: number; paths: readonly string[]; err: string }> {
+async function checkStaged(
+  ...more: readonly string[]
+): Promise<{ code: number; paths: readonly string[]; err: string }> {
   const before = repository.out().length
   const code = await main(['check', '--staged', '--format', 'json', ...more], repository.io)
-  const report = JSON.parse(repository.out().slice(before)) as { files: readonly { path: string; messages: readonly unknown[] }[] }
-  return { code, paths: report.files.filter(({ messages }) => messages.length > 0).map(({ path }) => path), err: repository.err() }
+  const report = JSON.parse(repository.out().slice(before)) as {
+    files: readonly { path: string; messages: readonly unknown[] }[]
+  }
+  return {
+    code,
+    paths: report.files.filter(({ messages }) => messages.length > 0).map(({ path }) => path),
+    err: repository.err(),
+  }
 }
 
 describe('check --staged', () => {
@@ -46,7 +54,16 @@ describe('check --staged', () => {
     expect((await checkStaged()).paths).toEqual(['gone.md'])
   })
 
-  it.each(['a b.md', 'it\'s "odd".md', 'two\nlines.md', 'Käfer 🐞.md', '-dash.md', 'tab\there.md', 'star*[x].md', 'back\\slash.md'])('takes the name %j', async (name) => {
+  it.each([
+    'a b.md',
+    'it\'s "odd".md',
+    'two\nlines.md',
+    'Käfer 🐞.md',
+    '-dash.md',
+    'tab\there.md',
+    'star*[x].md',
+    'back\\slash.md',
+  ])('takes the name %j', async (name) => {
     repository = createRepository({ ...BEFORE, [name]: BAD })
     repository.git('add', '-A')
     expect(await checkStaged()).toEqual({ code: 1, paths: [name], err: '' })
@@ -73,7 +90,13 @@ describe('check --staged', () => {
   })
 
   it('passes over links, README files and what the ignore files leave out', async () => {
-    repository = createRepository({ ...BEFORE, 'README.md': BAD, '.battledoreignore': 'draft.md\n', 'draft.md': BAD, 'real.txt': BAD })
+    repository = createRepository({
+      ...BEFORE,
+      'README.md': BAD,
+      '.battledoreignore': 'draft.md\n',
+      'draft.md': BAD,
+      'real.txt': BAD,
+    })
     symlinkSync('real.txt', join(repository.cwd, 'link.md'))
     repository.git('add', '-A')
     expect(await checkStaged()).toEqual({ code: 0, paths: [], err: '' })
@@ -104,7 +127,9 @@ describe('check --staged', () => {
 
     const before = repository.err().length
     expect(await main(['check', '--staged'], { ...repository.io, env: { PATH: repository.cwd } })).toBe(2)
-    expect(repository.err().slice(before)).toBe('battledore: git is not installed, or not where programs are looked for.\n')
+    expect(repository.err().slice(before)).toBe(
+      'battledore: git is not installed, or not where programs are looked for.\n',
+    )
   })
 
   it('names a staged file that is no text, and still checks the others', async () => {

@@ -17,15 +17,33 @@ afterEach(() => world?.remove())
 
 type Out = Record<string, unknown> & { readonly error?: string }
 
-async function stream(input: string | readonly string[], ...args: readonly string[]): Promise<{ code: number; lines: readonly Out[]; err: string }> {
-  world = createWorld({ 'own.yaml': 'name: own\nextends: series\nsteps:\n  - id: own-1\n', 'config.yaml': 'names: [Tam]\nstep: pink-2\n' }, {
-    stdin: typeof input === 'string' ? input : input.map((line) => `${line}\n`).join(''),
-  })
+async function stream(
+  input: string | readonly string[],
+  ...args: readonly string[]
+): Promise<{ code: number; lines: readonly Out[]; err: string }> {
+  world = createWorld(
+    {
+      'own.yaml': 'name: own\nextends: series\nsteps:\n  - id: own-1\n',
+      'config.yaml': 'names: [Tam]\nstep: pink-2\n',
+    },
+    {
+      stdin: typeof input === 'string' ? input : input.map((line) => `${line}\n`).join(''),
+    },
+  )
   const code = await main(['stream', ...args], world.io)
-  return { code, lines: world.out().split('\n').filter((line) => line !== '').map((line) => JSON.parse(line) as Out), err: world.err() }
+  return {
+    code,
+    lines: world
+      .out()
+      .split('\n')
+      .filter((line) => line !== '')
+      .map((line) => JSON.parse(line) as Out),
+    err: world.err(),
+  }
 }
 
-const record = (id: unknown, more: Record<string, unknown> = {}): string => JSON.stringify({ id, text: 'Sid sat at night.', step: 'pink-3', ...more })
+const record = (id: unknown, more: Record<string, unknown> = {}): string =>
+  JSON.stringify({ id, text: 'Sid sat at night.', step: 'pink-3', ...more })
 
 describe('battledore stream', () => {
   it('says of each record what the JSON report says of the same text in a file', async () => {
@@ -41,28 +59,71 @@ describe('battledore stream', () => {
 
   it('keeps the order, gives ids back as they came, and goes on after a broken record', async () => {
     const { code, lines } = await stream([
-      record(1), '{"id": 2', '[3]', 'null', record('four'), '{"id":5,"text":6}', '{"text":7}', record({ a: 8 }), record(9, { step: 'pink-99' }), record(10, { accent: 'mine' }),
-      record(11, { sequence: 'no-such' }), record(12, { text: '' }), '', '  ', record(null), record(14, { text: '\ud800 sat \u0000' }), record(15),
+      record(1),
+      '{"id": 2',
+      '[3]',
+      'null',
+      record('four'),
+      '{"id":5,"text":6}',
+      '{"text":7}',
+      record({ a: 8 }),
+      record(9, { step: 'pink-99' }),
+      record(10, { accent: 'mine' }),
+      record(11, { sequence: 'no-such' }),
+      record(12, { text: '' }),
+      '',
+      '  ',
+      record(null),
+      record(14, { text: '\ud800 sat \u0000' }),
+      record(15),
     ])
     expect(code).toBe(0)
     expect(lines.map(({ id }) => id)).toEqual([1, null, null, null, 'four', 5, null, null, 9, 10, 11, 12, null, 14, 15])
-    expect(lines.map(({ error }) => error !== undefined)).toEqual([false, true, true, true, false, true, true, true, true, true, true, true, false, true, false])
-    for (const { error, reasons } of lines) if (error !== undefined) expect([(reasons as string[])[0], error.includes('\n')]).toEqual([error, false])
+    expect(lines.map(({ error }) => error !== undefined)).toEqual([
+      false,
+      true,
+      true,
+      true,
+      false,
+      true,
+      true,
+      true,
+      true,
+      true,
+      true,
+      true,
+      false,
+      true,
+      false,
+    ])
+    for (const { error, reasons } of lines)
+      if (error !== undefined) expect([(reasons as string[])[0], error.includes('\n')]).toEqual([error, false])
     expect(lines[0]).toEqual({ ...lines[14], id: 1 })
   })
 
   it('takes step, sequence and accent from the record, else from the story, else from the flags', async () => {
     const inText = '---\nstep: pink-4\n---\nSid sat.\n'
-    const { lines } = await stream([
-      JSON.stringify({ id: 1, text: inText }), JSON.stringify({ id: 2, text: 'Sid sat.', step: 'year-1', sequence: 'england', accent: 'general-american' }),
-      JSON.stringify({ id: 3, text: 'Sid sat.' }),
-    ], '--config', 'config.yaml')
-    expect(lines.map(({ step, sequence, accent, error }) => [step ?? error?.slice(0, 20), sequence, accent])[0]).toEqual(['pink-4', 'series', 'general-american'])
+    const { lines } = await stream(
+      [
+        JSON.stringify({ id: 1, text: inText }),
+        JSON.stringify({ id: 2, text: 'Sid sat.', step: 'year-1', sequence: 'england', accent: 'general-american' }),
+        JSON.stringify({ id: 3, text: 'Sid sat.' }),
+      ],
+      '--config',
+      'config.yaml',
+    )
+    expect(
+      lines.map(({ step, sequence, accent, error }) => [step ?? error?.slice(0, 20), sequence, accent])[0],
+    ).toEqual(['pink-4', 'series', 'general-american'])
     expect(lines[2]?.['step']).toBe('pink-2')
   })
 
   it('reads a sequence file for the command line, and for no record', async () => {
-    const records = [JSON.stringify({ id: 1, text: 'Sid sat.', step: 'own-1' }), record(2, { sequence: 'other.yaml' }), JSON.stringify({ id: 3, text: '---\nsequence: /etc/x.yaml\nstep: x\n---\nSid sat.\n', step: 'own-1' })]
+    const records = [
+      JSON.stringify({ id: 1, text: 'Sid sat.', step: 'own-1' }),
+      record(2, { sequence: 'other.yaml' }),
+      JSON.stringify({ id: 3, text: '---\nsequence: /etc/x.yaml\nstep: x\n---\nSid sat.\n', step: 'own-1' }),
+    ]
     const { lines } = await stream(records, '--sequence', 'own.yaml')
     expect(lines[0]?.error).toBeUndefined()
     expect(lines[1]?.error).toContain('A text may name only a built-in sequence')
@@ -89,11 +150,17 @@ describe('readLines', () => {
 
   it('joins what is cut anywhere, in the middle of a letter too', async () => {
     const bytes = new TextEncoder().encode('äöü\n😀x\r\nz')
-    for (let cut = 0; cut <= bytes.length; cut++) expect(await read(bytes.subarray(0, cut), bytes.subarray(cut))).toEqual(['äöü', '😀x', 'z'])
+    for (let cut = 0; cut <= bytes.length; cut++)
+      expect(await read(bytes.subarray(0, cut), bytes.subarray(cut))).toEqual(['äöü', '😀x', 'z'])
   })
 
   it('passes over lines that are too long or no UTF-8, and goes on', async () => {
-    expect(await read('a'.repeat(8), 'a'.repeat(8), '\nb\n', new Uint8Array([0xff, 0x0a]), '\n\nc')).toEqual(['The line is longer than 0 MB.', 'b', 'The line is not UTF-8.', 'c'])
+    expect(await read('a'.repeat(8), 'a'.repeat(8), '\nb\n', new Uint8Array([0xff, 0x0a]), '\n\nc')).toEqual([
+      'The line is longer than 0 MB.',
+      'b',
+      'The line is not UTF-8.',
+      'c',
+    ])
   })
 })
 
@@ -106,7 +173,10 @@ describe('back-pressure', () => {
     // Pipes hold 64 KB each way and Node some more; a program that reads on takes all 20 MB.
     for (; sent < 5000 && !isFull; sent++) {
       if (child.stdin.write(line)) continue
-      isFull = await Promise.race([new Promise<boolean>((done) => child.stdin.once('drain', () => done(false))), new Promise<boolean>((done) => setTimeout(() => done(true), 3000))])
+      isFull = await Promise.race([
+        new Promise<boolean>((done) => child.stdin.once('drain', () => done(false))),
+        new Promise<boolean>((done) => setTimeout(() => done(true), 3000)),
+      ])
     }
     expect(isFull, 'the program took all there was').toBe(true)
     expect(sent * line.length).toBeLessThan(2_000_000)
@@ -119,10 +189,25 @@ describe('back-pressure', () => {
 
 describeWith('parallel', 'GNU parallel', () => {
   it('spreads a stream over processes and gives the same lines in the same order', () => {
-    const input = Array.from({ length: 40 }, (_, id) => (id % 9 === 4 ? '{"id": broken' : record(id, { text: `Sid sat ${id % 2 ? 'at night' : 'on a hat'}.` }))).join('\n')
-    const run = (command: string, ...args: readonly string[]): string => execFileSync(command, args, { input }).toString()
+    const input = Array.from({ length: 40 }, (_, id) =>
+      id % 9 === 4 ? '{"id": broken' : record(id, { text: `Sid sat ${id % 2 ? 'at night' : 'on a hat'}.` }),
+    ).join('\n')
+    const run = (command: string, ...args: readonly string[]): string =>
+      execFileSync(command, args, { input }).toString()
     const alone = run(process.execPath, COMPILED, 'stream')
     expect(alone.trim().split('\n')).toHaveLength(40)
-    expect(run('parallel', '--will-cite', '--pipe', '--keep-order', '-j', '2', '-N', '10', `${process.execPath} ${COMPILED} stream`)).toBe(alone)
+    expect(
+      run(
+        'parallel',
+        '--will-cite',
+        '--pipe',
+        '--keep-order',
+        '-j',
+        '2',
+        '-N',
+        '10',
+        `${process.execPath} ${COMPILED} stream`,
+      ),
+    ).toBe(alone)
   })
 })

@@ -10,28 +10,44 @@ import { createWorld, type TestWorld } from './io.ts'
 // Workers run compiled files; `npm test` compiles before it tests.
 const PROGRAM = fileURLToPath(new URL('../../dist/cli.cjs', import.meta.url))
 
-const toStory = (at: number): string => `---\nstep: pink-${(at % 4) + 1}\n---\n\n# Tam ${at}\n\nTam sat at night. It ${at % 3 === 0 ? 'read' : 'won'} ${'a hat '.repeat(at % 7)}.\n`
+const toStory = (at: number): string =>
+  `---\nstep: pink-${(at % 4) + 1}\n---\n\n# Tam ${at}\n\nTam sat at night. It ${at % 3 === 0 ? 'read' : 'won'} ${'a hat '.repeat(at % 7)}.\n`
 
 describe('check --workers', () => {
   let world: TestWorld
   beforeAll(() => {
     const stories = Object.fromEntries(Array.from({ length: 60 }, (_, at) => [`${at}.md`, toStory(at)]))
-    world = createWorld({ ...stories, 'battledore.yaml': 'names: [Tam]\n', 'bad/battledore.yaml': 'nmaes: x\n', 'bad/x.md': toStory(1), '30.md': 'no step\n', '31.md': new Uint8Array([0, 1]), 'own.yaml': 'name: own\nextends: series\nsteps:\n  - id: own-1\n', '32.md': '---\nsequence: own.yaml\nstep: own-1\n---\n\nTam sat.\n' })
+    world = createWorld({
+      ...stories,
+      'battledore.yaml': 'names: [Tam]\n',
+      'bad/battledore.yaml': 'nmaes: x\n',
+      'bad/x.md': toStory(1),
+      '30.md': 'no step\n',
+      '31.md': new Uint8Array([0, 1]),
+      'own.yaml': 'name: own\nextends: series\nsteps:\n  - id: own-1\n',
+      '32.md': '---\nsequence: own.yaml\nstep: own-1\n---\n\nTam sat.\n',
+    })
   })
   afterAll(() => world.remove())
 
   const check = (...args: readonly string[]) => {
-    const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, 'check', ...args], { cwd: world.cwd, env: { ...process.env, NO_COLOR: '1' } })
+    const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, 'check', ...args], {
+      cwd: world.cwd,
+      env: { ...process.env, NO_COLOR: '1' },
+    })
     return { status, out: stdout.toString(), err: stderr.toString() }
   }
 
-  it.each(['line', 'json', 'pretty'])('prints the same in %s, in the same order, with the same complaints', (format) => {
-    expect(existsSync(PROGRAM), 'run `npm run compile` first').toBe(true)
-    const alone = check('--format', format, '--workers', '0')
-    expect(alone.status).toBe(2)
-    expect(alone.err.trim().split('\n').length).toBeGreaterThan(2)
-    expect(check('--format', format, '--workers', '3')).toEqual(alone)
-  })
+  it.each(['line', 'json', 'pretty'])(
+    'prints the same in %s, in the same order, with the same complaints',
+    (format) => {
+      expect(existsSync(PROGRAM), 'run `npm run compile` first').toBe(true)
+      const alone = check('--format', format, '--workers', '0')
+      expect(alone.status).toBe(2)
+      expect(alone.err.trim().split('\n').length).toBeGreaterThan(2)
+      expect(check('--format', format, '--workers', '3')).toEqual(alone)
+    },
+  )
 
   it('fills a cache that one judge can use', () => {
     const alone = check('--format', 'json', '--workers', '0')
@@ -52,7 +68,12 @@ describe('inOrder', () => {
       return item * 2
     }
     const results: number[] = []
-    for await (const value of inOrder(Array.from({ length: 20 }, (_, at) => at), work, 4)) results.push(value)
+    for await (const value of inOrder(
+      Array.from({ length: 20 }, (_, at) => at),
+      work,
+      4,
+    ))
+      results.push(value)
     expect(results).toEqual(Array.from({ length: 20 }, (_, at) => at * 2))
     expect(most).toBe(4)
   })
@@ -60,7 +81,12 @@ describe('inOrder', () => {
   it('throws what an item throws, when its turn comes', async () => {
     const results: number[] = []
     const run = async (): Promise<void> => {
-      for await (const value of inOrder([1, 2, 3], (item) => (item === 2 ? Promise.reject(new Error('two')) : Promise.resolve(item)), 3)) results.push(value)
+      for await (const value of inOrder(
+        [1, 2, 3],
+        (item) => (item === 2 ? Promise.reject(new Error('two')) : Promise.resolve(item)),
+        3,
+      ))
+        results.push(value)
     }
     await expect(run()).rejects.toThrow('two')
     expect(results).toEqual([1])

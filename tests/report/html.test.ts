@@ -19,7 +19,9 @@ interface Element {
   querySelectorAll(selector: string): Iterable<Element>
 }
 declare const document: Element & { readonly documentElement: Element }
-declare const getComputedStyle: (element: Element) => Readonly<Record<'color' | 'backgroundColor' | 'textDecorationLine', string>>
+declare const getComputedStyle: (
+  element: Element,
+) => Readonly<Record<'color' | 'backgroundColor' | 'textDecorationLine', string>>
 
 const STORY = `---
 step: pink-3
@@ -37,11 +39,24 @@ The   hen
 is at the &lt;script>pit.
 `
 // Starting Chromium as root in a closed network needs these.
-const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync']
+const ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
 
 let world: TestWorld
 beforeAll(async () => {
-  world = createWorld({ 'battledore.yaml': 'names: [Meg, Sid]\n', 'night <img src=x onerror=alert(1)>.md': STORY, 'good.md': '---\nstep: pink-4\n---\n\nSid sat.\n', 'bad.md': '\u0000' })
+  world = createWorld({
+    'battledore.yaml': 'names: [Meg, Sid]\n',
+    'night <img src=x onerror=alert(1)>.md': STORY,
+    'good.md': '---\nstep: pink-4\n---\n\nSid sat.\n',
+    'bad.md': '\u0000',
+  })
   await main(['check', '.', '--format', 'html=out.html', '--format', 'json=out.json'], world.io)
 })
 afterAll(() => world.remove())
@@ -67,19 +82,36 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
   })
 
   it('shows each page as a child sees it, without Markdown and without what adults read', async () => {
-    const texts = await page.locator('#story-2 .page').evaluateAll((pages) => pages.map((one) => {
-      const copy = one.cloneNode(true) as Element
-      for (const note of copy.querySelectorAll('a.note')) note.remove()
-      return [...copy.querySelectorAll('p')].map((line) => line.innerHTML.replaceAll('<br>', '\n').replace(/<[^>]*>/g, '').replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&'))
-    }))
-    expect(texts).toEqual([['The night', 'Meg sat. A night, <b>bold</b> & a light.'], ['Sid sat. Sid sat. Sid sat. Sid sat.', 'The hen\nis at the <script>pit.'].map((text) => expect.stringMatching(new RegExp(text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(' ', ' +'))))])
+    const texts = await page.locator('#story-2 .page').evaluateAll((pages) =>
+      pages.map((one) => {
+        const copy = one.cloneNode(true) as Element
+        for (const note of copy.querySelectorAll('a.note')) note.remove()
+        return [...copy.querySelectorAll('p')].map((line) =>
+          line.innerHTML
+            .replaceAll('<br>', '\n')
+            .replace(/<[^>]*>/g, '')
+            .replaceAll('&lt;', '<')
+            .replaceAll('&gt;', '>')
+            .replaceAll('&amp;', '&'),
+        )
+      }),
+    )
+    expect(texts).toEqual([
+      ['The night', 'Meg sat. A night, <b>bold</b> & a light.'],
+      ['Sid sat. Sid sat. Sid sat. Sid sat.', 'The hen\nis at the <script>pit.'].map((text) =>
+        expect.stringMatching(new RegExp(text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(' ', ' +'))),
+      ),
+    ])
   })
 
   it('marks the word, underlines its letters, and leads to the note', async () => {
     const night = page.locator('#story-2 .page mark', { hasText: 'night' })
     expect(await night.count()).toBe(2)
     expect(await night.first().locator('u').allTextContents()).toEqual(['igh'])
-    const line = await night.first().locator('u').evaluate((letters) => getComputedStyle(letters).textDecorationLine)
+    const line = await night
+      .first()
+      .locator('u')
+      .evaluate((letters) => getComputedStyle(letters).textDecorationLine)
     expect(line).toBe('underline')
     const note = page.locator('#story-2 .page mark:has-text("night") + a.note').first()
     expect(await note.getAttribute('aria-label')).toMatch(/^note \d+$/)
@@ -91,18 +123,26 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
 
   it('has in its table the figures of the JSON report, and a bar a page', async () => {
     const [, story] = JSON.parse(world.read('out.json')).files
-    const rows = await page.locator('#story-2 tbody tr').evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent)))
-    expect(rows).toEqual(story.pages.map((one: Record<string, number>) => [
-      ...[one['page'], one['words'], one['decodable'], one['sight'], one['names'], one['unreadable']].map(String), expect.stringMatching(/^\d+ %$/),
-    ]))
+    const rows = await page
+      .locator('#story-2 tbody tr')
+      .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent)))
+    expect(rows).toEqual(
+      story.pages.map((one: Record<string, number>) => [
+        ...[one['page'], one['words'], one['decodable'], one['sight'], one['names'], one['unreadable']].map(String),
+        expect.stringMatching(/^\d+ %$/),
+      ]),
+    )
     expect(await page.locator('#story-2 rect.readable').count()).toBe(story.pages.length)
-    const [words] = await page.locator('#story-2 .chart text').allTextContents().then((texts) => texts.filter((text) => text.includes(' of ')))
+    const [words] = await page
+      .locator('#story-2 .chart text')
+      .allTextContents()
+      .then((texts) => texts.filter((text) => text.includes(' of ')))
     expect(words).toBe(`${story.pages[0].words - story.pages[0].unreadable} of ${story.pages[0].words}`)
   })
 
   it('reads well aloud: one main, headings in order, named regions, no picture without words', async () => {
     const levels = await page.locator('h1, h2, h3').evaluateAll((all) => all.map((one) => Number(one.tagName[1])))
-    levels.forEach((level, at) => expect(level - (levels[at - 1] ?? 0)).toBeLessThanOrEqual(1))
+    for (const [at, level] of levels.entries()) expect(level - (levels[at - 1] ?? 0)).toBeLessThanOrEqual(1)
     expect(await page.locator('main').count()).toBe(1)
     expect(await page.locator('html').getAttribute('lang')).toBe('en')
     expect(await page.locator('svg:not([aria-hidden])').count()).toBe(0)
@@ -119,7 +159,9 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
       const toRgb = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number)
       // WCAG 2.2, relative luminance and contrast ratio.
       const toLight = (colour: string): number => {
-        const [red = 0, green = 0, blue = 0] = toRgb(colour).map((value) => (value / 255 <= 0.04045 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4))
+        const [red = 0, green = 0, blue = 0] = toRgb(colour).map((value) =>
+          value / 255 <= 0.04045 ? value / 255 / 12.92 : ((value / 255 + 0.055) / 1.055) ** 2.4,
+        )
         return 0.2126 * red + 0.7152 * green + 0.0722 * blue
       }
       const toGround = (element: Element | null): string => {
@@ -129,7 +171,11 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
         }
         return 'rgb(255, 255, 255)'
       }
-      return [...document.querySelectorAll('p, li, h1, h2, h3, h2 span, mark, mark u, a.note, .quiet, .kind, td, th, caption, figcaption')].map((element) => {
+      return [
+        ...document.querySelectorAll(
+          'p, li, h1, h2, h3, h2 span, mark, mark u, a.note, .quiet, .kind, td, th, caption, figcaption',
+        ),
+      ].map((element) => {
         const [one, other] = [toLight(getComputedStyle(element).color), toLight(toGround(element))]
         return [element.tagName, (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05)] as const
       })
@@ -140,7 +186,10 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
 
   it('fits a phone: nothing but the table scrolls sideways', async () => {
     await page.setViewportSize({ width: 360, height: 740 })
-    const [wide, seen] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth])
+    const [wide, seen] = await page.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.documentElement.clientWidth,
+    ])
     expect(wide).toBeLessThanOrEqual(seen ?? 0)
   })
 })

@@ -8,17 +8,21 @@ import { createWorld, type TestWorld } from '../cli/io.ts'
 
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json }
 
-const readSchema = (name: string): Json => JSON.parse(readFileSync(new URL(`../../schemas/${name}.schema.json`, import.meta.url), 'utf8')) as Json
+const readSchema = (name: string): Json =>
+  JSON.parse(readFileSync(new URL(`../../schemas/${name}.schema.json`, import.meta.url), 'utf8')) as Json
 
 /** The schema, with every object closed: a field that is printed and not described is a mistake here, though not for a reader. */
 function close(schema: Json): Json {
   if (Array.isArray(schema)) return schema.map(close)
   if (typeof schema !== 'object' || schema === null) return schema
-  const closed = Object.fromEntries(Object.entries(schema as Record<string, Json>).map(([key, value]) => [key, close(value)]))
+  const closed = Object.fromEntries(
+    Object.entries(schema as Record<string, Json>).map(([key, value]) => [key, close(value)]),
+  )
   return 'properties' in closed ? { ...closed, additionalProperties: false } : closed
 }
 
-const compile = (name: string): ValidateFunction => new Ajv({ strict: true, allowUnionTypes: true, strictRequired: false }).compile(close(readSchema(name)) as object)
+const compile = (name: string): ValidateFunction =>
+  new Ajv({ strict: true, allowUnionTypes: true, strictRequired: false }).compile(close(readSchema(name)) as object)
 
 function expectValid(validate: ValidateFunction, value: unknown): void {
   validate(value)
@@ -27,10 +31,19 @@ function expectValid(validate: ValidateFunction, value: unknown): void {
 
 let world: TestWorld
 beforeAll(() => {
-  world = createWorld({
-    'a.md': '---\nstep: pink-2\nnmae: x\n---\n\n# Night\n\nThe 3 hens read 😀 constructor. Zzyzx!\n\n---\n\nRunning <!-- battledore-disable --> cats.\n\n---\n\nIt read.\n',
-    'b.md': 'no step\n', 'c.md': new Uint8Array([0]), 'd.md': '---\nstep: green-2\n---\n\nIt sat.\n',
-  }, { stdin: '{"id":1,"text":"A night.","step":"pink-3"}\n{"id":null,"text":"It sat.","step":"pink-4"}\n{\n{"id":"x"}\n' })
+  world = createWorld(
+    {
+      'a.md':
+        '---\nstep: pink-2\nnmae: x\n---\n\n# Night\n\nThe 3 hens read 😀 constructor. Zzyzx!\n\n---\n\nRunning <!-- battledore-disable --> cats.\n\n---\n\nIt read.\n',
+      'b.md': 'no step\n',
+      'c.md': new Uint8Array([0]),
+      'd.md': '---\nstep: green-2\n---\n\nIt sat.\n',
+    },
+    {
+      stdin:
+        '{"id":1,"text":"A night.","step":"pink-3"}\n{"id":null,"text":"It sat.","step":"pink-4"}\n{\n{"id":"x"}\n',
+    },
+  )
 })
 afterAll(() => world.remove())
 
@@ -40,7 +53,11 @@ async function print(...args: readonly string[]): Promise<string> {
   return world.out().slice(before)
 }
 
-const toLines = (text: string): readonly unknown[] => text.trim().split('\n').map((line) => JSON.parse(line) as unknown)
+const toLines = (text: string): readonly unknown[] =>
+  text
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as unknown)
 
 describe('schemas of what is printed', () => {
   it('check --format json', async () => {
@@ -56,7 +73,10 @@ describe('schemas of what is printed', () => {
   it('explain --format ndjson', async () => {
     const validate = compile('explain')
     const words = ['night', 'running', 'cake', 'read', "can't", 'zzyzx', '---', 'Émile', 'one-eyed']
-    const lines = [...toLines(await print('explain', ...words.filter((word) => !word.startsWith('-')), '--format', 'ndjson')), ...toLines(await print('explain', ...words.slice(0, 6), '--step', 'pink-2', '--format', 'ndjson'))]
+    const lines = [
+      ...toLines(await print('explain', ...words.filter((word) => !word.startsWith('-')), '--format', 'ndjson')),
+      ...toLines(await print('explain', ...words.slice(0, 6), '--step', 'pink-2', '--format', 'ndjson')),
+    ]
     expect(lines.length).toBe(14)
     for (const line of lines) expectValid(validate, line)
     expect(validate({ word: 'night', source: 'rumour', readings: [], readableAt: null })).toBe(false)

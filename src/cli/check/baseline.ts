@@ -32,9 +32,12 @@ export function openBaseline(file: string, io: Io): Baseline | { readonly messag
     filter(storyPath, story) {
       const own = allowed[toKey(path, storyPath)] ?? {}
       const counts = count(story.messages)
-      const isKept = ({ rule, word }: Message): boolean => at(counts, rule, toWordKey(word)) > at(own, rule, toWordKey(word))
-      for (const [rule, words] of Object.entries(counts)) for (const [word, found] of Object.entries(words)) more += Math.max(0, found - at(own, rule, word))
-      for (const [rule, words] of Object.entries(own)) for (const [word, known] of Object.entries(words)) fewer += Math.max(0, known - at(counts, rule, word))
+      const isKept = ({ rule, word }: Message): boolean =>
+        at(counts, rule, toWordKey(word)) > at(own, rule, toWordKey(word))
+      for (const [rule, words] of Object.entries(counts))
+        for (const [word, found] of Object.entries(words)) more += Math.max(0, found - at(own, rule, word))
+      for (const [rule, words] of Object.entries(own))
+        for (const [word, known] of Object.entries(words)) fewer += Math.max(0, known - at(counts, rule, word))
       return { ...story, messages: story.messages.filter(isKept) }
     },
     change: () => ({ fewer, more }),
@@ -42,7 +45,11 @@ export function openBaseline(file: string, io: Io): Baseline | { readonly messag
 }
 
 /** What is allowed of files that were not checked stays, as long as they are there. Gives a message where it could not be written. */
-export function writeBaseline(file: string, stories: readonly (readonly [storyPath: string, story: CheckedStory])[], io: Io): string | undefined {
+export function writeBaseline(
+  file: string,
+  stories: readonly (readonly [storyPath: string, story: CheckedStory])[],
+  io: Io,
+): string | undefined {
   const path = resolve(io.cwd, file)
   const text = io.fs.existsSync(path) ? readTextFile(path, io, file) : undefined
   const files = new Map(Object.entries((text?.ok ? parse(text.text) : undefined) ?? {}))
@@ -51,7 +58,12 @@ export function writeBaseline(file: string, stories: readonly (readonly [storyPa
     if (messages.length > 0) files.set(toKey(path, storyPath), count(messages))
     else files.delete(toKey(path, storyPath))
   }
-  const written = writeTextFile(path, `${JSON.stringify({ baseline: FORMAT, files: toSorted(Object.fromEntries(files)) }, null, 2)}\n`, io, file)
+  const written = writeTextFile(
+    path,
+    `${JSON.stringify({ baseline: FORMAT, files: toSorted(Object.fromEntries(files)) }, null, 2)}\n`,
+    io,
+    file,
+  )
   return written.ok ? undefined : written.message
 }
 
@@ -60,14 +72,21 @@ const toKey = (path: string, storyPath: string): string => relative(dirname(path
 
 const toWordKey = (word: string | undefined): string => word?.toLowerCase() ?? ''
 
-const at = (counts: Counts, rule: string, word: string): number => (Object.hasOwn(counts, rule) && Object.hasOwn(counts[rule] ?? {}, word) ? (counts[rule]?.[word] ?? 0) : 0)
+const at = (counts: Counts, rule: string, word: string): number =>
+  Object.hasOwn(counts, rule) && Object.hasOwn(counts[rule] ?? {}, word) ? (counts[rule]?.[word] ?? 0) : 0
 
 function count(messages: readonly Message[]): Counts {
   const counts: Counts = {}
   for (const { rule, word } of messages) {
-    const words = (counts[rule] ??= {})
+    const words = counts[rule] ?? {}
+    counts[rule] = words
     // Defined rather than set: a story may hold the word `__proto__`.
-    Object.defineProperty(words, toWordKey(word), { value: at(counts, rule, toWordKey(word)) + 1, writable: true, enumerable: true, configurable: true })
+    Object.defineProperty(words, toWordKey(word), {
+      value: at(counts, rule, toWordKey(word)) + 1,
+      writable: true,
+      enumerable: true,
+      configurable: true,
+    })
   }
   return counts
 }
@@ -81,14 +100,24 @@ function parse(text: string): Record<string, Counts> | undefined {
   }
 }
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value)
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
 
 const isFiles = (value: unknown): value is Record<string, Counts> =>
-  isObject(value) && Object.values(value).every((rules) =>
-    isObject(rules) && Object.values(rules).every((words) =>
-      isObject(words) && Object.values(words).every((found) => typeof found === 'number')))
+  isObject(value) &&
+  Object.values(value).every(
+    (rules) =>
+      isObject(rules) &&
+      Object.values(rules).every(
+        (words) => isObject(words) && Object.values(words).every((found) => typeof found === 'number'),
+      ),
+  )
 
 function toSorted<Value>(value: Value): Value {
   if (!isObject(value)) return value
-  return Object.fromEntries(Object.entries(value).sort(([left], [right]) => (left < right ? -1 : 1)).map(([key, one]) => [key, toSorted(one)])) as Value
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([left], [right]) => (left < right ? -1 : 1))
+      .map(([key, one]) => [key, toSorted(one)]),
+  ) as Value
 }

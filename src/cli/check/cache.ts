@@ -40,7 +40,9 @@ export const toDigest = (...parts: readonly string[]): string => {
 
 /** Beside other tools' caches where there are packages, else in the folder itself. */
 export function toCacheFile({ cwd, fs }: Io): string {
-  return fs.existsSync(join(cwd, 'node_modules')) ? join('node_modules', '.cache', 'battledore.json') : '.battledore-cache.json'
+  return fs.existsSync(join(cwd, 'node_modules'))
+    ? join('node_modules', '.cache', 'battledore.json')
+    : '.battledore-cache.json'
 }
 
 /** `program` names the program and its data; see fingerprint.ts. */
@@ -53,7 +55,16 @@ export function openCache(file: string, program: string, circumstances: Circumst
   let isChanged = false
 
   const toKey = ({ storyPath, source, chain }: Task): string =>
-    toDigest(settings, storyPath, source, ...(findEarlierWords?.(storyPath) ?? []), ...chain.folders.flatMap(({ folder, files }) => [folder, ...files.flatMap((one) => [one.source.path, one.source.text])]))
+    toDigest(
+      settings,
+      storyPath,
+      source,
+      ...(findEarlierWords?.(storyPath) ?? []),
+      ...chain.folders.flatMap(({ folder, files }) => [
+        folder,
+        ...files.flatMap((one) => [one.source.path, one.source.text]),
+      ]),
+    )
   const digestSequence = (asked: string): string | undefined => {
     if (!isSequencePath(asked)) return undefined
     const known = sequences.get(asked) ?? toDigest(readOrEmpty(resolve(io.cwd, asked), io))
@@ -64,12 +75,23 @@ export function openCache(file: string, program: string, circumstances: Circumst
   return {
     find(task) {
       const entry = entries.get(task.storyPath)
-      if (!entry || (suggest && !entry.suggest) || entry.key !== toKey(task) || entry.sequence !== digestSequence(entry.record.sequence.asked)) return undefined
+      if (
+        !entry ||
+        (suggest && !entry.suggest) ||
+        entry.key !== toKey(task) ||
+        entry.sequence !== digestSequence(entry.record.sequence.asked)
+      )
+        return undefined
       return fromRecord(entry.record, task.path, task.source)
     },
     keep(task, story) {
       const sequence = digestSequence(story.sequence.asked)
-      entries.set(task.storyPath, { key: toKey(task), suggest, record: toRecord(story), ...(sequence === undefined ? {} : { sequence }) })
+      entries.set(task.storyPath, {
+        key: toKey(task),
+        suggest,
+        record: toRecord(story),
+        ...(sequence === undefined ? {} : { sequence }),
+      })
       isChanged = true
     },
     save() {
@@ -77,7 +99,12 @@ export function openCache(file: string, program: string, circumstances: Circumst
       const kept = [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath))
       const body = JSON.stringify(kept)
       makeFolder(dirname(path), io)
-      const written = writeTextFile(path, `${JSON.stringify({ format: FORMAT, program, digest: toDigest(body) })}\n${body}\n`, io, file)
+      const written = writeTextFile(
+        path,
+        `${JSON.stringify({ format: FORMAT, program, digest: toDigest(body) })}\n${body}\n`,
+        io,
+        file,
+      )
       return written.ok ? undefined : written.message
     },
   }

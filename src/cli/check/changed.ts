@@ -18,10 +18,28 @@ export function findChanged(since: string, isStaged: boolean, io: Io): ChangedLi
   const up = askGit(['rev-parse', '--show-cdup'], io)
   if (!up.ok) return up
   const top = resolve(io.cwd, up.stdout.toString().trim())
-  const diff = (...more: string[]) => askGit([
-    '-c', 'core.quotePath=false', 'diff', '-U0', '--no-color', '--no-ext-diff', '--no-textconv', '--no-renames', '--no-relative', '--src-prefix=a/', '--dst-prefix=b/',
-    ...(isStaged ? ['--cached'] : []), ...more, '--end-of-options', since, '--',
-  ], io)
+  const diff = (...more: string[]) =>
+    askGit(
+      [
+        '-c',
+        'core.quotePath=false',
+        'diff',
+        '-U0',
+        '--no-color',
+        '--no-ext-diff',
+        '--no-textconv',
+        '--no-renames',
+        '--no-relative',
+        '--src-prefix=a/',
+        '--dst-prefix=b/',
+        ...(isStaged ? ['--cached'] : []),
+        ...more,
+        '--end-of-options',
+        since,
+        '--',
+      ],
+      io,
+    )
   const branch = diff('--merge-base')
   const answer = branch.ok ? branch : diff()
   if (!answer.ok) return answer
@@ -62,9 +80,20 @@ function toPath(given: string): string | undefined {
   return path.startsWith('b/') ? path.slice(2) : undefined
 }
 
-const ESCAPES: Readonly<Record<string, string>> = { a: '\x07', b: '\b', t: '\t', n: '\n', v: '\v', f: '\f', r: '\r', '"': '"', '\\': '\\' }
+const ESCAPES: Readonly<Record<string, string>> = {
+  a: '\x07',
+  b: '\b',
+  t: '\t',
+  n: '\n',
+  v: '\v',
+  f: '\f',
+  r: '\r',
+  '"': '"',
+  '\\': '\\',
+}
 
 /** As git quotes: backslash escapes as in C, other control characters in octal. */
 const unquote = (quoted: string): string =>
-  quoted.slice(1, quoted.lastIndexOf('"')).replace(/\\([0-7]{3}|.)/g, (_, escape: string) =>
-    ESCAPES[escape] ?? String.fromCharCode(Number.parseInt(escape, 8)))
+  quoted
+    .slice(1, quoted.lastIndexOf('"'))
+    .replace(/\\([0-7]{3}|.)/g, (_, code: string) => ESCAPES[code] ?? String.fromCharCode(Number.parseInt(code, 8)))

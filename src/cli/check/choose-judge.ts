@@ -36,7 +36,11 @@ export function chooseJudge({ stories, hasCache, workers }: Work, circumstances:
 }
 
 /** Undefined where this machine or this Node cannot have one. */
-async function startPool(circumstances: Circumstances, io: Io, workers: number | undefined): Promise<Judge | undefined> {
+async function startPool(
+  circumstances: Circumstances,
+  io: Io,
+  workers: number | undefined,
+): Promise<Judge | undefined> {
   try {
     const { createPoolJudge } = await import('./pool.ts')
     return await createPoolJudge(circumstances, io, workers)

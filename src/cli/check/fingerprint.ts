@@ -9,7 +9,10 @@ import { VERSION } from '../version.ts'
 export function toFingerprint({ fs }: Pick<Io, 'fs'>): string {
   const parts = [VERSION, ...listFiles(DATA_FOLDER, fs, /\.(?:cjs|bin|json)$/)]
   // From its sources the program has no version of its own.
-  if (VERSION.endsWith('-source')) parts.push(...['src', 'rules'].flatMap((name) => listFiles(join(DATA_FOLDER, '..', name), fs, /\.(?:ts|tsv|yaml)$/)))
+  if (VERSION.endsWith('-source'))
+    parts.push(
+      ...['src', 'rules'].flatMap((name) => listFiles(join(DATA_FOLDER, '..', name), fs, /\.(?:ts|tsv|yaml)$/)),
+    )
   return parts.join(' ')
 }
 

@@ -1,7 +1,11 @@
 // Work done ahead, handed on in order.
 
 /** At most `ahead` items are under way; results come in the order of the items. */
-export async function* inOrder<Item, Value>(items: Iterable<Item>, work: (item: Item) => Promise<Value>, ahead: number): AsyncGenerator<Value> {
+export async function* inOrder<Item, Value>(
+  items: Iterable<Item>,
+  work: (item: Item) => Promise<Value>,
+  ahead: number,
+): AsyncGenerator<Value> {
   const underWay: Promise<Value>[] = []
   for (const item of items) {
     const next = work(item)

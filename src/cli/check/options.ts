@@ -1,9 +1,9 @@
 // The options of `check` as values that have been looked at.
 
 import type { Layer } from '../../config/index.ts'
-import type { ReaderExtra } from '../../sequence/reader.ts'
 import type { Severity } from '../../lint/types.ts'
 import { findNearest } from '../../nearest.ts'
+import type { ReaderExtra } from '../../sequence/reader.ts'
 
 /** As commander hands them over. */
 export interface CheckOptions {
@@ -57,7 +57,13 @@ export interface CheckSettings {
 
 /** Throws an error with a message for the person who gave a wrong value. */
 export function toCheckSettings(options: CheckOptions, flags: Layer): CheckSettings {
-  return { flags, wanted: toWanted(options), failOn: toFailOn(options.failOn), maxWarnings: toNumber(options.maxWarnings, '--max-warnings'), workers: toNumber(options.workers, '--workers') }
+  return {
+    flags,
+    wanted: toWanted(options),
+    failOn: toFailOn(options.failOn),
+    maxWarnings: toNumber(options.maxWarnings, '--max-warnings'),
+    workers: toNumber(options.workers, '--workers'),
+  }
 }
 
 /** `--format sarif=report.sarif` writes that report to the file; `--output` is the file of the one that names none. */

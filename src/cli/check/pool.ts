@@ -20,11 +20,22 @@ interface Orders {
 type Order = Omit<Task, 'chain'>
 
 /** Judges here what a worker could not: a worker that dies loses no story. Undefined where there is one core or no pool to be had. */
-export async function createPoolJudge(circumstances: Circumstances, io: Io, threads = availableParallelism()): Promise<Judge | undefined> {
+export async function createPoolJudge(
+  circumstances: Circumstances,
+  io: Io,
+  threads = availableParallelism(),
+): Promise<Judge | undefined> {
   if (threads < 2) return undefined
   const { Tinypool } = await import('tinypool')
   const orders: Orders = { cwd: io.cwd, circumstances }
-  const pool = new Tinypool({ filename: fileURLToPath(import.meta.url), name: 'judgeOrder', minThreads: threads, maxThreads: threads, workerData: orders, trackUnmanagedFds: false })
+  const pool = new Tinypool({
+    filename: fileURLToPath(import.meta.url),
+    name: 'judgeOrder',
+    minThreads: threads,
+    maxThreads: threads,
+    workerData: orders,
+    trackUnmanagedFds: false,
+  })
   let here: Judge | undefined
   return {
     ahead: threads * 4,
@@ -63,10 +74,20 @@ function createWorker(): (order: Order) => Promise<Result> {
 }
 
 /** Where the pool leaves the data of a worker. */
-const readOrders = (): Orders => (process as unknown as { __tinypool_state__: { workerData: Orders } }).__tinypool_state__.workerData
+const readOrders = (): Orders =>
+  (process as unknown as { __tinypool_state__: { workerData: Orders } }).__tinypool_state__.workerData
 
 /** What is wrong with a config was told by the one who gave the orders. */
 function createSilentIo(cwd: string): Io {
   const silent = { write: () => undefined, isTTY: false, columns: undefined }
-  return { cwd, env: {}, fs, stdin: async function* () {}, stdinIsTTY: false, stdout: silent, stderr: silent, now: () => performance.now() }
+  return {
+    cwd,
+    env: {},
+    fs,
+    stdin: async function* () {},
+    stdinIsTTY: false,
+    stdout: silent,
+    stderr: silent,
+    now: () => performance.now(),
+  }
 }

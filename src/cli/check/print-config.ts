@@ -10,7 +10,12 @@ import { createResources } from '../resources.ts'
 import type { CheckSettings } from './options.ts'
 import { createTaskMaker, type TaskOptions, toStoryPath } from './task.ts'
 
-export async function printConfig(path: string, { flags, wanted }: CheckSettings, options: TaskOptions, io: Io): Promise<ExitCode> {
+export async function printConfig(
+  path: string,
+  { flags, wanted }: CheckSettings,
+  options: TaskOptions,
+  io: Io,
+): Promise<ExitCode> {
   const tasks = createTaskMaker(io, options)
   const storyPath = toStoryPath(path, io)
   const chain = await tasks.findChain(storyPath)
@@ -20,7 +25,8 @@ export async function printConfig(path: string, { flags, wanted }: CheckSettings
   }
   const settings = await toSettings({ path, storyPath, chain, flags }, io)
   const rows = toSettingRows(settings).map(({ key, value, origin }) => ({ key, value: value ?? null, origin }))
-  if (wanted.some(({ format }) => format === 'json')) io.stdout.write(`${JSON.stringify({ schema: 1, path, settings: rows }, null, 2)}\n`)
+  if (wanted.some(({ format }) => format === 'json'))
+    io.stdout.write(`${JSON.stringify({ schema: 1, path, settings: rows }, null, 2)}\n`)
   else for (const { key, value, origin } of rows) io.stdout.write(`${key}: ${JSON.stringify(value)}  (${origin})\n`)
   return tasks.hasConfigErrors() ? 2 : 0
 }

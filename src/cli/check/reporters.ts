@@ -53,13 +53,20 @@ function write(text: string, io: Io): void {
 
 async function createReporter(format: Format, isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
   switch (format) {
-    case 'pretty': return createPrettyReporter(isForScreen, isQuiet, io)
-    case 'line': return { end: toLineReport }
-    case 'json': return { end: (results) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
-    case 'github': return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
-    case 'sarif': return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION)
-    case 'junit': return (await import('../../report/junit.ts')).junitReporter
-    case 'html': return (await import('../../report/html/index.ts')).htmlReporter
+    case 'pretty':
+      return createPrettyReporter(isForScreen, isQuiet, io)
+    case 'line':
+      return { end: toLineReport }
+    case 'json':
+      return { end: (results) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
+    case 'github':
+      return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
+    case 'sarif':
+      return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION)
+    case 'junit':
+      return (await import('../../report/junit.ts')).junitReporter
+    case 'html':
+      return (await import('../../report/html/index.ts')).htmlReporter
   }
 }
 

@@ -17,7 +17,12 @@ import { type CheckOptions, type CheckSettings, toBaselineFile, WITH_SUGGESTIONS
 import { createPrinter, type Printer } from './reporters.ts'
 import { createTaskMaker, type StoryInput, type TaskMaker, toStoryPath } from './task.ts'
 
-export async function runCheck(given: readonly string[], settings: CheckSettings, options: CheckOptions, io: Io): Promise<ExitCode> {
+export async function runCheck(
+  given: readonly string[],
+  settings: CheckSettings,
+  options: CheckOptions,
+  io: Io,
+): Promise<ExitCode> {
   const inputs = await findInputs(given, options, io)
   for (const problem of inputs.problems) complain(io, problem)
   for (const notice of inputs.notices) io.stderr.write(`${notice}\n`)
@@ -29,8 +34,13 @@ export async function runCheck(given: readonly string[], settings: CheckSettings
   const wanted = options.writeBaseline ? [] : settings.wanted
   const printers = await Promise.all(wanted.map((one) => createPrinter(one, options.quiet === true, io)))
   const circumstances = toCircumstances(settings, options)
-  const cache = options.cache || options.cacheFile ? await openWantedCache(options.cacheFile, circumstances, io) : undefined
-  const judge = chooseJudge({ stories: inputs.files.length, hasCache: cache !== undefined, workers: settings.workers }, circumstances, io)
+  const cache =
+    options.cache || options.cacheFile ? await openWantedCache(options.cacheFile, circumstances, io) : undefined
+  const judge = chooseJudge(
+    { stories: inputs.files.length, hasCache: cache !== undefined, workers: settings.workers },
+    circumstances,
+    io,
+  )
   const tasks = createTaskMaker(io, circumstances)
   const progress = createProgress(io, inputs.files.length)
   const found: Found[] = []
@@ -48,12 +58,18 @@ export async function runCheck(given: readonly string[], settings: CheckSettings
   await judge.end()
   const saved = cache?.save()
   if (saved !== undefined) complain(io, `the cache could not be kept: ${saved}`)
-  const isBroken = inputs.problems.length > 0 || tasks.hasConfigErrors() || found.some(({ result }) => !isChecked(result))
+  const isBroken =
+    inputs.problems.length > 0 || tasks.hasConfigErrors() || found.some(({ result }) => !isChecked(result))
   if (options.writeBaseline) return writeWantedBaseline(found, isBroken, options, io)
   const isWritten = printers.map((printer) => printer.end(shown)).every(Boolean)
   const hasGrown = tellBaseline(baseline, toBaselineFile(options), io)
   if (isBroken || !isWritten) return 2
-  return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(found.flatMap(({ result }) => (isChecked(result) ? [result] : [])), settings)
+  return hasGrown && settings.failOn !== 'never'
+    ? 1
+    : toExitCode(
+        found.flatMap(({ result }) => (isChecked(result) ? [result] : [])),
+        settings,
+      )
 }
 
 interface Found {
@@ -89,8 +105,10 @@ function keep(story: CheckedStory, storyPath: string, { inputs, baseline, io }: 
   return inputs.changed ? keepChanged(allowed, storyPath, inputs.changed, io) : allowed
 }
 
-const withErrorsOnly = (story: CheckedStory): CheckedStory =>
-  ({ ...story, messages: story.messages.filter(({ severity }) => severity === 'error') })
+const withErrorsOnly = (story: CheckedStory): CheckedStory => ({
+  ...story,
+  messages: story.messages.filter(({ severity }) => severity === 'error'),
+})
 
 function print(result: Result, printers: readonly Printer[], hide: () => void, io: Io): void {
   if (!isChecked(result) || printers.some(({ isLive }) => isLive)) hide()
@@ -99,8 +117,16 @@ function print(result: Result, printers: readonly Printer[], hide: () => void, i
 }
 
 /** Plain values only: they are compared in the cache and sent to workers. */
-const toCircumstances = ({ flags, reader, findEarlierWords, wanted }: CheckSettings, { config, stdinFilename, suggest }: CheckOptions): Circumstances => ({
-  flags, suggest: suggest !== false && wanted.some(({ format }) => WITH_SUGGESTIONS.has(format)), ...(reader && { reader }), ...(findEarlierWords && { findEarlierWords }), ...(config === undefined ? {} : { config }), ...(stdinFilename === undefined ? {} : { stdinFilename }),
+const toCircumstances = (
+  { flags, reader, findEarlierWords, wanted }: CheckSettings,
+  { config, stdinFilename, suggest }: CheckOptions,
+): Circumstances => ({
+  flags,
+  suggest: suggest !== false && wanted.some(({ format }) => WITH_SUGGESTIONS.has(format)),
+  ...(reader && { reader }),
+  ...(findEarlierWords && { findEarlierWords }),
+  ...(config === undefined ? {} : { config }),
+  ...(stdinFilename === undefined ? {} : { stdinFilename }),
 })
 
 async function openWantedCache(file: string | undefined, circumstances: Circumstances, io: Io): Promise<ResultCache> {
@@ -108,13 +134,21 @@ async function openWantedCache(file: string | undefined, circumstances: Circumst
   return openCache(file ?? toCacheFile(io), toFingerprint(io), circumstances, io)
 }
 
-async function openWantedBaseline(options: CheckOptions, io: Io): Promise<Baseline | { readonly message: string } | undefined> {
+async function openWantedBaseline(
+  options: CheckOptions,
+  io: Io,
+): Promise<Baseline | { readonly message: string } | undefined> {
   if (options.baseline === undefined || options.writeBaseline) return undefined
   const { openBaseline } = await import('./baseline.ts')
   return openBaseline(options.baseline, io)
 }
 
-async function writeWantedBaseline(found: readonly Found[], isBroken: boolean, options: CheckOptions, io: Io): Promise<ExitCode> {
+async function writeWantedBaseline(
+  found: readonly Found[],
+  isBroken: boolean,
+  options: CheckOptions,
+  io: Io,
+): Promise<ExitCode> {
   const { writeBaseline } = await import('./baseline.ts')
   const stories = found.flatMap(({ storyPath, result }) => (isChecked(result) ? [[storyPath, result] as const] : []))
   const message = writeBaseline(toBaselineFile(options), stories, io)
@@ -123,7 +157,9 @@ async function writeWantedBaseline(found: readonly Found[], isBroken: boolean, o
     return 2
   }
   const messages = stories.reduce((sum, [, story]) => sum + story.messages.length, 0)
-  io.stderr.write(`${toBaselineFile(options)} now allows ${toCount(messages, 'message')} of ${toCount(stories.length, 'story', 'stories')}.\n`)
+  io.stderr.write(
+    `${toBaselineFile(options)} now allows ${toCount(messages, 'message')} of ${toCount(stories.length, 'story', 'stories')}.\n`,
+  )
   return isBroken ? 2 : 0
 }
 
@@ -132,6 +168,7 @@ function tellBaseline(baseline: Baseline | undefined, file: string, io: Io): boo
   if (!baseline) return false
   const { fewer, more } = baseline.change()
   if (more > 0) io.stderr.write(`${toCount(more, 'message')} more than ${file} allows.\n`)
-  if (fewer > 0) io.stderr.write(`${toCount(fewer, 'message')} fewer than ${file} allows: --write-baseline makes it smaller.\n`)
+  if (fewer > 0)
+    io.stderr.write(`${toCount(fewer, 'message')} fewer than ${file} allows: --write-baseline makes it smaller.\n`)
   return more > 0
 }

@@ -1,8 +1,8 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { resolve } from 'node:path'
-import { createIgnoreFiles } from '../ignore-files.ts'
 import { askGit } from '../git.ts'
+import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
 import { decode } from '../read.ts'
 import { STORY_NAME } from '../walk.ts'
@@ -22,14 +22,30 @@ interface Change {
  * A rename is listed as the file of its new name, a deletion not at all.
  */
 export async function findStaged(given: readonly string[], io: Io): Promise<Staged> {
-  const listed = askGit(['diff', '--cached', '--raw', '-z', '--no-abbrev', '--no-renames', '--diff-filter=AMT', '--relative', '--', ...given], io)
+  const listed = askGit(
+    [
+      'diff',
+      '--cached',
+      '--raw',
+      '-z',
+      '--no-abbrev',
+      '--no-renames',
+      '--diff-filter=AMT',
+      '--relative',
+      '--',
+      ...given,
+    ],
+    io,
+  )
   if (!listed.ok) return { message: listed.message }
   const changes = await keepStories(toChanges(listed.stdout.toString()), io)
   if (changes.length === 0) return { files: [] }
   const texts = askGit(['cat-file', '--batch'], io, changes.map(({ blob }) => `${blob}\n`).join(''))
   if (!texts.ok) return { message: texts.message }
   const blobs = toBlobs(texts.stdout)
-  return { files: changes.map(({ path }, at) => ({ path, file: resolve(io.cwd, path), text: toText(blobs[at], path) })) }
+  return {
+    files: changes.map(({ path }, at) => ({ path, file: resolve(io.cwd, path), text: toText(blobs[at], path) })),
+  }
 }
 
 /** `:100644 100644 OLD NEW M NUL path NUL`; only plain files, whose mode begins with 100. */

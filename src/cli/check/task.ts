@@ -7,7 +7,7 @@ import { type ConfigChain, createConfigFinder, findIgnoring, type Problem, toPro
 import { complain } from '../command.ts'
 import type { StoryFile } from '../files.ts'
 import type { Io } from '../io.ts'
-import { createTextReader, readStdin, readTextFile, type ReadResult } from '../read.ts'
+import { createTextReader, type ReadResult, readStdin, readTextFile } from '../read.ts'
 
 /** A file, and its text where that is not what lies on the disk. */
 export interface StoryInput extends StoryFile {

@@ -24,7 +24,12 @@ export const addStream: AddCommand = (program, { io, leave }) => {
       const { runStream } = await import('../run/stream.ts')
       leave(await runStream(options, io))
     })
-  withExamples(command,
-    ['battledore stream --step pink-4 < stories.ndjson > results.ndjson', 'each line is {"id": …, "text": "…"}; a line may say its own "step", "sequence" and "accent"'],
-    ['parallel --pipe --keep-order battledore stream < stories.ndjson', 'the same on all cores, with GNU parallel'])
+  withExamples(
+    command,
+    [
+      'battledore stream --step pink-4 < stories.ndjson > results.ndjson',
+      'each line is {"id": …, "text": "…"}; a line may say its own "step", "sequence" and "accent"',
+    ],
+    ['parallel --pipe --keep-order battledore stream < stories.ndjson', 'the same on all cores, with GNU parallel'],
+  )
 }

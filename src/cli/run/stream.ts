@@ -8,9 +8,9 @@ import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../
 import { createPhonics, createSpelling } from '../../phonics/index.ts'
 import type { Accent, Phonics } from '../../phonics/types.ts'
 import { toStreamError, toStreamResult } from '../../report/stream.ts'
+import { createTaskMaker, toStoryPath } from '../check/task.ts'
 import { complain, type ExitCode } from '../command.ts'
 import type { StreamOptions } from '../commands/stream.ts'
-import { createTaskMaker, toStoryPath } from '../check/task.ts'
 import { loadLexicon } from '../data.ts'
 import type { Io } from '../io.ts'
 import { type Line, readLines } from '../json-lines.ts'
@@ -21,8 +21,8 @@ import { type JsonId, readRecord } from './stream-record.ts'
 /** JSON can take six bytes for one: `\u0000`. */
 const LONGEST_LINE = MAX_BYTES * 6
 
-/** After so many different words, summed over stories, the engines are let go with all they remember. */
-const MOST_WORDS = 100_000
+/** After so many different words the engines are let go with all they remember: some 20 KB for a word that is guessed. */
+const MOST_WORDS = 25_000
 
 export async function runStream(options: StreamOptions, io: Io): Promise<ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
@@ -33,7 +33,10 @@ export async function runStream(options: StreamOptions, io: Io): Promise<ExitCod
   const storyPath = toStoryPath('story.md', io)
   const settings = resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
   const resources = toSafeResources(createResources(io), engines, settings.sequence.value)
-  const check = createRecordCheck({ chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io }, engines)
+  const check = createRecordCheck(
+    { chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io },
+    engines,
+  )
   for await (const line of readLines(io.stdin(), LONGEST_LINE)) {
     io.stdout.write(`${JSON.stringify(await check(line))}\n`)
     await io.stdout.drained?.()
@@ -58,50 +61,77 @@ interface Place {
   readonly io: Io
 }
 
-function createRecordCheck({ chain, flags, resources, suggest, storyPath, io }: Place, engines: Engines): (line: Line) => Promise<unknown> {
+function createRecordCheck(
+  { chain, flags, resources, suggest, storyPath, io }: Place,
+  engines: Engines,
+): (line: Line) => Promise<unknown> {
   return async (line) => {
     const record = line.ok ? readRecord(line.text) : { id: null, message: line.message }
     if ('message' in record) return toStreamError(record.id, [record.message])
     const own = readFlags(record.settings, io.cwd)
-    if (own.problems.length > 0) return toStreamError(record.id, own.problems.map(({ message }) => message.replace(/^--/, '')))
+    engines.forget()
+    if (own.problems.length > 0)
+      return toStreamError(
+        record.id,
+        own.problems.map(({ message }) => message.replace(/^--/, '')),
+      )
     return check(record.id, record.text, { ...flags, ...own.layer })
   }
 
   async function check(id: JsonId, source: string, all: Layer): Promise<unknown> {
     try {
-      const result = await checkStory({ path: 'the text', source, storyPath, chain, flags: all, rules, resources, suggest })
+      const result = await checkStory({
+        path: 'the text',
+        source,
+        storyPath,
+        chain,
+        flags: all,
+        rules,
+        resources,
+        suggest,
+      })
       if (!isChecked(result)) return toStreamError(id, result.failures)
-      engines.count(result.figures.different.words)
       return toStreamResult(id, result)
     } catch (error) {
-      return toStreamError(id, [`The text could not be checked: ${error instanceof Error ? error.message : String(error)}`])
+      return toStreamError(id, [
+        `The text could not be checked: ${error instanceof Error ? error.message : String(error)}`,
+      ])
     }
   }
 }
 
 interface Engines {
   find(accent: Accent): Phonics
-  count(words: number): void
+  /** Called between stories. */
+  forget(): void
 }
 
 /** Engines remember each word they have met, which is well for a shelf and too much for a library. */
 function createEngines(): Engines {
-  let engines = new Map<Accent, Phonics>()
-  let words = 0
+  const engines = new Map<Accent, Phonics>()
+  const met = new Set<string>()
   return {
     find(accent) {
-      const engine = engines.get(accent) ?? createPhonics(loadLexicon(), accent, createSpelling(loadLexicon()))
+      const engine =
+        engines.get(accent) ?? withWordsMet(createPhonics(loadLexicon(), accent, createSpelling(loadLexicon())), met)
       engines.set(accent, engine)
       return engine
     },
-    count(more) {
-      words += more
-      if (words < MOST_WORDS) return
-      words = 0
-      engines = new Map()
+    forget() {
+      if (met.size < MOST_WORDS) return
+      met.clear()
+      engines.clear()
     },
   }
 }
+
+const withWordsMet = ({ accent, read }: Phonics, met: Set<string>): Phonics => ({
+  accent,
+  read(word) {
+    met.add(word)
+    return read(word)
+  },
+})
 
 /** A story of a stranger may not make the program read files: a sequence by path is for the command line and the config. */
 const toSafeResources = (resources: Resources, engines: Engines, allowed: string): Resources => ({

@@ -30,7 +30,9 @@ export function toChart(pages: readonly PageFigures[]): string {
     return [
       `<text x="${LEFT - 8}" y="${y + BAR - 2}" text-anchor="end">page ${page}</text>`,
       `<rect class="readable" x="${LEFT}" y="${y}" width="${round(readable)}" height="${BAR}"/>`,
-      unread > 0 ? `<rect class="unread" x="${round(LEFT + readable)}" y="${y}" width="${round(unread)}" height="${BAR}" fill="url(#hatch)"/>` : '',
+      unread > 0
+        ? `<rect class="unread" x="${round(LEFT + readable)}" y="${y}" width="${round(unread)}" height="${BAR}" fill="url(#hatch)"/>`
+        : '',
       `<text x="${round(LEFT + readable + unread + 8)}" y="${y + BAR - 2}">${figures.words - figures.unreadable} of ${figures.words}</text>`,
     ].join('')
   })
@@ -49,6 +51,8 @@ export function toTable(pages: readonly PageFigures[], total: Figures): string {
 }
 
 function toRow(name: string, { words, decodable, sight, names, unreadable, readableShare }: Figures): string {
-  const cells = [words, decodable, sight, names, unreadable, toPercent(readableShare)].map((value) => `<td>${value}</td>`).join('')
+  const cells = [words, decodable, sight, names, unreadable, toPercent(readableShare)]
+    .map((value) => `<td>${value}</td>`)
+    .join('')
   return `<tr><th scope="row">${name}</th>${cells}</tr>`
 }

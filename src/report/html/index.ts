@@ -40,17 +40,23 @@ export function toHtml(results: readonly Result[]): string {
 }
 
 function toSum(checked: readonly CheckedStory[]): string {
-  const sum = (pick: (story: CheckedStory) => number): number => checked.reduce((total, story) => total + pick(story), 0)
+  const sum = (pick: (story: CheckedStory) => number): number =>
+    checked.reduce((total, story) => total + pick(story), 0)
   const words = sum(({ figures }) => figures.total.words)
   const unread = sum(({ figures }) => figures.total.unreadable)
   const share = words === 0 ? '' : `, ${toPercent((words - unread) / words)} of them readable`
-  return `${toCount(checked.length, 'story', 'stories')}, ${toCount(sum(({ story }) => story.pages.length), 'page')}, ${toCount(words, 'word')}${share}.`
+  return `${toCount(checked.length, 'story', 'stories')}, ${toCount(
+    sum(({ story }) => story.pages.length),
+    'page',
+  )}, ${toCount(words, 'word')}${share}.`
 }
 
 function toContents(checked: readonly CheckedStory[]): string {
   if (checked.length < 2) return ''
-  const items = checked.map((story, at) =>
-    `<li><a href="#story-${at + 1}">${escapeHtml(toPrintable(story.path))}</a>: ${toPercent(story.figures.total.readableShare)} readable, ${toCount(story.messages.length, 'message')}</li>`)
+  const items = checked.map(
+    (story, at) =>
+      `<li><a href="#story-${at + 1}">${escapeHtml(toPrintable(story.path))}</a>: ${toPercent(story.figures.total.readableShare)} readable, ${toCount(story.messages.length, 'message')}</li>`,
+  )
   return `<nav aria-label="Stories"><ul>${items.join('')}</ul></nav>`
 }
 

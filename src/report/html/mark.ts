@@ -32,7 +32,9 @@ export function toMarkedText(block: Block, markings: readonly Marking[], toNoteI
   for (const piece of toPieces(block, markings)) {
     const isPoint = piece.start === piece.end
     html += toText(block.text.slice(at, piece.start))
-    const notes = piece.notes.map((note) => `<a class="note" href="#${toNoteId(note)}" aria-label="note ${note}">${note}</a>`).join('')
+    const notes = piece.notes
+      .map((note) => `<a class="note" href="#${toNoteId(note)}" aria-label="note ${note}">${note}</a>`)
+      .join('')
     html += isPoint ? notes : `<mark>${toLetters(block.text, piece)}</mark>${notes}`
     at = piece.end
   }
@@ -45,7 +47,9 @@ function toPieces(block: Block, markings: readonly Marking[]): Piece[] {
   for (const marking of markings.toSorted((left, right) => left.start - right.start)) {
     const start = toTextOffset(block, marking.start)
     const end = marking.isMarked ? toTextOffset(block, marking.end) : start
-    const letters = marking.letters.map((range) => [toTextOffset(block, range.start), toTextOffset(block, range.end)] as const)
+    const letters = marking.letters.map(
+      (range) => [toTextOffset(block, range.start), toTextOffset(block, range.end)] as const,
+    )
     const last = pieces.at(-1)
     if (last && (start < last.end || (start === last.start && end === last.end))) {
       last.end = Math.max(last.end, end)

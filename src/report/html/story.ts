@@ -30,7 +30,14 @@ export function toStory(checked: CheckedStory, id: string): string {
     `<p>For a child at step ${escapeHtml(checked.step.id)} (${escapeHtml(checked.step.title)}) of ${escapeHtml(checked.sequence.title)}. ${toSum(checked)}</p>`,
     toChart(figures),
     `<div class="scroll" tabindex="0" role="region" aria-label="Figures of ${escapeHtml(checked.path)}">${toTable(figures, checked.figures.total)}</div>`,
-    ...pages.map((page) => toPage(page, notes.filter(({ messages }) => messages[0]?.page === page.number), checked, id)),
+    ...pages.map((page) =>
+      toPage(
+        page,
+        notes.filter(({ messages }) => messages[0]?.page === page.number),
+        checked,
+        id,
+      ),
+    ),
     '</article>',
   ].join('\n')
 }
@@ -58,8 +65,13 @@ function toPage(page: Page, notes: readonly Note[], checked: CheckedStory, id: s
 }
 
 /** What speaks of a sentence or a page gets its number where it begins; marking it all would hide the words that are to blame. */
-const toMarking = ({ start, end, word, letterRanges, rule }: Message, note: number): Marking =>
-  ({ start, end, note, letters: letterRanges, isMarked: word !== undefined && !/-(?:page|sentence)-/.test(rule) || end - start <= 3 })
+const toMarking = ({ start, end, word, letterRanges, rule }: Message, note: number): Marking => ({
+  start,
+  end,
+  note,
+  letters: letterRanges,
+  isMarked: (word !== undefined && !/-(?:page|sentence)-/.test(rule)) || end - start <= 3,
+})
 
 function toNote({ number, messages }: Note, { lines }: CheckedStory, id: string): string {
   const [first] = messages
