@@ -1,8 +1,8 @@
 // From decisions to the new text: words are replaced where they stand, names go into the front matter. All else stays,
 // byte for byte.
 
-import { addToList, type Edit } from '../server/edits.ts'
 import { readStory } from '../story/index.ts'
+import { addToList, type Edit } from './edits.ts'
 import type { Finding } from './findings.ts'
 
 export type Decision =
@@ -17,7 +17,9 @@ export interface Decided {
 
 export async function applyDecisions(source: string, decisions: readonly Decision[]): Promise<Decided> {
   const edits = decisions.flatMap((decision): Edit[] =>
-    decision.kind === 'replace' ? [{ start: decision.finding.start, end: decision.finding.end, text: decision.word }] : [],
+    decision.kind === 'replace'
+      ? [{ start: decision.finding.start, end: decision.finding.end, text: decision.word }]
+      : [],
   )
   let text = applyEdits(source, edits)
   const unlisted: string[] = []

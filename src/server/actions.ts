@@ -4,11 +4,11 @@ import { type CodeAction, CodeActionKind, type TextEdit } from 'vscode-languages
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { PreparedStory } from '../check/check-story.ts'
 import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
+import { addToList, type Edit, switchOff } from '../fix/edits.ts'
 import { toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import { isAllowedName, type ReasonCode } from '../reading/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
-import { addToList, type Edit, switchOff } from './edits.ts'
 import { toRange } from './ranges.ts'
 
 /** Faults that a word no longer has once it is known by heart. */

@@ -4,8 +4,8 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
+import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
-import { findWord } from './find-word.ts'
 
 /** Columns of the box. */
 const WIDTH = 72

@@ -9,7 +9,7 @@ import { withSuggestions } from '../../src/check/suggest.ts'
 import { createHost } from '../../src/cli/run/serve.ts'
 import { toActions } from '../../src/server/actions.ts'
 import { toOpenStory } from '../../src/server/desk.ts'
-import { addToList } from '../../src/server/edits.ts'
+import { addToList } from '../../src/fix/edits.ts'
 import { readStory } from '../../src/story/index.ts'
 import { createWorld } from '../cli/io.ts'
 

@@ -1,9 +1,9 @@
-// Changes to the text of a story that the quick fixes make: words for a list in its front matter, a switch before a block.
+// Changes to the text of a story that fixes make: words for a list in its front matter, a switch before a block.
 
 import { parseYaml } from '../config/parse.ts'
 import type { Tree } from '../config/tree.ts'
+import { findBlock } from '../story/find-word.ts'
 import type { Range, Story } from '../story/types.ts'
-import { findBlock } from './find-word.ts'
 
 export interface Edit extends Range {
   readonly text: string

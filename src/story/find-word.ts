@@ -1,6 +1,6 @@
 // The word, or the block, at an offset of a story.
 
-import type { Block, Sentence, Story, Word } from '../story/types.ts'
+import type { Block, Sentence, Story, Word } from './types.ts'
 
 export interface FoundWord {
   readonly word: Word
