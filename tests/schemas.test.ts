@@ -1,7 +1,7 @@
 // The schemas that editors read: fresh, and of one mind with the program on what may be written.
 
 import { readdirSync, readFileSync } from 'node:fs'
-import { Ajv } from 'ajv'
+import { Ajv, type ValidateFunction } from 'ajv'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { rules } from '../rules/index.ts'
@@ -14,8 +14,12 @@ import { readStory } from '../src/story/index.ts'
 const files = toSchemaFiles()
 const folder = new URL('../schemas/', import.meta.url)
 const ajv = new Ajv({ strict: true, allowUnionTypes: true })
-const check = (name: string, yaml: string): boolean =>
-  ajv.validate(JSON.parse(files[`${name}.schema.json`] ?? ''), parse(yaml) ?? {})
+const validators = new Map<string, ValidateFunction>()
+const check = (name: string, yaml: string): boolean => {
+  const validate = validators.get(name) ?? ajv.compile(JSON.parse(files[`${name}.schema.json`] ?? ''))
+  validators.set(name, validate)
+  return validate(parse(yaml) ?? {})
+}
 
 it.each(Object.keys(files))('%s is what `npm run schemas` writes', (name) => {
   expect(readFileSync(new URL(name, folder), 'utf8')).toBe(files[name])
