@@ -2,6 +2,8 @@
 
 import { type ChildProcess, spawn } from 'node:child_process'
 import { afterEach, describe, expect, it } from 'vitest'
+import { main } from '../../src/cli/main.ts'
+import { createWorld } from '../cli/io.ts'
 import { PROGRAM } from '../cli/program.ts'
 import { frame, startClient } from './client.ts'
 
@@ -132,6 +134,13 @@ describe('bytes that are no protocol at all', () => {
     expect([0, 1, 2]).toContain(await server.end())
     expect(server.errors()).not.toMatch(/\n\s+at /)
   })
+})
+
+it('tells a person at a terminal what it is for, instead of waiting in silence', async () => {
+  const { io, err, remove } = createWorld({}, { stdinIsTTY: true })
+  expect(await main(['serve'], io)).toBe(2)
+  expect(err()).toMatch(/^battledore: `serve` is for a code editor to start.*\n$/)
+  remove()
 })
 
 describe('the end', () => {

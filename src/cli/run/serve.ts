@@ -16,7 +16,7 @@ import type { Host, WordSource } from '../../server/host.ts'
 import { startServer } from '../../server/server.ts'
 import { openWordData } from '../../words/index.ts'
 import { createChecker, toShown, toSlashes } from '../checker.ts'
-import type { ExitCode } from '../command.ts'
+import { complain, type ExitCode } from '../command.ts'
 import { DATA_FOLDER, listBuiltIns, loadLexicon } from '../data.ts'
 import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
@@ -24,6 +24,10 @@ import { VERSION } from '../version.ts'
 
 /** Ends when the editor says so, or closes the input; also when it dies, as its end of the input closes then. */
 export async function serve(io: Io): Promise<ExitCode> {
+  if (io.stdinIsTTY) {
+    complain(io, '`serve` is for a code editor to start, which then talks to it. See docs/editor.md.')
+    return 2
+  }
   const source = io.stdin()
   const input = Readable.from(toBuffers(source), { objectMode: false })
   let leave: (code: ExitCode) => void = () => undefined
