@@ -10,6 +10,7 @@ import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
 import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
+import { benchWords } from './bench/words.ts'
 
 const at = process.argv.indexOf('--corpus')
 const corpus = at < 0 ? undefined : process.argv[at + 1]
@@ -30,6 +31,7 @@ const parts: readonly (() => Promise<Row[]> | Row[])[] = [
   benchExplain,
   benchMemory,
   benchWatch,
+  benchWords,
 ]
 
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)

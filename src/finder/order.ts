@@ -1,6 +1,6 @@
 // In what order words are listed: the most useful first, by letters, or shuffled.
 
-import type { WordFacts } from '../words/facts.ts'
+import { packFacts, toUseOfBits, type WordFacts } from '../words/index.ts'
 
 export type WordOrderName = 'useful' | 'alphabetical' | 'shuffled'
 
@@ -10,9 +10,12 @@ export const isInflected = ({ inflection }: WordFacts): boolean => inflection !=
  * The smaller, the more useful: first what small children know, base forms before plurals and the like, then by use.
  * A naming word comes before a word that is one only now and then (`hit`), where pictures are asked for.
  */
-export function toUsefulness(facts: WordFacts, forPictures: boolean): number {
-  const { known, rarity, main } = facts
-  return (forPictures && main !== 'noun' ? 1000 : 0) + (3 - known) * 100 + (isInflected(facts) ? 50 : 0) + rarity
+export const toUsefulness = (facts: WordFacts, forPictures: boolean): number => toUsefulnessOfBits(packFacts(facts), forPictures)
+
+/** @param bits the facts as one number */
+export function toUsefulnessOfBits(bits: number, forPictures: boolean): number {
+  const { known, rarity, isInflected: isForm, isNoun } = toUseOfBits(bits)
+  return (forPictures && !isNoun ? 1000 : 0) + (3 - known) * 100 + (isForm ? 50 : 0) + rarity
 }
 
 /** The same seed gives the same order on every machine. @param seed a whole number */

@@ -3,10 +3,10 @@
 import type { Phonics } from '../phonics/types.ts'
 import { judge } from '../reading/index.ts'
 import { type Knowledge, knowledgeAt, type ReaderExtra, type Sequence, toSightKey, toStepIndex, withReader } from '../sequence/index.ts'
-import { type Fitness, isLittleWord, type WordFacts, type WordFactTable, type WordOrder } from '../words/index.ts'
+import { type Fitness, isLittleWord, packFacts, type WordFacts, type WordFactTable, type WordOrder } from '../words/index.ts'
 import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
 import { toListReading } from './reading.ts'
-import type { FirstStep, ListReading, ListTable, SoundTable } from './table.ts'
+import type { ListReading, ListTable, SoundTable, StepColumn } from './table.ts'
 
 export interface FinderSources {
   readonly table: ListTable
@@ -38,6 +38,8 @@ export interface Pool {
   readonly size: number
   wordAt(at: number): string
   factsAt(at: number): WordFacts
+  /** The facts as one number. */
+  bitsAt(at: number): number
   readingAt(at: number): ListReading
   syllablesAt(at: number): number
   /** The readings of the table's words, as numbers. */
@@ -74,6 +76,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     size: table.size + beyond.length,
     wordAt,
     factsAt,
+    bitsAt: (at) => (at < table.size ? facts.bitsAt(table.placeAt(at)) : packFacts(factsAt(at))),
     readingAt,
     syllablesAt: (at) => (at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : readingAt(at).syllables),
     sounds,
@@ -123,18 +126,20 @@ function createFastJudge(
   { table }: FinderSources,
   { sequence, step, extra }: ListReader,
   knowledge: Knowledge,
-  column: (row: number) => FirstStep,
+  column: StepColumn,
   judged: Tell,
 ): Tell {
   const now = toStepIndex(sequence, step)
   const own = [...(extra?.sightWords ?? []), ...(extra?.sightWordsNotYet ?? [])].map((word) => toSightKey(word).toLowerCase())
   const isOwn = own.length === 0 ? () => false : (word: string) => own.some((stem) => word.startsWith(stem))
   return {
-    isReadable: (row, word) => (isOwn(word) ? judged.isReadable(row, word) : (column(row).step ?? Infinity) <= now),
-    isSight: (row, word) => (column(row).isSight || knowledge.sightWords.has(word) || isOwn(word)) && judged.isSight(row, table.wordAt(row)),
-    firstStep: (row, word) => (isOwn(word) ? judged.firstStep(row, word) : column(row).step),
+    isReadable: (row, word) => (isOwn(word) ? judged.isReadable(row, word) : column.stepAt(row) <= now),
+    isSight: (row, word) => (column.isSightAt(row) || knowledge.sightWords.has(word) || isOwn(word)) && judged.isSight(row, table.wordAt(row)),
+    firstStep: (row, word) => (isOwn(word) ? judged.firstStep(row, word) : toStep(column.stepAt(row))),
   }
 }
+
+const toStep = (step: number): number | undefined => (step === Infinity ? undefined : step)
 
 const LITTLE: WordFacts = { partsOfSpeech: ['little'], main: 'little', inflection: 'none', nameable: 'no', known: 3, fit: true, rarity: 0 }
 

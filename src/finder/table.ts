@@ -47,6 +47,14 @@ export interface SoundTable {
   readonly starts: Uint32Array
 }
 
+/** The first steps of a sequence: asked of every word, so without making objects. */
+export interface StepColumn {
+  /** The place of the first step at which the word is readable; Infinity where the sequence never gets there. */
+  stepAt(row: number): number
+  /** Whether it is a sight word at that step. */
+  isSightAt(row: number): boolean
+}
+
 export interface ListTable {
   readonly size: number
   soundsIn(accent: Accent): SoundTable
@@ -55,7 +63,7 @@ export interface ListTable {
   placeAt(row: number): number
   readingAt(row: number, accent: Accent): ListReading
   /** The steps of a built-in sequence in an accent; undefined where the table was not made for it. */
-  findColumn(sequence: string, accent: Accent): ((row: number) => FirstStep) | undefined
+  findColumn(sequence: string, accent: Accent): StepColumn | undefined
   /** The row of a lower-case word; -1 where it is not in the table. */
   rowOf(word: string): number
 }
@@ -135,16 +143,19 @@ export function openListTable(bytes: Uint8Array): ListTable {
     readingAt: (row, accent) => toReading(row, soundsIn(accent)),
     findColumn(sequence, accent) {
       const column = steps[columns.indexOf(toColumnName(sequence, accent))]
-      return column && ((row) => unpackStep(column[row] ?? NEVER))
+      return column && toStepColumn(column)
     },
     rowOf: (word) => findRow(words, word),
   }
 }
 
-function unpackStep(byte: number): FirstStep {
-  const step = byte & NEVER
-  return { step: step === NEVER ? undefined : step, isSight: (byte & SIGHT) !== 0 }
-}
+const toStepColumn = (column: Uint8Array): StepColumn => ({
+  stepAt(row) {
+    const step = (column[row] ?? NEVER) & NEVER
+    return step === NEVER ? Infinity : step
+  },
+  isSightAt: (row) => ((column[row] ?? 0) & SIGHT) !== 0,
+})
 
 function unpackWords(bytes: Uint8Array): readonly string[] {
   const text = new TextDecoder().decode(bytes)
@@ -187,7 +198,8 @@ function openSounds(bytes: Uint8Array, size: number, units: readonly ListUnit[])
 function toReading(row: number, { units, numbers, starts }: SoundTable): ListReading {
   const at = starts[row] ?? 0
   const length = numbers[at] ?? 0
-  const found = Array.from(numbers.subarray(at + 3, at + 3 + length), (number) => units[number] as ListUnit)
+  const found: ListUnit[] = []
+  for (let k = at + 3; k < at + 3 + length; k++) found.push(units[numbers[k] ?? 0] as ListUnit)
   return { units: found, stressed: numbers[at + 1] ?? 0, syllables: numbers[at + 2] ?? 0 }
 }
 

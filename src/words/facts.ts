@@ -32,7 +32,17 @@ export interface WordFactTable {
   readonly size: number
   /** Facts of the word at a place of the lexicon. */
   factsAt(index: number): WordFacts
+  /** The same as one number, for what is asked of every word: see `toUseOfBits`. */
+  bitsAt(index: number): number
 }
+
+/** What ordering by use needs, out of the number of a word's facts. */
+export const toUseOfBits = (bits: number): { readonly known: number; readonly rarity: number; readonly isInflected: boolean; readonly isNoun: boolean } => ({
+  known: (bits >> 13) & 3,
+  rarity: bits >> 16,
+  isInflected: ((bits >> 8) & 7) !== 0,
+  isNoun: ((bits >> 5) & 7) === 1,
+})
 
 // Orders give the numbers in the compiled table: append, never reorder.
 const PARTS = ['noun', 'verb', 'adjective', 'adverb', 'little'] as const satisfies readonly PartOfSpeech[]
@@ -87,13 +97,17 @@ export function openWordFacts(bytes: Uint8Array): WordFactTable {
   const size = reader.next()
   const ids = reader.take(2 * size)
   const opened: WordFacts[] = []
+  const idAt = (index: number): number => {
+    const low = ids[2 * index]
+    const high = ids[2 * index + 1]
+    if (low === undefined || high === undefined) throw new RangeError(`no word has the place ${index}`)
+    return low | (high << 8)
+  }
   return {
     size,
+    bitsAt: (index) => packed[idAt(index)] ?? 0,
     factsAt(index) {
-      const low = ids[2 * index]
-      const high = ids[2 * index + 1]
-      if (low === undefined || high === undefined) throw new RangeError(`no word has the place ${index}`)
-      const id = low | (high << 8)
+      const id = idAt(index)
       const facts = opened[id] ?? unpackFacts(packed[id] ?? 0)
       opened[id] = facts
       return facts
