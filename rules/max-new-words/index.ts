@@ -1,9 +1,9 @@
 // A page or a book brings more new words than it may.
 
-import { findNewWords } from '../../src/shelf/index.ts'
-import type { DifferentWord } from '../../src/shelf/index.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
+import type { DifferentWord } from '../../src/shelf/index.ts'
+import { findNewWords } from '../../src/shelf/index.ts'
 
 /** How many words a message names. */
 const MOST_NAMED = 8
@@ -26,7 +26,12 @@ export default defineRule({
       report({
         at: first.word,
         messageId: 'many',
-        data: { what, found: toCount(words.length, 'new word'), allowed, words: named.join(', ') + (more > 0 ? ` and ${more} more` : '') },
+        data: {
+          what,
+          found: toCount(words.length, 'new word'),
+          allowed,
+          words: named.join(', ') + (more > 0 ? ` and ${more} more` : ''),
+        },
         reason: 'new-words',
         note: 'Use words again that the readers have met, or spread the new ones over more pages.',
         page,
@@ -35,7 +40,13 @@ export default defineRule({
     return {
       story: ({ pages }) => {
         const fresh = findNewWords(story.count(), story.earlierWords)
-        for (const { number } of pages) check(fresh.filter(({ word }) => word.page === number), options.page, `Page ${number}`, number)
+        for (const { number } of pages)
+          check(
+            fresh.filter(({ word }) => word.page === number),
+            options.page,
+            `Page ${number}`,
+            number,
+          )
         check(fresh, options.book, 'The book', fresh[options.book]?.word.page ?? 1)
       },
     }

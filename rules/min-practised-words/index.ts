@@ -1,10 +1,10 @@
 // A pattern that the story says it practises is hardly in it.
 
-import { findPattern, toDifferentWords } from '../../src/shelf/index.ts'
-import type { Pattern } from '../../src/shelf/index.ts'
 import { type Listed, readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
+import type { Pattern } from '../../src/shelf/index.ts'
+import { findPattern, toDifferentWords } from '../../src/shelf/index.ts'
 
 export default defineRule({
   id: 'min-practised-words',
@@ -22,14 +22,26 @@ export default defineRule({
   create: ({ story, options, report }) => {
     const check = ({ text, at }: Listed, pattern: Pattern): void => {
       const having = toDifferentWords(story.count()).flatMap(({ uses }) => {
-        const times = uses.filter(({ form, word, sentence, spoken }) =>
-          form === 'word' && pattern.isIn(story.judge(word, sentence).readings, spoken)).reduce((sum, use) => sum + use.times, 0)
+        const times = uses
+          .filter(
+            ({ form, word, sentence, spoken }) =>
+              form === 'word' && pattern.isIn(story.judge(word, sentence).readings, spoken),
+          )
+          .reduce((sum, use) => sum + use.times, 0)
         return times > 0 ? [times] : []
       })
       const words = having.reduce((sum, times) => sum + times, 0)
-      const body = { at, reason: 'practised-words', note: 'Use more words that have it: `battledore sequence` shows examples.' }
+      const body = {
+        at,
+        reason: 'practised-words',
+        note: 'Use more words that have it: `battledore sequence` shows examples.',
+      }
       if (words < options.words) {
-        report({ ...body, messageId: 'few', data: { pattern: toQuoted(text), found: toCount(words, 'word'), wanted: options.words } })
+        report({
+          ...body,
+          messageId: 'few',
+          data: { pattern: toQuoted(text), found: toCount(words, 'word'), wanted: options.words },
+        })
       } else if (having.length < options.different) {
         const found = toCount(having.length, 'different word')
         report({ ...body, messageId: 'alike', data: { pattern: toQuoted(text), found, wanted: options.different } })
@@ -42,7 +54,13 @@ export default defineRule({
           if (pattern !== undefined) check(listed, pattern)
           else {
             const data = { pattern: toQuoted(listed.text), sequence: toQuoted(story.sequence.name) }
-            report({ at: listed.at, messageId: 'unknown', data, reason: 'practised-words', note: 'Write letters (`ai`), an ending (`-ed`) or a shape (`CVCC`) that a step teaches.' })
+            report({
+              at: listed.at,
+              messageId: 'unknown',
+              data,
+              reason: 'practised-words',
+              note: 'Write letters (`ai`), an ending (`-ed`) or a shape (`CVCC`) that a step teaches.',
+            })
           }
         }
       },

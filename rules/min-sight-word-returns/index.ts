@@ -1,17 +1,22 @@
 // A sight word that the story introduces comes back too seldom to stick.
 
-import { toWordKey } from '../../src/reading/index.ts'
-import { toWordCounts } from '../../src/shelf/index.ts'
 import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
+import { toWordKey } from '../../src/reading/index.ts'
+import { toWordCounts } from '../../src/shelf/index.ts'
 
 export default defineRule({
   id: 'min-sight-word-returns',
   summary: 'A sight word that the story introduces and uses too seldom.',
   severity: 'warning',
   options: {
-    times: { type: 'number', default: 4, minimum: 1, description: 'How often the story must use it, its first use among them.' },
+    times: {
+      type: 'number',
+      default: 4,
+      minimum: 1,
+      description: 'How often the story must use it, its first use among them.',
+    },
   },
   messages: { seldom: '{word} is introduced here and used {found}; at least {wanted} are wanted' },
   create: ({ story, options, report }) => ({

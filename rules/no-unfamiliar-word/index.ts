@@ -1,10 +1,10 @@
 // A word that the child can read and is unlikely to know.
 
-import { isAllowedName, toWordKey } from '../../src/reading/index.ts'
-import { toDifferentWords } from '../../src/shelf/index.ts'
 import { findLikelyNames, toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
+import { isAllowedName, toWordKey } from '../../src/reading/index.ts'
+import { toDifferentWords } from '../../src/shelf/index.ts'
 
 const LEAST = { 'grade-3': 3, 'grade-4': 2, common: 1 } as const
 
@@ -18,7 +18,8 @@ export default defineRule({
       type: 'string',
       choices: ['common', 'grade-4', 'grade-3'],
       default: 'common',
-      description: 'Where a word must stand: on the list for `grade-3`, on that or the one for `grade-4`, or on those or among the 6,000 most used (`common`).',
+      description:
+        'Where a word must stand: on the list for `grade-3`, on that or the one for `grade-4`, or on those or among the 6,000 most used (`common`).',
     },
     allow: { type: 'strings', default: [], description: 'Words that your readers know, in small letters.' },
   },

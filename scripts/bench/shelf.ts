@@ -3,9 +3,9 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { loadBuiltIn } from '../../src/cli/data.ts'
 import { createProcessIo, type Io } from '../../src/cli/io.ts'
 import { main } from '../../src/cli/main.ts'
-import { loadBuiltIn } from '../../src/cli/data.ts'
 import { pair, type Row, toRatioRow } from './measure.ts'
 import { makeStories } from './stories.ts'
 
@@ -14,7 +14,10 @@ export function makeReaders(count: number): readonly { readonly name: string; re
   const ids = loadBuiltIn('series', undefined)?.steps.map(({ id }) => id) ?? []
   return Array.from({ length: count }, (_, at) => {
     const step = ids[(at * 7) % ids.length] ?? 'pink-1'
-    const own = at % 2 === 0 ? 'knows:\n  sight words: [said, they]\n' : 'knows:\n  correspondences: [sh as in ship, ai as in rain]\n'
+    const own =
+      at % 2 === 0
+        ? 'knows:\n  sight words: [said, they]\n'
+        : 'knows:\n  correspondences: [sh as in ship, ai as in rain]\n'
     return { name: `reader-${at + 1}.yaml`, text: `name: Reader ${at + 1}\nsequence: series\nstep: ${step}\n${own}` }
   })
 }
@@ -44,7 +47,13 @@ export function benchMatch(stories = 400, readers = 30, runs = 5): Promise<Row[]
     for (const { name, text } of makeReaders(readers)) writeFileSync(join(folder, 'readers', name), text)
     const match = () => run(['match', 'stories', '--readers', 'readers', '--format', 'json'], folder)
     const check = () => run(['check', 'stories', '--format', 'json', '--fail-on', 'never'], folder)
-    return [toRatioRow(`match of ${stories} stories × ${readers} readers ÷ check of the stories`, await pair(match, check, runs, 1), 2)]
+    return [
+      toRatioRow(
+        `match of ${stories} stories × ${readers} readers ÷ check of the stories`,
+        await pair(match, check, runs, 1),
+        2,
+      ),
+    ]
   })
 }
 
@@ -58,12 +67,14 @@ export function benchShelf(sizes: readonly [small: number, large: number] = [500
       return measurePeak((look) => run(['shelf', String(count), '--format', 'csv'], folder, look))
     }
     const [small, large] = [await measure(sizes[0]), await measure(sizes[1])]
-    return [{
-      what: `memory of a shelf of ${sizes[1]} books, beside one of ${sizes[0]}`,
-      figure: `${large.toFixed(0)} MB held at the most, against ${small.toFixed(0)} MB`,
-      wanted: 'flat: at most 40 MB more',
-      holds: large - small <= 40,
-    }]
+    return [
+      {
+        what: `memory of a shelf of ${sizes[1]} books, beside one of ${sizes[0]}`,
+        figure: `${large.toFixed(0)} MB held at the most, against ${small.toFixed(0)} MB`,
+        wanted: 'flat: at most 40 MB more',
+        holds: large - small <= 40,
+      },
+    ]
   })
 }
 

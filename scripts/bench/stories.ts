@@ -13,9 +13,18 @@ export interface StoryShape {
 }
 
 const NAMES = ['Tam', 'Meg', 'Sid', 'Ned', 'Zub']
-const THINGS = 'duck pond hen hat bun hut bed fence gate shed spade frog plum net boat sail snail path log nest basket pumpkin beetle wagon bucket rake stone feather puddle cloud leaf seed radish carrot kennel ladder lantern'.split(' ')
-const DEEDS = 'met fed hid got hit had saw lost found kept held took shook pushed painted dropped carried watched cleaned chased splashed planted picked'.split(' ')
-const KINDS = 'big wet red hot sad bad thin green black muddy little bright warm slow quick round damp striped lumpy shiny'.split(' ')
+const THINGS =
+  'duck pond hen hat bun hut bed fence gate shed spade frog plum net boat sail snail path log nest basket pumpkin beetle wagon bucket rake stone feather puddle cloud leaf seed radish carrot kennel ladder lantern'.split(
+    ' ',
+  )
+const DEEDS =
+  'met fed hid got hit had saw lost found kept held took shook pushed painted dropped carried watched cleaned chased splashed planted picked'.split(
+    ' ',
+  )
+const KINDS =
+  'big wet red hot sad bad thin green black muddy little bright warm slow quick round damp striped lumpy shiny'.split(
+    ' ',
+  )
 const PLACES = 'in on by at under behind near beside'.split(' ')
 const SOUNDS = 'Plop Quack Hush Crash Splash Zip'.split(' ')
 const STEPS = 'pink-4 pink-6 blue-2 blue-4 blue-6 green-2 green-4 green-6 green-8'.split(' ')
@@ -32,7 +41,11 @@ function createRandom(seed: number): () => number {
 }
 
 /** `count` stories of some 5 KB each, in order of their steps, each with a title, a step and a place on the shelf. */
-export function makeStories(count: number, seed = 1, { size = 5000, sentencesOnPage = 3 }: StoryShape = {}): readonly SyntheticStory[] {
+export function makeStories(
+  count: number,
+  seed = 1,
+  { size = 5000, sentencesOnPage = 3 }: StoryShape = {},
+): readonly SyntheticStory[] {
   const random = createRandom(seed)
   const pick = (from: readonly string[]): string => from[Math.floor(random() * from.length)] ?? ''
   const toSentence = (): string => {

@@ -1,6 +1,13 @@
 // Reads a story with the settings that hold for it, before anything is said about who reads it.
 
-import { type ConfigChain, type Layer, readFrontMatter, resolveSettings, type Settings, type StorySettings } from '../config/index.ts'
+import {
+  type ConfigChain,
+  type Layer,
+  readFrontMatter,
+  resolveSettings,
+  type Settings,
+  type StorySettings,
+} from '../config/index.ts'
 import type { Rule } from '../lint/types.ts'
 import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
 import type { UncheckedStory } from './result.ts'
@@ -36,7 +43,14 @@ export async function readText(input: TextInput): Promise<ReadText | UncheckedSt
   }
   const { chain, storyPath, flags, rules } = input
   const own = await readFrontMatter({ path: input.path, text: input.source }, first.frontMatter, rules)
-  const settings = resolveSettings({ chain, storyPath, frontMatter: own.layer, flags, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const settings = resolveSettings({
+    chain,
+    storyPath,
+    frontMatter: own.layer,
+    flags,
+    rules,
+    defaultSequence: DEFAULT_SEQUENCE,
+  })
   const options = toStoryOptions(settings)
   return { story: isPlain(options) ? first : readStory(input.source, options), settings, own }
 }
@@ -45,4 +59,5 @@ export function toStoryOptions({ pages, countTitle, countHeadings }: Settings): 
   return { pages: pages.value, countTitle: countTitle.value, countHeadings: countHeadings.value }
 }
 
-const isPlain = ({ pages, countTitle, countHeadings }: StoryOptions): boolean => pages === 'auto' && countTitle === true && countHeadings === true
+const isPlain = ({ pages, countTitle, countHeadings }: StoryOptions): boolean =>
+  pages === 'auto' && countTitle === true && countHeadings === true

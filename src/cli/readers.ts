@@ -56,8 +56,12 @@ function listFiles(path: string, io: Io): { readonly paths: readonly string[] } 
     const status = io.fs.statSync(full, { throwIfNoEntry: false })
     if (!status) return { problem: `There is no file or folder ${toShownPath(path)}.` }
     if (!status.isDirectory()) return { paths: [path] }
-    const names = io.fs.readdirSync(full).filter((name) => /\.ya?ml$/i.test(name)).sort()
-    if (names.length === 0) return { problem: `There are no readers (files that end in .yaml) in ${toShownPath(path)}.` }
+    const names = io.fs
+      .readdirSync(full)
+      .filter((name) => /\.ya?ml$/i.test(name))
+      .sort()
+    if (names.length === 0)
+      return { problem: `There are no readers (files that end in .yaml) in ${toShownPath(path)}.` }
     return { paths: names.map((name) => join(path, name)) }
   } catch (error) {
     return { problem: toFileMessage(path, error) }

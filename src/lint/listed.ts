@@ -10,7 +10,10 @@ export interface Listed {
 }
 
 /** The items under a key, a YAML list or one line with commas; empty where the story has no such key. */
-export function readListed({ frontMatter, story }: Pick<StoryContext, 'frontMatter' | 'story'>, key: string): readonly Listed[] {
+export function readListed(
+  { frontMatter, story }: Pick<StoryContext, 'frontMatter' | 'story'>,
+  key: string,
+): readonly Listed[] {
   const value = frontMatter[key]
   const items = typeof value === 'string' ? value.split(',') : Array.isArray(value) ? value : []
   const texts = items.map((item) => String(item).trim()).filter((text) => text !== '')

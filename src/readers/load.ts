@@ -40,7 +40,14 @@ export async function loadReader(yaml: string, tools: ReaderTools): Promise<Load
   const taught = knowledgeAt(sequence, step.id)
   const { extra, problems } = readOwn(file, taught, tools.phonicsFor(sequence.accent), source)
   if (problems.length > 0) return fail(inOrder(problems))
-  const reader = { name: file.name.trim(), sequence, sequenceName, step: step.id, extra, knowledge: withReader(taught, extra) }
+  const reader = {
+    name: file.name.trim(),
+    sequence,
+    sequenceName,
+    step: step.id,
+    extra,
+    knowledge: withReader(taught, extra),
+  }
   return { reader, problems: [] }
 }
 
@@ -48,7 +55,9 @@ function toUnknownStep(written: string, sequence: Sequence, source: Source): Rea
   const ids = sequence.steps.map(({ id }) => id)
   const suggestion = findNearest(written, ids)
   const hint = suggestion === undefined ? `. Its steps are ${ids.join(', ')}` : ''
-  return source.problemAt(['step'], `The sequence \`${sequence.name}\` has no step \`${written}\`${hint}`, { suggestion })
+  return source.problemAt(['step'], `The sequence \`${sequence.name}\` has no step \`${written}\`${hint}`, {
+    suggestion,
+  })
 }
 
 function readOwn(
@@ -68,7 +77,12 @@ function readOwn(
       }
       const keys = found.taught.map(({ key }) => key)
       if (part === 'not yet' && !keys.some((key) => taught.correspondences.has(key))) {
-        problems.push(source.problemAt(path, `Step \`${file.step}\` does not teach \`${written}\`, so there is nothing to take away`))
+        problems.push(
+          source.problemAt(
+            path,
+            `Step \`${file.step}\` does not teach \`${written}\`, so there is nothing to take away`,
+          ),
+        )
       }
       return keys
     })

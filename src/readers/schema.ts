@@ -13,18 +13,35 @@ const ownEntries = {
 }
 
 const own = (description: string) =>
-  v.optional(v.pipe(v.strictObject(ownEntries, 'Write `sight words: […]` or `correspondences:` below'), v.description(description)))
+  v.optional(
+    v.pipe(
+      v.strictObject(ownEntries, 'Write `sight words: […]` or `correspondences:` below'),
+      v.description(description),
+    ),
+  )
 
 const ACCENTS = ['general-american', 'southern-british'] as const
 
 const readerEntries = {
-  name: v.pipe(text('the name of a child or a group'), v.description('The name of a child or a group. It stays on this machine.')),
-  sequence: v.optional(
-    v.pipe(text('the name of a sequence or the path of a sequence file'), v.description('A built-in sequence, or the path of a sequence file as seen from this file. Default: series.')),
+  name: v.pipe(
+    text('the name of a child or a group'),
+    v.description('The name of a child or a group. It stays on this machine.'),
   ),
-  step: v.pipe(text('the id of the step reached, such as `pink-2`'), v.description('The step that has been taught last.')),
+  sequence: v.optional(
+    v.pipe(
+      text('the name of a sequence or the path of a sequence file'),
+      v.description('A built-in sequence, or the path of a sequence file as seen from this file. Default: series.'),
+    ),
+  ),
+  step: v.pipe(
+    text('the id of the step reached, such as `pink-2`'),
+    v.description('The step that has been taught last.'),
+  ),
   accent: v.optional(
-    v.pipe(v.picklist(ACCENTS, `Write \`${ACCENTS.join('` or `')}\``), v.description('The accent that the reader hears. Default: that of the sequence.')),
+    v.pipe(
+      v.picklist(ACCENTS, `Write \`${ACCENTS.join('` or `')}\``),
+      v.description('The accent that the reader hears. Default: that of the sequence.'),
+    ),
   ),
   knows: own('What the reader knows beyond the step.'),
   'not yet': own('What the step has taught and the reader does not know yet.'),

@@ -30,9 +30,10 @@ export function toPrettyLevel(text: LevelledText, { width, paint }: View): strin
   const words = toCount(level.words, 'word')
   const last = sequence.steps.at(-1)?.id ?? ''
   const title = sequence.steps.find(({ id }) => id === level.step)?.title
-  const answer = level.step === null
-    ? `Beyond the last step: at ${last}, ${toPercent(level.share)} of ${words} can be read, and ${toPercent(wanted)} are wanted.`
-    : `Earliest step: ${level.step}, “${title}”. There ${toPercent(level.share)} of ${words} can be read.`
+  const answer =
+    level.step === null
+      ? `Beyond the last step: at ${last}, ${toPercent(level.share)} of ${words} can be read, and ${toPercent(wanted)} are wanted.`
+      : `Earliest step: ${level.step}, “${title}”. There ${toPercent(level.share)} of ${words} can be read.`
   const lines = [answer, ...toHoldingLines(level)]
   return `${[paint.strong(toPrintable(path)), ...lines.flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`), ''].join('\n')}\n`
 }
@@ -42,7 +43,10 @@ function toHoldingLines({ holdingBack, step }: Level): readonly string[] {
   const shown = holdingBack.slice(0, MOST_WORDS).map((word) => toHolding(word))
   const more = holdingBack.length - shown.length
   const rest = more > 0 ? `, and ${more} more` : ''
-  const when = step === null ? 'Words that no step makes readable' : 'Words that hold it back, and the step that makes each readable'
+  const when =
+    step === null
+      ? 'Words that no step makes readable'
+      : 'Words that hold it back, and the step that makes each readable'
   return [`${when}: ${shown.join(', ')}${rest}.`]
 }
 
@@ -54,9 +58,13 @@ export function toPrettySum(found: readonly LevelledText[], { width, paint }: Vi
   const sequences = [...new Set(found.map(({ sequence }) => sequence))]
   const rows = sequences.flatMap((sequence) => {
     const own = found.filter((one) => one.sequence === sequence)
-    const counts = sequence.steps.map(({ id, title }) => [id, title, own.filter(({ level }) => level.step === id).length] as const)
+    const counts = sequence.steps.map(
+      ({ id, title }) => [id, title, own.filter(({ level }) => level.step === id).length] as const,
+    )
     const beyond = ['', 'beyond the last step', own.filter(({ level }) => level.step === null).length] as const
-    return [...counts, beyond].filter(([, , count]) => count > 0).map(([id, title, count]) => [id, title, String(count)])
+    return [...counts, beyond]
+      .filter(([, , count]) => count > 0)
+      .map(([id, title, count]) => [id, title, String(count)])
   })
   const lines = toColumns([['step', '', 'texts'], ...rows], ['left', 'left', 'right'])
   const head = `${toCount(found.length, 'text')}, at ${toPercent(found[0]?.wanted ?? 0)} of the running words:`
@@ -83,7 +91,13 @@ export function toJsonLevels(found: readonly LevelledText[], wanted: number) {
 
 export function toCsvReport(found: readonly LevelledText[]): string {
   const head = ['path', 'sequence', 'step', 'words', 'readable share', 'words that hold it back']
-  const rows = found.map(({ path, sequence, level }) =>
-    [path, sequence.name, level.step ?? 'beyond the last step', level.words, toShareFigure(level.share), level.holdingBack.map(({ word }) => word).join(' ')])
+  const rows = found.map(({ path, sequence, level }) => [
+    path,
+    sequence.name,
+    level.step ?? 'beyond the last step',
+    level.words,
+    toShareFigure(level.share),
+    level.holdingBack.map(({ word }) => word).join(' '),
+  ])
   return toCsv([head, ...rows])
 }

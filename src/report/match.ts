@@ -46,13 +46,24 @@ export function toPrettyMatches(report: MatchReport, view: View): string {
 function toTables({ readers, books, share }: MatchReport, { width, paint }: View): readonly string[] {
   const label = Math.min(30, Math.max(4, ...books.map((book) => toLabel(book).length)))
   const fit = Math.max(1, Math.floor((width - label - 6) / 7))
-  const lines = [...wrap(`Share of the running words that each reader can read. * marks ${toPercent(share)} and more: ready now.`, width)]
+  const lines = [
+    ...wrap(
+      `Share of the running words that each reader can read. * marks ${toPercent(share)} and more: ready now.`,
+      width,
+    ),
+  ]
   for (let from = 0; from < readers.length; from += fit) {
     const block = readers.slice(from, from + fit)
-    lines.push(...block.flatMap(({ reader }, at) => wrap(`${from + at + 1} = ${toPrintable(reader.name)} (${reader.step})`, width - 2).map((line) => `  ${line}`)))
+    lines.push(
+      ...block.flatMap(({ reader }, at) =>
+        wrap(`${from + at + 1} = ${toPrintable(reader.name)} (${reader.step})`, width - 2).map((line) => `  ${line}`),
+      ),
+    )
     const rows = books.map((book) => [
       toCut(toLabel(book), label),
-      ...book.matches.slice(from, from + fit).map(({ share: found, kind }) => `${toPercent(found)}${kind === 'ready' ? ' *' : '  '}`),
+      ...book.matches
+        .slice(from, from + fit)
+        .map(({ share: found, kind }) => `${toPercent(found)}${kind === 'ready' ? ' *' : '  '}`),
     ])
     const head = ['book', ...block.map((_, at) => `${from + at + 1}  `)]
     const [first = '', ...body] = toColumns([head, ...rows], ['left', ...block.map(() => 'right' as const)])
@@ -67,15 +78,23 @@ function toReaderLines({ readers, books }: MatchReport, at: number, { width, pai
   const { reader } = found
   const { ready, nearly, later } = toSorted(books, at)
   const lines = [
-    ...(ready.length === 0 ? ['Ready now: none.'] : [`Ready now: ${toShort(ready.map(({ book, match }) => `${toLabel(book)} (${toPercent(match.share)})`))}.`]),
-    ...nearly.slice(0, MOST_BOOKS).map(({ book, match }) => `Nearly ready: ${toLabel(book)} (${toPercent(match.share)}). Teach first: ${toList(match.lessons.map((one) => toLesson(one, reader)))}.`),
+    ...(ready.length === 0
+      ? ['Ready now: none.']
+      : [`Ready now: ${toShort(ready.map(({ book, match }) => `${toLabel(book)} (${toPercent(match.share)})`))}.`]),
+    ...nearly
+      .slice(0, MOST_BOOKS)
+      .map(
+        ({ book, match }) =>
+          `Nearly ready: ${toLabel(book)} (${toPercent(match.share)}). Teach first: ${toList(match.lessons.map((one) => toLesson(one, reader)))}.`,
+      ),
     ...(nearly.length > MOST_BOOKS ? [`${nearly.length - MOST_BOOKS} more are nearly ready.`] : []),
     ...(later.length === 0 ? [] : [`Not yet: ${toCount(later.length, 'book')}.`]),
   ]
   return [paint.strong(`${toPrintable(reader.name)}, at ${reader.step}`), ...lines.flatMap((line) => hang(line, width))]
 }
 
-const hang = (line: string, width: number): string[] => wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
+const hang = (line: string, width: number): string[] =>
+  wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 /** Ready: the best share first. Nearly ready: the fewest lessons first, then the best share. */
 export function toSorted(books: readonly MatchedBook[], at: number) {
@@ -90,7 +109,9 @@ export function toSorted(books: readonly MatchedBook[], at: number) {
 }
 
 function toShort(items: readonly string[]): string {
-  return items.length <= MOST_BOOKS ? toList(items) : `${items.slice(0, MOST_BOOKS).join(', ')} and ${items.length - MOST_BOOKS} more`
+  return items.length <= MOST_BOOKS
+    ? toList(items)
+    : `${items.slice(0, MOST_BOOKS).join(', ')} and ${items.length - MOST_BOOKS} more`
 }
 
 function toLesson(lesson: Lesson, { sequence }: Reader): string {
@@ -111,7 +132,11 @@ export function toJsonMatches({ readers, books, share }: MatchReport) {
     note: CAUTION,
     share,
     readers: readers.map(({ path, reader }) => ({
-      path, name: reader.name, sequence: reader.sequence.name, step: reader.step, accent: reader.sequence.accent,
+      path,
+      name: reader.name,
+      sequence: reader.sequence.name,
+      step: reader.step,
+      accent: reader.sequence.accent,
     })),
     books: books.map(({ path, title, matches }) => ({
       path,
@@ -138,6 +163,11 @@ function toJsonLesson(lesson: Lesson, reader: Reader | undefined) {
 /** A row a book, a column a reader: the readable share, 0 to 1. */
 export function toCsvMatches({ readers, books }: MatchReport): string {
   const head = ['path', 'title', 'words', ...readers.map(({ reader }) => `${reader.name} (${reader.step})`)]
-  const rows = books.map(({ path, title, matches }) => [path, title, matches[0]?.words, ...matches.map(({ share }) => toShareFigure(share))])
+  const rows = books.map(({ path, title, matches }) => [
+    path,
+    title,
+    matches[0]?.words,
+    ...matches.map(({ share }) => toShareFigure(share)),
+  ])
   return toCsv([head, ...rows])
 }

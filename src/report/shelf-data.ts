@@ -43,12 +43,34 @@ function toJsonBook(book: ShelvedBook, at: number) {
 
 export function toCsvShelf({ books }: Shelf): string {
   const head = [
-    'place', 'path', 'title', 'order', 'sequence', 'step', 'pages', 'words', 'different words', 'new words', 'readable share',
-    'earliest step', 'patterns practised', 'sight words first met',
+    'place',
+    'path',
+    'title',
+    'order',
+    'sequence',
+    'step',
+    'pages',
+    'words',
+    'different words',
+    'new words',
+    'readable share',
+    'earliest step',
+    'patterns practised',
+    'sight words first met',
   ]
   const rows = books.map((book, at) => [
-    at + 1, book.path, book.title, book.order, book.sequence.name, book.step, book.pages, book.words, book.different,
-    book.newWords.length, book.share === undefined ? undefined : toShareFigure(book.share), book.earliest.step ?? 'beyond the last step',
+    at + 1,
+    book.path,
+    book.title,
+    book.order,
+    book.sequence.name,
+    book.step,
+    book.pages,
+    book.words,
+    book.different,
+    book.newWords.length,
+    book.share === undefined ? undefined : toShareFigure(book.share),
+    book.earliest.step ?? 'beyond the last step',
     book.practises.map(({ pattern, words, different }) => `${pattern}: ${words} (${different} different)`).join('; '),
     book.newSightWords.join(' '),
   ])

@@ -29,10 +29,17 @@ const ALIGNS = ['right', 'left', 'left', 'right', 'right', 'right', 'right', 'ri
 
 function toTable({ books }: Shelf, share: number, { width, paint }: View): readonly string[] {
   const rows = books.map((book, at) => [
-    String(at + 1), toLabel(book), book.step ?? 'none', ...[book.pages, book.words, book.different, book.newWords.length].map(String),
-    book.share === undefined ? '' : toPercent(book.share), book.earliest.step ?? 'beyond',
+    String(at + 1),
+    toLabel(book),
+    book.step ?? 'none',
+    ...[book.pages, book.words, book.different, book.newWords.length].map(String),
+    book.share === undefined ? '' : toPercent(book.share),
+    book.earliest.step ?? 'beyond',
   ])
-  const others = toColumns([[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? '' : cell))), ALIGNS)
+  const others = toColumns(
+    [[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? '' : cell))),
+    ALIGNS,
+  )
   const room = Math.max(10, width - Math.max(...others.map((line) => line.length)))
   const cut = [[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? toCut(cell, room) : cell)))
   const [head = '', ...body] = toColumns(cut, ALIGNS)
@@ -42,7 +49,9 @@ function toTable({ books }: Shelf, share: number, { width, paint }: View): reado
 
 function toBrought({ books }: Shelf, { width, paint }: View): readonly string[] {
   const lines = books.flatMap((book, at) => {
-    const practised = book.practises.map(({ pattern, words, different }) => `${pattern} in ${toCount(words, 'word')}, ${different} different`)
+    const practised = book.practises.map(
+      ({ pattern, words, different }) => `${pattern} in ${toCount(words, 'word')}, ${different} different`,
+    )
     const own = [
       ...(practised.length === 0 ? [] : [`practises ${practised.join('; ')}`]),
       ...(book.newSightWords.length === 0 ? [] : [`first meets the sight words ${toList(book.newSightWords)}`]),
@@ -60,15 +69,24 @@ function toCharts({ sightWords, patterns, books }: Shelf, { width, paint }: View
 
 function toMissing({ missingSteps, neverReturning, sightWords, books }: Shelf): readonly string[] {
   const lines = missingSteps.map(({ sequence, steps }) =>
-    steps.length === 0 ? `Every step of ${sequence} has a book.` : `Steps of ${sequence} without a book: ${steps.join(', ')}.`)
+    steps.length === 0
+      ? `Every step of ${sequence} has a book.`
+      : `Steps of ${sequence} without a book: ${steps.join(', ')}.`,
+  )
   if (sightWords.length === 0) return lines
   const places = new Map(sightWords.map(({ what, first }) => [what, first + 1]))
   const never = neverReturning.map((word) => `${word} (book ${places.get(word)})`)
   if (books.length < 2) return lines
-  return [...lines, never.length === 0 ? 'Every sight word comes back in a later book.' : `Sight words that never come back: ${never.join(', ')}.`]
+  return [
+    ...lines,
+    never.length === 0
+      ? 'Every sight word comes back in a later book.'
+      : `Sight words that never come back: ${never.join(', ')}.`,
+  ]
 }
 
-const hang = (line: string, width: number): string[] => wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
+const hang = (line: string, width: number): string[] =>
+  wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 const toLabel = ({ title, path }: Pick<ShelvedBook, 'title' | 'path'>): string => toPrintable(title ?? path)
 

@@ -56,8 +56,8 @@ export function createLevelFinder(phonics: Phonics, sequence: Sequence, reader?:
     const allowed = toNamesFor(use, names)
     if (isName(use.text, allowed)) return toPlace(use, allowed)
     const name = use.spoken === undefined ? use.text : `${use.text}\n${use.spoken}`
-    let place = places.get(name)
-    if (place === undefined) places.set(name, (place = toPlace(use, [])))
+    const place = places.get(name) ?? toPlace(use, [])
+    places.set(name, place)
     return place
   }
   return {
@@ -90,7 +90,10 @@ function toLevel(placed: readonly Placed[], words: number, share: number, { step
   const gained = steps.map(() => 0)
   for (const { use, place } of placed) if (place < steps.length) gained[place] = (gained[place] ?? 0) + use.times
   let readable = 0
-  const shares = gained.map((times) => (words === 0 ? 1 : (readable += times) / words))
+  const shares = gained.map((times) => {
+    readable += times
+    return words === 0 ? 1 : readable / words
+  })
   const found = shares.findIndex((reached) => reached >= share)
   const at = found === -1 ? steps.length : found
   return {

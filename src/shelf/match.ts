@@ -63,7 +63,8 @@ export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequ
     if (known !== undefined) {
       known.times += use.times
       if (use.text === use.key) known.word = use.text
-    } else missing.set(use.key, { word: use.text, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
+    } else
+      missing.set(use.key, { word: use.text, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
   }
   const readable = words - unreadable
   const share = words === 0 ? 1 : readable / words

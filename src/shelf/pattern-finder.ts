@@ -1,7 +1,8 @@
 // Asks the words of a shelf for the patterns that its books practise, each word once a pattern.
 
+import type { Phonics } from '../phonics/types.ts'
 import type { Book } from './book.ts'
-import { findPattern } from './pattern.ts'
+import { findPattern, type Pattern } from './pattern.ts'
 import type { Vocabulary, WordId } from './vocabulary.ts'
 
 export type HasPattern = (id: WordId) => boolean
@@ -18,16 +19,19 @@ export function createPatternFinder(vocabulary: Vocabulary): PatternFinder {
       const name = [sequence.name, phonics.accent, step ?? '', written].join('\n')
       if (known.has(name)) return known.get(name)
       const pattern = findPattern(written, sequence, step)
-      const asked: boolean[] = []
-      const hasIt =
-        pattern === undefined
-          ? undefined
-          : (id: WordId): boolean => {
-              const { text, form, spoken } = vocabulary.wordAt(id)
-              return (asked[id] ??= form === 'word' && pattern.isIn(phonics.read(text), spoken))
-            }
+      const hasIt = pattern === undefined ? undefined : remember(pattern, phonics, vocabulary)
       known.set(name, hasIt)
       return hasIt
     },
+  }
+}
+
+function remember(pattern: Pattern, phonics: Phonics, vocabulary: Vocabulary): HasPattern {
+  const asked: boolean[] = []
+  return (id) => {
+    const { text, form, spoken } = vocabulary.wordAt(id)
+    const hasIt = asked[id] ?? (form === 'word' && pattern.isIn(phonics.read(text), spoken))
+    asked[id] = hasIt
+    return hasIt
   }
 }

@@ -56,5 +56,5 @@ export function packCounts(uses: readonly WordUse[], vocabulary: Vocabulary): Pa
 
 /** Calls back with every word of a book. A word that stands inside and outside a name comes twice. */
 export function eachCount({ ids, times }: PackedCounts, call: (id: WordId, times: number) => void): void {
-  ids.forEach((id, at) => call(id, times[at] ?? 0))
+  for (const [at, id] of ids.entries()) call(id, times[at] ?? 0)
 }

@@ -2,7 +2,9 @@ import { afterAll, expect, it } from 'vitest'
 import { compileSchema, createVocabularyWorld, readCsv } from './vocabulary-world.ts'
 
 const world = createVocabularyWorld({
-  'hard.md': 'The colonel of the choir.\n', 'empty.md': '---\nstep: pink-1\n---\n', 'wrong.md': '---\nsequence: serie\n---\n\nTam sat.\n',
+  'hard.md': 'The colonel of the choir.\n',
+  'empty.md': '---\nstep: pink-1\n---\n',
+  'wrong.md': '---\nsequence: serie\n---\n\nTam sat.\n',
 })
 afterAll(() => world.remove())
 
@@ -39,7 +41,15 @@ it('prints JSON as its schema says, and CSV', async () => {
 })
 
 it('tells what cannot be read and goes on with the rest', async () => {
-  const { code, out, err } = await world.run('level', 'empty.md', 'wrong.md', 'missing.md', 'books/hat.md', '--format', 'csv')
+  const { code, out, err } = await world.run(
+    'level',
+    'empty.md',
+    'wrong.md',
+    'missing.md',
+    'books/hat.md',
+    '--format',
+    'csv',
+  )
   expect(code).toBe(2)
   expect(err.trim().split('\n')).toEqual([
     expect.stringContaining('There is no file or folder `missing.md`.'),

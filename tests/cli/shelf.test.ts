@@ -4,7 +4,8 @@ import { compileSchema, createVocabularyWorld, readCsv } from './vocabulary-worl
 const world = createVocabularyWorld({ 'empty/readme.txt': '' })
 afterAll(() => world.remove())
 
-const toReport = async (...args: readonly string[]) => JSON.parse((await world.run('shelf', ...args, '--format', 'json')).out)
+const toReport = async (...args: readonly string[]) =>
+  JSON.parse((await world.run('shelf', ...args, '--format', 'json')).out)
 
 describe('a shelf', () => {
   it('as its schema says', async () => {
@@ -18,10 +19,27 @@ describe('a shelf', () => {
   // By hand: hat 11 words (tam had a hat the hat is red meg met tam), 9 different; fish 12 words (the fish is wet meg said the fish is in a dish), 9 different, 5 of them new.
   it('the figures, counted by hand', async () => {
     const { books, sightWords } = await toReport('books')
-    expect(books[0]).toMatchObject({ place: 1, title: 'The hat', pages: 2, words: 11, different: 9, readableShare: 1, earliestStep: 'pink-5' })
+    expect(books[0]).toMatchObject({
+      place: 1,
+      title: 'The hat',
+      pages: 2,
+      words: 11,
+      different: 9,
+      readableShare: 1,
+      earliestStep: 'pink-5',
+    })
     expect(books[0].practises).toEqual([{ pattern: 'e', words: 3, different: 3 }])
-    expect(books[1]).toMatchObject({ place: 2, words: 12, different: 9, newWords: ['fish', 'wet', 'said', 'in', 'dish'] })
-    expect(sightWords.find(({ word }: { word: string }) => word === 'the')).toEqual({ word: 'the', firstBook: 1, times: [1, 2, 1] })
+    expect(books[1]).toMatchObject({
+      place: 2,
+      words: 12,
+      different: 9,
+      newWords: ['fish', 'wet', 'said', 'in', 'dish'],
+    })
+    expect(sightWords.find(({ word }: { word: string }) => word === 'the')).toEqual({
+      word: 'the',
+      firstBook: 1,
+      times: [1, 2, 1],
+    })
   })
 
   it('within 80 columns and without colour', async () => {
@@ -46,7 +64,15 @@ describe('a shelf', () => {
   })
 
   it('squeezes many books into the width', async () => {
-    const many = createVocabularyWorld(Object.fromEntries(Array.from({ length: 150 }, (_, at) => [`many/${at}.md`, `---\nstep: pink-6\norder: ${at}\n---\n\nThe hat is red.\n`])), 80)
+    const many = createVocabularyWorld(
+      Object.fromEntries(
+        Array.from({ length: 150 }, (_, at) => [
+          `many/${at}.md`,
+          `---\nstep: pink-6\norder: ${at}\n---\n\nThe hat is red.\n`,
+        ]),
+      ),
+      80,
+    )
     const { out } = await many.run('shelf', 'many')
     many.remove()
     expect(out).toMatch(/Each column stands for \d+ books, in order/)
@@ -62,8 +88,11 @@ describe('what is wrong is told in one line each, and the rest is shown', () => 
 
   it('two books with one order, a pattern that the sequence lacks, a step that it lacks, a file that is no text', async () => {
     const bad = createVocabularyWorld({
-      'bad/a.md': '---\nstep: pink-6\norder: 1\npractises: [xz]\n---\n\nTam sat.\n', 'bad/b.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n',
-      'bad/c.md': '---\nstep: pink-99\n---\n\nTam sat.\n', 'bad/d.md': '\u0000', 'bad/e.md': 'Tam sat.\n',
+      'bad/a.md': '---\nstep: pink-6\norder: 1\npractises: [xz]\n---\n\nTam sat.\n',
+      'bad/b.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n',
+      'bad/c.md': '---\nstep: pink-99\n---\n\nTam sat.\n',
+      'bad/d.md': '\u0000',
+      'bad/e.md': 'Tam sat.\n',
     })
     const { code, out, err } = await bad.run('shelf', 'bad', '--format', 'csv')
     bad.remove()
@@ -74,19 +103,31 @@ describe('what is wrong is told in one line each, and the rest is shown', () => 
       'battledore: bad/a.md: `order: 1` is also that of bad/b.md. They stand by step, then by file name.',
       'battledore: bad/a.md: it practises `xz`, which no step of the sequence `series` teaches.',
     ])
-    expect(readCsv(out).slice(1).map((row) => row[1])).toEqual(['bad/a.md', 'bad/b.md', 'bad/c.md', 'bad/e.md'])
+    expect(
+      readCsv(out)
+        .slice(1)
+        .map((row) => row[1]),
+    ).toEqual(['bad/a.md', 'bad/b.md', 'bad/c.md', 'bad/e.md'])
   })
 
   it('is a finding where all could be read', async () => {
-    world.write({ 'twins/a.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n', 'twins/b.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n' })
+    world.write({
+      'twins/a.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n',
+      'twins/b.md': '---\nstep: pink-6\norder: 1\n---\n\nTam sat.\n',
+    })
     expect((await world.run('shelf', 'twins')).code).toBe(1)
   })
 })
 
 it('check --shelf: what earlier books have used is not new', async () => {
-  world.write({ 'books/battledore.yaml': 'names: [Tam, Meg, Sid, Zub]\nrules:\n  max-new-words: { severity: warning, page: 0, book: 1 }\n' })
+  world.write({
+    'books/battledore.yaml':
+      'names: [Tam, Meg, Sid, Zub]\nrules:\n  max-new-words: { severity: warning, page: 0, book: 1 }\n',
+  })
   const alone = await world.run('check', 'books/fish.md', '--format', 'line')
   const after = await world.run('check', 'books/fish.md', '--shelf', 'books', '--format', 'line')
   expect(alone.out).toContain('The book brings 9 new words; your settings allow at most 1')
-  expect(after.out).toContain('The book brings 5 new words; your settings allow at most 1: `fish`, `wet`, `said`, `in`, `dish`')
+  expect(after.out).toContain(
+    'The book brings 5 new words; your settings allow at most 1: `fish`, `wet`, `said`, `in`, `dish`',
+  )
 })

@@ -7,9 +7,12 @@ import { createWorld, type TestWorld } from './io.ts'
 
 export const BOOKS = {
   'books/battledore.yaml': 'names: [Tam, Meg, Sid, Zub]\n',
-  'books/hat.md': '---\ntitle: The hat\nstep: pink-6\norder: 1\npractises: [e]\nintroduces: [the]\n---\n\nTam had a hat.\n\n---\n\nThe hat is red. Meg met Tam.\n',
-  'books/fish.md': '---\ntitle: The fish\nstep: green-1\norder: 2\npractises: [sh]\n---\n\nThe fish is wet. Meg said: "The fish is in a dish!"\n',
-  'books/boat.md': '---\ntitle: =SUM(A1), "the boat"\nstep: green-8\norder: 3\n---\n\nTam made a boat. It sails in the rain.\n',
+  'books/hat.md':
+    '---\ntitle: The hat\nstep: pink-6\norder: 1\npractises: [e]\nintroduces: [the]\n---\n\nTam had a hat.\n\n---\n\nThe hat is red. Meg met Tam.\n',
+  'books/fish.md':
+    '---\ntitle: The fish\nstep: green-1\norder: 2\npractises: [sh]\n---\n\nThe fish is wet. Meg said: "The fish is in a dish!"\n',
+  'books/boat.md':
+    '---\ntitle: =SUM(A1), "the boat"\nstep: green-8\norder: 3\n---\n\nTam made a boat. It sails in the rain.\n',
 }
 
 export const READERS = {
@@ -23,8 +26,14 @@ export interface Ran {
   readonly err: string
 }
 
-export function createVocabularyWorld(files: Readonly<Record<string, string>> = {}, columns?: number): TestWorld & { run(...args: readonly string[]): Promise<Ran> } {
-  const world = createWorld({ ...BOOKS, ...READERS, ...files }, columns === undefined ? {} : { columns, isTTY: true, env: { NO_COLOR: '1' } })
+export function createVocabularyWorld(
+  files: Readonly<Record<string, string>> = {},
+  columns?: number,
+): TestWorld & { run(...args: readonly string[]): Promise<Ran> } {
+  const world = createWorld(
+    { ...BOOKS, ...READERS, ...files },
+    columns === undefined ? {} : { columns, isTTY: true, env: { NO_COLOR: '1' } },
+  )
   return {
     ...world,
     async run(...args) {
@@ -39,7 +48,10 @@ export function createVocabularyWorld(files: Readonly<Record<string, string>> = 
 export function compileSchema(name: string): ValidateFunction {
   const text = readFileSync(new URL(`../../schemas/${name}.schema.json`, import.meta.url), 'utf8')
   const schema = JSON.parse(text, (_, value: unknown) =>
-    typeof value === 'object' && value !== null && 'properties' in value && 'required' in value ? { ...value, additionalProperties: false } : value) as object
+    typeof value === 'object' && value !== null && 'properties' in value && 'required' in value
+      ? { ...value, additionalProperties: false }
+      : value,
+  ) as object
   return new Ajv({ strict: true, allowUnionTypes: true, strictRequired: false }).compile(schema)
 }
 

@@ -3,11 +3,15 @@ import { loadReader } from '../../src/readers/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { series } from '../shelf/engine.ts'
 
-const load = (yaml: string) => loadReader(yaml, {
-  phonicsFor: testPhonics,
-  sequence: (name) => Promise.resolve(name === 'series' ? series : { problems: [`There is no sequence \`${name}\`. Did you mean \`series\`?`] }),
-  defaultSequence: 'series',
-})
+const load = (yaml: string) =>
+  loadReader(yaml, {
+    phonicsFor: testPhonics,
+    sequence: (name) =>
+      Promise.resolve(
+        name === 'series' ? series : { problems: [`There is no sequence \`${name}\`. Did you mean \`series\`?`] },
+      ),
+    defaultSequence: 'series',
+  })
 
 async function findProblem(yaml: string): Promise<string> {
   const { reader, problems } = await load(yaml)
@@ -33,7 +37,10 @@ describe('a reader', () => {
   })
 
   it('needs no more than a name and a step', async () => {
-    expect((await load('name: The duck group\nstep: BLUE-1\n')).reader).toMatchObject({ name: 'The duck group', step: 'blue-1' })
+    expect((await load('name: The duck group\nstep: BLUE-1\n')).reader).toMatchObject({
+      name: 'The duck group',
+      step: 'blue-1',
+    })
   })
 })
 
@@ -44,22 +51,41 @@ describe('what is wrong, at its place', () => {
     ['step: pink-4\n', '1:1 `name:` is missing here'],
     ['name: Meg\nstep: pnik-4\n', '2:7 The sequence `series` has no step `pnik-4` → pink-4'],
     ['name: Meg\nsequence: serie\nstep: pink-4\n', '2:11 There is no sequence `serie`. Did you mean `series`?'],
-    ['name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n', '3:1 Unknown key `know`. The keys here are name, sequence, step, accent, knows, not yet → knows'],
-    ['name: Meg\nstep: pink-4\nknows:\n  sightwords: [a]\n', '4:3 Unknown key `sightwords`. The keys here are sight words, correspondences → sight words'],
+    [
+      'name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n',
+      '3:1 Unknown key `know`. The keys here are name, sequence, step, accent, knows, not yet → knows',
+    ],
+    [
+      'name: Meg\nstep: pink-4\nknows:\n  sightwords: [a]\n',
+      '4:3 Unknown key `sightwords`. The keys here are sight words, correspondences → sight words',
+    ],
     ['name: Meg\nstep: pink-4\naccent: britsh\n', '3:9 Write `general-american` or `southern-british`, not `britsh`'],
-    ['name: Meg\nstep: pink-4\nknows:\n  correspondences: [zz as in cat]\n', '4:21 `cat` does not hold the letters `zz` (its letters: c, a, t)'],
-    ['name: Meg\nstep: pink-4\nnot yet:\n  sight words: [said]\n', '4:17 `said` is no sight word at step `pink-4`, so there is nothing to take away'],
-    ['name: Meg\nstep: pink-4\nnot yet:\n  correspondences: [sh as in ship]\n', '4:21 Step `pink-4` does not teach `sh as in ship`, so there is nothing to take away'],
+    [
+      'name: Meg\nstep: pink-4\nknows:\n  correspondences: [zz as in cat]\n',
+      '4:21 `cat` does not hold the letters `zz` (its letters: c, a, t)',
+    ],
+    [
+      'name: Meg\nstep: pink-4\nnot yet:\n  sight words: [said]\n',
+      '4:17 `said` is no sight word at step `pink-4`, so there is nothing to take away',
+    ],
+    [
+      'name: Meg\nstep: pink-4\nnot yet:\n  correspondences: [sh as in ship]\n',
+      '4:21 Step `pink-4` does not teach `sh as in ship`, so there is nothing to take away',
+    ],
   ])('%j', async (yaml, expected) => {
     expect(await findProblem(yaml)).toBe(expected)
   })
 
   it('YAML that cannot be read', async () => {
-    expect((await load('name: [Meg\nstep: pink-4\n')).problems[0]?.message).toMatch(/^This is not YAML that can be read/)
+    expect((await load('name: [Meg\nstep: pink-4\n')).problems[0]?.message).toMatch(
+      /^This is not YAML that can be read/,
+    )
   })
 
   it('every mistake is told', async () => {
-    const { problems } = await load('name: Meg\nstep: pink-4\nknows:\n  correspondences: [zz as in cat, sh in ship]\nnot yet:\n  sight words: [said]\n')
+    const { problems } = await load(
+      'name: Meg\nstep: pink-4\nknows:\n  correspondences: [zz as in cat, sh in ship]\nnot yet:\n  sight words: [said]\n',
+    )
     expect(problems.map(({ line }) => line)).toEqual([4, 6])
   })
 })

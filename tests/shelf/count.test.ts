@@ -33,7 +33,10 @@ describe('a book of five pages, counted by hand', () => {
 // letter-sound correspondences taught so far; "potential for accuracy" adds the words taught as sight words. California
 // (ELA/ELD Framework, chapter 12, 2014) asks for at least 75-80 % of the first.
 it('the two published definitions of the decodable share, on one page of twenty words', () => {
-  const { total } = toContext('The cat sat on a mat. Tam had a red hat. Ned got ten big figs. Meg fed ten ducks.', 'pink-6').figures()
+  const { total } = toContext(
+    'The cat sat on a mat. Tam had a red hat. Ned got ten big figs. Meg fed ten ducks.',
+    'pink-6',
+  ).figures()
   expect(total).toMatchObject({ words: 20, decodable: 15, sight: 3, names: 0, unreadable: 2 })
   expect(total.decodableShare).toBe(0.75)
   expect(total.readableShare).toBe(0.9)
@@ -55,7 +58,10 @@ describe('what one word is', () => {
   it('a name of several words is parted from the same word elsewhere, and counts as one different word', () => {
     const context = toContext('Old Ned sat. The old hat is bad.', 'pink-6', ['Old Ned'])
     const old = context.count().uses.filter(({ key }) => key === 'old')
-    expect(old.map(({ isInName, times }) => [isInName, times])).toEqual([[true, 1], [false, 1]])
+    expect(old.map(({ isInName, times }) => [isInName, times])).toEqual([
+      [true, 1],
+      [false, 1],
+    ])
     expect(toDifferentWords(context.count()).find(({ key }) => key === 'old')?.times).toBe(2)
   })
 })

@@ -3,9 +3,9 @@
 import { readFrontMatter } from '../../src/config/index.ts'
 import { createStoryContext } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
-import { type Book, createLevelFinder, createReaderJudge, toBook, type Vocabulary } from '../../src/shelf/index.ts'
-import { knowledgeAt } from '../../src/sequence/index.ts'
 import { toWordKey } from '../../src/reading/index.ts'
+import { knowledgeAt } from '../../src/sequence/index.ts'
+import { type Book, createLevelFinder, createReaderJudge, toBook, type Vocabulary } from '../../src/shelf/index.ts'
 import { readStory } from '../../src/story/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { readSequence } from '../lint/pipeline.ts'
@@ -23,10 +23,21 @@ export async function toTestBook(path: string, text: string, vocabulary: Vocabul
   const own = await readFrontMatter({ path, text }, story.frontMatter, [])
   const step = own.layer.step?.value
   const context = createStoryContext(story, { phonics, sequence: series, step: step ?? 'pink-1' })
-  return toBook({
-    path, title: own.title?.value, order: own.order?.value, sequence: series, phonics, step,
-    practises: own.practises.map(({ value }) => value), introduces: own.introduces.map(({ value }) => toWordKey(value)), names: [],
-    count: context.count(), level: createLevelFinder(phonics, series).find(context.count(), [], 0.9),
-    reader: step === undefined ? undefined : createReaderJudge(phonics, knowledgeAt(series, step), vocabulary),
-  }, vocabulary)
+  return toBook(
+    {
+      path,
+      title: own.title?.value,
+      order: own.order?.value,
+      sequence: series,
+      phonics,
+      step,
+      practises: own.practises.map(({ value }) => value),
+      introduces: own.introduces.map(({ value }) => toWordKey(value)),
+      names: [],
+      count: context.count(),
+      level: createLevelFinder(phonics, series).find(context.count(), [], 0.9),
+      reader: step === undefined ? undefined : createReaderJudge(phonics, knowledgeAt(series, step), vocabulary),
+    },
+    vocabulary,
+  )
 }

@@ -36,8 +36,28 @@ export const PAGES: readonly HandCounted[] = [
 ]
 
 export const TIMES: Readonly<Record<string, number>> = {
-  tam: 3, had: 1, a: 2, hat: 3, the: 5, is: 2, red: 2, in: 1, hut: 1, hen: 2, sat: 1, on: 1, got: 1, fish: 1,
+  tam: 3,
+  had: 1,
+  a: 2,
+  hat: 3,
+  the: 5,
+  is: 2,
+  red: 2,
+  in: 1,
+  hut: 1,
+  hen: 2,
+  sat: 1,
+  on: 1,
+  got: 1,
+  fish: 1,
 }
 
-export const TOTAL = { words: 26, decodable: 16, sight: 9, unreadable: 1, decodableShare: 16 / 26, readableShare: 25 / 26 }
+export const TOTAL = {
+  words: 26,
+  decodable: 16,
+  sight: 9,
+  unreadable: 1,
+  decodableShare: 16 / 26,
+  readableShare: 25 / 26,
+}
 export const DIFFERENT = { words: 14, decodable: 10, sight: 3, unreadable: 1 }

@@ -12,7 +12,11 @@ describe('the earliest step', () => {
   it('of the book of five pages', () => {
     const level = find(FIVE_PAGES)
     expect(level).toMatchObject({ step: 'pink-5', share: 25 / 26, words: 26 })
-    expect(level.holdingBack.map(({ word, times }) => [word, times])).toEqual([['red', 2], ['hen', 2], ['fish', 1]])
+    expect(level.holdingBack.map(({ word, times }) => [word, times])).toEqual([
+      ['red', 2],
+      ['hen', 2],
+      ['fish', 1],
+    ])
     expect(level.holdingBack[0]?.readableAt).toBe('pink-5')
     expect(level.shares[3]).toBe(21 / 26)
   })
@@ -36,8 +40,11 @@ describe('the earliest step', () => {
   })
 })
 
-it.each(series.steps.map(({ id }, at) => [id, at] as const))('the share at %s is the readable share of a check at that step', (step, at) => {
-  const text = `${FIVE_PAGES}\nThe wind said: "They run and jump." Priya made a boat in the rain. Read it!`
-  const context = toContext(text, step, ['Priya'])
-  expect(levels.find(context.count(), ['Priya'], 0.9).shares[at]).toBe(context.figures().total.readableShare)
-})
+it.each(series.steps.map(({ id }, at) => [id, at] as const))(
+  'the share at %s is the readable share of a check at that step',
+  (step, at) => {
+    const text = `${FIVE_PAGES}\nThe wind said: "They run and jump." Priya made a boat in the rain. Read it!`
+    const context = toContext(text, step, ['Priya'])
+    expect(levels.find(context.count(), ['Priya'], 0.9).shares[at]).toBe(context.figures().total.readableShare)
+  },
+)

@@ -2,15 +2,26 @@ import { describe, expect, it } from 'vitest'
 import { findPattern } from '../../src/shelf/index.ts'
 import { phonics, series } from './engine.ts'
 
-const has = (written: string, word: string, step = 'green-14'): boolean | undefined => findPattern(written, series, step)?.isIn(phonics.read(word))
+const has = (written: string, word: string, step = 'green-14'): boolean | undefined =>
+  findPattern(written, series, step)?.isIn(phonics.read(word))
 
 describe('a pattern', () => {
   it.each([
-    ['ai', 'rain', true], ['ai', 'said', false], ['ai', 'train', true],
-    ['a_e', 'cake', true], ['a-e', 'lane', true], ['a_e', 'cat', false],
-    ['sh', 'fish', true], ['sh', 'his', false],
-    ['-s', 'hats', true], ['-s', 'miss', false], ['-ed', 'jumped', true], ['-ed', 'red', false],
-    ['CVC', 'cat', true], ['CVC', 'frog', false], ['CCVC', 'frog', true],
+    ['ai', 'rain', true],
+    ['ai', 'said', false],
+    ['ai', 'train', true],
+    ['a_e', 'cake', true],
+    ['a-e', 'lane', true],
+    ['a_e', 'cat', false],
+    ['sh', 'fish', true],
+    ['sh', 'his', false],
+    ['-s', 'hats', true],
+    ['-s', 'miss', false],
+    ['-ed', 'jumped', true],
+    ['-ed', 'red', false],
+    ['CVC', 'cat', true],
+    ['CVC', 'frog', false],
+    ['CCVC', 'frog', true],
   ])('%s in %s: %s', (written, word, isIn) => {
     expect(has(written, word)).toBe(isIn)
   })

@@ -28,7 +28,14 @@ describe('a shelf of two books, counted by hand', async () => {
   const [first, second] = shelf.books
 
   it('a row a book', () => {
-    expect(first).toMatchObject({ title: 'The hat', pages: 5, words: 26, different: 14, share: TOTAL.readableShare, earliest: { step: 'pink-5' } })
+    expect(first).toMatchObject({
+      title: 'The hat',
+      pages: 5,
+      words: 26,
+      different: 14,
+      share: TOTAL.readableShare,
+      earliest: { step: 'pink-5' },
+    })
     expect(first?.newWords.map((word) => word.toLowerCase())).toEqual(Object.keys(TIMES))
     expect(second).toMatchObject({ title: 'The fish', pages: 1, words: 12, different: 9 })
     expect(second?.newWords).toEqual(['wet', 'Meg', 'said', 'dish'])
@@ -37,7 +44,10 @@ describe('a shelf of two books, counted by hand', async () => {
   it('patterns, with the words that have them', () => {
     expect(first?.practises).toEqual([{ pattern: 'e', words: 4, different: 2 }])
     expect(second?.practises).toEqual([{ pattern: 'sh', words: 3, different: 2 }])
-    expect(shelf.patterns).toEqual([{ what: 'e', first: 0, times: [4, 2] }, { what: 'sh', first: 1, times: [1, 3] }])
+    expect(shelf.patterns).toEqual([
+      { what: 'e', first: 0, times: [4, 2] },
+      { what: 'sh', first: 1, times: [1, 3] },
+    ])
   })
 
   it('sight words: where they are first met and how they come back', () => {
@@ -58,30 +68,47 @@ describe('a shelf of two books, counted by hand', async () => {
 })
 
 describe('the order of a shelf', () => {
-  const toTitles = async (books: Readonly<Record<string, string>>) => (await toTestShelf(books)).books.map(({ path }) => path)
+  const toTitles = async (books: Readonly<Record<string, string>>) =>
+    (await toTestShelf(books)).books.map(({ path }) => path)
   const book = (more: string) => `---\n${more}\n---\n\nTam sat.\n`
 
   it('is that of `order`, else of the steps, else of the file names', async () => {
-    expect(await toTitles({
-      'a.md': 'Tam sat.\n', 'b.md': book('step: blue-1'), 'c.md': book('step: pink-2'), 'd.md': book('order: 2'), 'e.md': book('order: 1\nstep: green-2'),
-      'f.md': book('step: pink-2'),
-    })).toEqual(['e.md', 'd.md', 'c.md', 'f.md', 'b.md', 'a.md'])
+    expect(
+      await toTitles({
+        'a.md': 'Tam sat.\n',
+        'b.md': book('step: blue-1'),
+        'c.md': book('step: pink-2'),
+        'd.md': book('order: 2'),
+        'e.md': book('order: 1\nstep: green-2'),
+        'f.md': book('step: pink-2'),
+      }),
+    ).toEqual(['e.md', 'd.md', 'c.md', 'f.md', 'b.md', 'a.md'])
   })
 
   it('two books with one order are told, and both are shown', async () => {
     const shelf = await toTestShelf({ 'b.md': book('order: 1\nstep: pink-3'), 'a.md': book('order: 1\nstep: pink-4') })
     expect(shelf.books.map(({ path }) => path)).toEqual(['b.md', 'a.md'])
-    expect(shelf.problems).toEqual([{ path: 'b.md', message: '`order: 1` is also that of a.md. They stand by step, then by file name.' }])
+    expect(shelf.problems).toEqual([
+      { path: 'b.md', message: '`order: 1` is also that of a.md. They stand by step, then by file name.' },
+    ])
   })
 
   it('a pattern that the sequence does not have is told', async () => {
     const shelf = await toTestShelf({ 'a.md': book('step: pink-3\npractises: [a, xz]') })
-    expect(shelf.problems.map(({ message }) => message)).toEqual(['it practises `xz`, which no step of the sequence `series` teaches.'])
-    expect(shelf.books[0]?.practises).toEqual([{ pattern: 'a', words: 2, different: 2 }, { pattern: 'xz', words: 0, different: 0 }])
+    expect(shelf.problems.map(({ message }) => message)).toEqual([
+      'it practises `xz`, which no step of the sequence `series` teaches.',
+    ])
+    expect(shelf.books[0]?.practises).toEqual([
+      { pattern: 'a', words: 2, different: 2 },
+      { pattern: 'xz', words: 0, different: 0 },
+    ])
   })
 
   it('a sight word of the last book is not called lost; one of an earlier book is', async () => {
-    const shelf = await toTestShelf({ 'a.md': '---\nstep: pink-5\norder: 1\n---\n\nTam was sad.\n', 'b.md': '---\nstep: pink-5\norder: 2\n---\n\nIt is the hat.\n' })
+    const shelf = await toTestShelf({
+      'a.md': '---\nstep: pink-5\norder: 1\n---\n\nTam was sad.\n',
+      'b.md': '---\nstep: pink-5\norder: 2\n---\n\nIt is the hat.\n',
+    })
     expect(shelf.neverReturning).toEqual(['was'])
   })
 

@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest'
 import type { CorrespondenceKey } from '../../src/phonics/types.ts'
 import { judge } from '../../src/reading/index.ts'
 import { knowledgeAt, withReader } from '../../src/sequence/index.ts'
-import { createReaderJudge, createVocabulary, findLessons, type MissingWord, matchBook, toCountedBook } from '../../src/shelf/index.ts'
+import {
+  createReaderJudge,
+  createVocabulary,
+  findLessons,
+  type MissingWord,
+  matchBook,
+  toCountedBook,
+} from '../../src/shelf/index.ts'
 import { phonics, series, toContext } from './engine.ts'
 
 const AI: CorrespondenceKey = 'ai=eɪ'
@@ -42,7 +49,10 @@ describe('the fewest lessons', () => {
 const KEYS = ['ai=eɪ', 'oa=oʊ', 'igh=aɪ', 'ee=iː'] as const satisfies readonly CorrespondenceKey[]
 
 it('is never beaten by trying everything', () => {
-  const word = fc.record({ times: fc.integer({ min: 1, max: 4 }), needs: fc.option(fc.subarray([...KEYS], { minLength: 1, maxLength: 3 }), { nil: undefined }) })
+  const word = fc.record({
+    times: fc.integer({ min: 1, max: 4 }),
+    needs: fc.option(fc.subarray([...KEYS], { minLength: 1, maxLength: 3 }), { nil: undefined }),
+  })
   fc.assert(
     fc.property(fc.array(word, { maxLength: 5 }), fc.integer({ min: 1, max: 10 }), (drawn, wanted) => {
       const missing = drawn.map((one, at) => ({ ...one, word: `word${at}` }))
@@ -59,15 +69,22 @@ function tryAll(missing: readonly MissingWord[], wanted: number, most: number): 
   for (let set = 0; set < 1 << items.length; set++) {
     const taught = new Set(items.filter((_, at) => (set & (1 << at)) !== 0))
     if (taught.size > most || (best !== undefined && taught.size >= best)) continue
-    const isRead = ({ word, needs }: MissingWord) => taught.has(word) || (needs?.every((key) => taught.has(key)) ?? false)
+    const isRead = ({ word, needs }: MissingWord) =>
+      taught.has(word) || (needs?.every((key) => taught.has(key)) ?? false)
     const won = missing.filter(isRead).reduce((sum, { times }) => sum + times, 0)
     if (won >= wanted) best = taught.size
   }
   return best
 }
 
-it.each([['pink-4', 8], ['blue-4', 8], ['blue-6', 8], ['green-1', 8]])('what is to be taught at %s makes the book ready', (step, mostLessons) => {
-  const text = 'Rain fell on the lane. Tam made a boat. It had a green sail. Zub jumped in. They said: "Again!" A duck swam to the boat.'
+it.each([
+  ['pink-4', 8],
+  ['blue-4', 8],
+  ['blue-6', 8],
+  ['green-1', 8],
+])('what is to be taught at %s makes the book ready', (step, mostLessons) => {
+  const text =
+    'Rain fell on the lane. Tam made a boat. It had a green sail. Zub jumped in. They said: "Again!" A duck swam to the boat.'
   const knowledge = knowledgeAt(series, step)
   const vocabulary = createVocabulary()
   const count = toContext(text, step).count()

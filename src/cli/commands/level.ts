@@ -15,7 +15,10 @@ export const addLevel: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('level')
     .description('find the earliest step at which enough of a text can be read, and the words that hold it back')
-    .argument('[FILE|DIR|GLOB|-...]', 'texts, folders or patterns; - reads one text from standard input (default: this folder)')
+    .argument(
+      '[FILE|DIR|GLOB|-...]',
+      'texts, folders or patterns; - reads one text from standard input (default: this folder)',
+    )
     .addOption(shareOption())
     .addOption(sequenceOption())
     .addOption(accentOption())
@@ -25,8 +28,13 @@ export const addLevel: AddCommand = (program, { io, leave }) => {
       const { runLevel } = await import('../run/level.ts')
       leave(await runLevel(given, options, io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore level tam.md', 'the step of the default sequence from which 90 % of the words can be read'],
-    ['battledore level stories --share 95 --sequence england', 'every text of a folder, by another sequence and a stricter share'],
-    ['battledore level stories --format csv > levels.csv', 'a table for a spreadsheet'])
+    [
+      'battledore level stories --share 95 --sequence england',
+      'every text of a folder, by another sequence and a stricter share',
+    ],
+    ['battledore level stories --format csv > levels.csv', 'a table for a spreadsheet'],
+  )
 }

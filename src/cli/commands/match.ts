@@ -14,7 +14,9 @@ export interface MatchOptions {
 export const addMatch: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('match')
-    .description('match books and readers: who can read what now, and what to teach first for the books that are nearly ready')
+    .description(
+      'match books and readers: who can read what now, and what to teach first for the books that are nearly ready',
+    )
     .argument('<DIR...>', 'folders of stories, or stories')
     .requiredOption('--readers <FILE|DIR>', 'a reader file, or a folder of them')
     .addOption(shareOption())
@@ -25,8 +27,10 @@ export const addMatch: AddCommand = (program, { io, leave }) => {
       const { runMatch } = await import('../run/match.ts')
       leave(await runMatch(given, options, io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore match stories --readers class', 'every story of a folder for every reader file of a folder'],
     ['battledore match stories --readers meg.yaml --share 95', 'for one child, and stricter'],
-    ['battledore match stories --readers class --format csv > match.csv', 'a table for a spreadsheet'])
+    ['battledore match stories --readers class --format csv > match.csv', 'a table for a spreadsheet'],
+  )
 }

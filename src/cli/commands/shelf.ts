@@ -14,7 +14,9 @@ export interface ShelfOptions {
 export const addShelf: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('shelf')
-    .description('show the vocabulary of a shelf: what each book brings, what comes back in later books, and what is missing')
+    .description(
+      'show the vocabulary of a shelf: what each book brings, what comes back in later books, and what is missing',
+    )
     .argument('[DIR...]', 'folders of stories, or stories (default: this folder)')
     .addOption(shareOption())
     .addOption(sequenceOption())
@@ -25,8 +27,10 @@ export const addShelf: AddCommand = (program, { io, leave }) => {
       const { runShelf } = await import('../run/shelf.ts')
       leave(await runShelf(given, options, io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore shelf stories', 'every story of a folder, in the order that the stories say'],
     ['battledore shelf stories --format csv > shelf.csv', 'a row a book, for a spreadsheet'],
-    ['battledore shelf stories --format json', 'all of it, for another program'])
+    ['battledore shelf stories --format json', 'all of it, for another program'],
+  )
 }

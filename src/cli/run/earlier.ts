@@ -1,6 +1,6 @@
 // `check --shelf`: the words that the readers of a story have met in the books before it.
 
-import { compareBooks, createVocabulary, type Book, toUsedWords } from '../../shelf/index.ts'
+import { type Book, compareBooks, createVocabulary, toUsedWords } from '../../shelf/index.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import { createBookReader } from './shelf.ts'
@@ -10,7 +10,11 @@ import { createTextRun, type TextOptions } from './texts.ts'
 export type FindEarlierWords = (storyPath: string) => ReadonlySet<string>
 
 /** Undefined where the shelf cannot be read, which is told. */
-export async function readEarlierWords(shelf: string, options: TextOptions, io: Io): Promise<FindEarlierWords | undefined> {
+export async function readEarlierWords(
+  shelf: string,
+  options: TextOptions,
+  io: Io,
+): Promise<FindEarlierWords | undefined> {
   const run = createTextRun(io, options)
   if (run === undefined) return undefined
   const vocabulary = createVocabulary()
@@ -24,6 +28,9 @@ export async function readEarlierWords(shelf: string, options: TextOptions, io: 
   found.sort((one, other) => compareBooks(one.book, other.book))
   return (storyPath) => {
     const at = found.findIndex((one) => one.storyPath === storyPath)
-    return toUsedWords(found.slice(0, at === -1 ? found.length : at).map(({ book }) => book), vocabulary)
+    return toUsedWords(
+      found.slice(0, at === -1 ? found.length : at).map(({ book }) => book),
+      vocabulary,
+    )
   }
 }

@@ -1,10 +1,10 @@
 // One run of `level`: each text by itself, in the sequence that its settings name.
 
-import { isMissing } from '../../check/resources.ts'
 import { withSetting } from '../../check/check-story.ts'
 import { countText } from '../../check/count-text.ts'
+import { isMissing } from '../../check/resources.ts'
+import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
 import { createLevelFinder } from '../../shelf/index.ts'
-import { toCsvReport, toJsonLevels, type LevelledText, toPrettyLevel, toPrettySum } from '../../report/level.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { LevelOptions } from '../commands/level.ts'
 import type { Io } from '../io.ts'
@@ -18,13 +18,17 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
   if (run === undefined) return 2
   const resources = createResources(io)
   const findLevels = createMemory((sequence, sightWords) =>
-    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }))
+    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }),
+  )
   const view = { width: toWidth(io), paint: await toPaint(io) }
   const found: LevelledText[] = []
   await run.each(given, async (text, fail) => {
     const { path, story, settings, names, sightWords } = text
     const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
-    if (isMissing(asked)) return asked.problems.forEach((problem) => fail(`${path}: ${problem}`))
+    if (isMissing(asked)) {
+      for (const problem of asked.problems) fail(`${path}: ${problem}`)
+      return
+    }
     const levels = findLevels(withSetting(asked, settings), sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
     const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }

@@ -1,7 +1,7 @@
 // One run of `match`: each book is read and counted once, and then added up for every reader.
 
 import { countText } from '../../check/count-text.ts'
-import { toCsvMatches, toJsonMatches, type MatchedBook, toPrettyMatches } from '../../report/match.ts'
+import { type MatchedBook, toCsvMatches, toJsonMatches, toPrettyMatches } from '../../report/match.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
 import { createReaderJudge, createVocabulary, matchBook, toCountedBook } from '../../shelf/index.ts'
 import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
@@ -20,7 +20,9 @@ export async function runMatch(given: readonly string[], options: MatchOptions, 
   if (readers.length === 0 || run === undefined) return 2
 
   const vocabulary = createVocabulary()
-  const judges = readers.map(({ reader }) => createReaderJudge(resources.phonicsFor(reader.sequence.accent), reader.knowledge, vocabulary))
+  const judges = readers.map(({ reader }) =>
+    createReaderJudge(resources.phonicsFor(reader.sequence.accent), reader.knowledge, vocabulary),
+  )
   const isMixed = (text: string): boolean => judges.some((judge) => judge.isMixed(text))
   const toMore = createExtras()
   const books: MatchedBook[] = []

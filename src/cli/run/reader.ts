@@ -17,16 +17,26 @@ export interface ReaderReading {
 }
 
 /** @param path one reader file */
-export async function readReader(path: string, io: Io): Promise<ReaderReading | { readonly problems: readonly string[] }> {
+export async function readReader(
+  path: string,
+  io: Io,
+): Promise<ReaderReading | { readonly problems: readonly string[] }> {
   const { readers, problems } = await findReaders(path, io, createResources(io))
   const [first, ...others] = readers
   if (problems.length > 0 || first === undefined) return { problems }
-  if (others.length > 0) return { problems: [`--reader takes one reader file; ${path} holds ${readers.length}. Use \`battledore match\` for many.`] }
+  if (others.length > 0)
+    return {
+      problems: [`--reader takes one reader file; ${path} holds ${readers.length}. Use \`battledore match\` for many.`],
+    }
   const { name, sequence, sequenceName, step, extra } = first.reader
   const origin = first.path
   const from = <Value>(value: Value): Sourced<Value> => ({ value, origin })
   return {
-    layer: { sequence: from(toSequenceName(sequenceName, first.path)), step: from(step), accent: from(sequence.accent) },
+    layer: {
+      sequence: from(toSequenceName(sequenceName, first.path)),
+      step: from(step),
+      accent: from(sequence.accent),
+    },
     extra,
     notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${CAUTION}`,
   }

@@ -3,12 +3,22 @@
 import { withSetting } from '../../check/check-story.ts'
 import { countText } from '../../check/count-text.ts'
 import { isMissing, type Resources } from '../../check/resources.ts'
-import { toCsvShelf, toJsonShelf, toPrettyShelf } from '../../report/shelf.ts'
 import { toWordKey } from '../../reading/index.ts'
+import { toCsvShelf, toJsonShelf, toPrettyShelf } from '../../report/shelf.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import { withReader } from '../../sequence/reader.ts'
 import type { Sequence } from '../../sequence/types.ts'
-import { type Book, createLevelFinder, createReaderJudge, createVocabulary, type LevelFinder, type ReaderJudge, toBook, toShelf, type Vocabulary } from '../../shelf/index.ts'
+import {
+  type Book,
+  createLevelFinder,
+  createReaderJudge,
+  createVocabulary,
+  type LevelFinder,
+  type ReaderJudge,
+  toBook,
+  toShelf,
+  type Vocabulary,
+} from '../../shelf/index.ts'
 import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { ShelfOptions } from '../commands/shelf.ts'
 import type { Io } from '../io.ts'
@@ -31,7 +41,8 @@ export async function runShelf(given: readonly string[], options: ShelfOptions, 
   for (const { path, message } of shelf.problems) complain(io, `${path}: ${message}`)
   if (options.format === 'json') io.stdout.write(`${JSON.stringify(toJsonShelf(shelf, share), null, 2)}\n`)
   else if (options.format === 'csv') io.stdout.write(toCsvShelf(shelf))
-  else if (books.length > 0) io.stdout.write(toPrettyShelf(shelf, share, { width: toWidth(io), paint: await toPaint(io) }))
+  else if (books.length > 0)
+    io.stdout.write(toPrettyShelf(shelf, share, { width: toWidth(io), paint: await toPaint(io) }))
   if (run.hasFailed()) return 2
   return shelf.problems.length > 0 ? 1 : 0
 }
@@ -40,10 +51,18 @@ type ReadBook = (text: NamedText, fail: (message: string) => void) => Promise<Bo
 
 /** Reads books into figures. @param share of the running words, for the earliest step; 0 to 1 */
 export function createBookReader(resources: Resources, vocabulary: Vocabulary, share: number): ReadBook {
-  const findLevels = createMemory((sequence: Sequence, sightWords: readonly string[]): LevelFinder =>
-    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }))
-  const findJudge = createMemory((sequence: Sequence, sightWords: readonly string[], step: string): ReaderJudge =>
-    createReaderJudge(resources.phonicsFor(sequence.accent), withReader(knowledgeAt(sequence, step), { sightWords }), vocabulary))
+  const findLevels = createMemory(
+    (sequence: Sequence, sightWords: readonly string[]): LevelFinder =>
+      createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }),
+  )
+  const findJudge = createMemory(
+    (sequence: Sequence, sightWords: readonly string[], step: string): ReaderJudge =>
+      createReaderJudge(
+        resources.phonicsFor(sequence.accent),
+        withReader(knowledgeAt(sequence, step), { sightWords }),
+        vocabulary,
+      ),
+  )
   return async ({ path, story, settings, own, names, sightWords }, fail) => {
     const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
     if (isMissing(asked)) {
@@ -53,14 +72,28 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
     const sequence = withSetting(asked, settings)
     const step = settings.step.value === undefined ? undefined : findStep(sequence, settings.step.value)?.id
     if (settings.step.value !== undefined && step === undefined) {
-      fail(`${path}: the sequence \`${sequence.name}\` has no step \`${settings.step.value}\`, so the book stands here without a step.`)
+      fail(
+        `${path}: the sequence \`${sequence.name}\` has no step \`${settings.step.value}\`, so the book stands here without a step.`,
+      )
     }
     const levels = findLevels(sequence, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
-    return toBook({
-      path, title: own.title?.value, order: own.order?.value, sequence, phonics: resources.phonicsFor(sequence.accent), step,
-      practises: own.practises.map(({ value }) => value), introduces: own.introduces.map(({ value }) => toWordKey(value)),
-      count, level: levels.find(count, names, share), names, reader: step === undefined ? undefined : findJudge(sequence, sightWords, step),
-    }, vocabulary)
+    return toBook(
+      {
+        path,
+        title: own.title?.value,
+        order: own.order?.value,
+        sequence,
+        phonics: resources.phonicsFor(sequence.accent),
+        step,
+        practises: own.practises.map(({ value }) => value),
+        introduces: own.introduces.map(({ value }) => toWordKey(value)),
+        count,
+        level: levels.find(count, names, share),
+        names,
+        reader: step === undefined ? undefined : findJudge(sequence, sightWords, step),
+      },
+      vocabulary,
+    )
   }
 }

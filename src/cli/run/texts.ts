@@ -29,7 +29,10 @@ export interface NamedText extends ReadText {
 
 export interface TextRun {
   /** Hands over text after text, and keeps none. The handler may tell what is wrong with one. */
-  each(given: readonly string[], handle: (text: NamedText, fail: (message: string) => void) => Promise<void>): Promise<void>
+  each(
+    given: readonly string[],
+    handle: (text: NamedText, fail: (message: string) => void) => Promise<void>,
+  ): Promise<void>
   /** Whether anything could not be read. */
   hasFailed(): boolean
 }
