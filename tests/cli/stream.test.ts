@@ -98,24 +98,18 @@ describe('battledore stream', () => {
     ])
     for (const { error, reasons } of lines)
       if (error !== undefined) expect([(reasons as string[])[0], error.includes('\n')]).toEqual([error, false])
+    expect(lines[8]?.error).toContain('(set in the record)')
     expect(lines[0]).toEqual({ ...lines[14], id: 1 })
   })
 
-  it('takes step, sequence and accent from the record, else from the story, else from the flags', async () => {
-    const inText = '---\nstep: pink-4\n---\nSid sat.\n'
-    const { lines } = await stream(
-      [
-        JSON.stringify({ id: 1, text: inText }),
-        JSON.stringify({ id: 2, text: 'Sid sat.', step: 'year-1', sequence: 'england', accent: 'general-american' }),
-        JSON.stringify({ id: 3, text: 'Sid sat.' }),
-      ],
-      '--config',
-      'config.yaml',
-    )
-    expect(
-      lines.map(({ step, sequence, accent, error }) => [step ?? error?.slice(0, 20), sequence, accent])[0],
-    ).toEqual(['pink-4', 'series', 'general-american'])
-    expect(lines[2]?.['step']).toBe('pink-2')
+  it('takes step, sequence and accent from the record, then the flags, then the story, then the config', async () => {
+    const inText = (more: object) => JSON.stringify({ text: '---\nstep: pink-4\n---\nSid sat.\n', ...more })
+    const records = [inText({ step: 'pink-6' }), inText({}), JSON.stringify({ text: 'Sid sat.' })]
+    const steps = async (...args: readonly string[]) => (await stream(records, ...args)).lines.map(({ step }) => step)
+    expect(await steps('--step', 'pink-5', '--config', 'config.yaml')).toEqual(['pink-6', 'pink-5', 'pink-5'])
+    expect(await steps('--config', 'config.yaml')).toEqual(['pink-6', 'pink-4', 'pink-2'])
+    const { lines } = await stream([record(1, { step: 'y1-1', sequence: 'england', accent: 'general-american' })])
+    expect(lines[0]).toMatchObject({ step: 'y1-1', sequence: 'england', accent: 'general-american' })
   })
 
   it('reads a sequence file for the command line, and for no record', async () => {

@@ -22,7 +22,7 @@ import { type JsonId, readRecord } from './stream-record.ts'
 const LONGEST_LINE = MAX_BYTES * 6
 
 /** After so many different words the engines are let go with all they remember: some 20 KB for a word that is guessed. */
-const MOST_WORDS = 25_000
+const MOST_WORDS = 10_000
 
 export async function runStream(options: StreamOptions, io: Io): Promise<ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
@@ -75,7 +75,7 @@ function createRecordCheck(
         record.id,
         own.problems.map(({ message }) => message.replace(/^--/, '')),
       )
-    return check(record.id, record.text, { ...flags, ...own.layer })
+    return check(record.id, record.text, { ...flags, ...fromRecord(own.layer) })
   }
 
   async function check(id: JsonId, source: string, all: Layer): Promise<unknown> {
@@ -99,6 +99,10 @@ function createRecordCheck(
     }
   }
 }
+
+/** Messages say where a value was set. */
+const fromRecord = (layer: Layer): Layer =>
+  Object.fromEntries(Object.entries(layer).map(([key, value]) => [key, { ...value, origin: 'the record' }]))
 
 interface Engines {
   find(accent: Accent): Phonics

@@ -1,0 +1,78 @@
+// What the check costs in a shared repository: at a commit, over a whole shelf again, and with workers.
+
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { availableParallelism, tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Story } from './check.ts'
+import { pair, type Row, toRatioRow } from './measure.ts'
+
+const PROGRAM = new URL('../../dist/cli.cjs', import.meta.url).pathname
+
+/** A process in a folder; what it prints is thrown away. Throws where it fails (exit 2 and above). */
+function run(cwd: string, command: string, ...args: readonly string[]): void {
+  const { status, stderr } = spawnSync(command, args, { cwd, maxBuffer: 1 << 28 })
+  if (status === null || status > 1) throw new Error(`${command} ${args.join(' ')}: exit ${status}\n${stderr}`)
+}
+
+function withFolder<Value>(stories: readonly Story[], work: (folder: string) => Promise<Value>): Promise<Value> {
+  const folder = mkdtempSync(join(tmpdir(), 'battledore-bench-'))
+  mkdirSync(folder, { recursive: true })
+  for (const { name, text } of stories) writeFileSync(join(folder, name), text)
+  return work(folder).finally(() => rmSync(folder, { recursive: true, force: true }))
+}
+
+const check = (folder: string, ...args: readonly string[]): void =>
+  run(folder, process.execPath, PROGRAM, 'check', ...args)
+
+export async function benchRepository(stories: readonly Story[]): Promise<Row[]> {
+  return [await benchHook(stories.slice(0, 1)), await benchCache(stories), ...(await benchWorkers(stories))]
+}
+
+const benchHook = (stories: readonly Story[]): Promise<Row> =>
+  withFolder(stories, async (folder) => {
+    run(folder, 'git', 'init', '-q')
+    run(folder, 'git', 'add', '-A')
+    const pairing = await pair(
+      () => check(folder, '--staged'),
+      () => run(folder, process.execPath, '-e', '0'),
+      25,
+    )
+    return toRatioRow('the hook on one staged story against node -e 0', pairing, 3)
+  })
+
+const benchCache = (stories: readonly Story[]): Promise<Row> =>
+  withFolder(stories, async (folder) => {
+    const first = (): void => {
+      rmSync(join(folder, 'cache.json'), { force: true })
+      check(folder, '--cache-file', 'cache.json')
+    }
+    const pairing = await pair(first, () => check(folder, '--cache-file', 'cache.json'), 3, 1)
+    const share = pairing.b / pairing.a
+    return {
+      what: `${stories.length} unchanged stories again, with a cache, against the first run`,
+      figure: `${share.toFixed(2)} × (${pairing.b.toFixed(0)} ms against ${pairing.a.toFixed(0)} ms)`,
+      wanted: '≤ 0.2 ×',
+      holds: share <= 0.2,
+    }
+  })
+
+/** Where workers begin to pay: POOL_FROM in src/cli/check/choose-judge.ts stands at the count from which this is below 1. */
+async function benchWorkers(stories: readonly Story[]): Promise<Row[]> {
+  const rows: Row[] = []
+  for (const count of [12, 24, 48, 96, stories.length]) {
+    rows.push(
+      await withFolder(stories.slice(0, count), async (folder) => {
+        const cores = String(availableParallelism())
+        const pairing = await pair(
+          () => check(folder, '--workers', cores),
+          () => check(folder, '--workers', '0'),
+          5,
+          1,
+        )
+        return toRatioRow(`${count} stories on ${cores} cores against one`, pairing, count < 48 ? 2 : 1)
+      }),
+    )
+  }
+  return rows
+}
