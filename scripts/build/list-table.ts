@@ -6,9 +6,10 @@ import { join } from 'node:path'
 import { deflateSync } from 'node:zlib'
 import { findFirstStepOfAllForms } from '../../src/finder/forms.ts'
 import { isInUse } from '../../src/finder/in-use.ts'
+import { packListTable } from '../../src/finder/pack.ts'
 import { toListReading } from '../../src/finder/reading.ts'
+import { type FirstStep, type ListEntry, type ListReading, toColumnName } from '../../src/finder/table.ts'
 import { isUnhelpful } from '../../src/finder/unhelpful.ts'
-import { type FirstStep, type ListEntry, type ListReading, packListTable, toColumnName } from '../../src/finder/table.ts'
 import { createPhonics, createSpelling, type Lexicon, openLexicon } from '../../src/phonics/index.ts'
 import type { Accent, Phonics, Reading } from '../../src/phonics/types.ts'
 import { findReadableAt, judgeInSequence } from '../../src/reading/index.ts'
@@ -19,9 +20,14 @@ import { openWordData, type WordData } from '../../src/words/index.ts'
 export function writeListTable(dist: string): void {
   const lexicon = openLexicon(readFileSync(join(dist, 'lexicon.bin')))
   const data = openWordData(readFileSync(join(dist, 'words.bin')), lexicon.size)
-  const names = readdirSync(join(dist, 'sequences')).map((file) => file.replace(/\.json$/, '')).sort()
+  const names = readdirSync(join(dist, 'sequences'))
+    .map((file) => file.replace(/\.json$/, ''))
+    .sort()
   const sequenceIn = (name: string, accent: Accent): Sequence =>
-    sequenceFromJson(JSON.parse(readFileSync(join(dist, 'sequences', `${name}.json`), 'utf8')) as CompiledSequence, accent)
+    sequenceFromJson(
+      JSON.parse(readFileSync(join(dist, 'sequences', `${name}.json`), 'utf8')) as CompiledSequence,
+      accent,
+    )
   writeFileSync(join(dist, 'lists.bin'), deflateSync(buildListTable(lexicon, data, names, sequenceIn), { level: 9 }))
 }
 
@@ -43,13 +49,25 @@ export function buildListTable(
   const spelling = createSpelling(lexicon)
   const columns = ACCENTS.flatMap((accent) => {
     const phonics = createPhonics(lexicon, accent, spelling)
-    return names.map((name): Column => ({ name: toColumnName(name, accent), sequence: sequenceIn(name, accent), phonics }))
+    return names.map(
+      (name): Column => ({ name: toColumnName(name, accent), sequence: sequenceIn(name, accent), phonics }),
+    )
   })
   const entries = lexicon.words().flatMap((word, place): ListEntry[] => {
     if (!/^(?:a|[a-z'][a-z']+)$/.test(word) || isUnhelpful(word) || !isInUse(data.facts.factsAt(place))) return []
-    return [{ word, place, readings: toReadings(word, columns), firstSteps: new Map(columns.map((column) => [column.name, findFirst(word, column)])) }]
+    return [
+      {
+        word,
+        place,
+        readings: toReadings(word, columns),
+        firstSteps: new Map(columns.map((column) => [column.name, findFirst(word, column)])),
+      },
+    ]
   })
-  return packListTable(entries, columns.map(({ name }) => name))
+  return packListTable(
+    entries,
+    columns.map(({ name }) => name),
+  )
 }
 
 function findFirst(word: string, { sequence, phonics }: Column): FirstStep {
@@ -62,7 +80,9 @@ function findFirst(word: string, { sequence, phonics }: Column): FirstStep {
 function toReadings(word: string, columns: readonly Column[]): Record<Accent, ListReading> {
   const inAccent = (accent: Accent): ListReading => {
     const own = columns.filter(({ phonics }) => phonics.accent === accent)
-    const read = own.map(({ sequence, phonics }) => findReading(word, sequence, phonics)).find((reading) => reading !== undefined)
+    const read = own
+      .map(({ sequence, phonics }) => findReading(word, sequence, phonics))
+      .find((reading) => reading !== undefined)
     return toListReading(read ?? own[0]?.phonics.read(word).readings[0])
   }
   return { 'general-american': inAccent('general-american'), 'southern-british': inAccent('southern-british') }

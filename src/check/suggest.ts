@@ -5,7 +5,7 @@ import type { Message, StoryContext } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
 import type { Sentence, Word } from '../story/index.ts'
-import { findUse, type Fitness, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
+import { type Fitness, findUse, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
 
 /** For whom words are proposed, and what the project adds to the unfit words and clears. */
 export interface SuggestPlace {
@@ -46,7 +46,11 @@ interface Place {
 }
 
 /** The same messages in the same order. `context` is that of the run which they come from. */
-export async function withSuggestions(messages: readonly Message[], context: StoryContext, tools: SuggestTools): Promise<readonly Message[]> {
+export async function withSuggestions(
+  messages: readonly Message[],
+  context: StoryContext,
+  tools: SuggestTools,
+): Promise<readonly Message[]> {
   const places = findPlaces(context)
   const done: Message[] = []
   for (const message of messages) {
@@ -62,7 +66,8 @@ function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
   const places = new Map<number, Place>()
   for (const page of story.pages)
     for (const block of page.blocks)
-      for (const sentence of block.sentences) for (const word of sentence.words) places.set(word.start, { word, sentence })
+      for (const sentence of block.sentences)
+        for (const word of sentence.words) places.set(word.start, { word, sentence })
   return places
 }
 
@@ -71,8 +76,15 @@ async function suggest({ word, sentence }: Place, { help, suggester, tagger }: S
   const facts = help.factsOf(text)
   if (facts?.main === undefined) return []
   const before = sentence.words[sentence.words.indexOf(word) - 1]?.text
-  const use = findUse(text, facts, before === undefined ? undefined : { word: before, facts: help.factsOf(before.toLowerCase()) }) ?? toTaggedUse(text, tagger ? findTags(word, sentence, await tagger()) : new Set(), facts)
-  return suggester.suggest({ word: word.text, part: use?.part, inflection: use?.inflection, before }).map((one) => one.word)
+  const use =
+    findUse(
+      text,
+      facts,
+      before === undefined ? undefined : { word: before, facts: help.factsOf(before.toLowerCase()) },
+    ) ?? toTaggedUse(text, tagger ? findTags(word, sentence, await tagger()) : new Set(), facts)
+  return suggester
+    .suggest({ word: word.text, part: use?.part, inflection: use?.inflection, before })
+    .map((one) => one.word)
 }
 
 function findTags(word: Word, sentence: Sentence, tagger: Tagger): ReadonlySet<string> {

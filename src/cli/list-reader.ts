@@ -48,7 +48,10 @@ export async function findListReader(asked: AskedReader, io: Io): Promise<Reader
   if (!step) return { problems: [toStepUnknown(settings.step.value, sequence)] }
   const isBuiltIn = sequence === found && !isSequencePath(settings.sequence.value)
   return {
-    name: undefined, sequence, step: step.id, settings,
+    name: undefined,
+    sequence,
+    step: step.id,
+    settings,
     builtIn: isBuiltIn ? settings.sequence.value : undefined,
     extra: withSightWords(undefined, settings),
     phonics: resources.phonicsFor(sequence.accent),
@@ -67,22 +70,37 @@ async function findSettings(asked: AskedReader, io: Io): Promise<Settings | { re
   return resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
 }
 
-async function readReaderFile(asked: AskedReader, path: string, settings: Settings, resources: Resources, io: Io): Promise<ReaderResult> {
+async function readReaderFile(
+  asked: AskedReader,
+  path: string,
+  settings: Settings,
+  resources: Resources,
+  io: Io,
+): Promise<ReaderResult> {
   const file = readTextFile(resolve(io.cwd, path), io, path)
   if (!file.ok) return { problems: [file.message] }
   const { loadReader } = await import('../readers/index.ts')
   const { reader, problems } = await loadReader(file.text, {
     phonicsFor: resources.phonicsFor,
-    sequence: (name, accent) => resources.sequence(toSequencePath(name, path), asked.accent === undefined ? accent : settings.accent.value),
+    sequence: (name, accent) =>
+      resources.sequence(toSequencePath(name, path), asked.accent === undefined ? accent : settings.accent.value),
     defaultSequence: settings.sequence.value,
   })
   if (!reader || problems.length > 0) {
-    return { problems: problems.map(({ line, column, message, suggestion }) => `${path}:${line}:${column}: ${message}.${suggestion ? ` Did you mean \`${suggestion}\`?` : ''}`) }
+    return {
+      problems: problems.map(
+        ({ line, column, message, suggestion }) =>
+          `${path}:${line}:${column}: ${message}.${suggestion ? ` Did you mean \`${suggestion}\`?` : ''}`,
+      ),
+    }
   }
   const step = asked.step === undefined ? reader.step : findStep(reader.sequence, asked.step)?.id
   if (step === undefined) return { problems: [toStepUnknown(asked.step ?? '', reader.sequence)] }
   return {
-    name: reader.name, sequence: reader.sequence, step, settings,
+    name: reader.name,
+    sequence: reader.sequence,
+    step,
+    settings,
     builtIn: isSequencePath(reader.sequenceName) ? undefined : reader.sequenceName,
     extra: withSightWords(reader.extra, settings),
     phonics: resources.phonicsFor(reader.sequence.accent),
@@ -90,7 +108,8 @@ async function readReaderFile(asked: AskedReader, path: string, settings: Settin
 }
 
 /** A sequence file is meant from the folder of the file that names it. */
-const toSequencePath = (name: string, readerPath: string): string => (isSequencePath(name) ? join(dirname(readerPath), name) : name)
+const toSequencePath = (name: string, readerPath: string): string =>
+  isSequencePath(name) ? join(dirname(readerPath), name) : name
 
 function withSightWords(extra: ReaderExtra | undefined, { sightWords }: Settings): ReaderExtra | undefined {
   if (sightWords.length === 0) return extra

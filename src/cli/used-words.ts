@@ -6,7 +6,10 @@ import type { Io } from './io.ts'
 import { readTextFile } from './read.ts'
 
 /** In lower case, with straight apostrophes. */
-export async function findUsedWords(folder: string, io: Io): Promise<ReadonlySet<string> | { readonly problem: string }> {
+export async function findUsedWords(
+  folder: string,
+  io: Io,
+): Promise<ReadonlySet<string> | { readonly problem: string }> {
   const found = await findStories([folder], io)
   const used = new Set<string>()
   for (const problem of found.problems) return { problem }
@@ -15,7 +18,8 @@ export async function findUsedWords(folder: string, io: Io): Promise<ReadonlySet
     if (!text.ok) return { problem: text.message }
     for (const page of readStory(text.text).pages)
       for (const block of page.blocks)
-        for (const sentence of block.sentences) for (const word of sentence.words) used.add(word.text.toLowerCase().replaceAll('’', "'"))
+        for (const sentence of block.sentences)
+          for (const word of sentence.words) used.add(word.text.toLowerCase().replaceAll('’', "'"))
   }
   return used
 }

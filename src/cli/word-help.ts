@@ -25,12 +25,16 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
   const { data, table } = openWordFiles(folder, lexicon.size)
   const { facts } = data
   const suggesters = new Map<string, Suggester>()
-  const fitnessFor = ({ unfit, fit }: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness => data.fitness({ add: unfit, clear: fit })
+  const fitnessFor = ({ unfit, fit }: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness =>
+    data.fitness({ add: unfit, clear: fit })
   const poolFor = (place: SuggestPlace): Pool => {
     const { sequence, step, reader, unfit, fit } = place
     const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
     const fitness = unfit.length + fit.length > 0 ? fitnessFor(place) : undefined
-    return createPool({ table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness }, { sequence, step, builtIn, extra: reader })
+    return createPool(
+      { table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness },
+      { sequence, step, builtIn, extra: reader },
+    )
   }
   const makeSuggester = (place: SuggestPlace): Suggester => {
     const pool = poolFor(place)
@@ -41,7 +45,10 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
       return at < 0 ? isReadableInAllForms(phonics.read(word), pool.knowledge) : pool.isReadable(at)
     }
     return createSuggester({
-      data, lexicon, fitness: fitnessFor(place), isReadable,
+      data,
+      lexicon,
+      fitness: fitnessFor(place),
+      isReadable,
       candidates: () => listKnown(pool),
       factsOf: (word) => (pool.find(word) < 0 ? undefined : pool.factsAt(pool.find(word))),
       soundsOf(word) {

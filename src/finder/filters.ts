@@ -49,7 +49,9 @@ type Test = (at: number) => boolean
 
 /** Whether words known by heart can be meant: not where the list is about letters and sounds. */
 export const asksForSounds = (filters: WordFilters): boolean =>
-  [filters.vowel, filters.first, filters.last, filters.with, filters.pattern, filters.rhymesWith, filters.family].some((one) => one !== undefined)
+  [filters.vowel, filters.first, filters.last, filters.with, filters.pattern, filters.rhymesWith, filters.family].some(
+    (one) => one !== undefined,
+  )
 
 /** Without the question whether the word is readable and fit. */
 export function toTest(filters: WordFilters, pool: Pool): Test {
@@ -67,7 +69,9 @@ function toFactTests({ kinds, picture, object, known, base }: WordFilters, pool:
   if (kinds) tests.push((at) => kinds.includes(findKind(at, pool)))
   if (picture) tests.push((at) => pool.factsAt(at).nameable !== 'no')
   if (object) {
-    tests.push((at) => pool.factsAt(at).nameable === 'object' && isForBox(pool.wordAt(at), (word) => pool.find(word) >= 0))
+    tests.push(
+      (at) => pool.factsAt(at).nameable === 'object' && isForBox(pool.wordAt(at), (word) => pool.find(word) >= 0),
+    )
   }
   if (known) tests.push((at) => pool.factsAt(at).known >= 2)
   if (base || picture || object) tests.push((at) => !isInflected(pool.factsAt(at)))
@@ -143,5 +147,8 @@ function toRhymeTest(reading: ListReading, { units, numbers, starts }: SoundTabl
 }
 
 /** Words that sound the same all through do not rhyme: they are one to the ear. */
-const isOther = (reading: ListReading, word: string, other: { readonly word: string; readonly reading: ListReading }): boolean =>
-  word !== other.word && toSounds(reading) !== toSounds(other.reading)
+const isOther = (
+  reading: ListReading,
+  word: string,
+  other: { readonly word: string; readonly reading: ListReading },
+): boolean => word !== other.word && toSounds(reading) !== toSounds(other.reading)

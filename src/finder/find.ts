@@ -51,7 +51,10 @@ function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
   for (let at = 0; at < pool.size; at++) if ((!isCheap || pool.isReadable(at)) && test(at)) found.push(at)
   if (query.order === 'shuffled') return shuffleByTier(found, pool, query.seed ?? 1)
   // Use and number in one: plain numbers sort many times faster than objects.
-  const keys = Float64Array.from(found, (at) => (toUsefulnessOfBits(pool.bitsAt(at), forPictures) + (isByHeart(at, pool) ? BY_HEART : 0)) * PLACES + at)
+  const keys = Float64Array.from(
+    found,
+    (at) => (toUsefulnessOfBits(pool.bitsAt(at), forPictures) + (isByHeart(at, pool) ? BY_HEART : 0)) * PLACES + at,
+  )
   return Array.from(keys.sort(), (key) => key % PLACES)
 }
 
@@ -65,10 +68,21 @@ const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledg
 
 function shuffleByTier(numbers: readonly number[], pool: Pool, seed: number): number[] {
   const isKnown = (at: number): boolean => toUseOfBits(pool.bitsAt(at)).known >= 2
-  return [...shuffle(numbers.filter(isKnown), seed), ...shuffle(numbers.filter((at) => !isKnown(at)), seed)]
+  return [
+    ...shuffle(numbers.filter(isKnown), seed),
+    ...shuffle(
+      numbers.filter((at) => !isKnown(at)),
+      seed,
+    ),
+  ]
 }
 
-function takeFit(candidates: readonly number[], pool: Pool, query: WordQuery, wanted: number): { numbers: number[]; more: boolean } {
+function takeFit(
+  candidates: readonly number[],
+  pool: Pool,
+  query: WordQuery,
+  wanted: number,
+): { numbers: number[]; more: boolean } {
   const numbers: number[] = []
   const isWanted = toLastTest(pool, query)
   for (const at of candidates) {

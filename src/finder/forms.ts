@@ -9,7 +9,11 @@ export const isReadableInAllForms = (readings: WordReadings, knowledge: Knowledg
   toForms(readings).every((form) => isReadable(form, knowledge))
 
 /** The place of the first step at which all forms are readable; undefined where the sequence never gets there. */
-export function findFirstStepOfAllForms(readings: WordReadings, sequence: Sequence, options: JudgeOptions = {}): number | undefined {
+export function findFirstStepOfAllForms(
+  readings: WordReadings,
+  sequence: Sequence,
+  options: JudgeOptions = {},
+): number | undefined {
   let last = -1
   for (const form of toForms(readings)) {
     const step = findReadableAt(form, sequence, options)

@@ -6,4 +6,5 @@ import type { WordFacts } from '../words/facts.ts'
 const RAREST = 27
 
 /** Whether a word is worth listing. A word without a main part of speech is a name or an abbreviation. */
-export const isInUse = ({ main, known, rarity }: WordFacts): boolean => main !== undefined && (known > 0 || rarity <= RAREST)
+export const isInUse = ({ main, known, rarity }: WordFacts): boolean =>
+  main !== undefined && (known > 0 || rarity <= RAREST)

@@ -10,7 +10,8 @@ export const isInflected = ({ inflection }: WordFacts): boolean => inflection !=
  * The smaller, the more useful: first what small children know, base forms before plurals and the like, then by use.
  * A naming word comes before a word that is one only now and then (`hit`), where pictures are asked for.
  */
-export const toUsefulness = (facts: WordFacts, forPictures: boolean): number => toUsefulnessOfBits(packFacts(facts), forPictures)
+export const toUsefulness = (facts: WordFacts, forPictures: boolean): number =>
+  toUsefulnessOfBits(packFacts(facts), forPictures)
 
 /** @param bits the facts as one number */
 export function toUsefulnessOfBits(bits: number, forPictures: boolean): number {

@@ -2,8 +2,23 @@
 
 import type { Phonics } from '../phonics/types.ts'
 import { judge } from '../reading/index.ts'
-import { type Knowledge, knowledgeAt, type ReaderExtra, type Sequence, toSightKey, toStepIndex, withReader } from '../sequence/index.ts'
-import { type Fitness, isLittleWord, packFacts, type WordFacts, type WordFactTable, type WordOrder } from '../words/index.ts'
+import {
+  type Knowledge,
+  knowledgeAt,
+  type ReaderExtra,
+  type Sequence,
+  toSightKey,
+  toStepIndex,
+  withReader,
+} from '../sequence/index.ts'
+import {
+  type Fitness,
+  isLittleWord,
+  packFacts,
+  type WordFacts,
+  type WordFactTable,
+  type WordOrder,
+} from '../words/index.ts'
 import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
 import { toListReading } from './reading.ts'
 import type { ListReading, ListTable, SoundTable, StepColumn } from './table.ts'
@@ -56,15 +71,17 @@ export interface Pool {
 
 /** @throws RangeError where the sequence has no such step */
 export function createPool(sources: FinderSources, reader: ListReader): Pool {
-  const { table, facts, lexicon, fitness, phonics } = sources
+  const { table, facts, fitness, phonics } = sources
   const known = knowledgeAt(reader.sequence, reader.step)
   const knowledge = reader.extra === undefined ? known : withReader(known, reader.extra)
   const beyond = [...knowledge.sightWords].filter((word) => table.rowOf(word) < 0 && isListed(word, sources))
   const judged = createJudge(sources, reader, knowledge)
   const column = (reader.builtIn && table.findColumn(reader.builtIn, phonics.accent)) || undefined
-  const tell = column && !changesLetters(reader.extra) ? createFastJudge(sources, reader, knowledge, column, judged) : judged
+  const tell =
+    column && !changesLetters(reader.extra) ? createFastJudge(sources, reader, knowledge, column, judged) : judged
   const wordAt = (at: number): string => (at < table.size ? table.wordAt(at) : (beyond[at - table.size] ?? ''))
-  const factsAt = (at: number): WordFacts => (at < table.size ? facts.factsAt(table.placeAt(at)) : toFacts(wordAt(at), sources))
+  const factsAt = (at: number): WordFacts =>
+    at < table.size ? facts.factsAt(table.placeAt(at)) : toFacts(wordAt(at), sources)
   const sounds = table.soundsIn(phonics.accent)
   const readingAt = (at: number): ListReading =>
     at < table.size ? table.readingAt(at, phonics.accent) : toListReading(phonics.read(wordAt(at)).readings[0])
@@ -78,7 +95,8 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     factsAt,
     bitsAt: (at) => (at < table.size ? facts.bitsAt(table.placeAt(at)) : packFacts(factsAt(at))),
     readingAt,
-    syllablesAt: (at) => (at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : readingAt(at).syllables),
+    syllablesAt: (at) =>
+      at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : readingAt(at).syllables,
     sounds,
     isReadable: (at) => (at < table.size ? tell.isReadable(at, wordAt(at)) : true),
     isSight: (at) => (at < table.size ? tell : judged).isSight(at, wordAt(at)),
@@ -109,7 +127,8 @@ function createJudge({ phonics }: FinderSources, { sequence, extra }: ListReader
   const most = knowledge.limits.letters ?? Infinity
   const stems = [...knowledge.sightWords]
   const isPossible = (word: string): boolean =>
-    (word.replace("'", '').length <= most && Array.from(word).every((letter) => letters.has(letter))) || stems.some((stem) => word.startsWith(stem.toLowerCase()))
+    (word.replace("'", '').length <= most && Array.from(word).every((letter) => letters.has(letter))) ||
+    stems.some((stem) => word.startsWith(stem.toLowerCase()))
   const options = extra === undefined ? {} : { reader: extra }
   return {
     isReadable: (_, word) => isPossible(word) && isReadableInAllForms(phonics.read(word), knowledge),
@@ -130,18 +149,30 @@ function createFastJudge(
   judged: Tell,
 ): Tell {
   const now = toStepIndex(sequence, step)
-  const own = [...(extra?.sightWords ?? []), ...(extra?.sightWordsNotYet ?? [])].map((word) => toSightKey(word).toLowerCase())
+  const own = [...(extra?.sightWords ?? []), ...(extra?.sightWordsNotYet ?? [])].map((word) =>
+    toSightKey(word).toLowerCase(),
+  )
   const isOwn = own.length === 0 ? () => false : (word: string) => own.some((stem) => word.startsWith(stem))
   return {
     isReadable: (row, word) => (isOwn(word) ? judged.isReadable(row, word) : column.stepAt(row) <= now),
-    isSight: (row, word) => (column.isSightAt(row) || knowledge.sightWords.has(word) || isOwn(word)) && judged.isSight(row, table.wordAt(row)),
+    isSight: (row, word) =>
+      (column.isSightAt(row) || knowledge.sightWords.has(word) || isOwn(word)) &&
+      judged.isSight(row, table.wordAt(row)),
     firstStep: (row, word) => (isOwn(word) ? judged.firstStep(row, word) : toStep(column.stepAt(row))),
   }
 }
 
 const toStep = (step: number): number | undefined => (step === Infinity ? undefined : step)
 
-const LITTLE: WordFacts = { partsOfSpeech: ['little'], main: 'little', inflection: 'none', nameable: 'no', known: 3, fit: true, rarity: 0 }
+const LITTLE: WordFacts = {
+  partsOfSpeech: ['little'],
+  main: 'little',
+  inflection: 'none',
+  nameable: 'no',
+  known: 3,
+  fit: true,
+  rarity: 0,
+}
 
 /** A word known by heart that the table lacks is listed where it is a little word (`I`), or an ordinary one; no name. */
 const isListed = (word: string, sources: FinderSources): boolean => toFacts(word, sources).main !== undefined

@@ -85,11 +85,19 @@ function toQuery(written: WrittenQuery, tools: QueryTools): WordQuery {
   }
 }
 
-function read<Value, Name extends keyof WordQuery>(text: string | undefined, to: (text: string) => Value, name: Name): { [Key in Name]?: Value } {
+function read<Value, Name extends keyof WordQuery>(
+  text: string | undefined,
+  to: (text: string) => Value,
+  name: Name,
+): { [Key in Name]?: Value } {
   return text === undefined ? {} : ({ [name]: to(text) } as { [Key in Name]: Value })
 }
 
-const splitList = (text: string): string[] => text.split(',').map((one) => one.trim()).filter((one) => one !== '')
+const splitList = (text: string): string[] =>
+  text
+    .split(',')
+    .map((one) => one.trim())
+    .filter((one) => one !== '')
 
 function toSpelling(text: string, { sequence, phonics }: QueryTools): Spelling {
   const found = findSpelling(text, sequence, phonics)
@@ -98,7 +106,9 @@ function toSpelling(text: string, { sequence, phonics }: QueryTools): Spelling {
 
 function toPattern(text: string, flag: string): string {
   const pattern = text.toUpperCase()
-  return /^[CV]{1,20}$/.test(pattern) ? pattern : fail(`${flag} is made of C for a consonant and V for a vowel, such as CVC; this is \`${text}\`.`)
+  return /^[CV]{1,20}$/.test(pattern)
+    ? pattern
+    : fail(`${flag} is made of C for a consonant and V for a vowel, such as CVC; this is \`${text}\`.`)
 }
 
 function toSpan(text: string, flag: string): Span {
@@ -109,7 +119,9 @@ function toSpan(text: string, flag: string): Span {
 
 function toNumber(text: string, flag: string, least: number): number {
   const number = Number(text)
-  return /^\d{1,9}$/.test(text) && number >= least ? number : fail(`${flag} is a whole number from ${least}; this is \`${text}\`.`)
+  return /^\d{1,9}$/.test(text) && number >= least
+    ? number
+    : fail(`${flag} is a whole number from ${least}; this is \`${text}\`.`)
 }
 
 const toCount = (text: string): number => (text === 'all' ? Infinity : toNumber(text, '--count', 1))
@@ -118,7 +130,9 @@ function toChoice<const Choice extends string>(text: string, choices: readonly C
   const found = choices.find((choice) => choice === text)
   if (found !== undefined) return found
   const nearest = findNearest(text, choices)
-  return fail(`${flag} is ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}; this is \`${text}\`.${nearest ? ` Did you mean \`${nearest}\`?` : ''}`)
+  return fail(
+    `${flag} is ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}; this is \`${text}\`.${nearest ? ` Did you mean \`${nearest}\`?` : ''}`,
+  )
 }
 
 function toRhymeWord(text: string, { phonics }: QueryTools) {
@@ -134,7 +148,8 @@ function toFamily(text: string, tools: QueryTools): { readonly letters: string; 
   const own = reading && findRime(word, toListReading(reading))
   if (own) return own
   const letters = word.replace(/^-/, '')
-  if (!/^[a-z]+$/.test(letters)) return fail(`--family is an ending such as -at, or a word such as cat; this is \`${text}\`.`)
+  if (!/^[a-z]+$/.test(letters))
+    return fail(`--family is an ending such as -at, or a word such as cat; this is \`${text}\`.`)
   return { letters, sounds: findCommonSounds(letters, tools.pool) }
 }
 

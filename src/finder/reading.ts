@@ -9,7 +9,13 @@ export function toListReading(reading: Reading | undefined): ListReading {
   const stressed = units.findIndex(({ vowel, stress }) => vowel && stress === 1)
   return {
     units: units.map(({ letters, key, sound, kind, vowel }) => ({ letters, key, sound, kind, vowel })),
-    stressed: stressed >= 0 ? stressed : Math.max(0, units.findIndex(({ vowel }) => vowel)),
+    stressed:
+      stressed >= 0
+        ? stressed
+        : Math.max(
+            0,
+            units.findIndex(({ vowel }) => vowel),
+          ),
     syllables: reading?.syllables.length ?? 0,
   }
 }
@@ -20,11 +26,20 @@ export const toSounds = ({ units }: ListReading): string => units.map(({ sound }
  * The end of a one-syllable word from its vowel on, letters and sounds: `at` of `cat`. Undefined for a longer word, and for
  * one that begins with its vowel: `at` itself heads no family.
  */
-export function findRime(word: string, { units, syllables }: ListReading): { readonly letters: string; readonly sounds: string } | undefined {
+export function findRime(
+  word: string,
+  { units, syllables }: ListReading,
+): { readonly letters: string; readonly sounds: string } | undefined {
   const vowel = units.findIndex((unit) => unit.vowel)
   if (syllables !== 1 || vowel < 1) return undefined
   const onset = units.slice(0, vowel).reduce((sum, { letters }) => sum + letters.length, 0)
-  return { letters: word.slice(onset), sounds: units.slice(vowel).map(({ sound }) => sound).join(' ') }
+  return {
+    letters: word.slice(onset),
+    sounds: units
+      .slice(vowel)
+      .map(({ sound }) => sound)
+      .join(' '),
+  }
 }
 
 /** `CVC` for `cat`, `ship` and `cake`: letters that say one sound together count once, silent ones not at all, `qu` as one consonant. */
@@ -42,4 +57,9 @@ export const toPlainPattern = (pattern: string): string => pattern.replaceAll('Q
 
 /** `CCVC` for `ship`, `CVCV` for `cake`: `y` is a vowel letter unless a vowel letter follows. */
 export const toLetterPattern = (word: string): string =>
-  word.toLowerCase().replace(/[^a-z]/g, '').replace(/y(?=[aeiou])/g, 'c').replace(/[aeiouy]/g, 'V').replace(/[^V]/g, 'C')
+  word
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .replace(/y(?=[aeiou])/g, 'c')
+    .replace(/[aeiouy]/g, 'V')
+    .replace(/[^V]/g, 'C')

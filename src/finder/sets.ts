@@ -55,7 +55,8 @@ function proposeByLevels(
 const isMoreUseful = (words: readonly FoundWord[], others: readonly FoundWord[]): boolean =>
   words.length === others.length && sumOf(words) < sumOf(others)
 
-const sumOf = (words: readonly FoundWord[]): number => words.reduce((sum, { facts }) => sum + toUsefulness(facts, true), 0)
+const sumOf = (words: readonly FoundWord[]): number =>
+  words.reduce((sum, { facts }) => sum + toUsefulness(facts, true), 0)
 
 /**
  * As many words as wanted, the most useful that keep to the rules: different first letters, and of letters that look alike
@@ -98,9 +99,15 @@ export function proposePairs(
   count: number,
 ): readonly Pair[] {
   const others = new Map<string, FoundWord[]>()
-  for (const found of words) for (const frame of toFrames(found, isOther)) others.set(frame, [...(others.get(frame) ?? []), found])
+  for (const found of words)
+    for (const frame of toFrames(found, isOther)) others.set(frame, [...(others.get(frame) ?? []), found])
   const pairs = words.flatMap((one, rank) =>
-    toFrames(one, isOne).flatMap((frame) => (others.get(frame) ?? []).map((other) => ({ pair: [one, other] as const, rank: Math.max(rank, words.indexOf(other)) }))),
+    toFrames(one, isOne).flatMap((frame) =>
+      (others.get(frame) ?? []).map((other) => ({
+        pair: [one, other] as const,
+        rank: Math.max(rank, words.indexOf(other)),
+      })),
+    ),
   )
   const used = new Set<FoundWord>()
   const taken: Pair[] = []
@@ -114,7 +121,9 @@ export function proposePairs(
 
 /** The word with each fitting unit in turn left open: `c=k _ p=p`. */
 function toFrames({ reading: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): string[] {
-  return units.flatMap((open, at) => (isMeant(open) ? [units.map((unit, place) => (place === at ? '_' : unit.key)).join(' ')] : []))
+  return units.flatMap((open, at) =>
+    isMeant(open) ? [units.map((unit, place) => (place === at ? '_' : unit.key)).join(' ')] : [],
+  )
 }
 
 /**
@@ -129,11 +138,18 @@ export function proposeMixed(
   count: number,
   lookAlikes: LookAlikes,
 ): ProposedSet {
-  const groups = vowels.map((vowel) => words.filter((found) => vowelOf(found) === vowel)).filter((group) => group.length > 0)
+  const groups = vowels
+    .map((vowel) => words.filter((found) => vowelOf(found) === vowel))
+    .filter((group) => group.length > 0)
   return proposeByLevels(count, lookAlikes, (isFirstKept, banned) => takeInTurn(groups, count, isFirstKept, banned))
 }
 
-function takeInTurn(groups: readonly (readonly FoundWord[])[], count: number, isFirstKept: boolean, banned: string): FoundWord[] {
+function takeInTurn(
+  groups: readonly (readonly FoundWord[])[],
+  count: number,
+  isFirstKept: boolean,
+  banned: string,
+): FoundWord[] {
   const taken: FoundWord[] = []
   const isFree = (found: FoundWord): boolean =>
     !taken.includes(found) &&

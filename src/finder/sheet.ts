@@ -1,7 +1,7 @@
 // A word bank for writing: what can be used at a step, by kind of word, as much as goes on one page.
 
 import type { WordKind } from './filters.ts'
-import { findWords, type FoundWord, type WordQuery } from './find.ts'
+import { type FoundWord, findWords, type WordQuery } from './find.ts'
 import type { Pool } from './pool.ts'
 
 export interface SheetPart {

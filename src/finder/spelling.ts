@@ -22,11 +22,19 @@ export function findSpelling(written: string, sequence: Sequence, phonics: Phoni
     if ('problem' in resolved) {
       return { problem: `${resolved.problem}${resolved.suggestion ? `, such as \`${resolved.suggestion}\`` : ''}.` }
     }
-    return { spelling: resolved.taught.map(({ key }) => (unit: ListUnit) => unit.key === key) }
+    return {
+      spelling: resolved.taught.map(
+        ({ key }) =>
+          (unit: ListUnit) =>
+            unit.key === key,
+      ),
+    }
   }
   const letters = text.toLowerCase().replace(/^([a-z]+)-([a-z]+)$/, '$1_$2')
   if (!/^[a-z]+(_[a-z]+)?$/.test(letters)) {
-    return { problem: `\`${written}\` is no spelling. Write letters such as ai, letters with an example such as \`ea as in bread\`, or a sound such as /eɪ/.` }
+    return {
+      problem: `\`${written}\` is no spelling. Write letters such as ai, letters with an example such as \`ea as in bread\`, or a sound such as /eɪ/.`,
+    }
   }
   const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences).find((one) => one.letters === letters)
   if (taught) return { spelling: [({ key }) => key === taught.key] }
@@ -36,7 +44,11 @@ export function findSpelling(written: string, sequence: Sequence, phonics: Phoni
 export type Where = 'start' | 'end' | 'any'
 
 /** Tells the row of a table whether the spelling stands at its start, at its end, or anywhere. */
-export function toSpellingTest(spelling: Spelling, where: Where, { units, numbers, starts }: SoundTable): (row: number) => boolean {
+export function toSpellingTest(
+  spelling: Spelling,
+  where: Where,
+  { units, numbers, starts }: SoundTable,
+): (row: number) => boolean {
   const fits = 'letters' in spelling ? toLettersFit(spelling.letters, units) : toRunFit(spelling, units)
   return (row) => {
     const at = starts[row] ?? 0

@@ -1,8 +1,8 @@
 // The compiled table of words that can be listed: each with its letter groups in both accents, and the first step of each
 // built-in sequence at which it is readable. Made when the package is built, since reading and judging takes seconds.
 
-import { joinSections, splitSections, toByteReader, toBytes } from '../words/bytes.ts'
 import type { Accent } from '../phonics/types.ts'
+import { splitSections, toByteReader } from '../words/bytes.ts'
 
 /** One group of letters as lists are searched by: see `Unit` of the engine. */
 export interface ListUnit {
@@ -68,70 +68,33 @@ export interface ListTable {
   rowOf(word: string): number
 }
 
-const ACCENTS = ['general-american', 'southern-british'] as const satisfies readonly Accent[]
-const NEVER = 127
-const SIGHT = 128
+export const TABLE_ACCENTS = ['general-american', 'southern-british'] as const satisfies readonly Accent[]
+export const NEVER = 127
+export const SIGHT = 128
 
 export const toColumnName = (sequence: string, accent: Accent): string => `${sequence} ${accent}`
-
-/** Entries in the order of their places. */
-export function packListTable(entries: readonly ListEntry[], columns: readonly string[]): Uint8Array {
-  const units = toUnitNumbers(entries)
-  const text = new TextEncoder()
-  return joinSections([
-    text.encode(JSON.stringify({ columns, units: [...units.keys()] })),
-    packWords(entries.map(({ word }) => word)),
-    toBytes(entries.map(({ place }, row) => place - (entries[row - 1]?.place ?? 0))),
-    ...ACCENTS.map((accent) => toBytes(entries.flatMap(({ readings }) => packReading(readings[accent], units)))),
-    ...columns.map((name) => Uint8Array.from(entries, ({ firstSteps }) => packStep(firstSteps.get(name)))),
-  ])
-}
-
-const packUnit = ({ letters, key, sound, kind, vowel }: ListUnit): string => [letters, key, sound, kind, vowel ? 'v' : ''].join('\t')
 
 function unpackUnit(packed: string): ListUnit {
   const [letters = '', key = '', sound = '', kind, vowel] = packed.split('\t')
   return { letters, key, sound, kind: kind as ListUnit['kind'], vowel: vowel === 'v' }
 }
 
-/** The commonest units have the smallest numbers, so that they take one byte. */
-function toUnitNumbers(entries: readonly ListEntry[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>()
-  for (const { readings } of entries)
-    for (const accent of ACCENTS)
-      for (const unit of readings[accent].units) counts.set(packUnit(unit), (counts.get(packUnit(unit)) ?? 0) + 1)
-  return new Map([...counts].sort((left, right) => right[1] - left[1]).map(([unit], number) => [unit, number]))
-}
-
-const packReading = ({ units, stressed, syllables }: ListReading, numbers: ReadonlyMap<string, number>): number[] =>
-  [units.length, stressed, syllables, ...units.map((unit) => numbers.get(packUnit(unit)) ?? 0)]
-
-const packStep = (first: FirstStep | undefined): number => (first?.step ?? NEVER) | (first?.isSight ? SIGHT : 0)
-
-/** Each word as how many letters it shares with the one before, how many follow, and those. */
-function packWords(words: readonly string[]): Uint8Array {
-  const bytes: number[] = []
-  words.forEach((word, row) => {
-    const before = words[row - 1] ?? ''
-    let shared = 0
-    while (shared < word.length && word[shared] === before[shared]) shared++
-    bytes.push(shared, word.length - shared, ...Array.from(word.slice(shared), (letter) => letter.charCodeAt(0)))
-  })
-  return Uint8Array.from(bytes)
-}
-
 /** @throws RangeError where the bytes end too early */
 export function openListTable(bytes: Uint8Array): ListTable {
   const [head = new Uint8Array()] = splitSections(bytes, 1)
   const { columns, units } = JSON.parse(new TextDecoder().decode(head)) as { columns: string[]; units: string[] }
-  const [, packedWords, packedPlaces, american, british, ...steps] = splitSections(bytes, 3 + ACCENTS.length + columns.length)
+  const [, packedWords, packedPlaces, american, british, ...steps] = splitSections(
+    bytes,
+    3 + TABLE_ACCENTS.length + columns.length,
+  )
   if (!packedWords || !packedPlaces || !american || !british) throw new RangeError('the word list ends too early')
   const words = unpackWords(packedWords)
   const places = unpackPlaces(packedPlaces, words.length)
   const known = units.map(unpackUnit)
   const opened = new Map<Accent, SoundTable>()
   const soundsIn = (accent: Accent): SoundTable => {
-    const found = opened.get(accent) ?? openSounds(accent === 'general-american' ? american : british, words.length, known)
+    const found =
+      opened.get(accent) ?? openSounds(accent === 'general-american' ? american : british, words.length, known)
     opened.set(accent, found)
     return found
   }

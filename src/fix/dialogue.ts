@@ -36,7 +36,12 @@ export function toQuestion(finding: Finding, view: { readonly width: number; rea
       'q: stop here',
     ].join(' · '),
   ]
-  return [...toMarkedLine(finding, width), ...wrapped(message.message), '', ...choices.flatMap(wrapped).map((line, at) => (at === 0 && suggestions.length > 0 ? line : paint.quiet(line)))].join('\n')
+  return [
+    ...toMarkedLine(finding, width),
+    ...wrapped(message.message),
+    '',
+    ...choices.flatMap(wrapped).map((line, at) => (at === 0 && suggestions.length > 0 ? line : paint.quiet(line))),
+  ].join('\n')
 }
 
 /** A long line is cut so that the word is in sight. */

@@ -46,7 +46,12 @@ function findChanges(old: readonly string[], now: readonly string[]): readonly C
 }
 
 /** How many lines to pass over on each side, as few as can be. */
-function findAgreement(old: readonly string[], now: readonly string[], from: number, to: number): readonly [number, number] {
+function findAgreement(
+  old: readonly string[],
+  now: readonly string[],
+  from: number,
+  to: number,
+): readonly [number, number] {
   const [restOld, restNew] = [old.length - from, now.length - to]
   for (let sum = 1; sum < restOld + restNew; sum++) {
     for (let skipOld = Math.max(0, sum - restNew); skipOld <= Math.min(sum, restOld); skipOld++) {
@@ -77,7 +82,10 @@ function toHunk(changes: readonly Change[], old: readonly string[], now: readonl
   let at = first.oldFrom - lead
   for (const { oldFrom, oldTo, newFrom, newTo } of changes) {
     body.push(...old.slice(at, oldFrom).map((line) => toRow(' ', line)))
-    body.push(...old.slice(oldFrom, oldTo).map((line) => toRow('-', line)), ...now.slice(newFrom, newTo).map((line) => toRow('+', line)))
+    body.push(
+      ...old.slice(oldFrom, oldTo).map((line) => toRow('-', line)),
+      ...now.slice(newFrom, newTo).map((line) => toRow('+', line)),
+    )
     at = oldTo
   }
   body.push(...old.slice(at, last.oldTo + trail).map((line) => toRow(' ', line)))
@@ -86,7 +94,8 @@ function toHunk(changes: readonly Change[], old: readonly string[], now: readonl
 }
 
 /** An empty range names the line before it. */
-const toRange = (from: number, to: number): string => (to === from ? `${from},0` : to - from === 1 ? `${from + 1}` : `${from + 1},${to - from}`)
+const toRange = (from: number, to: number): string =>
+  to === from ? `${from},0` : to - from === 1 ? `${from + 1}` : `${from + 1},${to - from}`
 
 const toRow = (mark: ' ' | '-' | '+', line: string): string =>
   line.endsWith('\n') ? mark + line : `${mark}${line}\n\\ No newline at end of file\n`

@@ -37,13 +37,15 @@ export function toFindings(messages: readonly Message[], source: string, lines: 
     const name = hasCapital(word) ? toBareName(word) : undefined
     const lineStart = Math.max(source.lastIndexOf('\n', start - 1), source.lastIndexOf('\r', start - 1)) + 1
     const lineText = /^[^\r\n]*/.exec(source.slice(lineStart))?.[0] ?? ''
-    return [{
-      ...{ message, word, start, end, lineText },
-      suggestions,
-      name,
-      isOpen: suggestions.length > 0 || (name !== undefined && NAME_REASONS.has(reason)),
-      line: lines.toPoint(start).line,
-      column: start - lineStart,
-    }]
+    return [
+      {
+        ...{ message, word, start, end, lineText },
+        suggestions,
+        name,
+        isOpen: suggestions.length > 0 || (name !== undefined && NAME_REASONS.has(reason)),
+        line: lines.toPoint(start).line,
+        column: start - lineStart,
+      },
+    ]
   })
 }

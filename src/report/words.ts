@@ -1,6 +1,14 @@
 // Lists of words as people and programs read them.
 
-import { type FoundWord, KINDS, type Pair, type Relaxed, toLetterPattern, toSoundPattern, type WordKind } from '../finder/index.ts'
+import {
+  type FoundWord,
+  KINDS,
+  type Pair,
+  type Relaxed,
+  toLetterPattern,
+  toSoundPattern,
+  type WordKind,
+} from '../finder/index.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
 
@@ -49,27 +57,53 @@ const RELAXED: Readonly<Record<Relaxed, string>> = {
 }
 
 export function toWordsText(list: WordList, view: WordsView): string {
-  const body = list.as === 'sheet' ? toSheetLines(list, view) : list.as === 'contrast' ? toPairLines(list) : toListLines(list, view)
-  const lines = [...toHead(list, view), '', ...(list.words.length === 0 ? toNothing(list, view) : body), ...toNotes(list, view)]
+  const body =
+    list.as === 'sheet'
+      ? toSheetLines(list, view)
+      : list.as === 'contrast'
+        ? toPairLines(list)
+        : toListLines(list, view)
+  const lines = [
+    ...toHead(list, view),
+    '',
+    ...(list.words.length === 0 ? toNothing(list, view) : body),
+    ...toNotes(list, view),
+  ]
   return `${lines.join('\n').trimEnd()}\n`
 }
 
 function toHead({ sequence, step, reader, as }: WordList, { width, paint }: WordsView): string[] {
   const who = reader === null ? '' : `${reader}, `
-  const what = { list: 'Words to read', box: 'A box of words', contrast: 'Pairs of words', mixed: 'A box of mixed vowels', sheet: 'A word bank for writing' }[as]
-  return wrap(`${what}: ${who}step ${step.id} (${step.title}) of ${sequence.title}`, width).map((line) => paint.strong(line))
+  const what = {
+    list: 'Words to read',
+    box: 'A box of words',
+    contrast: 'Pairs of words',
+    mixed: 'A box of mixed vowels',
+    sheet: 'A word bank for writing',
+  }[as]
+  return wrap(`${what}: ${who}step ${step.id} (${step.title}) of ${sequence.title}`, width).map((line) =>
+    paint.strong(line),
+  )
 }
 
 const toNothing = ({ as }: WordList, { width }: WordsView): string[] =>
-  wrap(`No ${as === 'contrast' ? 'pair of words' : 'word'} that can be read at this step fits. Ask for less at once, or for a later step.`, width)
+  wrap(
+    `No ${as === 'contrast' ? 'pair of words' : 'word'} that can be read at this step fits. Ask for less at once, or for a later step.`,
+    width,
+  )
 
 function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
   const sounded = words.filter(({ isSight }) => !isSight)
   const byHeart = words.filter(({ isSight }) => isSight).map(({ word }) => word)
   return [
-    ...toGrid(sounded.map(({ word }) => word), width),
+    ...toGrid(
+      sounded.map(({ word }) => word),
+      width,
+    ),
     ...(byHeart.length > 0 && sounded.length > 0 ? [''] : []),
-    ...(byHeart.length > 0 ? wrap(`Known by heart: ${byHeart.join(', ')}`, width).map((line) => paint.quiet(line)) : []),
+    ...(byHeart.length > 0
+      ? wrap(`Known by heart: ${byHeart.join(', ')}`, width).map((line) => paint.quiet(line))
+      : []),
   ]
 }
 
@@ -100,23 +134,57 @@ export function toGrid(words: readonly string[], width: number): string[] {
   const across = Math.max(1, Math.floor((width + 2) / wide))
   const lines: string[] = []
   for (let at = 0; at < words.length; at += across) {
-    lines.push(words.slice(at, at + across).map((word) => pad(word, wide, 'left')).join('').trimEnd())
+    lines.push(
+      words
+        .slice(at, at + across)
+        .map((word) => pad(word, wide, 'left'))
+        .join('')
+        .trimEnd(),
+    )
   }
   return lines
 }
 
 /** One word a line; of pairs, both on one line. */
 export const toWordsPlain = ({ words, pairs, as }: WordList): string =>
-  as === 'contrast' ? pairs.map((pair) => `${pair.map(({ word }) => word).join(' ')}\n`).join('') : words.map(({ word }) => `${word}\n`).join('')
+  as === 'contrast'
+    ? pairs.map((pair) => `${pair.map(({ word }) => word).join(' ')}\n`).join('')
+    : words.map(({ word }) => `${word}\n`).join('')
 
-const COLUMNS = ['word', 'kind', 'by heart', 'readable at', 'letters', 'syllables', 'sound pattern', 'letter pattern', 'spellings', 'picture', 'object', 'known'] as const
+const COLUMNS = [
+  'word',
+  'kind',
+  'by heart',
+  'readable at',
+  'letters',
+  'syllables',
+  'sound pattern',
+  'letter pattern',
+  'spellings',
+  'picture',
+  'object',
+  'known',
+] as const
 
 /** A header, then a row for each word; lines end as RFC 4180 asks. No cell holds a comma or a quote. */
 export function toWordsCsv({ words }: WordList): string {
   const rows = words.map((found) => {
     const { readableAt, correspondences, ...cells } = toWordFields(found)
     const { word, kind, sight, letters, syllables, pattern, lettersPattern, picture, object, known } = cells
-    return [word, kind, toYes(sight), readableAt ?? '', letters, syllables, pattern, lettersPattern, correspondences.join(' '), toYes(picture), toYes(object), known]
+    return [
+      word,
+      kind,
+      toYes(sight),
+      readableAt ?? '',
+      letters,
+      syllables,
+      pattern,
+      lettersPattern,
+      correspondences.join(' '),
+      toYes(picture),
+      toYes(object),
+      known,
+    ]
   })
   return [COLUMNS, ...rows].map((row) => `${row.join(',')}\r\n`).join('')
 }

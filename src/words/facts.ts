@@ -37,7 +37,9 @@ export interface WordFactTable {
 }
 
 /** What ordering by use needs, out of the number of a word's facts. */
-export const toUseOfBits = (bits: number): { readonly known: number; readonly rarity: number; readonly isInflected: boolean; readonly isNoun: boolean } => ({
+export const toUseOfBits = (
+  bits: number,
+): { readonly known: number; readonly rarity: number; readonly isInflected: boolean; readonly isNoun: boolean } => ({
   known: (bits >> 13) & 3,
   rarity: bits >> 16,
   isInflected: ((bits >> 8) & 7) !== 0,

@@ -16,10 +16,14 @@ export interface WordBefore {
 
 /** Words that stand before a naming word, or before a describing word and one. */
 const BEFORE_NOUN: ReadonlySet<string> = new Set(
-  'a an another any both each every her his its my no our some that the their these this those three two your'.split(' '),
+  'a an another any both each every her his its my no our some that the their these this those three two your'.split(
+    ' ',
+  ),
 )
 /** Words that stand before a doing word in its base form, and those before one in any form. */
-const BEFORE_BASE: ReadonlySet<string> = new Set("can can't could did didn't do does doesn't don't let's may must not should to will won't would".split(' '))
+const BEFORE_BASE: ReadonlySet<string> = new Set(
+  "can can't could did didn't do does doesn't don't let's may must not should to will won't would".split(' '),
+)
 const DOERS: ReadonlySet<string> = new Set('he i it she they we who you'.split(' '))
 
 const VERB_FORMS: ReadonlySet<Inflection> = new Set(['third', 'past', 'participle', 'ing'])
@@ -42,12 +46,22 @@ export function findUse(word: string, facts: WordFacts, before: WordBefore | und
   // After `the`, a word that can describe too may be either: `the light`, `the light box`.
   if (BEFORE_NOUN.has(lower) && !isAdjective) return is('noun')
   if (before?.facts?.main === 'adjective' && !isAdjective) return is('noun')
-  return main === 'verb' && VERB_FORMS.has(inflection) && inflection !== 'ing' && !isAdjective ? { part: main, inflection } : undefined
+  return main === 'verb' && VERB_FORMS.has(inflection) && inflection !== 'ing' && !isAdjective
+    ? { part: main, inflection }
+    : undefined
 }
 
 /** @param tags what a tagger says of the word, as compromise names it */
 export function toTaggedUse(word: string, tags: ReadonlySet<string>, facts: WordFacts): WordUse | undefined {
-  const part = tags.has('Verb') ? 'verb' : tags.has('Noun') ? 'noun' : tags.has('Adjective') ? 'adjective' : tags.has('Adverb') ? 'adverb' : undefined
+  const part = tags.has('Verb')
+    ? 'verb'
+    : tags.has('Noun')
+      ? 'noun'
+      : tags.has('Adjective')
+        ? 'adjective'
+        : tags.has('Adverb')
+          ? 'adverb'
+          : undefined
   if (part !== undefined && facts.partsOfSpeech.includes(part)) return toUse(word, part, facts)
   return facts.main === undefined ? undefined : { part: facts.main, inflection: facts.inflection }
 }

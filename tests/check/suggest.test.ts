@@ -16,18 +16,36 @@ import { testPhonics } from '../lexicon-for-tests.ts'
 
 const resources = createResources(createProcessIo(process))
 
-async function check(source: string, more: { readonly suggest?: boolean | 'careful'; readonly resources?: Resources; readonly sequence?: string; readonly step?: string } = {}) {
+async function check(
+  source: string,
+  more: {
+    readonly suggest?: boolean | 'careful'
+    readonly resources?: Resources
+    readonly sequence?: string
+    readonly step?: string
+  } = {},
+) {
   const flags = {
-    step: { value: more.step ?? 'pink-5', origin: '--step' }, sequence: { value: more.sequence ?? 'series', origin: '--sequence' },
+    step: { value: more.step ?? 'pink-5', origin: '--step' },
+    sequence: { value: more.sequence ?? 'series', origin: '--sequence' },
   }
   const result = await checkStory({
-    path: 'tam.md', source, storyPath: '/stories/tam.md', chain: { folders: [], problems: [] }, flags, rules, resources, suggest: true, ...more,
+    path: 'tam.md',
+    source,
+    storyPath: '/stories/tam.md',
+    chain: { folders: [], problems: [] },
+    flags,
+    rules,
+    resources,
+    suggest: true,
+    ...more,
   })
   if (!isChecked(result)) throw new Error(result.failures.join('\n'))
   return result.messages
 }
 
-const of = (messages: readonly Message[], word: string): readonly string[] => messages.find((message) => message.word === word && message.reason)?.suggestions ?? []
+const of = (messages: readonly Message[], word: string): readonly string[] =>
+  messages.find((message) => message.word === word && message.reason)?.suggestions ?? []
 
 describe('what could stand there', () => {
   it('is near in meaning, and of the same form', async () => {

@@ -1,15 +1,22 @@
 // The dialogue of `fix` at a terminal, with typed answers, and what it writes.
 
+import { spawnSync } from 'node:child_process'
 import { afterEach, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
 import { createWorld, type TestWorld } from './io.ts'
 
-const STORY = '---\r\n# kept\r\nstep: pink-5   # where Tansy Lane reads\r\n---\r\nMeg had a big boat. Tam and Tully sat in the boat.\r\n\r\nThe garden is wet.'
+const STORY =
+  '---\r\n# kept\r\nstep: pink-5   # where Tansy Lane reads\r\n---\r\nMeg had a big boat. Tam and Tully sat in the boat.\r\n\r\nThe garden is wet.'
 const worlds: TestWorld[] = []
-afterEach(() => worlds.splice(0).forEach((world) => world.remove()))
+afterEach(() => {
+  for (const world of worlds.splice(0)) world.remove()
+})
 
 function atTerminal(answers: string, source = STORY): TestWorld {
-  const world = createWorld({ 'tam.md': source }, { stdin: answers, isTTY: true, columns: 80, stdinIsTTY: true, env: { NO_COLOR: '1' } })
+  const world = createWorld(
+    { 'tam.md': source },
+    { stdin: answers, isTTY: true, columns: 80, stdinIsTTY: true, env: { NO_COLOR: '1' } },
+  )
   worlds.push(world)
   return world
 }
@@ -41,7 +48,11 @@ describe('at a terminal', () => {
     expect(world.out().match(/Tully is a name/g)).toHaveLength(1)
   })
 
-  it.each([['no answer', '1\nq\nn\n'], ['the end of the input', '1\n'], ['stopping at once', 'q\n']])('writes nothing after %s', async (_, answers) => {
+  it.each([
+    ['no answer', '1\nq\nn\n'],
+    ['the end of the input', '1\n'],
+    ['stopping at once', 'q\n'],
+  ])('writes nothing after %s', async (_, answers) => {
     const world = atTerminal(answers)
     expect(await run(world)).toBe(1)
     expect(world.read('tam.md')).toBe(STORY)
@@ -116,4 +127,22 @@ describe('without a terminal', () => {
     expect(await run(world, '--dry-run')).toBe(2)
     expect(world.err()).toContain('tam.md')
   })
+})
+
+// A terminal of its own, as the program `script` of util-linux makes it; where there is none, the tests above stand alone.
+const hasScript = spawnSync('script', ['--version'], { encoding: 'utf8' }).stdout?.includes('util-linux') ?? false
+
+it.runIf(hasScript)('walks through a story on a real terminal', () => {
+  const world = createWorld({ 'tam.md': STORY })
+  worlds.push(world)
+  const program = new URL('../../dist/cli.cjs', import.meta.url).pathname
+  const run = spawnSync('script', ['-qec', `node ${program} fix tam.md`, '/dev/null'], {
+    cwd: world.cwd,
+    input: '1\nq\ny\n',
+    encoding: 'utf8',
+    timeout: 30_000,
+  })
+  expect(run.stdout).toContain('Write this to tam.md?')
+  expect(world.read('tam.md')).toMatch(/Meg had a big (?!boat)[a-z]+\. Tam and Tully sat in the boat\./)
+  expect(world.read('tam.md').replace(/big [a-z]+\./, 'big boat.')).toBe(STORY)
 })

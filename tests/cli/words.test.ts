@@ -9,7 +9,9 @@ import { createWorld, type TestWorld } from './io.ts'
 const schema = JSON.parse(readFileSync(new URL('../../schemas/words.schema.json', import.meta.url), 'utf8')) as object
 const isValid = new Ajv({ strict: true, allowUnionTypes: true }).compile(schema)
 const worlds: TestWorld[] = []
-afterEach(() => worlds.splice(0).forEach((world) => world.remove()))
+afterEach(() => {
+  for (const world of worlds.splice(0)) world.remove()
+})
 
 async function run(args: readonly string[], files: Readonly<Record<string, string>> = {}) {
   const world = createWorld(files)
@@ -22,7 +24,12 @@ const plain = async (args: readonly string[], files?: Readonly<Record<string, st
   (await run([...args, '--format', 'plain'], files)).out.split('\n').filter((line) => line !== '')
 
 interface Report {
-  readonly words: readonly { readonly word: string; readonly kind: string; readonly sight: boolean; readonly readableAt: string }[]
+  readonly words: readonly {
+    readonly word: string
+    readonly kind: string
+    readonly sight: boolean
+    readonly readableAt: string
+  }[]
   readonly pairs: readonly (readonly string[])[]
   readonly more: boolean
   readonly caution: string | null
@@ -94,13 +101,19 @@ describe('a list', () => {
   })
 
   it('lists for a sequence of your own', async () => {
-    const files = { 'own.yaml': 'name: own\ntitle: Own\nsteps:\n  - id: one\n    title: First\n    teach: [a as in cat, c as in cat, t as in tap, s as in sat]\n    shapes: [CVC]\n' }
+    const files = {
+      'own.yaml':
+        'name: own\ntitle: Own\nsteps:\n  - id: one\n    title: First\n    teach: [a as in cat, c as in cat, t as in tap, s as in sat]\n    shapes: [CVC]\n',
+    }
     expect(await plain(['--sequence', 'own.yaml', '--step', 'one', '--known'], files)).toEqual(['cat', 'sat'])
   })
 
   it('goes by the accent', async () => {
-    const [american, british] = await Promise.all(['general-american', 'southern-british'].map((accent) =>
-      plain(['--sequence', 'series', '--step', 'blue-6', '--accent', accent, '--with', 'a as in cat'])))
+    const [american, british] = await Promise.all(
+      ['general-american', 'southern-british'].map((accent) =>
+        plain(['--sequence', 'series', '--step', 'blue-6', '--accent', accent, '--with', 'a as in cat']),
+      ),
+    )
     expect(american).toContain('last')
     expect(british).not.toContain('last')
     expect(british).toContain('hand')
@@ -127,7 +140,9 @@ describe('sets', () => {
   it('proposes pairs', async () => {
     const { pairs } = await json(['--step', 'pink-5', '--set', 'contrast', '--sounds', 'a,u'])
     expect(pairs.map((pair) => pair.join(' '))).toContain('cap cup')
-    expect((await run(['--step', 'pink-5', '--set', 'contrast', '--sounds', 'a,u', '--format', 'plain'])).out).toMatch(/^cap cup$/m)
+    expect((await run(['--step', 'pink-5', '--set', 'contrast', '--sounds', 'a,u', '--format', 'plain'])).out).toMatch(
+      /^cap cup$/m,
+    )
   })
 })
 

@@ -1,6 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { findWords, readQuery, toLetterPattern, toListReading, toSoundPattern, type WordQuery, type WrittenQuery } from '../../src/finder/index.ts'
+import {
+  findWords,
+  readQuery,
+  toLetterPattern,
+  toListReading,
+  toSoundPattern,
+  type WordQuery,
+  type WrittenQuery,
+} from '../../src/finder/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { testPool, testSequence, testWords } from './sources.ts'
 
@@ -14,7 +22,8 @@ function ask(step: string, written: WrittenQuery, more: WordQuery = {}) {
   return findWords(pool, { ...query, ...more }).words
 }
 
-const list = (step: string, written: WrittenQuery, more?: WordQuery): string[] => ask(step, written, more).map(({ word }) => word)
+const list = (step: string, written: WrittenQuery, more?: WordQuery): string[] =>
+  ask(step, written, more).map(({ word }) => word)
 
 describe('what a list is asked for', () => {
   it('takes a vowel letter alone for the sound that is taught first', () => {
@@ -85,7 +94,8 @@ describe('what a list is asked for', () => {
     expect(objects).toEqual(expect.arrayContaining(['cat', 'cup', 'hat']))
     // Balloons, marbles and small round foods: the choking hazards named by the US Consumer Product Safety Commission, from memory.
     const late = list('green-14', { object: true })
-    for (const word of ['balloon', 'marble', 'nut', 'grape', 'peanut', 'battery', 'knife', 'needle']) expect(late, word).not.toContain(word)
+    for (const word of ['balloon', 'marble', 'nut', 'grape', 'peanut', 'battery', 'knife', 'needle'])
+      expect(late, word).not.toContain(word)
     for (const word of ['man', 'fun', 'big', 'job']) expect(objects).not.toContain(word)
   })
 
@@ -115,7 +125,9 @@ describe('rhymes, against the pronouncing dictionary', () => {
   // The package cmu-pronouncing-dictionary 3.0.0: two words rhyme where all is the same from the last stressed vowel on.
   const file = new URL(import.meta.resolve('cmu-pronouncing-dictionary'))
   const entries = new Map<string, string>()
-  for (const [, word, sounds] of readFileSync(file, 'utf8').matchAll(/^\s*["']?([a-z']+)["']?: ["']([A-Z0-9 ]+)["']/gm)) {
+  for (const [, word, sounds] of readFileSync(file, 'utf8').matchAll(
+    /^\s*["']?([a-z']+)["']?: ["']([A-Z0-9 ]+)["']/gm,
+  )) {
     if (word && sounds && !entries.has(word)) entries.set(word, sounds)
   }
   const toRhyme = (word: string): string => /.*?([A-Z]+1.*)$/.exec(entries.get(word) ?? '')?.[1] ?? word
@@ -130,8 +142,16 @@ describe('rhymes, against the pronouncing dictionary', () => {
 
 describe('patterns of single words', () => {
   it.each([
-    ['cat', 'CVC', 'CVC'], ['ship', 'CVC', 'CCVC'], ['cake', 'CVC', 'CVCV'], ['box', 'CVC', 'CVC'], ['quick', 'CVC', 'CVVCC'],
-    ['stop', 'CCVC', 'CCVC'], ['yes', 'CVC', 'CVC'], ['happy', 'CVCV', 'CVCCV'], ['knee', 'CV', 'CCVV'], ['jumped', 'CVCCC', 'CVCCVC'],
+    ['cat', 'CVC', 'CVC'],
+    ['ship', 'CVC', 'CCVC'],
+    ['cake', 'CVC', 'CVCV'],
+    ['box', 'CVC', 'CVC'],
+    ['quick', 'CVC', 'CVVCC'],
+    ['stop', 'CCVC', 'CCVC'],
+    ['yes', 'CVC', 'CVC'],
+    ['happy', 'CVCV', 'CVCCV'],
+    ['knee', 'CV', 'CCVV'],
+    ['jumped', 'CVCCC', 'CVCCVC'],
   ])('%s is %s by sound and %s by letter', (word, sound, letter) => {
     expect(toLetterPattern(word)).toBe(letter)
     expect(toSoundPattern(toListReading(phonics.read(word).readings[0]))).toBe(sound)
@@ -165,7 +185,9 @@ describe('readers', () => {
   it('lists by the engine what the table lists', () => {
     for (const step of ['pink-2', 'blue-2', 'green-3']) {
       const byTable = findWords(testPool(sequence, step), { known: true }).words.map(({ word }) => word)
-      const byEngine = findWords(testPool(sequence, step, { isOwn: true }), { known: true }).words.map(({ word }) => word)
+      const byEngine = findWords(testPool(sequence, step, { isOwn: true }), { known: true }).words.map(
+        ({ word }) => word,
+      )
       expect(byEngine).toEqual(byTable)
     }
   })

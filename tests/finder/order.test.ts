@@ -1,20 +1,23 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { findWords } from '../../src/finder/index.ts'
 import { isForBox } from '../../src/finder/boxes.ts'
+import { findWords } from '../../src/finder/index.ts'
 import { shuffle, toUsefulness } from '../../src/finder/order.ts'
 import { UNHELPFUL } from '../../src/finder/unhelpful.ts'
 import { testPool, testSequence, testTable, testWords } from './sources.ts'
 
 const sequence = testSequence('series')
-const words = (step: string, query: Parameters<typeof findWords>[1]): string[] => findWords(testPool(sequence, step), query).words.map(({ word }) => word)
+const words = (step: string, query: Parameters<typeof findWords>[1]): string[] =>
+  findWords(testPool(sequence, step), query).words.map(({ word }) => word)
 
 describe('orders', () => {
   it('shuffles to the same items, the same way for the same seed', () => {
-    fc.assert(fc.property(fc.array(fc.integer()), fc.nat(), (items, seed) => {
-      expect(shuffle(items, seed).sort((a, b) => a - b)).toEqual([...items].sort((a, b) => a - b))
-      expect(shuffle(items, seed)).toEqual(shuffle(items, seed))
-    }))
+    fc.assert(
+      fc.property(fc.array(fc.integer()), fc.nat(), (items, seed) => {
+        expect(shuffle(items, seed).sort((a, b) => a - b)).toEqual([...items].sort((a, b) => a - b))
+        expect(shuffle(items, seed)).toEqual(shuffle(items, seed))
+      }),
+    )
   })
 
   it('gives other words for another seed, known words first', () => {
@@ -61,6 +64,8 @@ describe('the table of unhelpful words', () => {
 
 it('keeps places, stuff and dangers out of a box, and toys and tools in', () => {
   const isWord = (word: string): boolean => testTable().rowOf(word) >= 0
-  for (const word of ['street', 'milk', 'washer', 'painting', 'balloon', 'green']) expect(isForBox(word, isWord), word).toBe(false)
-  for (const word of ['cat', 'hammer', 'ruler', 'tiger', 'slipper', 'ring', 'king']) expect(isForBox(word, isWord), word).toBe(true)
+  for (const word of ['street', 'milk', 'washer', 'painting', 'balloon', 'green'])
+    expect(isForBox(word, isWord), word).toBe(false)
+  for (const word of ['cat', 'hammer', 'ruler', 'tiger', 'slipper', 'ring', 'king'])
+    expect(isForBox(word, isWord), word).toBe(true)
 })

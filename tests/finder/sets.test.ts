@@ -1,12 +1,21 @@
 import { describe, expect, it } from 'vitest'
-import { findWords, type FoundWord, proposeBox, proposeMixed, proposePairs, type WordQuery } from '../../src/finder/index.ts'
+import {
+  type FoundWord,
+  findWords,
+  proposeBox,
+  proposeMixed,
+  proposePairs,
+  type WordQuery,
+} from '../../src/finder/index.ts'
 import { testPool, testSequence, testSpellingOf } from './sources.ts'
 
 const sequence = testSequence('series')
 const VOWELS = ['a', 'e', 'i', 'o', 'u'] as const
 
 function objects(step: string, query: WordQuery = {}): readonly FoundWord[] {
-  return findWords(testPool(sequence, step), { ...query, object: true, syllables: { from: 1, to: 1 } }).words.filter(({ facts }) => facts.known > 0)
+  return findWords(testPool(sequence, step), { ...query, object: true, syllables: { from: 1, to: 1 } }).words.filter(
+    ({ facts }) => facts.known > 0,
+  )
 }
 
 const toWords = (found: readonly FoundWord[]): string[] => found.map(({ word }) => word)
@@ -15,25 +24,41 @@ const countFirsts = (words: readonly string[]): number => new Set(words.map((wor
 const mixedUp = (words: readonly string[]): string[] => [...'bdpq'].filter((letter) => words.join('').includes(letter))
 
 describe('a box for one vowel', () => {
-  it.each(VOWELS.flatMap((vowel) => [4, 6, 8].map((count) => ({ vowel, count }))))('$count words for $vowel', ({ vowel, count }) => {
-    const { words, relaxed } = proposeBox(objects('pink-5', { vowel: [testSpellingOf(vowel, sequence)] }), count, sequence.lookAlikes)
-    const texts = toWords(words)
-    expect(texts.length).toBe(relaxed.includes('fewer') ? texts.length : count)
-    expect(texts.length).toBeGreaterThan(3)
-    expect(mixedUp(texts).length).toBeLessThan(2)
-    if (!relaxed.includes('first')) expect(countFirsts(texts)).toBe(texts.length)
-    expect(texts.every((word) => word.includes(vowel))).toBe(true)
-  })
+  it.each(VOWELS.flatMap((vowel) => [4, 6, 8].map((count) => ({ vowel, count }))))(
+    '$count words for $vowel',
+    ({ vowel, count }) => {
+      const { words, relaxed } = proposeBox(
+        objects('pink-5', { vowel: [testSpellingOf(vowel, sequence)] }),
+        count,
+        sequence.lookAlikes,
+      )
+      const texts = toWords(words)
+      expect(texts.length).toBe(relaxed.includes('fewer') ? texts.length : count)
+      expect(texts.length).toBeGreaterThan(3)
+      expect(mixedUp(texts).length).toBeLessThan(2)
+      if (!relaxed.includes('first')) expect(countFirsts(texts)).toBe(texts.length)
+      expect(texts.every((word) => word.includes(vowel))).toBe(true)
+    },
+  )
 
   it('says when there are too few', () => {
-    const { words, relaxed } = proposeBox(objects('pink-1', { vowel: [testSpellingOf('a', sequence)] }), 50, sequence.lookAlikes)
+    const { words, relaxed } = proposeBox(
+      objects('pink-1', { vowel: [testSpellingOf('a', sequence)] }),
+      50,
+      sequence.lookAlikes,
+    )
     expect(words.length).toBeLessThan(50)
     expect(relaxed).toContain('fewer')
   })
 })
 
 describe('pairs that contrast two sounds', () => {
-  it.each([['a', 'u'], ['i', 'e'], ['b', 'p'], ['o', 'u']])('%s and %s', (one, other) => {
+  it.each([
+    ['a', 'u'],
+    ['i', 'e'],
+    ['b', 'p'],
+    ['o', 'u'],
+  ])('%s and %s', (one, other) => {
     const tests = [one, other].map((text) => {
       const spelling = testSpellingOf(text, sequence)
       if ('letters' in spelling || !spelling[0]) throw new Error('one spelling is needed')
@@ -41,7 +66,9 @@ describe('pairs that contrast two sounds', () => {
     })
     const [isOne, isOther] = tests
     if (!isOne || !isOther) throw new Error('two tests are needed')
-    const words = findWords(testPool(sequence, 'pink-5'), { syllables: { from: 1, to: 1 } }).words.filter(({ isSight }) => !isSight)
+    const words = findWords(testPool(sequence, 'pink-5'), { syllables: { from: 1, to: 1 } }).words.filter(
+      ({ isSight }) => !isSight,
+    )
     const pairs = proposePairs(words, isOne, isOther, 8)
     expect(pairs.length).toBeGreaterThan(4)
     expect(new Set(pairs.flatMap(toWords)).size).toBe(pairs.length * 2)
@@ -57,7 +84,12 @@ describe('pairs that contrast two sounds', () => {
 
   it('finds the pairs that every teacher knows', () => {
     const words = findWords(testPool(sequence, 'pink-5'), { syllables: { from: 1, to: 1 } }).words
-    const pairs = proposePairs(words, ({ key }) => key === 'a=æ', ({ key }) => key === 'u=ʌ', 40).map((pair) => toWords(pair).join(' '))
+    const pairs = proposePairs(
+      words,
+      ({ key }) => key === 'a=æ',
+      ({ key }) => key === 'u=ʌ',
+      40,
+    ).map((pair) => toWords(pair).join(' '))
     // Common practice, no source.
     expect(pairs).toEqual(expect.arrayContaining(['cap cup', 'cat cut', 'ran run']))
   })

@@ -2,7 +2,14 @@
 
 import { readFileSync } from 'node:fs'
 import { inflateSync } from 'node:zlib'
-import { createPool, findSpelling, type ListTable, openListTable, type Pool, type Spelling } from '../../src/finder/index.ts'
+import {
+  createPool,
+  findSpelling,
+  type ListTable,
+  openListTable,
+  type Pool,
+  type Spelling,
+} from '../../src/finder/index.ts'
 import type { Accent } from '../../src/phonics/types.ts'
 import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
 import { openWordData, type WordData } from '../../src/words/index.ts'
@@ -32,8 +39,17 @@ export function testSequence(name: string, accent?: Accent): Sequence {
   return sequenceFromJson(json, accent ?? json.accent)
 }
 
-export function testPool(sequence: Sequence, step: string, more: { readonly extra?: Parameters<typeof createPool>[1]['extra']; readonly isOwn?: boolean } = {}): Pool {
-  const sources = { table: testTable(), facts: testWords().facts, lexicon: testLexicon(), phonics: testPhonics(sequence.accent) }
+export function testPool(
+  sequence: Sequence,
+  step: string,
+  more: { readonly extra?: Parameters<typeof createPool>[1]['extra']; readonly isOwn?: boolean } = {},
+): Pool {
+  const sources = {
+    table: testTable(),
+    facts: testWords().facts,
+    lexicon: testLexicon(),
+    phonics: testPhonics(sequence.accent),
+  }
   return createPool(sources, { sequence, step, builtIn: more.isOwn ? undefined : sequence.name, extra: more.extra })
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { type ListEntry, type ListUnit, openListTable, packListTable } from '../../src/finder/table.ts'
+import { packListTable } from '../../src/finder/pack.ts'
+import { type ListEntry, type ListUnit, openListTable } from '../../src/finder/table.ts'
 
 const unit: fc.Arbitrary<ListUnit> = fc.record({
   letters: fc.stringMatching(/^[a-z]{1,3}(_e)?$/),
@@ -12,7 +13,10 @@ const unit: fc.Arbitrary<ListUnit> = fc.record({
 const reading = fc.record({ units: fc.array(unit, { maxLength: 9 }), stressed: fc.nat(8), syllables: fc.nat(9) })
 const first = fc.record({ step: fc.option(fc.nat(126), { nil: undefined }), isSight: fc.boolean() })
 const entries: fc.Arbitrary<ListEntry[]> = fc
-  .uniqueArray(fc.tuple(fc.stringMatching(/^[a-z']{1,12}$/), reading, reading, first), { selector: ([word]) => word, maxLength: 40 })
+  .uniqueArray(fc.tuple(fc.stringMatching(/^[a-z']{1,12}$/), reading, reading, first), {
+    selector: ([word]) => word,
+    maxLength: 40,
+  })
   .map((rows) =>
     rows
       .sort(([left], [right]) => (left < right ? -1 : 1))
@@ -25,23 +29,25 @@ const entries: fc.Arbitrary<ListEntry[]> = fc
   )
 
 it('opens to what was packed', () => {
-  fc.assert(fc.property(entries, (packed) => {
-    const table = openListTable(packListTable(packed, ['series general-american']))
-    expect(table.size).toBe(packed.length)
-    packed.forEach((entry, row) => {
-      expect(table.wordAt(row)).toBe(entry.word)
-      expect(table.rowOf(entry.word)).toBe(row)
-      expect(table.placeAt(row)).toBe(entry.place)
-      expect(table.readingAt(row, 'general-american')).toEqual(entry.readings['general-american'])
-      expect(table.readingAt(row, 'southern-british')).toEqual(entry.readings['southern-british'])
-      const wanted = entry.firstSteps.get('series general-american')
-      const column = table.findColumn('series', 'general-american')
-      expect(column?.stepAt(row)).toBe(wanted?.step ?? Infinity)
-      expect(column?.isSightAt(row)).toBe(wanted?.isSight)
-    })
-    expect(table.rowOf('zzzzzzzzzzzzzz')).toBe(-1)
-    expect(table.findColumn('england', 'general-american')).toBeUndefined()
-  }))
+  fc.assert(
+    fc.property(entries, (packed) => {
+      const table = openListTable(packListTable(packed, ['series general-american']))
+      expect(table.size).toBe(packed.length)
+      packed.forEach((entry, row) => {
+        expect(table.wordAt(row)).toBe(entry.word)
+        expect(table.rowOf(entry.word)).toBe(row)
+        expect(table.placeAt(row)).toBe(entry.place)
+        expect(table.readingAt(row, 'general-american')).toEqual(entry.readings['general-american'])
+        expect(table.readingAt(row, 'southern-british')).toEqual(entry.readings['southern-british'])
+        const wanted = entry.firstSteps.get('series general-american')
+        const column = table.findColumn('series', 'general-american')
+        expect(column?.stepAt(row)).toBe(wanted?.step ?? Infinity)
+        expect(column?.isSightAt(row)).toBe(wanted?.isSight)
+      })
+      expect(table.rowOf('zzzzzzzzzzzzzz')).toBe(-1)
+      expect(table.findColumn('england', 'general-american')).toBeUndefined()
+    }),
+  )
 })
 
 it('throws where the bytes end too early', () => {

@@ -14,49 +14,55 @@ const fitness = testWords().fitness()
 /** Words that a slur or a profanity is listed for in the package cuss 2.2.0, and that the project lets through with a reason. */
 const rated = (word: string): number => (cuss as Readonly<Record<string, number>>)[word] ?? 0
 
-describe.each(SEQUENCES.flatMap((name) => ACCENTS.map((accent) => ({ name, accent }))))('$name in $accent', ({ name, accent }) => {
-  const sequence = testSequence(name, accent)
-  const phonics = testPhonics(accent)
+describe.each(SEQUENCES.flatMap((name) => ACCENTS.map((accent) => ({ name, accent }))))(
+  '$name in $accent',
+  ({ name, accent }) => {
+    const sequence = testSequence(name, accent)
+    const phonics = testPhonics(accent)
 
-  it.each(sequence.steps.map(({ id }) => id))('lists at %s only what the engine reads there', (step) => {
-    const knowledge = knowledgeAt(sequence, step)
-    const { words } = findWords(testPool(sequence, step))
-    expect(words.length).toBeGreaterThan(0)
-    const wrong = words.filter(({ word }) => !isReadable(phonics.read(word), knowledge)).map(({ word }) => word)
-    expect(wrong).toEqual([])
-    expect(words.filter(({ word }) => !fitness.isFit(word)).map(({ word }) => word)).toEqual([])
-  })
-
-  it('says of a sample whether it is known by heart as the engine does', () => {
-    for (const { id } of sequence.steps.filter((_, at) => at % 4 === 0)) {
-      const knowledge = knowledgeAt(sequence, id)
-      const { words } = findWords(testPool(sequence, id), { kinds: ['little'] })
-      const wrong = words.filter(({ word, isSight }) => isSight !== (judge(phonics.read(word), knowledge).kind === 'sight')).map(({ word }) => word)
+    it.each(sequence.steps.map(({ id }) => id))('lists at %s only what the engine reads there', (step) => {
+      const knowledge = knowledgeAt(sequence, step)
+      const { words } = findWords(testPool(sequence, step))
+      expect(words.length).toBeGreaterThan(0)
+      const wrong = words.filter(({ word }) => !isReadable(phonics.read(word), knowledge)).map(({ word }) => word)
       expect(wrong).toEqual([])
-    }
-  })
-
-  it('gives each word the first step at which the engine reads it', () => {
-    const last = sequence.steps.at(-1)?.id ?? ''
-    const { words } = findWords(testPool(sequence, last), { known: true, base: true })
-    const wrong = words.filter(({ word, readableAt }, at) => {
-      if (at % 5 !== 0 || readableAt === null) return false
-      const index = sequence.steps.findIndex(({ id }) => id === readableAt)
-      const before = sequence.steps[index - 1]?.id
-      const readings = phonics.read(word)
-      const isEarlier = before !== undefined && !readings.heteronym && isReadable(readings, knowledgeAt(sequence, before))
-      return isEarlier || !isReadable(readings, knowledgeAt(sequence, readableAt))
-    })
-    expect(wrong.map(({ word }) => word)).toEqual([])
-  })
-
-  it('has only fit words on every sheet', () => {
-    for (const { id } of sequence.steps) {
-      const words = toSheet(testPool(sequence, id), {}, 400).flatMap((part) => part.words)
       expect(words.filter(({ word }) => !fitness.isFit(word)).map(({ word }) => word)).toEqual([])
-    }
-  })
-})
+    })
+
+    it('says of a sample whether it is known by heart as the engine does', () => {
+      for (const { id } of sequence.steps.filter((_, at) => at % 4 === 0)) {
+        const knowledge = knowledgeAt(sequence, id)
+        const { words } = findWords(testPool(sequence, id), { kinds: ['little'] })
+        const wrong = words
+          .filter(({ word, isSight }) => isSight !== (judge(phonics.read(word), knowledge).kind === 'sight'))
+          .map(({ word }) => word)
+        expect(wrong).toEqual([])
+      }
+    })
+
+    it('gives each word the first step at which the engine reads it', () => {
+      const last = sequence.steps.at(-1)?.id ?? ''
+      const { words } = findWords(testPool(sequence, last), { known: true, base: true })
+      const wrong = words.filter(({ word, readableAt }, at) => {
+        if (at % 5 !== 0 || readableAt === null) return false
+        const index = sequence.steps.findIndex(({ id }) => id === readableAt)
+        const before = sequence.steps[index - 1]?.id
+        const readings = phonics.read(word)
+        const isEarlier =
+          before !== undefined && !readings.heteronym && isReadable(readings, knowledgeAt(sequence, before))
+        return isEarlier || !isReadable(readings, knowledgeAt(sequence, readableAt))
+      })
+      expect(wrong.map(({ word }) => word)).toEqual([])
+    })
+
+    it('has only fit words on every sheet', () => {
+      for (const { id } of sequence.steps) {
+        const words = toSheet(testPool(sequence, id), {}, 400).flatMap((part) => part.words)
+        expect(words.filter(({ word }) => !fitness.isFit(word)).map(({ word }) => word)).toEqual([])
+      }
+    })
+  },
+)
 
 it('lists no word that the package cuss rates at 2, its surest rating', () => {
   const table = testTable()
@@ -69,5 +75,6 @@ it('lists no word that the package cuss rates at 2, its surest rating', () => {
 it('lists no name and no abbreviation', () => {
   const listed = new Set(Array.from({ length: testTable().size }, (_, row) => testTable().wordAt(row)))
   // From memory: given names, places and abbreviations that the pronouncing dictionary holds.
-  for (const word of 'london paris emma kevin susan robert mr mrs dr tv usa ibm nato'.split(' ')) expect(listed.has(word), word).toBe(false)
+  for (const word of 'london paris emma kevin susan robert mr mrs dr tv usa ibm nato'.split(' '))
+    expect(listed.has(word), word).toBe(false)
 })

@@ -11,13 +11,26 @@ import { checkStory } from '../../src/check/check-story.ts'
 import { isChecked } from '../../src/check/result.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
-import { applyDecisions, applyEdits, decideByFirst, type Finding, toFindings, toUnifiedDiff } from '../../src/fix/index.ts'
+import {
+  applyDecisions,
+  applyEdits,
+  decideByFirst,
+  type Finding,
+  toFindings,
+  toUnifiedDiff,
+} from '../../src/fix/index.ts'
 
 const resources = createResources(createProcessIo(process))
 
 async function find(source: string): Promise<readonly Finding[]> {
   const result = await checkStory({
-    path: 'tam.md', source, storyPath: '/stories/tam.md', chain: { folders: [], problems: [] }, rules, resources, suggest: true,
+    path: 'tam.md',
+    source,
+    storyPath: '/stories/tam.md',
+    chain: { folders: [], problems: [] },
+    rules,
+    resources,
+    suggest: true,
     flags: { step: { value: 'pink-5', origin: '--step' }, names: [{ value: 'Meg', origin: 'test' }] },
   })
   if (!isChecked(result)) throw new Error(result.failures.join('\n'))
@@ -26,8 +39,18 @@ async function find(source: string): Promise<readonly Finding[]> {
 
 /** Sentences of Tansy Lane, some of which cannot be read at pink-5, in odd Markdown. */
 const SENTENCES = [
-  'Meg had a big boat.', 'The boats sank.', 'A rabbit ran.', 'Meg sat in the garden.', 'It is a *large* hat.', '> A duck is wet.',
-  'Meg got a frog &amp; a cat.', 'The s**hi**p is big.', '- a rabbit\n- a hen', 'Old Ned fed the hen.', '“Look!” said Meg.', '<!-- for the teacher: boat -->',
+  'Meg had a big boat.',
+  'The boats sank.',
+  'A rabbit ran.',
+  'Meg sat in the garden.',
+  'It is a *large* hat.',
+  '> A duck is wet.',
+  'Meg got a frog &amp; a cat.',
+  'The s**hi**p is big.',
+  '- a rabbit\n- a hen',
+  'Old Ned fed the hen.',
+  '“Look!” said Meg.',
+  '<!-- for the teacher: boat -->',
 ]
 const story = fc
   .record({
@@ -37,29 +60,35 @@ const story = fc
     body: fc.array(fc.constantFrom(...SENTENCES), { minLength: 1, maxLength: 8 }),
     end: fc.constantFrom('', '\n', '\n\n'),
   })
-  .map(({ bom, newline, front, body, end }) => (bom ? '\uFEFF' : '') + (front + ['A hen ran.', ...body].join('\n\n') + end).replaceAll('\n', newline))
+  .map(
+    ({ bom, newline, front, body, end }) =>
+      (bom ? '\uFEFF' : '') + (front + ['A hen ran.', ...body].join('\n\n') + end).replaceAll('\n', newline),
+  )
 
 describe('replacing words', () => {
   it('changes nothing outside the replaced words, and nothing more when it is run again', async () => {
     let changed = 0
-    await fc.assert(fc.asyncProperty(story, async (source) => {
-      const findings = await find(source)
-      const decisions = decideByFirst(findings)
-      const { text } = await applyDecisions(source, decisions)
-      let at = 0
-      let moved = 0
-      for (const decision of decisions) {
-        if (decision.kind !== 'replace') continue
-        const { finding, word } = decision
-        expect(text.slice(at + moved, finding.start + moved)).toBe(source.slice(at, finding.start))
-        expect(text.slice(finding.start + moved, finding.start + moved + word.length)).toBe(word)
-        at = finding.end
-        moved += word.length - (finding.end - finding.start)
-        changed++
-      }
-      expect(text.slice(at + moved)).toBe(source.slice(at))
-      expect(decideByFirst(await find(text))).toEqual([])
-    }), { numRuns: 60 })
+    await fc.assert(
+      fc.asyncProperty(story, async (source) => {
+        const findings = await find(source)
+        const decisions = decideByFirst(findings)
+        const { text } = await applyDecisions(source, decisions)
+        let at = 0
+        let moved = 0
+        for (const decision of decisions) {
+          if (decision.kind !== 'replace') continue
+          const { finding, word } = decision
+          expect(text.slice(at + moved, finding.start + moved)).toBe(source.slice(at, finding.start))
+          expect(text.slice(finding.start + moved, finding.start + moved + word.length)).toBe(word)
+          at = finding.end
+          moved += word.length - (finding.end - finding.start)
+          changed++
+        }
+        expect(text.slice(at + moved)).toBe(source.slice(at))
+        expect(decideByFirst(await find(text))).toEqual([])
+      }),
+      { numRuns: 60 },
+    )
     expect(changed).toBeGreaterThan(50)
   })
 
@@ -74,7 +103,12 @@ describe('replacing words', () => {
   })
 
   it('refuses changes that overlap', () => {
-    expect(() => applyEdits('boat', [{ start: 0, end: 3, text: 'a' }, { start: 2, end: 4, text: 'b' }])).toThrow(RangeError)
+    expect(() =>
+      applyEdits('boat', [
+        { start: 0, end: 3, text: 'a' },
+        { start: 2, end: 4, text: 'b' },
+      ]),
+    ).toThrow(RangeError)
   })
 })
 
@@ -84,7 +118,10 @@ describe('allowing names', () => {
     ['---\nstep: pink-2 # why\n---\nA hen.', '---\nstep: pink-2 # why\nnames: [Zub]\n---\nA hen.'],
     ['\uFEFF---\nnames:\n  - Tam # a boy\n---\nA hen.', '\uFEFF---\nnames:\n  - Tam # a boy\n  - Zub\n---\nA hen.'],
   ])('puts a name into the front matter of %j', async (source, wanted) => {
-    const { text, unlisted } = await applyDecisions(source, [{ kind: 'name', name: 'Zub' }, { kind: 'name', name: 'Zub' }])
+    const { text, unlisted } = await applyDecisions(source, [
+      { kind: 'name', name: 'Zub' },
+      { kind: 'name', name: 'Zub' },
+    ])
     expect(text).toBe(wanted)
     expect(unlisted).toEqual([])
   })
@@ -97,26 +134,35 @@ describe('allowing names', () => {
 
 describe('the diff, against the program patch', () => {
   const line = fc.constantFrom('a hen', 'a cat', 'the dog\r', '', 'Meg sat.')
-  const text = fc.tuple(fc.array(line, { maxLength: 14 }), fc.boolean()).map(([lines, isEnded]) => lines.join('\n') + (isEnded && lines.length > 0 ? '\n' : ''))
+  const text = fc
+    .tuple(fc.array(line, { maxLength: 14 }), fc.boolean())
+    .map(([lines, isEnded]) => lines.join('\n') + (isEnded && lines.length > 0 ? '\n' : ''))
 
   it('turns the one text into the other', () => {
     const folder = mkdtempSync(join(tmpdir(), 'battledore-diff-'))
     try {
-      fc.assert(fc.property(text, text, (before, after) => {
-        const diff = toUnifiedDiff('tam.md', before, after)
-        if (before === after) {
-          expect(diff).toBe('')
-          return
-        }
-        const file = join(folder, 'tam.md')
-        writeFileSync(file, before)
-        const run = spawnSync('git', ['apply', '--unidiff-zero', '--whitespace=nowarn', '-'], { cwd: folder, input: diff, encoding: 'utf8' })
-        // git deletes no file for an empty new text, and makes none from an empty old one: those two have heads of their own.
-        if (before !== '' && after !== '') {
-          expect(run.stderr).toBe('')
-          expect(readFileSync(file, 'utf8')).toBe(after)
-        }
-      }), { numRuns: 80 })
+      fc.assert(
+        fc.property(text, text, (before, after) => {
+          const diff = toUnifiedDiff('tam.md', before, after)
+          if (before === after) {
+            expect(diff).toBe('')
+            return
+          }
+          const file = join(folder, 'tam.md')
+          writeFileSync(file, before)
+          const run = spawnSync('git', ['apply', '--unidiff-zero', '--whitespace=nowarn', '-'], {
+            cwd: folder,
+            input: diff,
+            encoding: 'utf8',
+          })
+          // git deletes no file for an empty new text, and makes none from an empty old one: those two have heads of their own.
+          if (before !== '' && after !== '') {
+            expect(run.stderr).toBe('')
+            expect(readFileSync(file, 'utf8')).toBe(after)
+          }
+        }),
+        { numRuns: 80 },
+      )
     } finally {
       rmSync(folder, { recursive: true, force: true })
     }
@@ -125,6 +171,7 @@ describe('the diff, against the program patch', () => {
   it('shows three lines around a change', () => {
     const before = ['1', '2', '3', '4', '5', '6', '7', '8', '9'].join('\n')
     expect(toUnifiedDiff('/x/tam.md', before, before.replace('5', 'five'))).toBe(
-      '--- a/x/tam.md\n+++ b/x/tam.md\n@@ -2,7 +2,7 @@\n 2\n 3\n 4\n-5\n+five\n 6\n 7\n 8\n')
+      '--- a/x/tam.md\n+++ b/x/tam.md\n@@ -2,7 +2,7 @@\n 2\n 3\n 4\n-5\n+five\n 6\n 7\n 8\n',
+    )
   })
 })

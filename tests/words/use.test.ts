@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { findUse, toTaggedUse, type WordFacts } from '../../src/words/index.ts'
-import { testLexicon } from '../lexicon-for-tests.ts'
 import { testWords } from '../finder/sources.ts'
+import { testLexicon } from '../lexicon-for-tests.ts'
 
 function factsOf(word: string): WordFacts {
   const place = testLexicon().indexOf(word)
@@ -18,7 +18,10 @@ describe('how a sentence uses a word', () => {
     ['his', 'walks', 'noun', 'plural'],
     ['she', 'walks', 'verb', 'third'],
   ])('%s %s is a %s, %s', (before, word, part, inflection) => {
-    expect(findUse(word, factsOf(word), { word: before, facts: factsOf(before.toLowerCase()) })).toEqual({ part, inflection })
+    expect(findUse(word, factsOf(word), { word: before, facts: factsOf(before.toLowerCase()) })).toEqual({
+      part,
+      inflection,
+    })
   })
 
   it('knows a word of one kind by itself', () => {
@@ -31,7 +34,10 @@ describe('how a sentence uses a word', () => {
   })
 
   it('takes what a tagger says where the word can be that', () => {
-    expect(toTaggedUse('play', new Set(['Noun', 'Singular']), factsOf('play'))).toEqual({ part: 'noun', inflection: 'none' })
+    expect(toTaggedUse('play', new Set(['Noun', 'Singular']), factsOf('play'))).toEqual({
+      part: 'noun',
+      inflection: 'none',
+    })
     expect(toTaggedUse('rabbit', new Set(['Adverb']), factsOf('rabbit'))).toEqual({ part: 'noun', inflection: 'none' })
   })
 })

@@ -25,7 +25,9 @@ export const addFix: AddCommand = (program, { io, leave }) => {
       const { fix } = await import('../run/fix.ts')
       leave(await fix(file, options, await toPaint(io), io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore fix tam.md', 'word by word, with questions; shows all changes before it writes them'],
-    ['battledore fix tam.md --dry-run', 'what it would be with the first suggestion for each word'])
+    ['battledore fix tam.md --dry-run', 'what it would be with the first suggestion for each word'],
+  )
 }

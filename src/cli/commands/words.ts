@@ -61,9 +61,18 @@ export const addWords: AddCommand = (program, { io, leave }) => {
     .option('--order <name>', 'useful (most useful first), alphabetical or shuffled', 'useful')
     .option('--seed <number>', 'for a shuffled order: the same number gives the same words', '1')
     .option('--count <number>', 'how many, or all (default: 60, of a set 6; all for programs)')
-    .addOption(new Option('--set <name>', 'propose a set: a box for one vowel, pairs that contrast two sounds, or a box of mixed vowels').choices(['box', 'contrast', 'mixed']))
+    .addOption(
+      new Option(
+        '--set <name>',
+        'propose a set: a box for one vowel, pairs that contrast two sounds, or a box of mixed vowels',
+      ).choices(['box', 'contrast', 'mixed']),
+    )
     .option('--sounds <two>', 'for --set contrast: the two spellings, such as a,u')
-    .addOption(new Option('--as <name>', 'sheet prints a word bank by kind of word, on one page').choices(['list', 'sheet']).default('list'))
+    .addOption(
+      new Option('--as <name>', 'sheet prints a word bank by kind of word, on one page')
+        .choices(['list', 'sheet'])
+        .default('list'),
+    )
     .addOption(formatOption(['pretty', 'plain', 'csv', 'json']))
     .action(async (options: WordsOptions) => {
       const found = await findListReader(options, io)
@@ -75,10 +84,12 @@ export const addWords: AddCommand = (program, { io, leave }) => {
       const view = { width: toWidth(io), paint: await toPaint(io) }
       leave(await words(options, { ...found, lexicon: loadLexicon(), folder: DATA_FOLDER, view }, io))
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore words --step pink-2', 'the most useful words that can be read at pink-2'],
     ['battledore words --step pink-3 --vowel o --set box', 'a box of small objects for the short o'],
     ['battledore words --step pink-5 --set contrast --sounds a,u', 'pairs such as cap and cup'],
     ['battledore words --step green-2 --with ai --picture --count 12', 'twelve pictures for cards with ai'],
-    ['battledore words --step blue-2 --as sheet', 'a word bank to write with'])
+    ['battledore words --step blue-2 --as sheet', 'a word bank to write with'],
+  )
 }

@@ -5,7 +5,16 @@ import { rules } from '../../../rules/index.ts'
 import { checkStory } from '../../check/check-story.ts'
 import { type FreshStory, isChecked } from '../../check/result.ts'
 import { readFlags } from '../../config/index.ts'
-import { applyDecisions, decideByFirst, type Decision, type Finding, parseAnswer, toFindings, toQuestion, toUnifiedDiff } from '../../fix/index.ts'
+import {
+  applyDecisions,
+  type Decision,
+  decideByFirst,
+  type Finding,
+  parseAnswer,
+  toFindings,
+  toQuestion,
+  toUnifiedDiff,
+} from '../../fix/index.ts'
 import type { Paint } from '../../report/paint.ts'
 import { toCount, toList, toPrintable, wrap } from '../../report/text.ts'
 import { toCaseOf } from '../../words/index.ts'
@@ -20,7 +29,10 @@ import { writeTextFile } from '../write.ts'
 
 export async function fix(given: string, options: FixOptions, paint: Paint, io: Io): Promise<ExitCode> {
   if (!options.dryRun && !(io.stdinIsTTY && io.stdout.isTTY)) {
-    complain(io, 'fix asks about each word, so it needs a terminal. Without one, give --dry-run: it prints what it would change.')
+    complain(
+      io,
+      'fix asks about each word, so it needs a terminal. Without one, give --dry-run: it prints what it would change.',
+    )
     return 2
   }
   const checked = await check(given, options, io)
@@ -40,14 +52,21 @@ interface Session {
   readonly io: Io
 }
 
-async function check(given: string, options: FixOptions, io: Io): Promise<{ task: Task; story: FreshStory } | ExitCode> {
+async function check(
+  given: string,
+  options: FixOptions,
+  io: Io,
+): Promise<{ task: Task; story: FreshStory } | ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
   for (const { message } of flags.problems) complain(io, message)
   if (flags.problems.length > 0) return 2
   const tasks = createTaskMaker(io, options.config === undefined ? {} : { config: options.config })
   const task = await tasks.make({ path: given, file: resolve(io.cwd, given) })
   if (task === undefined) return 0
-  const result = 'failures' in task ? task : await checkStory({ ...task, flags: flags.layer, rules, resources: createResources(io), suggest: 'careful' })
+  const result =
+    'failures' in task
+      ? task
+      : await checkStory({ ...task, flags: flags.layer, rules, resources: createResources(io), suggest: 'careful' })
   if ('failures' in task || !isChecked(result)) {
     if ('failures' in result) for (const failure of result.failures) complain(io, failure)
     return 2
@@ -67,9 +86,11 @@ async function walkThrough(session: Session): Promise<ExitCode> {
   const { path, findings, view, io } = session
   const open = findings.filter(({ isOpen }) => isOpen)
   const tell = (text: string): void => io.stdout.write(`${wrap(text, view.width).join('\n')}\n`)
-  tell(open.length === 0
-    ? `${toPrintable(path)}: there is nothing to decide on.`
-    : `${toPrintable(path)}: ${toCount(open.length, 'place')} to decide on. Nothing is written before you say so.`)
+  tell(
+    open.length === 0
+      ? `${toPrintable(path)}: there is nothing to decide on.`
+      : `${toPrintable(path)}: ${toCount(open.length, 'place')} to decide on. Nothing is written before you say so.`,
+  )
   const lines = createLineReader(io)
   try {
     const decisions = await ask(open, session, lines)
@@ -88,18 +109,28 @@ async function walkThrough(session: Session): Promise<ExitCode> {
 
 /** Words for which nothing was found are named, so that nobody takes the story for mended. */
 function tellHelpless(findings: readonly Finding[], open: readonly Finding[], tell: (text: string) => void): void {
-  const words = [...new Set(findings.filter((finding) => !open.includes(finding)).map(({ word }) => word.toLowerCase()))]
-  if (words.length > 0) tell(`No word was found that could stand for ${toList(words.map((word) => `\`${word}\``))}: write those places anew.`)
+  const words = [
+    ...new Set(findings.filter((finding) => !open.includes(finding)).map(({ word }) => word.toLowerCase())),
+  ]
+  if (words.length > 0)
+    tell(
+      `No word was found that could stand for ${toList(words.map((word) => `\`${word}\``))}: write those places anew.`,
+    )
 }
 
 function countDone(decisions: readonly Decision[], findings: readonly Finding[]): number {
   const names = new Set(decisions.flatMap((decision) => (decision.kind === 'name' ? [decision.name] : [])))
   const replaced = new Set(decisions.flatMap((decision) => (decision.kind === 'replace' ? [decision.finding] : [])))
-  return findings.filter((finding) => replaced.has(finding) || (finding.name !== undefined && names.has(finding.name))).length
+  return findings.filter((finding) => replaced.has(finding) || (finding.name !== undefined && names.has(finding.name)))
+    .length
 }
 
 /** Undefined where the input ended before the last answer. */
-async function ask(open: readonly Finding[], session: Session, lines: LineReader): Promise<readonly Decision[] | undefined> {
+async function ask(
+  open: readonly Finding[],
+  session: Session,
+  lines: LineReader,
+): Promise<readonly Decision[] | undefined> {
   const decisions: Decision[] = []
   /** What was said of a word for the whole story. */
   const everywhere = new Map<string, string | undefined>()
@@ -108,7 +139,8 @@ async function ask(open: readonly Finding[], session: Session, lines: LineReader
     if (decisions.some((decision) => decision.kind === 'name' && decision.name === finding.name)) continue
     if (everywhere.has(key)) {
       const word = everywhere.get(key)
-      if (word !== undefined && finding.suggestions.length > 0) decisions.push({ kind: 'replace', finding, word: toCaseOf(finding.word, word) })
+      if (word !== undefined && finding.suggestions.length > 0)
+        decisions.push({ kind: 'replace', finding, word: toCaseOf(finding.word, word) })
       continue
     }
     const answer = await askOne(finding, `${at + 1} of ${open.length}, line ${finding.line}`, session, lines)
@@ -116,7 +148,8 @@ async function ask(open: readonly Finding[], session: Session, lines: LineReader
     if (answer.kind === 'quit') break
     if (answer.kind === 'name' && finding.name !== undefined) decisions.push({ kind: 'name', name: finding.name })
     if (answer.kind === 'replace') decisions.push({ kind: 'replace', finding, word: answer.word })
-    if ('everywhere' in answer && answer.everywhere) everywhere.set(key, answer.kind === 'replace' ? answer.word.toLowerCase() : undefined)
+    if ('everywhere' in answer && answer.everywhere)
+      everywhere.set(key, answer.kind === 'replace' ? answer.word.toLowerCase() : undefined)
   }
   return decisions
 }
@@ -134,9 +167,14 @@ async function askOne(finding: Finding, place: string, { view, io }: Session, li
 }
 
 /** True where the file was written; undefined where it could not be. */
-async function showAndWrite(decisions: readonly Decision[], { task, path, io }: Session, lines: LineReader): Promise<boolean | undefined> {
+async function showAndWrite(
+  decisions: readonly Decision[],
+  { task, path, io }: Session,
+  lines: LineReader,
+): Promise<boolean | undefined> {
   const { text, unlisted } = await applyDecisions(task.source, decisions)
-  for (const name of unlisted) complain(io, `${toPrintable(name)} could not be listed under \`names\`: mend the front matter first.`)
+  for (const name of unlisted)
+    complain(io, `${toPrintable(name)} could not be listed under \`names\`: mend the front matter first.`)
   io.stdout.write(`\n${toUnifiedDiff(path, task.source, text)}\n`)
   if (text === task.source) return false
   io.stdout.write(`Write this to ${toPrintable(path)}? [y/N] `)
@@ -152,9 +190,13 @@ async function showAndWrite(decisions: readonly Decision[], { task, path, io }: 
 function write(text: string, task: Task, path: string, io: Io): true | undefined {
   const file = resolve(io.cwd, path)
   const now = readTextFile(file, io, path)
-  const result = now.ok && now.text !== task.source
-    ? { ok: false as const, message: `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.` }
-    : writeTextFile(file, text, io, path)
+  const result =
+    now.ok && now.text !== task.source
+      ? {
+          ok: false as const,
+          message: `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.`,
+        }
+      : writeTextFile(file, text, io, path)
   if (result.ok) {
     io.stdout.write(`${toPrintable(path)} is written.\n`)
     return true

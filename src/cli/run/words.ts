@@ -1,13 +1,31 @@
 // Lists words: opens the data, asks the finder, prints.
 
-import type { CommandContext, ExitCode } from '../command.ts'
-import type { WordsOptions } from '../commands/words.ts'
 import {
-  createPool, findSpelling, findWords, type FoundWord, type ListUnit, type Pool, proposeBox, proposeMixed, proposePairs, readQuery, toSheet, type WordQuery,
+  createPool,
+  type FoundWord,
+  findSpelling,
+  findWords,
+  type ListUnit,
+  type Pool,
+  proposeBox,
+  proposeMixed,
+  proposePairs,
+  readQuery,
+  toSheet,
+  type WordQuery,
 } from '../../finder/index.ts'
 import type { Lexicon } from '../../phonics/index.ts'
+import {
+  toWordsCsv,
+  toWordsJson,
+  toWordsPlain,
+  toWordsText,
+  type WordList,
+  type WordsView,
+} from '../../report/words.ts'
 import { findStep } from '../../sequence/index.ts'
-import { toWordsCsv, toWordsJson, toWordsPlain, toWordsText, type WordList, type WordsView } from '../../report/words.ts'
+import type { CommandContext, ExitCode } from '../command.ts'
+import type { WordsOptions } from '../commands/words.ts'
 import type { FoundReader } from '../list-reader.ts'
 import { openWordFiles } from '../words-data.ts'
 
@@ -49,8 +67,15 @@ async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promi
   const { sequence, step, phonics, name } = tools
   return {
     as: options.as === 'sheet' ? 'sheet' : (options.set ?? 'list'),
-    sequence, step: { id: step, title: findStep(sequence, step)?.title ?? step }, accent: phonics.accent, reader: name ?? null,
-    words: [], pairs: [], more: false, relaxed: [], hasObjects: query.object === true,
+    sequence,
+    step: { id: step, title: findStep(sequence, step)?.title ?? step },
+    accent: phonics.accent,
+    reader: name ?? null,
+    words: [],
+    pairs: [],
+    more: false,
+    relaxed: [],
+    hasObjects: query.object === true,
     ...found,
   }
 }
@@ -58,11 +83,19 @@ async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promi
 function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: WordsTools): Pool {
   const { data, table } = openWordFiles(folder, lexicon.size)
   const [add, clear] = [settings.unfitWords, settings.fitWords].map((words) => words.map(({ value }) => value))
-  const fitness = (add?.length ?? 0) + (clear?.length ?? 0) > 0 ? data.fitness({ ...(add && { add }), ...(clear && { clear }) }) : undefined
+  const fitness =
+    (add?.length ?? 0) + (clear?.length ?? 0) > 0
+      ? data.fitness({ ...(add && { add }), ...(clear && { clear }) })
+      : undefined
   return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
 }
 
-function propose(options: WordsOptions, query: WordQuery, pool: Pool, tools: WordsTools): Found | { readonly problem: string } {
+function propose(
+  options: WordsOptions,
+  query: WordQuery,
+  pool: Pool,
+  tools: WordsTools,
+): Found | { readonly problem: string } {
   if (options.as === 'sheet') return makeSheet(query, pool, tools.view)
   if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
   if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools)
@@ -71,7 +104,12 @@ function propose(options: WordsOptions, query: WordQuery, pool: Pool, tools: Wor
 }
 
 /** A box holds small objects, unless pictures are asked for. */
-function makeBox(set: 'box' | 'mixed', query: WordQuery, pool: Pool, { sequence }: WordsTools): Found | { readonly problem: string } {
+function makeBox(
+  set: 'box' | 'mixed',
+  query: WordQuery,
+  pool: Pool,
+  { sequence }: WordsTools,
+): Found | { readonly problem: string } {
   if (set === 'box' && query.vowel === undefined) return { problem: '--set box needs a vowel, such as --vowel o.' }
   const hasObjects = query.picture !== true
   const all = { ...query, syllables: { from: 1, to: 1 }, object: hasObjects, count: Infinity }
@@ -95,21 +133,34 @@ function findVowels({ reader: { sequence }, knowledge }: Pool): string[] {
   })
 }
 
-function makeContrast(options: WordsOptions, query: WordQuery, pool: Pool, tools: WordsTools): Found | { readonly problem: string } {
+function makeContrast(
+  options: WordsOptions,
+  query: WordQuery,
+  pool: Pool,
+  tools: WordsTools,
+): Found | { readonly problem: string } {
   const [one, other, ...more] = (options.sounds ?? '').split(',').map((text) => text.trim())
   if (!one || !other || more.length > 0) return { problem: '--set contrast needs two spellings, such as --sounds a,u.' }
   const tests: ((unit: ListUnit) => boolean)[] = []
   for (const text of [one, other]) {
     const found = findSpelling(text, tools.sequence, tools.phonics)
     if ('problem' in found) return found
-    if ('letters' in found.spelling || found.spelling.length !== 1) return { problem: `\`${text}\` is not one spelling that is taught. Take one such as a, sh or \`ea as in bread\`.` }
+    if ('letters' in found.spelling || found.spelling.length !== 1)
+      return {
+        problem: `\`${text}\` is not one spelling that is taught. Take one such as a, sh or \`ea as in bread\`.`,
+      }
     const [test] = found.spelling
     if (test) tests.push(test)
   }
   const [isOne, isOther] = tests
   if (!isOne || !isOther) return {}
   const all = findWords(pool, { ...query, syllables: query.syllables ?? { from: 1, to: 1 }, count: Infinity })
-  const pairs = proposePairs(all.words.filter(({ isSight }) => !isSight), isOne, isOther, query.count ?? SET)
+  const pairs = proposePairs(
+    all.words.filter(({ isSight }) => !isSight),
+    isOne,
+    isOther,
+    query.count ?? SET,
+  )
   return { pairs, words: pairs.flat() }
 }
 
@@ -138,9 +189,13 @@ async function readUsedWords(folder: string, io: Io): Promise<ReadonlySet<string
 
 function print(list: WordList, format: WordsOptions['format'], view: WordsView): string {
   switch (format) {
-    case 'plain': return toWordsPlain(list)
-    case 'csv': return toWordsCsv(list)
-    case 'json': return `${JSON.stringify(toWordsJson(list), null, 2)}\n`
-    default: return toWordsText(list, view)
+    case 'plain':
+      return toWordsPlain(list)
+    case 'csv':
+      return toWordsCsv(list)
+    case 'json':
+      return `${JSON.stringify(toWordsJson(list), null, 2)}\n`
+    default:
+      return toWordsText(list, view)
   }
 }
