@@ -10,6 +10,7 @@ import { findNearest } from '../nearest.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
+import type { WordSet } from '../shelf/index.ts'
 import { createLines, type Story } from '../story/index.ts'
 import { readText, type TextInput, toStoryOptions } from './read-text.ts'
 import { isMissing, type Resources } from './resources.ts'
@@ -26,7 +27,7 @@ export interface CheckInput extends TextInput {
    */
   readonly suggest?: boolean | 'careful'
   /** What earlier books of the shelf have used, as `toWordKey` writes it. */
-  readonly earlierWords?: ReadonlySet<string>
+  readonly earlierWords?: WordSet
 }
 
 /** A story read and put before its rules, for whoever counts or lints it. */

@@ -7,7 +7,7 @@ import type { JudgedWord, Verdict } from '../reading/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { countStory, type FindSense, type StoryCount, type WordUse } from '../shelf/count.ts'
+import { countStory, type FindSense, type StoryCount, type WordSet, type WordUse } from '../shelf/count.ts'
 import { isLongName } from '../shelf/names.ts'
 import type { Story } from '../story/types.ts'
 import { createSenseFinder } from './sense.ts'
@@ -27,7 +27,7 @@ export interface ReadingSettings {
   /** Settles the heteronyms that small words leave open; see `isTaggerNeeded`. */
   readonly tagger?: Tagger
   /** What earlier books of the shelf have used. */
-  readonly earlierWords?: ReadonlySet<string>
+  readonly earlierWords?: WordSet
   readonly familiarity?: Familiarity
   readonly findUnfit?: FindUnfit
 }

@@ -4,7 +4,7 @@ import type { Accent } from '../phonics/types.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
 import type { UnfitKind } from '../words/fitness.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
-import type { StoryCount } from '../shelf/count.ts'
+import type { StoryCount, WordSet } from '../shelf/count.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
 import type { SwitchProblem } from './directives.ts'
 
@@ -31,7 +31,7 @@ export interface StoryContext {
   /** Counted once, when first asked for. */
   figures(): StoryFigures
   /** Words that earlier books of the shelf have used, as `toWordKey` writes them; undefined where there is no shelf. */
-  readonly earlierWords: ReadonlySet<string> | undefined
+  readonly earlierWords: WordSet | undefined
   /** How well small children know a word; undefined where the program has no data on words. */
   readonly familiarity: Familiarity | undefined
   /** Undefined where the program has no data on words. */

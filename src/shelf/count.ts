@@ -123,6 +123,9 @@ export function toWordCounts({ uses }: Pick<StoryCount, 'uses'>): ReadonlyMap<st
   return counts
 }
 
+/** Words as `toWordKey` writes them. */
+export type WordSet = Pick<ReadonlySet<string>, 'has'> & Iterable<string>
+
 /** A different word where the story first has it, and how often the story has it. */
 export interface DifferentWord {
   readonly key: string
@@ -152,9 +155,6 @@ export function toDifferentWords({ uses }: Pick<StoryCount, 'uses'>): readonly D
  * The one answer to what is new: a different word that neither the earlier books nor an earlier page has used.
  * @param earlier what the readers have met in earlier books, as `toWordKey` writes it
  */
-export function findNewWords(
-  count: Pick<StoryCount, 'uses'>,
-  earlier: ReadonlySet<string> = new Set(),
-): readonly DifferentWord[] {
+export function findNewWords(count: Pick<StoryCount, 'uses'>, earlier: WordSet = new Set()): readonly DifferentWord[] {
   return toDifferentWords(count).filter(({ key }) => !earlier.has(key))
 }

@@ -11,6 +11,7 @@ export {
   type StoryCount,
   toDifferentWords,
   toWordCounts,
+  type WordSet,
   type WordUse,
 } from './count.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
@@ -24,8 +25,8 @@ export {
   type Shelf,
   type ShelfProblem,
   type ShelvedBook,
+  toFirstPlaces,
   toShelf,
-  toUsedWords,
 } from './shelf.ts'
 export { findLessons, type Lesson, type MissingWord } from './teach.ts'
 export { createVocabulary, type KnownWord, type Vocabulary } from './vocabulary.ts'

@@ -62,11 +62,16 @@ export function toShelf(unsorted: readonly Book[], vocabulary: Vocabulary): Shel
   }
 }
 
-/** The words that some books have used, as `toWordKey` writes them. */
-export function toUsedWords(books: readonly Book[], vocabulary: Vocabulary): ReadonlySet<string> {
-  const words = new Set<string>()
-  for (const { counts } of books) for (const id of counts.ids) words.add(vocabulary.wordAt(id).key)
-  return words
+/** For every word the place of the first book that uses it, from 0. @param books in order */
+export function toFirstPlaces(books: readonly Book[], vocabulary: Vocabulary): ReadonlyMap<string, number> {
+  const places = new Map<string, number>()
+  for (const [place, { counts }] of books.entries()) {
+    for (const id of counts.ids) {
+      const { key } = vocabulary.wordAt(id)
+      if (!places.has(key)) places.set(key, place)
+    }
+  }
+  return places
 }
 
 /** Books in order, with what is new in each. A sight word is one that some book of the shelf reads by heart. */

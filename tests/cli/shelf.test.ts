@@ -131,3 +131,11 @@ it('check --shelf: what earlier books have used is not new', async () => {
     'The book brings 5 new words; your settings allow at most 1: `fish`, `wet`, `said`, `in`, `dish`',
   )
 })
+
+it('check --shelf --cache: a change of an earlier book is seen', async () => {
+  const args = ['check', 'books/fish.md', '--shelf', 'books', '--cache-file', 'kept.json', '--format', 'line']
+  const first = await world.run(...args)
+  expect((await world.run(...args)).out).toBe(first.out)
+  world.write({ 'books/hat.md': '---\nstep: pink-6\norder: 1\n---\n\nThe wet fish.\n' })
+  expect((await world.run(...args)).out).toContain('The book brings 6 new words')
+})

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { createVocabulary, type Shelf, toShelf, toUsedWords } from '../../src/shelf/index.ts'
+import { createVocabulary, type Shelf, toFirstPlaces, toShelf } from '../../src/shelf/index.ts'
 import { toTestBook } from './engine.ts'
 import { FIVE_PAGES, TIMES, TOTAL } from './five-pages.ts'
 
@@ -117,8 +117,11 @@ describe('the order of a shelf', () => {
   })
 })
 
-it('the words of earlier books', async () => {
+it('where each word is first used', async () => {
   const vocabulary = createVocabulary()
-  const book = await toTestBook('a.md', 'The hat. Tam’s hat.', vocabulary)
-  expect([...toUsedWords([book], vocabulary)].sort()).toEqual(['hat', "tam's", 'the'])
+  const books = [
+    await toTestBook('a.md', 'The hat. Tam’s hat.', vocabulary),
+    await toTestBook('b.md', 'The hen.', vocabulary),
+  ]
+  expect(Object.fromEntries(toFirstPlaces(books, vocabulary))).toEqual({ the: 0, hat: 0, "tam's": 0, hen: 1 })
 })

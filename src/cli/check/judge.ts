@@ -5,6 +5,7 @@ import { checkStory } from '../../check/check-story.ts'
 import type { Layer } from '../../config/index.ts'
 import type { Result } from '../../report/reporter.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
+import type { WordSet } from '../../shelf/index.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import type { Task, TaskOptions } from './task.ts'
@@ -16,7 +17,7 @@ export interface Circumstances extends TaskOptions {
   /** Whether the reports show what could stand there instead. */
   readonly suggest?: boolean
   /** What earlier books of a shelf have used. No plain value: with it, one judge does all the work. */
-  readonly findEarlierWords?: (storyPath: string) => ReadonlySet<string>
+  readonly findEarlierWords?: (storyPath: string) => WordSet
 }
 
 export interface Judge {

@@ -4,6 +4,7 @@ import type { Layer } from '../../config/index.ts'
 import type { Severity } from '../../lint/types.ts'
 import { findNearest } from '../../nearest.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
+import type { WordSet } from '../../shelf/index.ts'
 
 /** As commander hands them over. */
 export interface CheckOptions {
@@ -47,7 +48,7 @@ export interface CheckSettings {
   /** What the reader of `--reader` knows beyond or short of the step. */
   readonly reader?: ReaderExtra
   /** The words of earlier books, where `--shelf` names a shelf. */
-  readonly findEarlierWords?: (storyPath: string) => ReadonlySet<string>
+  readonly findEarlierWords?: (storyPath: string) => WordSet
   readonly flags: Layer
   readonly wanted: readonly Wanted[]
   readonly failOn: Exclude<Severity, 'off'> | 'never'
@@ -57,6 +58,8 @@ export interface CheckSettings {
 
 /** Throws an error with a message for the person who gave a wrong value. */
 export function toCheckSettings(options: CheckOptions, flags: Layer): CheckSettings {
+  if (options.writeBaseline && options.changedSince !== undefined)
+    throw new Error('--write-baseline needs all messages, so it does not go with --changed-since.')
   return {
     flags,
     wanted: toWanted(options),

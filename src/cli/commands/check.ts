@@ -85,8 +85,6 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
     all = { ...all, flags: { ...reader.layer, ...all.flags }, reader: reader.extra }
   }
   if (options.shelf !== undefined) {
-    if (options.cache || options.cacheFile !== undefined)
-      throw new Error('--shelf does not go with --cache: a book changes what is new in those after it.')
     const { readEarlierWords } = await import('../run/earlier.ts')
     const findEarlierWords = await readEarlierWords(options.shelf, options, io)
     if (findEarlierWords === undefined) return undefined

@@ -1,13 +1,13 @@
 // `check --shelf`: the words that the readers of a story have met in the books before it.
 
-import { type Book, compareBooks, createVocabulary, toUsedWords } from '../../shelf/index.ts'
+import { type Book, compareBooks, createVocabulary, toFirstPlaces, type WordSet } from '../../shelf/index.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import { createBookReader } from './shelf.ts'
 import { createTextRun, type TextOptions } from './texts.ts'
 
 /** The words before a story; for a story that does not stand on the shelf, those of all its books. */
-export type FindEarlierWords = (storyPath: string) => ReadonlySet<string>
+export type FindEarlierWords = (storyPath: string) => WordSet
 
 /** Undefined where the shelf cannot be read, which is told. */
 export async function readEarlierWords(
@@ -26,11 +26,14 @@ export async function readEarlierWords(
   })
   if (found.length === 0) return undefined
   found.sort((one, other) => compareBooks(one.book, other.book))
+  const first = toFirstPlaces(
+    found.map(({ book }) => book),
+    vocabulary,
+  )
+  const places = new Map(found.map((one, place) => [one.storyPath, place]))
   return (storyPath) => {
-    const at = found.findIndex((one) => one.storyPath === storyPath)
-    return toUsedWords(
-      found.slice(0, at === -1 ? found.length : at).map(({ book }) => book),
-      vocabulary,
-    )
+    const place = places.get(storyPath) ?? found.length
+    const isBefore = (word: string): boolean => (first.get(word) ?? place) < place
+    return { has: isBefore, [Symbol.iterator]: () => [...first.keys()].filter(isBefore)[Symbol.iterator]() }
   }
 }
