@@ -4,7 +4,8 @@ import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
 import { toJsonReport } from '../../report/json.ts'
 import { toLineReport } from '../../report/line.ts'
-import { toPrettyStory, toSummary } from '../../report/pretty.ts'
+import { PLAIN } from '../../report/paint.ts'
+import { type PrettyOptions, toPrettyStory, toSummary } from '../../report/pretty.ts'
 import type { Reporter, Result } from '../../report/reporter.ts'
 import { complain, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -22,7 +23,11 @@ export interface Printer {
 }
 
 export async function createPrinter({ format, file }: Wanted, isQuiet: boolean, io: Io): Promise<Printer> {
-  const reporter = await createReporter(format, file === undefined, isQuiet, io)
+  const isForScreen = file === undefined
+  const reporter =
+    format === 'pretty'
+      ? await createPrettyReporter(isForScreen, isQuiet, io)
+      : toQuiet(await createReporter(format, io), isQuiet)
   if (file === undefined) {
     return {
       isLive: reporter.story !== undefined,
@@ -51,10 +56,16 @@ function write(text: string, io: Io): void {
   if (text !== '') io.stdout.write(text)
 }
 
-async function createReporter(format: Format, isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
+const withErrorsOnly = (result: Result): Result =>
+  'messages' in result
+    ? { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') }
+    : result
+
+const toQuiet = (reporter: Reporter, isQuiet: boolean): Reporter =>
+  isQuiet ? { ...reporter, end: (results) => reporter.end(results.map(withErrorsOnly)) } : reporter
+
+async function createReporter(format: Exclude<Format, 'pretty'>, io: Io): Promise<Reporter> {
   switch (format) {
-    case 'pretty':
-      return createPrettyReporter(isForScreen, isQuiet, io)
     case 'line':
       return { end: toLineReport }
     case 'json':
@@ -70,16 +81,21 @@ async function createReporter(format: Format, isForScreen: boolean, isQuiet: boo
   }
 }
 
-/** Shown story by story. When only errors are wanted, stories without any are passed over. */
+/** Shown story by story. When only errors are wanted, stories without any are passed over; the sum still counts all. */
 async function createPrettyReporter(isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
-  const { PLAIN } = await import('../../report/paint.ts')
   const options = { width: isForScreen ? toWidth(io) : 80, paint: isForScreen ? await toPaint(io) : PLAIN }
-  const isShown = (result: Result): boolean => 'messages' in result && (!isQuiet || result.messages.length > 0)
+  const toShown = (result: Result): Result => (isQuiet ? withErrorsOnly(result) : result)
   return {
-    story: (result) => ('messages' in result && isShown(result) ? `${toPrettyStory(result, options)}\n` : ''),
-    end: (results) => (results.length > 0 && (!isQuiet || results.some(isShown)) ? toSummary(results, options) : ''),
+    story: (result) => toStoryText(toShown(result), isQuiet, options),
+    end: (results) =>
+      results.some((result) => !isQuiet || hasMessages(toShown(result))) ? toSummary(results, options) : '',
   }
 }
+
+const hasMessages = (result: Result): boolean => 'failures' in result || result.messages.length > 0
+
+const toStoryText = (result: Result, isQuiet: boolean, options: PrettyOptions): string =>
+  'failures' in result || (isQuiet && !hasMessages(result)) ? '' : `${toPrettyStory(result, options)}\n`
 
 /** Paths from the top of the checkout, wherever in it the check runs. */
 function toCheckoutPath({ cwd, env }: Io): (path: string) => string {

@@ -1,0 +1,76 @@
+// Each story checked in turn: from the cache, here, or by workers; handed on in order.
+
+import { isChecked } from '../../check/result.ts'
+import type { Result } from '../../report/reporter.ts'
+import { complain } from '../command.ts'
+import type { Io } from '../io.ts'
+import type { ResultCache } from './cache.ts'
+import { chooseJudge } from './choose-judge.ts'
+import { inOrder } from './in-order.ts'
+import type { Circumstances, Judge } from './judge.ts'
+import { type CheckOptions, type CheckSettings, WITH_SUGGESTIONS } from './options.ts'
+import { type StoryInput, type TaskMaker, toStoryPath } from './task.ts'
+
+export interface Found {
+  readonly storyPath: string
+  readonly result: Result
+}
+
+interface Work {
+  readonly files: readonly StoryInput[]
+  readonly tasks: TaskMaker
+  readonly settings: CheckSettings
+  readonly options: CheckOptions
+  readonly io: Io
+}
+
+/** Undefined for a story that is left out. */
+export async function* checkAll({ files, tasks, settings, options, io }: Work): AsyncGenerator<Found | undefined> {
+  const circumstances = toCircumstances(settings, options)
+  const hasCache = options.cache === true || options.cacheFile !== undefined
+  const cache = hasCache ? await openWantedCache(options.cacheFile, circumstances, io) : undefined
+  const judge = chooseJudge({ stories: files.length, hasCache, workers: settings.workers }, circumstances, io)
+  try {
+    yield* inOrder(files, (input) => check(input, { tasks, judge, cache, io }), judge.ahead)
+  } finally {
+    await judge.end()
+  }
+  const problem = cache?.save()
+  if (problem !== undefined) complain(io, `the cache could not be kept: ${problem}`)
+}
+
+interface Tools {
+  readonly tasks: TaskMaker
+  readonly judge: Judge
+  readonly cache: ResultCache | undefined
+  readonly io: Io
+}
+
+async function check(input: StoryInput, { tasks, judge, cache, io }: Tools): Promise<Found | undefined> {
+  const task = await tasks.make(input)
+  if (task === undefined) return undefined
+  if ('failures' in task) return { storyPath: toStoryPath(input.file, io), result: task }
+  const known = cache?.find(task)
+  const result = known ?? (await judge.judge(task))
+  if (cache && !known && io.env['BATTLEDORE_DEBUG']) io.stderr.write(`${task.path} is not in the cache.\n`)
+  if (!known && isChecked(result)) cache?.keep(task, result)
+  return { storyPath: task.storyPath, result }
+}
+
+/** Plain values where they can be: they are compared in the cache and sent to workers. */
+const toCircumstances = (
+  { flags, reader, findEarlierWords, wanted }: CheckSettings,
+  { config, stdinFilename, suggest }: CheckOptions,
+): Circumstances => ({
+  flags,
+  suggest: suggest !== false && wanted.some(({ format }) => WITH_SUGGESTIONS.has(format)),
+  ...(reader && { reader }),
+  ...(findEarlierWords && { findEarlierWords }),
+  ...(config === undefined ? {} : { config }),
+  ...(stdinFilename === undefined ? {} : { stdinFilename }),
+})
+
+async function openWantedCache(file: string | undefined, circumstances: Circumstances, io: Io): Promise<ResultCache> {
+  const { openCache, toCacheFile, toFingerprint } = await import('./cache.ts')
+  return openCache(file ?? toCacheFile(io), toFingerprint(io), circumstances, io)
+}
