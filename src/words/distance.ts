@@ -7,15 +7,24 @@ export function toDistance(a: ArrayLike<string>, b: ArrayLike<string>): number {
   return longer === 0 ? 0 : countEdits(a, b) / longer
 }
 
+/** The least that the distance can be, by the lengths alone. */
+export const toLeastDistance = (a: ArrayLike<unknown>, b: ArrayLike<unknown>): number =>
+  Math.abs(a.length - b.length) / Math.max(1, a.length, b.length)
+
+/** One row for all: it is asked of thousands of words. */
+let row = new Uint16Array(32)
+
 function countEdits(a: ArrayLike<string>, b: ArrayLike<string>): number {
-  let row = Array.from({ length: b.length + 1 }, (_, i) => i)
+  if (b.length >= row.length) row = new Uint16Array(2 * b.length)
+  for (let j = 0; j <= b.length; j++) row[j] = j
   for (let i = 0; i < a.length; i++) {
-    const next = [i + 1]
+    let corner = row[0] ?? 0
+    row[0] = i + 1
     for (let j = 0; j < b.length; j++) {
-      const changed = (row[j] ?? 0) + (a[i] === b[j] ? 0 : 1)
-      next.push(Math.min(changed, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1))
+      const above = row[j + 1] ?? 0
+      row[j + 1] = Math.min(corner + (a[i] === b[j] ? 0 : 1), above + 1, (row[j] ?? 0) + 1)
+      corner = above
     }
-    row = next
   }
   return row[b.length] ?? 0
 }

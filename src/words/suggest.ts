@@ -1,7 +1,7 @@
 // Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in
 // meaning, else near in sound or spelling.
 
-import { toDistance } from './distance.ts'
+import { toDistance, toLeastDistance } from './distance.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'
 import { type Inflection, toBases, toForm } from './inflect.ts'
@@ -70,8 +70,8 @@ const MOST_UNLIKE = 0.4
 /** For one step: the readable words are sorted by use once, when first needed. */
 export function createSuggester(sources: SuggestSources): Suggester {
   const found = new Map<string, readonly Suggestion[]>()
-  let groups: ReadonlyMap<string, readonly string[]> | undefined
-  const alike = (use: Use): readonly string[] => {
+  let groups: ReadonlyMap<string, readonly Alike[]> | undefined
+  const alike = (use: Use): readonly Alike[] => {
     groups ??= toGroups(sources)
     return groups.get(`${use.part} ${use.inflection}`) ?? []
   }
@@ -85,17 +85,19 @@ export function createSuggester(sources: SuggestSources): Suggester {
   }
 }
 
+/** A word that may be near in sound; its sounds are found once, when they are first asked for. */
+interface Alike {
+  readonly word: string
+  readonly sounds: () => readonly string[]
+}
+
 interface Use {
   readonly word: string
   readonly part: PartOfSpeech
   readonly inflection: Inflection
 }
 
-function findSuggestions(
-  wanted: Wanted,
-  sources: SuggestSources,
-  alike: (use: Use) => readonly string[],
-): Suggestion[] {
+function findSuggestions(wanted: Wanted, sources: SuggestSources, alike: (use: Use) => readonly Alike[]): Suggestion[] {
   const use = toUse(wanted, sources)
   if (use === undefined) return []
   const article = toArticle(wanted.before)
@@ -163,12 +165,15 @@ function isSameForm(a: Inflection, b: Inflection): boolean {
   return name(a) === name(b)
 }
 
-function nearInSound(use: Use, words: readonly string[], { soundsOf }: SuggestSources): string[] {
+function nearInSound(use: Use, words: readonly Alike[], { soundsOf }: SuggestSources): string[] {
   const sounds = soundsOf?.(use.word) ?? []
   const near: { word: string; distance: number }[] = []
-  for (const word of words) {
+  const isHeard = sounds.length > 0
+  for (const { word, sounds: own } of words) {
+    if (toLeastDistance(use.word, word) > MOST_UNLIKE && !(isHeard && toLeastDistance(sounds, own()) <= MOST_UNLIKE))
+      continue
     const letters = toDistance(use.word, word)
-    const heard = soundsOf === undefined || sounds.length === 0 ? letters : toDistance(sounds, soundsOf(word))
+    const heard = isHeard ? toDistance(sounds, own()) : letters
     // Mostly by the nearer of the two; the other one settles what is left.
     const distance = 0.8 * Math.min(letters, heard) + 0.2 * Math.max(letters, heard)
     if (distance <= MOST_UNLIKE) near.push({ word, distance })
@@ -177,7 +182,7 @@ function nearInSound(use: Use, words: readonly string[], { soundsOf }: SuggestSo
 }
 
 // Most used first, so that of two that are equally alike the more useful wins.
-function toGroups({ candidates, data, lexicon, factsOf }: SuggestSources): Map<string, string[]> {
+function toGroups({ candidates, data, lexicon, factsOf, soundsOf }: SuggestSources): Map<string, Alike[]> {
   const known: { word: string; facts: WordFacts }[] = []
   for (const word of typeof candidates === 'function' ? candidates() : candidates) {
     const index = factsOf ? -1 : lexicon.indexOf(word)
@@ -185,10 +190,14 @@ function toGroups({ candidates, data, lexicon, factsOf }: SuggestSources): Map<s
     if (facts?.main !== undefined && facts.fit && facts.known > 0) known.push({ word, facts })
   }
   known.sort((a, b) => b.facts.known - a.facts.known || a.facts.rarity - b.facts.rarity)
-  const groups = new Map<string, string[]>()
+  const groups = new Map<string, Alike[]>()
   for (const { word, facts } of known) {
     const key = `${facts.main} ${facts.inflection}`
-    groups.set(key, [...(groups.get(key) ?? []), word])
+    const group = groups.get(key)
+    let sounds: readonly string[] | undefined
+    const alike = { word, sounds: () => (sounds ??= soundsOf?.(word) ?? []) }
+    if (group === undefined) groups.set(key, [alike])
+    else group.push(alike)
   }
   return groups
 }
