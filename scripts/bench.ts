@@ -8,6 +8,8 @@ import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
+import { benchMatch, benchShelf } from './bench/shelf.ts'
+import { benchRepository } from './bench/repository.ts'
 import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
@@ -31,7 +33,10 @@ const parts: readonly (() => Promise<Row[]> | Row[])[] = [
   benchExplain,
   benchMemory,
   benchWatch,
+  () => benchRepository(makeStories(400, 1)),
   benchWords,
+  () => benchMatch(),
+  () => benchShelf(),
 ]
 
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)
