@@ -4,6 +4,7 @@ import type { Sequence } from '../sequence/types.ts'
 import type { HoldingWord, Level } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
+import { toPercentOf } from './share.ts'
 import { toColumns, toCount, toPercent, toPrintable, wrap } from './text.ts'
 
 export const LEVEL_SCHEMA = 1
@@ -32,7 +33,7 @@ export function toPrettyLevel(text: LevelledText, { width, paint }: View): strin
   const title = sequence.steps.find(({ id }) => id === level.step)?.title
   const answer =
     level.step === null
-      ? `Beyond the last step: at ${last}, ${toPercent(level.share)} of ${words} can be read, and ${toPercent(wanted)} are wanted.`
+      ? `Beyond the last step: at ${last}, ${toPercentOf(level.share, wanted)} of ${words} can be read, and ${toPercent(wanted)} are wanted.`
       : `Earliest step: ${level.step}, “${title}”. There ${toPercent(level.share)} of ${words} can be read.`
   const lines = [answer, ...toHoldingLines(level)]
   return `${[paint.strong(toPrintable(path)), ...lines.flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`), ''].join('\n')}\n`

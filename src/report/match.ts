@@ -6,6 +6,7 @@ import type { Lesson, Match } from '../shelf/index.ts'
 import { CAUTION } from './caution.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
+import { toPercentOf } from './share.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
 
 export const MATCH_SCHEMA = 1
@@ -63,7 +64,7 @@ function toTables({ readers, books, share }: MatchReport, { width, paint }: View
       toCut(toLabel(book), label),
       ...book.matches
         .slice(from, from + fit)
-        .map(({ share: found, kind }) => `${toPercent(found)}${kind === 'ready' ? ' *' : '  '}`),
+        .map(({ share: found, kind }) => `${toPercentOf(found, share)}${kind === 'ready' ? ' *' : '  '}`),
     ])
     const head = ['book', ...block.map((_, at) => `${from + at + 1}  `)]
     const [first = '', ...body] = toColumns([head, ...rows], ['left', ...block.map(() => 'right' as const)])
@@ -72,7 +73,7 @@ function toTables({ readers, books, share }: MatchReport, { width, paint }: View
   return lines
 }
 
-function toReaderLines({ readers, books }: MatchReport, at: number, { width, paint }: View): readonly string[] {
+function toReaderLines({ readers, books, share }: MatchReport, at: number, { width, paint }: View): readonly string[] {
   const found = readers[at]
   if (found === undefined) return []
   const { reader } = found
@@ -85,7 +86,7 @@ function toReaderLines({ readers, books }: MatchReport, at: number, { width, pai
       .slice(0, MOST_BOOKS)
       .map(
         ({ book, match }) =>
-          `Nearly ready: ${toLabel(book)} (${toPercent(match.share)}). Teach first: ${toList(match.lessons.map((one) => toLesson(one, reader)))}.`,
+          `Nearly ready: ${toLabel(book)} (${toPercentOf(match.share, share)}). Teach first: ${toList(match.lessons.map((one) => toLesson(one, reader)))}.`,
       ),
     ...(nearly.length > MOST_BOOKS ? [`${nearly.length - MOST_BOOKS} more are nearly ready.`] : []),
     ...(later.length === 0 ? [] : [`Not yet: ${toCount(later.length, 'book')}.`]),
