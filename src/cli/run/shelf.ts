@@ -70,12 +70,7 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
       return undefined
     }
     const sequence = withSetting(asked, settings)
-    const step = settings.step.value === undefined ? undefined : findStep(sequence, settings.step.value)?.id
-    if (settings.step.value !== undefined && step === undefined) {
-      fail(
-        `${path}: the sequence \`${sequence.name}\` has no step \`${settings.step.value}\`, so the book stands here without a step.`,
-      )
-    }
+    const step = findBookStep({ path, settings }, sequence, fail)
     const levels = findLevels(sequence, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
     return toBook(
@@ -96,4 +91,18 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
       vocabulary,
     )
   }
+}
+
+/** Undefined, and told, where the sequence has no such step; undefined too where the book names none. */
+function findBookStep(
+  { path, settings }: Pick<NamedText, 'path' | 'settings'>,
+  sequence: Sequence,
+  fail: (message: string) => void,
+): string | undefined {
+  const asked = settings.step.value
+  if (asked === undefined) return undefined
+  const step = findStep(sequence, asked)
+  if (step === undefined)
+    fail(`${path}: the sequence \`${sequence.name}\` has no step \`${asked}\`, so the book stands here without a step.`)
+  return step?.id
 }
