@@ -58,7 +58,8 @@ export async function benchProcess(story: Story, heteronym: Story, many: readonl
     const bare = () => runProcess(process.execPath, ['-e', '0'])
     const all = many.map(({ name }) => join(folder, `many-${name}`))
     return [
-      toRatioRow(`check of one story of ${toSize(story)} ÷ node -e 0`, await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4']), bare, 15), 2.5),
+      toRatioRow(`check of one story of ${toSize(story)} without suggestions ÷ node -e 0`, await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4', '--no-suggest']), bare, 15), 2.5),
+      toRatioRow('the same with suggestions for each of its many hard words (no limit set)', await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4']), bare, 7), Infinity),
       toRatioRow('the same with a heteronym that needs the tagger (no limit set)', await pair(() => runProcess(process.execPath, [CLI, 'check', other, '--step', 'green-4']), bare, 7), Infinity),
       toRatioRow(`check of ${many.length} stories ÷ node -e 0`, await pair(() => runProcess(process.execPath, [CLI, 'check', ...all, '--step', 'green-4', '--format', 'line']), bare, 5), 22),
     ]

@@ -5,7 +5,7 @@ import { createPool, isReadableInAllForms, isUnhelpful, type Pool } from '../fin
 import type { Lexicon } from '../phonics/index.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createSuggester, type Fitness, type Suggester } from '../words/index.ts'
+import { createSuggester, type Fitness, type Suggester, toUseOfBits } from '../words/index.ts'
 import { openWordFiles } from './words-data.ts'
 
 export interface WordHelpTools {
@@ -39,6 +39,8 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
   const makeSuggester = (place: SuggestPlace): Suggester => {
     const pool = poolFor(place)
     const phonics = phonicsFor(place.sequence.accent)
+    let found: ReadonlyMap<string, number> | undefined
+    const known = () => (found ??= findKnown(pool))
     const isReadable = (word: string): boolean => {
       if (isUnhelpful(word)) return false
       const at = pool.find(word)
@@ -49,8 +51,11 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
       lexicon,
       fitness: fitnessFor(place),
       isReadable,
-      candidates: () => listKnown(pool),
-      factsOf: (word) => (pool.find(word) < 0 ? undefined : pool.factsAt(pool.find(word))),
+      candidates: () => [...known().keys()],
+      factsOf(word) {
+        const at = known().get(word)
+        return at === undefined ? undefined : pool.factsAt(at)
+      },
       soundsOf(word) {
         const at = pool.find(word)
         const units = at < 0 ? (phonics.read(word).readings[0]?.units ?? []) : pool.readingAt(at).units
@@ -75,11 +80,11 @@ export function openWordHelp({ folder, lexicon, phonicsFor, isBuiltIn }: WordHel
   }
 }
 
-/** Words that children know, for what is near in sound. */
-function listKnown(pool: Pool): string[] {
-  const known: string[] = []
+/** Words that children know, for what is near in sound, with their numbers. */
+function findKnown(pool: Pool): ReadonlyMap<string, number> {
+  const known = new Map<string, number>()
   for (let at = 0; at < pool.size; at++) {
-    if (pool.isReadable(at) && pool.factsAt(at).known > 0) known.push(pool.wordAt(at))
+    if (pool.isReadable(at) && toUseOfBits(pool.bitsAt(at)).known > 0) known.set(pool.wordAt(at), at)
   }
   return known
 }

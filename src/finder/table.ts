@@ -2,7 +2,7 @@
 // built-in sequence at which it is readable. Made when the package is built, since reading and judging takes seconds.
 
 import type { Accent } from '../phonics/types.ts'
-import { splitSections, toByteReader } from '../words/bytes.ts'
+import { splitSections } from '../words/bytes.ts'
 
 /** One group of letters as lists are searched by: see `Unit` of the engine. */
 export interface ListUnit {
@@ -134,9 +134,14 @@ function unpackWords(bytes: Uint8Array): readonly string[] {
 }
 
 function unpackPlaces(bytes: Uint8Array, size: number): Uint32Array {
-  const reader = toByteReader(bytes)
   const places = new Uint32Array(size)
-  for (let row = 0, place = 0; row < size; row++) places[row] = place += reader.next()
+  for (let row = 0, place = 0, at = 0; row < size; row++) {
+    for (let scale = 1, byte = 0x80; byte >= 0x80; scale *= 128) {
+      byte = bytes[at++] ?? 0
+      place += (byte & 0x7f) * scale
+    }
+    places[row] = place
+  }
   return places
 }
 

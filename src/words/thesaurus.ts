@@ -51,10 +51,8 @@ interface Tree {
   readonly places: Uint32Array
   /** First row of each part of speech, and the end. */
   readonly parts: readonly number[]
-  /** Row of the broader meaning; -1 at a root. */
-  readonly parent: Int32Array
-  /** Row after the last of the branch. */
-  readonly end: Uint32Array
+  /** The depth of each row in its lower five bits. */
+  readonly rows: Uint8Array
   /** Where the senses of a row begin; one more at the end. */
   readonly first: Uint32Array
   readonly senses: Uint16Array
@@ -66,31 +64,41 @@ function toTree(bytes: Uint8Array): Tree {
   for (let i = 0, place = 0; i < places.length; i++) places[i] = place += reader.next()
   const parts = [0]
   for (const _ of THESAURUS_PARTS) parts.push((parts.at(-1) ?? 0) + reader.next())
-  const senses = new Uint16Array(reader.next())
+  const count = reader.next()
   const rows = reader.take(parts.at(-1) ?? 0)
-  const pairs = reader.take(2 * senses.length)
-  for (let i = 0; i < senses.length; i++) senses[i] = (pairs[2 * i] ?? 0) | ((pairs[2 * i + 1] ?? 0) << 8)
+  // Least byte first, as all machines have it that Node or a browser runs on.
+  const senses = new Uint16Array(new Uint8Array(reader.take(2 * count)).buffer)
 
   const first = new Uint32Array(rows.length + 1)
   for (let i = 0; i < rows.length; i++) {
-    const count = (rows[i] ?? 0) >> 5
-    first[i + 1] = (first[i] ?? 0) + (count < 7 ? count : 7 + reader.next())
+    const few = (rows[i] ?? 0) >> 5
+    first[i + 1] = (first[i] ?? 0) + (few < 7 ? few : 7 + reader.next())
   }
-  return { places, parts, senses, first, ...toBranches(rows) }
+  return { places, parts, senses, first, rows }
 }
 
-function toBranches(rows: Uint8Array): Pick<Tree, 'parent' | 'end'> {
-  const parent = new Int32Array(rows.length)
-  const end = new Uint32Array(rows.length)
-  const open: number[] = []
-  for (let i = 0; i < rows.length; i++) {
-    const depth = (rows[i] ?? 0) & 31
-    while (open.length > depth) end[open.pop() ?? 0] = i
-    parent[i] = open[open.length - 1] ?? -1
-    open.push(i)
+const toDepth = (tree: Tree, row: number): number => (tree.rows[row] ?? 0) & 31
+
+/** The senses of the rows from..to. */
+const countSenses = ({ first }: Tree, from: number, to: number): number => (first[to] ?? 0) - (first[from] ?? 0)
+
+/** Row of the broader meaning; -1 at a root, and where it lies so far before that its branch is too wide to be of use. */
+function findParent(tree: Tree, row: number): number {
+  const depth = toDepth(tree, row)
+  if (depth === 0) return -1
+  for (let before = row - 1; before >= 0; before--) {
+    if (toDepth(tree, before) < depth) return before
+    if (countSenses(tree, before, row) > WIDEST_BRANCH) return -1
   }
-  for (const row of open) end[row] = rows.length
-  return { parent, end }
+  return -1
+}
+
+/** Row after the last of the branch, or after as much of it as makes it too wide to be of use. */
+function findEnd(tree: Tree, row: number): number {
+  const depth = toDepth(tree, row)
+  let end = row + 1
+  while (end < tree.rows.length && toDepth(tree, end) > depth && countSenses(tree, row, end) <= WIDEST_BRANCH) end++
+  return end
 }
 
 function findNear(tree: Tree, index: number, part: number): NearWord[] {
@@ -108,9 +116,9 @@ function findNear(tree: Tree, index: number, part: number): NearWord[] {
 function climb(tree: Tree, from: number, start: number, costs: Map<number, number>): void {
   let seenStart = from
   let seenEnd = from
-  for (let row = from; row >= 0; row = tree.parent[row] ?? -1) {
-    const end = row === from ? row + 1 : (tree.end[row] ?? row)
-    const width = (tree.first[end] ?? 0) - (tree.first[row] ?? 0)
+  for (let row = from; row >= 0; row = findParent(tree, row)) {
+    const end = row === from ? row + 1 : findEnd(tree, row)
+    const width = countSenses(tree, row, end)
     if (width > WIDEST_BRANCH) return
     const cost = start + (row === from ? 0 : Math.log2(1 + width))
     // What is broader itself stands at the row; it is nearer than the sisters below it.
@@ -119,13 +127,13 @@ function climb(tree: Tree, from: number, start: number, costs: Map<number, numbe
     addRows(tree, seenEnd, end, cost, costs)
     if (row === from) addNarrower(tree, from, start, costs)
     seenStart = row
-    seenEnd = tree.end[row] ?? end
+    seenEnd = row === from ? findEnd(tree, row) : end
   }
 }
 
 function addNarrower(tree: Tree, row: number, start: number, costs: Map<number, number>): void {
-  const end = tree.end[row] ?? row
-  const width = (tree.first[end] ?? 0) - (tree.first[row] ?? 0)
+  const end = findEnd(tree, row)
+  const width = countSenses(tree, row, end)
   if (width <= WIDEST_BRANCH) addRows(tree, row + 1, end, start + 0.75 * Math.log2(1 + width), costs)
 }
 
