@@ -53,3 +53,9 @@ describe('openThesaurus', () => {
     expect(openWordData(bytes, words.length).facts.size).toBe(words.length)
   })
 })
+
+it('opens the same from a Buffer, as files are read', () => {
+  const fromFile = openWordData(Buffer.from(bytes))
+  const boat = lexicon.indexOf('boat')
+  expect(fromFile.thesaurus.near(boat, 'noun')).toEqual(data.thesaurus.near(boat, 'noun'))
+})
