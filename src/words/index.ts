@@ -1,6 +1,6 @@
 // Words to propose: what is known of each, which are fit for children, and which can stand for another.
 
-export { packFacts, type PartOfSpeech, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
+export { type PartOfSpeech, packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
 export type { Fitness, FitnessKind, FitnessOptions, UnfitKind } from './fitness.ts'
 export { type Base, type Inflection, toBases, toForm } from './inflect.ts'
 export { toCaseOf } from './letter-case.ts'
