@@ -19,14 +19,23 @@ export function toColumnCount(text: string): number {
 
 /** Breaks a text at spaces so that no line is wider than `width`, where its words allow. */
 export function wrap(text: string, width: number): string[] {
+  if (text.length <= width && PLAIN.test(text)) return [text]
   const lines: string[] = []
   let line = ''
+  let columns = 0
   for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`
-    if (line !== '' && toColumnCount(longer) > width) {
+    const wide = toColumnCount(word)
+    if (line === '') {
+      line = word
+      columns = wide
+    } else if (columns + 1 + wide > width) {
       lines.push(line)
       line = word
-    } else line = longer
+      columns = wide
+    } else {
+      line += ` ${word}`
+      columns += 1 + wide
+    }
   }
   return [...lines, line]
 }
@@ -37,7 +46,10 @@ export type Align = 'left' | 'right'
 export function toColumns(rows: readonly (readonly string[])[], aligns: readonly Align[]): string[] {
   const widths = aligns.map((_, at) => Math.max(...rows.map((row) => toColumnCount(row[at] ?? ''))))
   return rows.map((row) =>
-    aligns.map((align, at) => pad(row[at] ?? '', widths[at] ?? 0, align)).join('  ').trimEnd(),
+    aligns
+      .map((align, at) => pad(row[at] ?? '', widths[at] ?? 0, align))
+      .join('  ')
+      .trimEnd(),
   )
 }
 

@@ -3,12 +3,13 @@
 
 import { createHash } from 'node:crypto'
 import { dirname, join, resolve } from 'node:path'
-import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
+import { fromRecord, toRecord } from '../../check/record.ts'
 import type { CheckedStory } from '../../check/result.ts'
 import type { Io } from '../io.ts'
 import { isSequencePath } from '../resources.ts'
 import { writeTextFile } from '../write.ts'
 import type { Circumstances } from './judge.ts'
+import { createTexts, type PackedRecord, packRecord, type Texts, unpackRecord } from './pack.ts'
 import type { Task } from './task.ts'
 
 export { toFingerprint } from './fingerprint.ts'
@@ -26,10 +27,18 @@ interface Entry {
   readonly suggest: boolean
   /** The digest of the sequence file that the story named. */
   readonly sequence?: string
-  readonly record: StoryRecord
+  readonly record: PackedRecord
 }
 
-const FORMAT = 'battledore cache 1'
+interface Kept {
+  /** What messages say, each text once. */
+  readonly texts: readonly string[]
+  /** How many texts there were when the last unused ones were dropped. */
+  readonly used: number
+  readonly entries: readonly (readonly [storyPath: string, entry: Entry])[]
+}
+
+const FORMAT = 'battledore cache 2'
 
 export const toDigest = (...parts: readonly string[]): string => {
   const hash = createHash('sha256')
@@ -48,7 +57,9 @@ export function toCacheFile({ cwd, fs }: Io): string {
 /** `program` names the program and its data; see fingerprint.ts. */
 export function openCache(file: string, program: string, circumstances: Circumstances, io: Io): ResultCache {
   const path = resolve(io.cwd, file)
-  const entries = readEntries(path, program, io)
+  const before = readKept(path, program, io)
+  const entries = new Map(before.entries)
+  const texts = createTexts(before.texts)
   const { suggest = false, findEarlierWords, ...plain } = circumstances
   const settings = toDigest(program, io.cwd, JSON.stringify(plain))
   const sequences = new Map<string, string>()
@@ -82,22 +93,27 @@ export function openCache(file: string, program: string, circumstances: Circumst
         entry.sequence !== digestSequence(entry.record.sequence.asked)
       )
         return undefined
-      return fromRecord(entry.record, task.path, task.source)
+      return fromRecord(unpackRecord(entry.record, texts.list), task.path, task.source)
     },
     keep(task, story) {
       const sequence = digestSequence(story.sequence.asked)
       entries.set(task.storyPath, {
         key: toKey(task),
         suggest,
-        record: toRecord(story),
+        record: packRecord(toRecord(story), texts),
         ...(sequence === undefined ? {} : { sequence }),
       })
       isChanged = true
     },
     save() {
       if (!isChanged) return undefined
-      const kept = [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath))
-      const body = JSON.stringify(kept)
+      const body = JSON.stringify(
+        toKept(
+          [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath)),
+          texts,
+          before.used,
+        ),
+      )
       makeFolder(dirname(path), io)
       const written = writeTextFile(
         path,
@@ -119,14 +135,27 @@ function makeFolder(path: string, io: Io): void {
   } catch {}
 }
 
-function readEntries(path: string, program: string, io: Io): Map<string, Entry> {
+/** Texts that no story uses any more are dropped when they may be more than half. */
+function toKept(entries: Kept['entries'], texts: Texts, used: number): Kept {
+  if (texts.list.length <= used * 2 + 1000) return { texts: texts.list, used: used || texts.list.length, entries }
+  const fresh = createTexts()
+  const packed = entries.map(([storyPath, entry]) => {
+    const record = packRecord(unpackRecord(entry.record, texts.list), fresh)
+    return [storyPath, { ...entry, record }] as const
+  })
+  return { texts: fresh.list, used: fresh.list.length, entries: packed }
+}
+
+const NOTHING: Kept = { texts: [], used: 0, entries: [] }
+
+function readKept(path: string, program: string, io: Io): Kept {
   try {
     const [head = '', body = ''] = io.fs.readFileSync(path, 'utf8').split('\n', 2)
     const { format, program: by, digest } = JSON.parse(head) as Record<string, unknown>
-    if (format !== FORMAT || by !== program || digest !== toDigest(body)) return new Map()
-    return new Map(JSON.parse(body) as [string, Entry][])
+    if (format !== FORMAT || by !== program || digest !== toDigest(body)) return NOTHING
+    return JSON.parse(body) as Kept
   } catch {
-    return new Map()
+    return NOTHING
   }
 }
 

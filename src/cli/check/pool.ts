@@ -1,7 +1,6 @@
 // Stories judged by workers, one for each core. This file is both sides: what starts them, and what each runs.
 
 import * as fs from 'node:fs'
-import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
 import { isChecked, type UncheckedStory } from '../../check/result.ts'
@@ -23,7 +22,7 @@ type Order = Omit<Task, 'chain'>
 export async function createPoolJudge(
   circumstances: Circumstances,
   io: Io,
-  threads = availableParallelism(),
+  threads: number,
 ): Promise<Judge | undefined> {
   if (threads < 2) return undefined
   const { Tinypool } = await import('tinypool')
@@ -42,7 +41,9 @@ export async function createPoolJudge(
     async judge(task) {
       try {
         const { path, storyPath, source } = task
-        const record = (await pool.run({ path, storyPath, source } satisfies Order)) as StoryRecord | UncheckedStory
+        const record = JSON.parse((await pool.run({ path, storyPath, source } satisfies Order)) as string) as
+          | StoryRecord
+          | UncheckedStory
         return 'failures' in record ? record : fromRecord(record, path, source)
       } catch {
         here ??= createJudge(circumstances, io)
@@ -55,11 +56,11 @@ export async function createPoolJudge(
 
 let start: ((order: Order) => Promise<Result>) | undefined
 
-/** Run in the worker. */
-export async function judgeOrder(order: Order): Promise<StoryRecord | UncheckedStory> {
+/** Run in the worker. A text crosses faster than the many small objects of a result. */
+export async function judgeOrder(order: Order): Promise<string> {
   start ??= createWorker()
   const result = await start(order)
-  return isChecked(result) ? toRecord(result) : result
+  return JSON.stringify(isChecked(result) ? toRecord(result) : result)
 }
 
 function createWorker(): (order: Order) => Promise<Result> {
