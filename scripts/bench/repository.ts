@@ -32,7 +32,7 @@ export async function benchRepository(stories: readonly Story[]): Promise<Row[]>
 /** The story of 5 KB as it is when it can be committed: its readers know all that it needs. */
 const benchHook = (stories: readonly Story[]): Promise<Row> =>
   withFolder(
-    stories.map(({ name, text }) => ({ name, text: text.replace(/^step: .*$/m, 'step: green-16') })),
+    stories.map(({ name, text }) => ({ name, text: text.replace(/^step: .*$/m, 'step: green-14') })),
     async (folder) => {
       run(folder, 'git', 'init', '-q')
       run(folder, 'git', 'add', '-A')
