@@ -8,8 +8,8 @@ import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
-import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { benchRepository } from './bench/repository.ts'
+import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
@@ -18,7 +18,10 @@ const at = process.argv.indexOf('--corpus')
 const corpus = at < 0 ? undefined : process.argv[at + 1]
 
 const readFolder = (folder: string): Story[] =>
-  readdirSync(folder).filter((name) => name.endsWith('.md')).sort().map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.md'))
+    .sort()
+    .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
 
 const made = makeStories(200, 1)
 const [story] = made
@@ -27,7 +30,12 @@ const shelf = readFolder(new URL('../fixtures/shelf', import.meta.url).pathname)
 const heteronym: Story = { name: 'heteronym.md', text: `${story.text}\n\nThe wind and the live band read on.\n` }
 
 const parts: readonly (() => Promise<Row[]> | Row[])[] = [
-  () => benchCheck({ 'demo shelf': shelf, '40 made stories': made.slice(0, 40), ...(corpus ? { corpus: readFolder(corpus) } : {}) }),
+  () =>
+    benchCheck({
+      'demo shelf': shelf,
+      '40 made stories': made.slice(0, 40),
+      ...(corpus ? { corpus: readFolder(corpus) } : {}),
+    }),
   () => benchProcess(story, heteronym, made),
   () => benchGrowth(story),
   benchExplain,

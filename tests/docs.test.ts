@@ -30,7 +30,9 @@ for (const page of listPages()) {
   })
 
   it(`${page} links to files that are there`, () => {
-    const links = [...readFileSync(join(ROOT, page), 'utf8').matchAll(/\]\((?!https?:|#)([^)#]+)(?:#[^)]*)?\)/g)].map((match) => match[1] ?? '')
+    const links = [...readFileSync(join(ROOT, page), 'utf8').matchAll(/\]\((?!https?:|#)([^)#]+)(?:#[^)]*)?\)/g)].map(
+      (match) => match[1] ?? '',
+    )
     const missing = links.filter((link) => !existsSync(join(ROOT, dirname(page), link)))
     expect(missing).toEqual([])
   })

@@ -20,7 +20,11 @@ const IMPORT = /(?:import|export)\s(?:type\s)?[^'"]*?from\s+'([^']+)'|import\('(
 
 const imports = files.flatMap((file) => {
   const text = readFileSync(join(ROOT, file), 'utf8')
-  return [...text.matchAll(IMPORT)].map((match) => ({ file, to: match[1] ?? match[2] ?? '', isType: /^(?:import|export)\s+type\s/.test(match[0]) }))
+  return [...text.matchAll(IMPORT)].map((match) => ({
+    file,
+    to: match[1] ?? match[2] ?? '',
+    isType: /^(?:import|export)\s+type\s/.test(match[0]),
+  }))
 })
 
 /** `src/phonics/guess/model.ts` → `phonics`; a file directly in src counts as its own room. */
@@ -32,12 +36,36 @@ const toRoom = (path: string): string => {
 
 const arrows = imports
   .filter(({ to }) => to.startsWith('.'))
-  .map(({ file, to, isType }) => ({ from: toRoom(file), to: toRoom(relative(ROOT, resolve(ROOT, dirname(file), to))), file, isType }))
+  .map(({ file, to, isType }) => ({
+    from: toRoom(file),
+    to: toRoom(relative(ROOT, resolve(ROOT, dirname(file), to))),
+    file,
+    isType,
+  }))
   .filter(({ from, to }) => from !== to)
 
 /** Rooms in order: a room may import only rooms before it. Types of rules are known to config and story settings alike. */
 const ORDER = [
-  'nearest', 'story', 'phonics', 'words', 'sequence', 'reading', 'readers', 'shelf', 'finder', 'lint', 'config', 'rules', 'check', 'init', 'report', 'fix', 'server', 'cli', 'index', 'node',
+  'nearest',
+  'story',
+  'phonics',
+  'words',
+  'sequence',
+  'reading',
+  'readers',
+  'shelf',
+  'finder',
+  'lint',
+  'config',
+  'rules',
+  'check',
+  'init',
+  'report',
+  'fix',
+  'server',
+  'cli',
+  'index',
+  'node',
 ]
 
 it('every room has its place in the order', () => {
@@ -55,7 +83,8 @@ it('the core touches no file, process, clock or console', () => {
   const core = files.filter((file) => !outside.has(toRoom(file)))
   const wrong = core.flatMap((file) => {
     const text = readFileSync(join(ROOT, file), 'utf8').replace(/\/\/.*|\/\*[\s\S]*?\*\//g, '')
-    const found = /\bfrom 'node:|\bprocess\.|\bconsole\.|\bDate\.now|new Date\(\)|\bperformance\.now|\bMath\.random/.exec(text)
+    const found =
+      /\bfrom 'node:|\bprocess\.|\bconsole\.|\bDate\.now|new Date\(\)|\bperformance\.now|\bMath\.random/.exec(text)
     return found ? [`${file}: ${found[0]}`] : []
   })
   expect(wrong).toEqual([])

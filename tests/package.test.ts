@@ -11,17 +11,25 @@ let folder: string
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'battledore-package-'))
-  const packed = JSON.parse(execFileSync('npm', ['pack', '--json', '--pack-destination', folder], { cwd: ROOT, encoding: 'utf8' }))
+  const packed = JSON.parse(
+    execFileSync('npm', ['pack', '--json', '--pack-destination', folder], { cwd: ROOT, encoding: 'utf8' }),
+  )
   const { filename } = (Array.isArray(packed) ? packed[0] : Object.values(packed)[0]) as { filename: string }
   writeFileSync(join(folder, 'package.json'), '{"private":true,"type":"module"}')
-  execFileSync('npm', ['install', '--no-audit', '--no-fund', '--loglevel=error', join(folder, filename)], { cwd: folder })
+  execFileSync('npm', ['install', '--no-audit', '--no-fund', '--loglevel=error', join(folder, filename)], {
+    cwd: folder,
+  })
 }, 180_000)
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 it('has a command that checks a story', () => {
   writeFileSync(join(folder, 'tam.md'), '---\nstep: pink-4\n---\n\nTam won a hat.\n')
-  const { status, stdout, stderr } = spawnSync(join(folder, 'node_modules', '.bin', 'battledore'), ['check', 'tam.md', '--format', 'line'], { cwd: folder, encoding: 'utf8' })
+  const { status, stdout, stderr } = spawnSync(
+    join(folder, 'node_modules', '.bin', 'battledore'),
+    ['check', 'tam.md', '--format', 'line'],
+    { cwd: folder, encoding: 'utf8' },
+  )
   expect(stderr).toBe('')
   expect(stdout).toContain('tam.md:5:5-5:8: error: `won` has `o` as in `son`')
   expect(status).toBe(1)
@@ -36,8 +44,15 @@ it('does what docs/plugins.md shows', () => {
 })
 
 it('has types for all that it exports', () => {
-  writeFileSync(join(folder, 'use.ts'), "import { judge, readStory, type Verdict } from 'battledore'\nimport { loadPhonics } from 'battledore/node'\nexport const story = readStory('A cat.')\nexport const phonics = loadPhonics('general-american')\nexport const use: (v: Verdict) => boolean = (v) => v.readable\nvoid judge\n")
+  writeFileSync(
+    join(folder, 'use.ts'),
+    "import { judge, readStory, type Verdict } from 'battledore'\nimport { loadPhonics } from 'battledore/node'\nexport const story = readStory('A cat.')\nexport const phonics = loadPhonics('general-american')\nexport const use: (v: Verdict) => boolean = (v) => v.readable\nvoid judge\n",
+  )
   const tsc = join(ROOT, 'node_modules', 'typescript', 'bin', 'tsc')
-  const { stdout } = spawnSync(process.execPath, [tsc, '--noEmit', '--strict', '--skipLibCheck', '--target', 'es2022', '--module', 'nodenext', 'use.ts'], { cwd: folder, encoding: 'utf8' })
+  const { stdout } = spawnSync(
+    process.execPath,
+    [tsc, '--noEmit', '--strict', '--skipLibCheck', '--target', 'es2022', '--module', 'nodenext', 'use.ts'],
+    { cwd: folder, encoding: 'utf8' },
+  )
   expect(stdout).toBe('')
 })

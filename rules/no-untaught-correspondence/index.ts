@@ -29,7 +29,8 @@ export default defineRule({
       const example = findExample(story.sequence, key, word.text)
       // Where the word itself is the example that the sequence gives, another spelling of the sound says it better.
       const sound = example === undefined ? findSoundExample(story.sequence, key, word.text) : undefined
-      const isHelp = sound !== undefined && (unit.letters.length === 1 || story.knowledge.correspondences.has(sound.key))
+      const isHelp =
+        sound !== undefined && (unit.letters.length === 1 || story.knowledge.correspondences.has(sound.key))
       const other = isHelp ? sound : undefined
       const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
       const data = {

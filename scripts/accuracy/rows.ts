@@ -8,8 +8,8 @@ import { type Engine, openWords } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measurePictures } from './pictures.ts'
-import { measureSuggestions } from './suggestions.ts'
 import { measureShortWords } from './short-words.ts'
+import { measureSuggestions } from './suggestions.ts'
 import { measureSyllables } from './syllables.ts'
 
 export interface Row {
@@ -161,8 +161,24 @@ function suggestions({ lexicon, phonics }: Engine): readonly Row[] {
   const source = "the project's own judgement"
   const unjudged = found.unjudged.length > 0 ? { note: `not judged yet: ${found.unjudged.slice(0, 5).join('; ')}` } : {}
   return [
-    { what: 'hard words for which a suggested word fits the sentence', published: `${found.sentences}`, ours: `${found.helped}`, source },
-    { what: 'hard words whose first suggestion fits', published: `${found.sentences}`, ours: `${found.firstFits}`, source },
-    { what: 'suggested words that fit the sentence', published: `${found.suggested}`, ours: toPercent(found.fitting / found.suggested), source, ...unjudged },
+    {
+      what: 'hard words for which a suggested word fits the sentence',
+      published: `${found.sentences}`,
+      ours: `${found.helped}`,
+      source,
+    },
+    {
+      what: 'hard words whose first suggestion fits',
+      published: `${found.sentences}`,
+      ours: `${found.firstFits}`,
+      source,
+    },
+    {
+      what: 'suggested words that fit the sentence',
+      published: `${found.suggested}`,
+      ours: toPercent(found.fitting / found.suggested),
+      source,
+      ...unjudged,
+    },
   ]
 }

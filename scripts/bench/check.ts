@@ -3,14 +3,14 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { ParseEnglish } from 'parse-english'
 import remarkParse from 'remark-parse'
 import remarkRetext from 'remark-retext'
-import { ParseEnglish } from 'parse-english'
 import { unified } from 'unified'
 import { rules } from '../../rules/index.ts'
 import { checkStory } from '../../src/check/check-story.ts'
-import { createResources } from '../../src/cli/resources.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
+import { createResources } from '../../src/cli/resources.ts'
 import { pair, type Row, runProcess, time, toMedian, toRatioRow } from './measure.ts'
 
 export interface Story {
@@ -26,7 +26,15 @@ export function createChecker(step = 'green-14'): (stories: readonly Story[]) =>
   return async (stories) => {
     let messages = 0
     for (const { name, text } of stories) {
-      const result = await checkStory({ path: name, source: text, storyPath: `/${name}`, chain: { folders: [], problems: [] }, flags, rules, resources })
+      const result = await checkStory({
+        path: name,
+        source: text,
+        storyPath: `/${name}`,
+        chain: { folders: [], problems: [] },
+        flags,
+        rules,
+        resources,
+      })
       if ('messages' in result) messages += result.messages.length
     }
     return messages
@@ -35,7 +43,9 @@ export function createChecker(step = 'green-14'): (stories: readonly Story[]) =>
 
 /** The stock parse: remark-parse, the stock bridge, the parser of retext-english. */
 async function parseOnly(stories: readonly Story[]): Promise<void> {
-  const processor = unified().use(remarkParse).use(remarkRetext, ParseEnglish as never)
+  const processor = unified()
+    .use(remarkParse)
+    .use(remarkRetext, ParseEnglish as never)
   for (const { text } of stories) await processor.run(processor.parse(text), { value: text } as never)
 }
 
@@ -43,7 +53,18 @@ export async function benchCheck(sets: Readonly<Record<string, readonly Story[]>
   const check = createChecker()
   const rows: Row[] = []
   for (const [name, stories] of Object.entries(sets)) {
-    rows.push(toRatioRow(`check ÷ bare parse, in the process: ${name}`, await pair(() => check(stories), () => parseOnly(stories), 15, 4), 1.15))
+    rows.push(
+      toRatioRow(
+        `check ÷ bare parse, in the process: ${name}`,
+        await pair(
+          () => check(stories),
+          () => parseOnly(stories),
+          15,
+          4,
+        ),
+        1.15,
+      ),
+    )
   }
   return rows
 }
@@ -51,17 +72,44 @@ export async function benchCheck(sets: Readonly<Record<string, readonly Story[]>
 export async function benchProcess(story: Story, heteronym: Story, many: readonly Story[]): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'battledore-bench-'))
   try {
-    const write = ({ name, text }: Story) => { writeFileSync(join(folder, name), text); return join(folder, name) }
+    const write = ({ name, text }: Story) => {
+      writeFileSync(join(folder, name), text)
+      return join(folder, name)
+    }
     const one = write(story)
     const other = write(heteronym)
     for (const each of many) write({ ...each, name: `many-${each.name}` })
     const bare = () => runProcess(process.execPath, ['-e', '0'])
     const all = many.map(({ name }) => join(folder, `many-${name}`))
     return [
-      toRatioRow(`check of one story of ${toSize(story)} without suggestions ÷ node -e 0`, await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4', '--no-suggest']), bare, 15), 2.5),
-      toRatioRow('the same with suggestions for each of its many hard words (no limit set)', await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4']), bare, 7), Infinity),
-      toRatioRow('the same with a heteronym that needs the tagger (no limit set)', await pair(() => runProcess(process.execPath, [CLI, 'check', other, '--step', 'green-4']), bare, 7), Infinity),
-      toRatioRow(`check of ${many.length} stories ÷ node -e 0`, await pair(() => runProcess(process.execPath, [CLI, 'check', ...all, '--step', 'green-4', '--format', 'line']), bare, 5), 22),
+      toRatioRow(
+        `check of one story of ${toSize(story)} without suggestions ÷ node -e 0`,
+        await pair(
+          () => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4', '--no-suggest']),
+          bare,
+          15,
+        ),
+        2.5,
+      ),
+      toRatioRow(
+        'the same with suggestions for each of its many hard words (no limit set)',
+        await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--step', 'green-4']), bare, 7),
+        Infinity,
+      ),
+      toRatioRow(
+        'the same with a heteronym that needs the tagger (no limit set)',
+        await pair(() => runProcess(process.execPath, [CLI, 'check', other, '--step', 'green-4']), bare, 7),
+        Infinity,
+      ),
+      toRatioRow(
+        `check of ${many.length} stories ÷ node -e 0`,
+        await pair(
+          () => runProcess(process.execPath, [CLI, 'check', ...all, '--step', 'green-4', '--format', 'line']),
+          bare,
+          5,
+        ),
+        22,
+      ),
     ]
   } finally {
     rmSync(folder, { recursive: true, force: true })
@@ -74,7 +122,10 @@ const toSize = ({ text }: Story): string => `${(text.length / 1024).toFixed(1)} 
 export async function benchGrowth(story: Story): Promise<Row[]> {
   const check = createChecker()
   const body = story.text.replace(/^---[\s\S]*?---\n/, '')
-  const grow = (bytes: number): Story => ({ name: 'long.md', text: body.repeat(Math.ceil(bytes / body.length)).slice(0, bytes) })
+  const grow = (bytes: number): Story => ({
+    name: 'long.md',
+    text: body.repeat(Math.ceil(bytes / body.length)).slice(0, bytes),
+  })
   const perByte = async (bytes: number) => {
     const long = [grow(bytes)]
     await check(long)
@@ -87,7 +138,12 @@ export async function benchGrowth(story: Story): Promise<Row[]> {
   const rows: Row[] = []
   for (const bytes of sizes) {
     const ratio = (await perByte(bytes)) / small
-    rows.push({ what: `time per byte at ${bytes / 1000} KB ÷ at 62.5 KB`, figure: `${ratio.toFixed(2)} ×`, wanted: '≤ 1.5 × (linear)', holds: ratio <= 1.5 })
+    rows.push({
+      what: `time per byte at ${bytes / 1000} KB ÷ at 62.5 KB`,
+      figure: `${ratio.toFixed(2)} ×`,
+      wanted: '≤ 1.5 × (linear)',
+      holds: ratio <= 1.5,
+    })
   }
   return rows
 }

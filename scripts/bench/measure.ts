@@ -27,7 +27,11 @@ export async function pair(a: () => unknown, b: () => unknown, runs: number, war
   for (let k = 0; k < runs; k++) times.push([await time(a), await time(b)])
   const ratios = times.map(([x, y]) => x / y)
   return {
-    a: toMedian(times.map(([x]) => x)), b: toMedian(times.map(([, y]) => y)), ratio: toMedian(ratios), low: Math.min(...ratios), high: Math.max(...ratios),
+    a: toMedian(times.map(([x]) => x)),
+    b: toMedian(times.map(([, y]) => y)),
+    ratio: toMedian(ratios),
+    low: Math.min(...ratios),
+    high: Math.max(...ratios),
   }
 }
 

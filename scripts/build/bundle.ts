@@ -6,7 +6,7 @@
 import { spawnSync } from 'node:child_process'
 import { readFileSync, rmSync } from 'node:fs'
 import { basename, dirname, join, relative, resolve } from 'node:path'
-import { build, type BuildOptions, type Plugin } from 'esbuild'
+import { type BuildOptions, build, type Plugin } from 'esbuild'
 
 /** Packages whose main export is not a plain module need to be told how they are taken. */
 const CONTENTS: Readonly<Record<string, string>> = {
@@ -47,30 +47,65 @@ const toPartName = (path: string): string => {
 export async function bundle(root: string): Promise<void> {
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
   const define = { BATTLEDORE_VERSION: JSON.stringify(version) }
-  const common: BuildOptions = { bundle: true, platform: 'node', target: 'node20', absWorkingDir: root, logLevel: 'warning', legalComments: 'none', define }
+  const common: BuildOptions = {
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    absWorkingDir: root,
+    logLevel: 'warning',
+    legalComments: 'none',
+    define,
+  }
   const metaUrl = "const importMetaUrl=require('node:url').pathToFileURL(__filename).href;"
   const cjs: BuildOptions = {
-    ...common, format: 'cjs', minifySyntax: true, minifyWhitespace: true,
+    ...common,
+    format: 'cjs',
+    minifySyntax: true,
+    minifyWhitespace: true,
     // The parts are CommonJS: `require` takes them as they are, where `import()` would wrap them once more.
     supported: { 'dynamic-import': false },
     define: { ...define, 'import.meta.url': 'importMetaUrl' },
     banner: { js: metaUrl },
   }
-  for (const old of ['program.cache', 'parts', 'chunks']) rmSync(join(root, 'dist', old), { force: true, recursive: true })
+  for (const old of ['program.cache', 'parts', 'chunks'])
+    rmSync(join(root, 'dist', old), { force: true, recursive: true })
   const wanted = new Map<string, Part>()
   await build({
-    ...cjs, entryPoints: ['src/cli/bin.ts'], outfile: 'dist/program.cjs', plugins: [lazy(root, './parts/', wanted)],
+    ...cjs,
+    entryPoints: ['src/cli/bin.ts'],
+    outfile: 'dist/program.cjs',
+    plugins: [lazy(root, './parts/', wanted)],
   })
-  await build({ ...cjs, entryPoints: ['src/cli/launch.ts'], outfile: 'dist/cli.cjs', banner: { js: `#!/usr/bin/env node\n${metaUrl}` } })
+  await build({
+    ...cjs,
+    entryPoints: ['src/cli/launch.ts'],
+    outfile: 'dist/cli.cjs',
+    banner: { js: `#!/usr/bin/env node\n${metaUrl}` },
+  })
   const made = new Set<string>()
   for (;;) {
     const next = [...wanted.values()].filter(({ name }) => !made.has(name))
     if (next.length === 0) break
     for (const { name } of next) made.add(name)
-    await Promise.all(next.map((part) => build({ ...cjs, ...toInput(part, root), outfile: `dist/parts/${part.name}.cjs`, plugins: [lazy(root, './', wanted)] })))
+    await Promise.all(
+      next.map((part) =>
+        build({
+          ...cjs,
+          ...toInput(part, root),
+          outfile: `dist/parts/${part.name}.cjs`,
+          plugins: [lazy(root, './', wanted)],
+        }),
+      ),
+    )
   }
   await build({
-    ...common, format: 'esm', packages: 'external', entryPoints: ['src/index.ts', 'src/node.ts'], outdir: 'dist', splitting: true, chunkNames: 'chunks/[name]-[hash]',
+    ...common,
+    format: 'esm',
+    packages: 'external',
+    entryPoints: ['src/index.ts', 'src/node.ts'],
+    outdir: 'dist',
+    splitting: true,
+    chunkNames: 'chunks/[name]-[hash]',
   })
 }
 
@@ -81,9 +116,12 @@ export async function bundle(root: string): Promise<void> {
 export function warmUp(root: string): void {
   const story = join(root, 'fixtures', 'shelf', '03-the-ship-in-the-shed.md')
   spawnSync(process.execPath, [join(root, 'dist', 'cli.cjs'), 'check', story], {
-    env: { ...process.env, BATTLEDORE_WRITE_CACHE: join(root, 'dist', 'program.cache') }, stdio: 'ignore',
+    env: { ...process.env, BATTLEDORE_WRITE_CACHE: join(root, 'dist', 'program.cache') },
+    stdio: 'ignore',
   })
 }
 
 const toInput = ({ entry }: Part, root: string): BuildOptions =>
-  entry.startsWith('/') ? { entryPoints: [entry] } : { stdin: { contents: CONTENTS[entry] ?? `export * from '${entry}'`, resolveDir: root } }
+  entry.startsWith('/')
+    ? { entryPoints: [entry] }
+    : { stdin: { contents: CONTENTS[entry] ?? `export * from '${entry}'`, resolveDir: root } }

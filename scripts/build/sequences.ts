@@ -14,13 +14,22 @@ export function compileBuiltIns(): Record<string, CompiledSequence> {
   const spelling = createSpelling(lexicon)
   const phonicsFor = (accent: Accent) => createPhonics(lexicon, accent, spelling)
   const read = (name: string) => readFileSync(new URL(`${name}.yaml`, folder), 'utf8')
-  const names = readdirSync(folder).filter((file) => file.endsWith('.yaml')).map((file) => file.replace('.yaml', ''))
-  return Object.fromEntries(names.map((name) => {
-    const { compiled, problems } = compileSequence(read(name), { phonicsFor, resolve: (other) => (names.includes(other) ? read(other) : undefined) })
-    if (!compiled || problems.length > 0) {
-      const lines = problems.map(({ line, column, message }) => `src/sequence/built-in/${name}.yaml:${line}:${column}: ${message}`)
-      throw new Error(lines.join('\n'))
-    }
-    return [name, compiled]
-  }))
+  const names = readdirSync(folder)
+    .filter((file) => file.endsWith('.yaml'))
+    .map((file) => file.replace('.yaml', ''))
+  return Object.fromEntries(
+    names.map((name) => {
+      const { compiled, problems } = compileSequence(read(name), {
+        phonicsFor,
+        resolve: (other) => (names.includes(other) ? read(other) : undefined),
+      })
+      if (!compiled || problems.length > 0) {
+        const lines = problems.map(
+          ({ line, column, message }) => `src/sequence/built-in/${name}.yaml:${line}:${column}: ${message}`,
+        )
+        throw new Error(lines.join('\n'))
+      }
+      return [name, compiled]
+    }),
+  )
 }

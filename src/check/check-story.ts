@@ -50,7 +50,8 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
   const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
   const unread = story.problems.map(({ message, start, end }) =>
-    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT))
+    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT),
+  )
   return {
     path: input.path,
     sequence: { name: sequence.name, title: sequence.title, asked: settings.sequence.value },
@@ -64,12 +65,21 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   }
 }
 
-async function suggest(messages: readonly Message[], { context, sequence, step, reader, settings }: PreparedStory, input: CheckInput): Promise<readonly Message[]> {
+async function suggest(
+  messages: readonly Message[],
+  { context, sequence, step, reader, settings }: PreparedStory,
+  input: CheckInput,
+): Promise<readonly Message[]> {
   const { wordHelp, tagger } = input.resources
-  if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined)) return messages
+  if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined))
+    return messages
   const { withSuggestions } = await import('./suggest.ts')
   const help = await wordHelp()
-  return withSuggestions(messages, context, { help, suggester: help.suggesterFor({ sequence, step, reader, ...toFitness(settings) }), ...(input.suggest === 'careful' && { tagger }) })
+  return withSuggestions(messages, context, {
+    help,
+    suggester: help.suggesterFor({ sequence, step, reader, ...toFitness(settings) }),
+    ...(input.suggest === 'careful' && { tagger }),
+  })
 }
 
 /** Reads the story with the settings that hold for it. */
@@ -79,7 +89,8 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   if ('failures' in read) return read
   const { story, settings, own } = read
   const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
-  if (isMissing(found)) return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
+  if (isMissing(found))
+    return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
   const sequence = withSetting(found, settings)
   const asked = settings.step.value
   if (asked === undefined) return fail(...own.problems.map(toProblemLine), toStepMissing(input.path, sequence))
@@ -90,8 +101,13 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   const reader = withSightWords(input.reader, settings)
   const known = await findKnown(input, settings)
   const reading = {
-    phonics: input.resources.phonicsFor(sequence.accent), sequence, step: step.id, names: settings.names.map(({ value }) => value),
-    ...(reader && { reader }), ...(earlierWords && { earlierWords }), ...known,
+    phonics: input.resources.phonicsFor(sequence.accent),
+    sequence,
+    step: step.id,
+    names: settings.names.map(({ value }) => value),
+    ...(reader && { reader }),
+    ...(earlierWords && { earlierWords }),
+    ...known,
   }
   const plain = createStoryContext(story, reading, own.raw)
   const context = isTaggerNeeded(story, plain)
@@ -101,14 +117,23 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
 }
 
 /** Loaded only where a rule that asks is on. */
-async function findKnown({ rules, resources }: CheckInput, settings: Settings): Promise<{ familiarity?: Familiarity; findUnfit?: FindUnfit }> {
-  const isAsked = rules.some(({ id, needs, severity }) => needs !== undefined && (settings.rules[id]?.severity.value ?? severity) !== 'off')
+async function findKnown(
+  { rules, resources }: CheckInput,
+  settings: Settings,
+): Promise<{ familiarity?: Familiarity; findUnfit?: FindUnfit }> {
+  const isAsked = rules.some(
+    ({ id, needs, severity }) => needs !== undefined && (settings.rules[id]?.severity.value ?? severity) !== 'off',
+  )
   const help = isAsked ? await resources.wordHelp?.() : undefined
-  return help === undefined ? {} : { familiarity: (word) => help.factsOf(word)?.known, findUnfit: help.fitnessFor(toFitness(settings)).findUnfit }
+  return help === undefined
+    ? {}
+    : { familiarity: (word) => help.factsOf(word)?.known, findUnfit: help.fitnessFor(toFitness(settings)).findUnfit }
 }
 
-const toFitness = ({ unfitWords, fitWords }: Settings): { unfit: readonly string[]; fit: readonly string[] } =>
-  ({ unfit: unfitWords.map(({ value }) => value), fit: fitWords.map(({ value }) => value) })
+const toFitness = ({ unfitWords, fitWords }: Settings): { unfit: readonly string[]; fit: readonly string[] } => ({
+  unfit: unfitWords.map(({ value }) => value),
+  fit: fitWords.map(({ value }) => value),
+})
 
 /** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */
 export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra | undefined {
@@ -119,7 +144,9 @@ export function withSightWords(reader: ReaderExtra | undefined, settings: Settin
 /** The sequence as the settings of a story have it. */
 export function withSetting(sequence: Sequence, settings: Settings): Sequence {
   const reducedVowels = settings.reducedVowels.value
-  return reducedVowels === undefined || reducedVowels === sequence.reducedVowels ? sequence : remember(sequence, reducedVowels)
+  return reducedVowels === undefined || reducedVowels === sequence.reducedVowels
+    ? sequence
+    : remember(sequence, reducedVowels)
 }
 
 const changed = new WeakMap<Sequence, Sequence>()
@@ -153,10 +180,24 @@ export const FRONT_MATTER = 'front-matter'
 /** The same for what is odd about the whole text: another language, a comment that is never closed. */
 export const TEXT = 'text'
 
-function toMessage(problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>, rule: string): Message {
+function toMessage(
+  problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>,
+  rule: string,
+): Message {
   return {
-    rule, severity: problem.severity, message: problem.message, start: problem.start, end: problem.end, page: 1,
-    word: undefined, reason: undefined, letters: [], letterRanges: [], readableAt: null, note: undefined,
-    url: 'README.md', suggestions: problem.expected,
+    rule,
+    severity: problem.severity,
+    message: problem.message,
+    start: problem.start,
+    end: problem.end,
+    page: 1,
+    word: undefined,
+    reason: undefined,
+    letters: [],
+    letterRanges: [],
+    readableAt: null,
+    note: undefined,
+    url: 'README.md',
+    suggestions: problem.expected,
   }
 }

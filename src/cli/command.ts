@@ -30,5 +30,8 @@ export function complain(io: Io, message: string): void {
 }
 
 /** Examples under the help of a command. */
-export const withExamples = (command: Command, ...examples: readonly (readonly [line: string, what: string])[]): Command =>
+export const withExamples = (
+  command: Command,
+  ...examples: readonly (readonly [line: string, what: string])[]
+): Command =>
   command.addHelpText('after', `\nExamples:\n${examples.map(([line, what]) => `  ${line}\n      ${what}`).join('\n')}`)

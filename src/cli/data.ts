@@ -52,6 +52,8 @@ export function loadBuiltIn(name: string, accent: Accent | undefined): Sequence 
 export const isBuiltIn = (sequence: Sequence): boolean => [...sequences.values()].includes(sequence)
 
 export const listBuiltIns = (): string[] =>
-  readdirSync(join(DATA_FOLDER, 'sequences')).map((file) => file.replace(/\.json$/, '')).sort()
+  readdirSync(join(DATA_FOLDER, 'sequences'))
+    .map((file) => file.replace(/\.json$/, ''))
+    .sort()
 
 export const findBuiltInNearest = (name: string): string | undefined => findNearest(name, listBuiltIns())

@@ -3,8 +3,8 @@
 import { basename, dirname, join, relative, resolve, sep } from 'node:path'
 import { findNearest } from '../nearest.ts'
 import { toFileMessage, toShownPath } from './file-message.ts'
-import { createIgnoreFiles } from './ignore-files.ts'
 import type { IgnoreFiles } from './ignore-files.ts'
+import { createIgnoreFiles } from './ignore-files.ts'
 import type { Io } from './io.ts'
 import { STORY_NAME, walk } from './walk.ts'
 

@@ -10,18 +10,35 @@ import { addLevel } from './commands/level.ts'
 import { addMatch } from './commands/match.ts'
 import { addSequence } from './commands/sequence.ts'
 import { addServe } from './commands/serve.ts'
+import { addShelf } from './commands/shelf.ts'
 import { addStream } from './commands/stream.ts'
 import { addWords } from './commands/words.ts'
-import { addShelf } from './commands/shelf.ts'
 import type { Io } from './io.ts'
 import { VERSION } from './version.ts'
 
-const COMMANDS = [addCheck, addExplain, addSequence, addInit, addServe, addLevel, addMatch, addShelf, addWords, addFix, addStream] as const
+const COMMANDS = [
+  addCheck,
+  addExplain,
+  addSequence,
+  addInit,
+  addServe,
+  addLevel,
+  addMatch,
+  addShelf,
+  addWords,
+  addFix,
+  addStream,
+] as const
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   let code: ExitCode = 0
-  const context: CommandContext = { io, leave: (next) => { if (next > code) code = next } }
+  const context: CommandContext = {
+    io,
+    leave: (next) => {
+      if (next > code) code = next
+    },
+  }
   const program = createProgram(context)
   try {
     await program.parseAsync([...argv], { from: 'user' })
@@ -37,7 +54,9 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
 export function createProgram(context: CommandContext): Command {
   const { io } = context
   const program = new Command('battledore')
-    .description('Checks that a child at a given step can read every word of a story, and says on which letters not, and why.')
+    .description(
+      'Checks that a child at a given step can read every word of a story, and says on which letters not, and why.',
+    )
     .version(VERSION, '--version', 'print the version')
     .helpOption('-h, --help', 'show help')
     .showHelpAfterError('(battledore --help, or battledore COMMAND --help, shows what there is)')

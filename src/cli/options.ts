@@ -8,10 +8,14 @@ export const formatOption = (choices: readonly string[]): Option =>
 export const accentOption = (): Option =>
   new Option('--accent <name>', 'the accent the words are said in').choices(['general-american', 'southern-british'])
 
-export const stepOption = (): Option => new Option('--step <id>', 'the step that the readers have reached, such as pink-2')
+export const stepOption = (): Option =>
+  new Option('--step <id>', 'the step that the readers have reached, such as pink-2')
 
 export const sequenceOption = (): Option =>
-  new Option('--sequence <name|path>', 'what is taught when: series (default), england, common-core, or the path of a file')
+  new Option(
+    '--sequence <name|path>',
+    'what is taught when: series (default), england, common-core, or the path of a file',
+  )
 
 export const shareOption = (): Option =>
   new Option('--share <percent>', 'the share of running words that must be readable').default('90')

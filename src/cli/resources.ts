@@ -6,7 +6,15 @@ import type { WordHelp } from '../check/suggest.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { DATA_FOLDER, findBuiltInNearest, isBuiltIn, listBuiltIns, loadBuiltIn, loadLexicon, loadPhonics } from './data.ts'
+import {
+  DATA_FOLDER,
+  findBuiltInNearest,
+  isBuiltIn,
+  listBuiltIns,
+  loadBuiltIn,
+  loadLexicon,
+  loadPhonics,
+} from './data.ts'
 import type { Io } from './io.ts'
 import { readTextFile } from './read.ts'
 
@@ -26,8 +34,10 @@ export function createResources(io: Io): Resources {
       if (!found) own.set(key, (found = loadOwn(name, accent, io)))
       return found
     },
-    wordHelp: () => (words ??= import('./word-help.ts').then(({ openWordHelp }) =>
-      openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, isBuiltIn }))),
+    wordHelp: () =>
+      (words ??= import('./word-help.ts').then(({ openWordHelp }) =>
+        openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, isBuiltIn }),
+      )),
     tagger: () => (tagger ??= import('../phonics/heteronyms/tagger.ts').then(({ loadTagger }) => loadTagger())),
   }
 }
@@ -36,7 +46,9 @@ function findBuiltIn(name: string, accent: Accent | undefined): Sequence | Missi
   const found = loadBuiltIn(name, accent)
   if (found) return found
   const nearest = findBuiltInNearest(name)
-  const hint = nearest ? `Did you mean \`${nearest}\`?` : `There are ${listBuiltIns().join(', ')}; a path ends in .yaml.`
+  const hint = nearest
+    ? `Did you mean \`${nearest}\`?`
+    : `There are ${listBuiltIns().join(', ')}; a path ends in .yaml.`
   return { problems: [`There is no sequence \`${name}\`. ${hint}`] }
 }
 
@@ -50,7 +62,10 @@ async function loadOwn(path: string, accent: Accent | undefined, io: Io): Promis
   return { problems: problems.map((problem) => toSequenceProblemLine(path, problem)) }
 }
 
-export function toSequenceProblemLine(path: string, problem: { line: number; column: number; message: string; suggestion?: string }): string {
+export function toSequenceProblemLine(
+  path: string,
+  problem: { line: number; column: number; message: string; suggestion?: string },
+): string {
   const hint = problem.suggestion === undefined ? '' : ` Did you mean \`${problem.suggestion}\`?`
   const end = /[.?!]$/.test(problem.message) ? '' : '.'
   return `${path}:${problem.line}:${problem.column}: ${problem.message}${end}${hint}`

@@ -9,7 +9,8 @@ export const DESCRIPTIONS: Readonly<Record<Key, string>> = {
   'count headings': 'Whether the child reads the headings. Default: true.',
   'count title': 'Whether the child reads the title. Default: true.',
   extends: 'Other config files that this one builds on.',
-  'fit words': 'Words that may be proposed although the built-in list holds them unfit for children. Their forms follow.',
+  'fit words':
+    'Words that may be proposed although the built-in list holds them unfit for children. Their forms follow.',
   ignore: 'Stories that are not checked, as patterns like those of .gitignore.',
   introduces: 'Sight words that the story introduces.',
   names: 'Names that the child knows by sight. Those of the story add to those of its folders.',

@@ -1,8 +1,8 @@
 // Settings from the command line, checked by the same schema as those of files.
 
 import * as v from 'valibot'
-import { isPathLike, joinPath } from './paths.ts'
 import { toProperty } from './layer.ts'
+import { isPathLike, joinPath } from './paths.ts'
 import { settingEntries } from './schema.ts'
 import type { Layer, Sourced } from './types.ts'
 

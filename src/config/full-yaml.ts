@@ -1,7 +1,7 @@
 // Reads any YAML with the `yaml` package. Loaded only when the plain reader gives up, as it costs start-up time.
 
-import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml'
 import type { Document, Node } from 'yaml'
+import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml'
 import type { Range } from '../story/types.ts'
 import type { Entry, ParsedYaml, Scalar, Tree, YamlProblem } from './tree.ts'
 

@@ -1,8 +1,8 @@
 // Sorts the keys of a map into ours, misspelt ones and those of other tools.
 
 import { findNearest } from '../nearest.ts'
-import { isEmpty, report } from './context.ts'
 import type { ReadContext } from './context.ts'
+import { isEmpty, report } from './context.ts'
 import type { Entry, Tree } from './tree.ts'
 
 // Keys of site generators and other tools that come near to ours in spelling and are meant as they stand.

@@ -1,13 +1,13 @@
 // Reads the values of our keys, each checked by the schema, into a layer. One bad value does not spoil the rest.
 
 import * as v from 'valibot'
-import type { Entry, Tree } from './tree.ts'
-import { findNearestNode, toPlain } from './tree.ts'
-import { report, toRaw, toSourced } from './context.ts'
 import type { ReadContext } from './context.ts'
+import { report, toRaw, toSourced } from './context.ts'
 import { isPathLike, joinPath, toFolder } from './paths.ts'
 import { readRules } from './rules.ts'
 import { settingEntries } from './schema.ts'
+import type { Entry, Tree } from './tree.ts'
+import { findNearestNode, toPlain } from './tree.ts'
 import type { Layer, Sourced } from './types.ts'
 
 type Entries = ReadonlyMap<string, Entry>

@@ -1,13 +1,13 @@
 // Reads `rules:`: a severity for each rule, or a severity and options, checked against what the rule says of itself.
 
-import type { Rule } from '../lint/types.ts'
 import { readRuleSetting } from '../lint/settings.ts'
+import type { Rule } from '../lint/types.ts'
 import { findNearest } from '../nearest.ts'
 import type { Range } from '../story/types.ts'
-import { isEmpty, report, toSourced } from './context.ts'
 import type { ReadContext } from './context.ts'
-import { toPlain } from './tree.ts'
+import { isEmpty, report, toSourced } from './context.ts'
 import type { Entry, Tree } from './tree.ts'
+import { toPlain } from './tree.ts'
 import type { RuleLayer } from './types.ts'
 
 export function readRules(tree: Tree, context: ReadContext): Readonly<Record<string, RuleLayer>> {

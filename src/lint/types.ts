@@ -2,10 +2,10 @@
 
 import type { Accent } from '../phonics/types.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
-import type { UnfitKind } from '../words/fitness.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import type { StoryCount, WordSet } from '../shelf/count.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
+import type { UnfitKind } from '../words/fitness.ts'
 import type { SwitchProblem } from './directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'

@@ -44,7 +44,8 @@ export function toLimitText(allowed: number, step: string, isOwn: boolean): stri
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
 export function toWordNote({ judged, reason }: WordFault, context: StoryContext): string {
   const readableAt = judged?.readableAt ?? null
-  if (reason?.taughtAt !== undefined && isGap(reason.taughtAt, context)) return 'Teach it again first, or use another word.'
+  if (reason?.taughtAt !== undefined && isGap(reason.taughtAt, context))
+    return 'Teach it again first, or use another word.'
   if (readableAt === null)
     return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
   if (readableAt === context.step) return ''

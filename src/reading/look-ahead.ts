@@ -76,7 +76,9 @@ function lookAhead(
   options: JudgeOptions,
 ): Reason {
   if (reason.code === 'unknown-word') return reason
-  const gap = findGap(sequence, ({ correspondences }) => correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)))
+  const gap = findGap(sequence, ({ correspondences }) =>
+    correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)),
+  )
   if (gap !== undefined) return { ...reason, code: 'correspondence-later', taughtAt: gap }
   const { reading } = verdict
   const isGone = (knowledge: Knowledge) => {

@@ -126,7 +126,11 @@ export function toSummary(
   const next = word
     ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}`
     : ''
-  const paragraphs = [checked.length > 0 ? `${first} ${found}` : '', failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '', next]
+  const paragraphs = [
+    checked.length > 0 ? `${first} ${found}` : '',
+    failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '',
+    next,
+  ]
   const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))
   return `${lines.map((line, at) => (at === 0 && errors > 0 ? paint.error(line) : line)).join('\n')}\n`
 }

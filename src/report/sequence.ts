@@ -18,18 +18,31 @@ export function toSequenceJson(sequence: Sequence): unknown {
 }
 
 const toAddsFields = ({ correspondences, ...adds }: Step['adds']) => ({
-  correspondences: correspondences.map(({ letters, example, key }) => ({ letters, example, sound: key.slice(key.indexOf('=') + 1) })),
+  correspondences: correspondences.map(({ letters, example, key }) => ({
+    letters,
+    example,
+    sound: key.slice(key.indexOf('=') + 1),
+  })),
   ...adds,
 })
 
 export function toSequenceText(sequence: Sequence, { width, paint }: { width: number; paint: Paint }): string {
-  const head = [paint.strong(`${sequence.name}: ${sequence.title}`), `${sequence.steps.length} steps. Each step knows all before it.`, '']
-  const steps = sequence.steps.flatMap((step) => [paint.strong(`${step.id}  ${step.title}`), ...toAddsLines(step).flatMap((line) => hang(line, width)), ''])
+  const head = [
+    paint.strong(`${sequence.name}: ${sequence.title}`),
+    `${sequence.steps.length} steps. Each step knows all before it.`,
+    '',
+  ]
+  const steps = sequence.steps.flatMap((step) => [
+    paint.strong(`${step.id}  ${step.title}`),
+    ...toAddsLines(step).flatMap((line) => hang(line, width)),
+    '',
+  ])
   return `${[...head, ...steps].join('\n').trimEnd()}\n`
 }
 
 /** Wrapped, with what follows the first line set in. */
-const hang = (line: string, width: number): string[] => wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
+const hang = (line: string, width: number): string[] =>
+  wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 function toAddsLines({ adds }: Step): string[] {
   const lines: string[] = []
@@ -37,7 +50,10 @@ function toAddsLines({ adds }: Step): string[] {
     if (items === 'any') lines.push(`${label}: any`)
     else if (items.length > 0) lines.push(`${label}: ${items.join(', ')}`)
   }
-  add('sounds', adds.correspondences.map(({ letters, example }) => `${letters} as in ${example}`))
+  add(
+    'sounds',
+    adds.correspondences.map(({ letters, example }) => `${letters} as in ${example}`),
+  )
   add('sight words', adds.sightWords)
   add('shapes', adds.shapes)
   add('endings', adds.endings)
@@ -52,8 +68,12 @@ function toAddsLines({ adds }: Step): string[] {
 }
 
 const LIMITS: Readonly<Record<string, string>> = {
-  letters: 'letters in a word', syllables: 'syllables in a word', sentenceWords: 'words in a sentence',
-  pageSentences: 'sentences on a page', pageWords: 'words on a page',
+  letters: 'letters in a word',
+  syllables: 'syllables in a word',
+  sentenceWords: 'words in a sentence',
+  pageSentences: 'sentences on a page',
+  pageWords: 'words on a page',
 }
 
-const toLimit = (name: string, limit: number | 'any'): string => `${limit === 'any' ? 'any number of' : limit} ${LIMITS[name] ?? name}`
+const toLimit = (name: string, limit: number | 'any'): string =>
+  `${limit === 'any' ? 'any number of' : limit} ${LIMITS[name] ?? name}`

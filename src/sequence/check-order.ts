@@ -1,7 +1,7 @@
 // Checks that teaching more never takes anything away: the search for the first readable step rests on it.
 
-import type { SequenceProblem, Source } from './source.ts'
 import type { StepDraft } from './extend.ts'
+import type { SequenceProblem, Source } from './source.ts'
 import type { Capitals, Limits, Step } from './types.ts'
 import { LIMITS } from './vocabulary.ts'
 

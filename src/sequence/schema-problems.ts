@@ -18,7 +18,11 @@ export function toPath(issue: Issue): Path {
 }
 
 /** @param keysAt the keys that may stand at a place of the file */
-export function toSchemaProblem(issue: Issue, source: Source, keysAt: (path: Path) => readonly string[] = toKeysAt): SequenceProblem {
+export function toSchemaProblem(
+  issue: Issue,
+  source: Source,
+  keysAt: (path: Path) => readonly string[] = toKeysAt,
+): SequenceProblem {
   const path = toPath(issue)
   const key = String(path.at(-1) ?? '')
   if (isUnknownKey(issue)) {

@@ -1,7 +1,7 @@
 // The form of a sequence file, from which the checks and the JSON Schema for editors are both made.
 
 import * as v from 'valibot'
-import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, LIMITS } from './vocabulary.ts'
+import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, type LIMITS } from './vocabulary.ts'
 
 const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
 

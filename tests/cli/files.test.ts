@@ -5,8 +5,8 @@ import { readdirSync, symlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { findStories } from '../../src/cli/files.ts'
-import { createWorld } from './io.ts'
 import type { TestWorld } from './io.ts'
+import { createWorld } from './io.ts'
 
 const worlds: TestWorld[] = []
 afterEach(() => {

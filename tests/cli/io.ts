@@ -18,7 +18,9 @@ export interface TestWorld {
 
 export function createWorld(
   files: Readonly<Record<string, string | Uint8Array>> = {},
-  given: { readonly stdin?: string; readonly isTTY?: boolean; readonly columns?: number } & Partial<Omit<Io, 'stdin'>> = {},
+  given: { readonly stdin?: string; readonly isTTY?: boolean; readonly columns?: number } & Partial<
+    Omit<Io, 'stdin'>
+  > = {},
 ): TestWorld {
   const { stdin = '', isTTY = false, columns, ...more } = given
   const cwd = fs.realpathSync(fs.mkdtempSync(join(tmpdir(), 'battledore-')))

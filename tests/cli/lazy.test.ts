@@ -29,12 +29,24 @@ afterAll(world.remove)
 
 function toLoaded(...args: string[]): string[] {
   world.write({ 'trace.txt': '' })
-  const { status, stderr } = spawnSync(process.execPath, ['--require', join(world.cwd, 'trace.cjs'), CLI, 'check', ...args, '--format', 'line'], {
-    cwd: world.cwd, encoding: 'utf8', env: { ...process.env, TRACE_FILE: join(world.cwd, 'trace.txt') },
-  })
+  const { status, stderr } = spawnSync(
+    process.execPath,
+    ['--require', join(world.cwd, 'trace.cjs'), CLI, 'check', ...args, '--format', 'line'],
+    {
+      cwd: world.cwd,
+      encoding: 'utf8',
+      env: { ...process.env, TRACE_FILE: join(world.cwd, 'trace.txt') },
+    },
+  )
   expect(stderr).toBe('')
   expect(status).toBeLessThan(2)
-  return [...new Set(readFileSync(join(world.cwd, 'trace.txt'), 'utf8').split('\n').filter((name) => name !== ''))]
+  return [
+    ...new Set(
+      readFileSync(join(world.cwd, 'trace.txt'), 'utf8')
+        .split('\n')
+        .filter((name) => name !== ''),
+    ),
+  ]
 }
 
 it('loads each rare part only when it is needed', () => {

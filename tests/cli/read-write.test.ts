@@ -3,10 +3,10 @@
 import * as fs from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
-import { MAX_BYTES, createTextReader, decode, readStdin, readTextFile } from '../../src/cli/read.ts'
+import { createTextReader, decode, MAX_BYTES, readStdin, readTextFile } from '../../src/cli/read.ts'
 import { writeTextFile } from '../../src/cli/write.ts'
-import { createWorld } from './io.ts'
 import type { TestWorld } from './io.ts'
+import { createWorld } from './io.ts'
 
 const worlds: TestWorld[] = []
 afterEach(() => {

@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { parseFullYaml } from '../../src/config/full-yaml.ts'
 import { parseSimpleYaml } from '../../src/config/simple-yaml.ts'
-import { toPlain } from '../../src/config/tree.ts'
 import type { Tree } from '../../src/config/tree.ts'
+import { toPlain } from '../../src/config/tree.ts'
 
 /** Everything but the ranges of whole maps and block lists, which only the full parser rounds up to the next line. */
 function toPlaces(tree: Tree, text: string): unknown {

@@ -16,7 +16,14 @@ const resources = {
   phonicsFor: testPhonics,
   sequence: (name: string) => Promise.resolve(readSequence(name as BuiltIn)),
   tagger: loadTagger,
-  wordHelp: () => Promise.resolve({ factsOf, fitnessFor, suggesterFor: () => { throw new Error('no words are proposed here') } }),
+  wordHelp: () =>
+    Promise.resolve({
+      factsOf,
+      fitnessFor,
+      suggesterFor: () => {
+        throw new Error('no words are proposed here')
+      },
+    }),
 }
 
 let data: WordData | undefined
@@ -27,7 +34,8 @@ function openWords(): WordData {
   return data
 }
 
-const fitnessFor = ({ unfit, fit }: { unfit: readonly string[]; fit: readonly string[] }): Fitness => openWords().fitness({ add: unfit, clear: fit })
+const fitnessFor = ({ unfit, fit }: { unfit: readonly string[]; fit: readonly string[] }): Fitness =>
+  openWords().fitness({ add: unfit, clear: fit })
 
 function factsOf(word: string): WordFacts | undefined {
   const place = testLexicon().indexOf(word)

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { settle, type SettleOptions } from '../../src/phonics/heteronyms/settle.ts'
+import { type SettleOptions, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
 

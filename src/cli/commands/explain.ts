@@ -48,12 +48,19 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
         complain(io, words.message)
         return leave(2)
       }
-      await print(words, { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id }, options.format, io)
+      await print(
+        words,
+        { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id },
+        options.format,
+        io,
+      )
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore explain won can', 'see why `won` cannot be sounded out where `can` can'],
     ['battledore explain night --step pink-3', 'see why a word is not readable at a step'],
-    ['battledore explain - --format ndjson < words.txt', 'a JSON object a line, for other programs'])
+    ['battledore explain - --format ndjson < words.txt', 'a JSON object a line, for other programs'],
+  )
 }
 
 export function toUnknownStep(step: string, sequence: Sequence): string {
@@ -67,7 +74,11 @@ async function readWords(given: readonly string[], io: Io): Promise<readonly str
   if (!given.includes('-')) return given
   const input = await readStdin(io)
   if (!input.ok) return { message: input.message }
-  const lines = input.text.replace(/^\uFEFF/, '').split(/\r?\n/).map((line) => line.trim()).filter((line) => line !== '')
+  const lines = input.text
+    .replace(/^\uFEFF/, '')
+    .split(/\r?\n/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
   return given.flatMap((word) => (word === '-' ? lines : [word]))
 }
 
@@ -86,7 +97,10 @@ async function print(words: readonly string[], place: Place, format: Options['fo
   let text = ''
   words.forEach((word, at) => {
     const explained = explain(word, place, examples)
-    text += format === 'ndjson' ? `${JSON.stringify(toExplainJson(explained))}\n` : `${at > 0 ? '\n' : ''}${toExplainText(explained, view)}`
+    text +=
+      format === 'ndjson'
+        ? `${JSON.stringify(toExplainJson(explained))}\n`
+        : `${at > 0 ? '\n' : ''}${toExplainText(explained, view)}`
     if (text.length < CHUNK) return
     io.stdout.write(text)
     text = ''
@@ -94,7 +108,11 @@ async function print(words: readonly string[], place: Place, format: Options['fo
   io.stdout.write(text)
 }
 
-export function explain(word: string, { sequence, phonics, step }: Place, examples: ReadonlyMap<string, string>): ExplainedWord {
+export function explain(
+  word: string,
+  { sequence, phonics, step }: Place,
+  examples: ReadonlyMap<string, string>,
+): ExplainedWord {
   const readings = phonics.read(word)
   const forms = findHeteronym(word)?.forms
   return {

@@ -1,13 +1,13 @@
 // `battledore sequence`: the steps and what each adds; checks a sequence file.
 
+import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import { isMissing } from '../../check/resources.ts'
+import type { Accent } from '../../phonics/types.ts'
+import { toSequenceJson, toSequenceText } from '../../report/sequence.ts'
 import type { AddCommand } from '../command.ts'
 import { complain, toPaint, toWidth, withExamples } from '../command.ts'
-import { isMissing } from '../../check/resources.ts'
-import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
-import { toSequenceJson, toSequenceText } from '../../report/sequence.ts'
 import { accentOption, formatOption } from '../options.ts'
 import { createResources } from '../resources.ts'
-import type { Accent } from '../../phonics/types.ts'
 
 interface Options {
   readonly format: 'pretty' | 'json'
@@ -27,12 +27,16 @@ export const addSequence: AddCommand = (program, { io, leave }) => {
         for (const problem of sequence.problems) complain(io, problem)
         return leave(2)
       }
-      io.stdout.write(format === 'json'
-        ? `${JSON.stringify(toSequenceJson(sequence), null, 2)}\n`
-        : toSequenceText(sequence, { width: toWidth(io), paint: await toPaint(io) }))
+      io.stdout.write(
+        format === 'json'
+          ? `${JSON.stringify(toSequenceJson(sequence), null, 2)}\n`
+          : toSequenceText(sequence, { width: toWidth(io), paint: await toPaint(io) }),
+      )
     })
-  withExamples(command,
+  withExamples(
+    command,
     ['battledore sequence', 'the steps of the default sequence, the three series'],
     ['battledore sequence england', "the steps of England's national curriculum, years 1 and 2"],
-    ['battledore sequence my-class.yaml', 'check a sequence file of your own, then show its steps'])
+    ['battledore sequence my-class.yaml', 'check a sequence file of your own, then show its steps'],
+  )
 }

@@ -1,6 +1,6 @@
 // `used`: with /zd/ as the verb, with /st/ before `to` where something was so before or is not strange any more.
 
-import { type Place, beforeIndex, findBefore, isMark, isName } from './place.ts'
+import { beforeIndex, findBefore, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tagged.ts'
 import * as is from './vocabulary.ts'
 
