@@ -26,7 +26,7 @@ for (const page of listPages()) {
     const outputs: string[] = []
     for (const { argv } of shown) outputs.push(await run(argv))
     if (UPDATE) writeFileSync(join(ROOT, page), withOutputs(page, outputs))
-    else shown.forEach(({ place, output }, at) => expect(outputs[at], place).toBe(output))
+    else for (const [at, { place, output }] of shown.entries()) expect(outputs[at], place).toBe(output)
   })
 
   it(`${page} links to files that are there`, () => {
