@@ -113,16 +113,17 @@ export function openModel(bytes: Uint8Array): GuessModel {
     plain,
     cost(a, b, c, d) {
       const all = tables()
-      const runs = [d, c * 1024 + d, (b * 1024 + c) * 1024 + d, toRun(a, b, c, d)]
-      const contexts = [0, c, b * 1024 + c, (a * 1024 + b) * 1024 + c]
+      let context = (a * 1024 + b) * 1024 + c
       let price = 0
+      // The longest run first; each context is the one before it without its oldest symbol.
       for (let order = 3; order >= 0; order--) {
         const table = all[order]
-        const place = table ? find(table.keys, runs[order] ?? 0) : -1
+        const place = table ? find(table.keys, order === 0 ? d : context * 1024 + d) : -1
         if (table && place >= 0) return price + (table.costs[place] ?? 0) / SCALE
         const shorter = order > 0 ? all[order - 1] : undefined
-        const context = shorter ? find(shorter.keys, contexts[order] ?? 0) : -1
-        if (shorter && context >= 0) price += (shorter.backs[context] ?? 0) / SCALE
+        const at = shorter ? find(shorter.keys, context) : -1
+        if (shorter && at >= 0) price += (shorter.backs[at] ?? 0) / SCALE
+        context %= order === 3 ? 1024 * 1024 : 1024
       }
       return price + UNSEEN
     },
