@@ -5,6 +5,7 @@ import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from '../
 import type { LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
 import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
 import type { readRows } from '../../src/phonics/rows.ts'
+import { isLittleWord } from '../../src/words/little.ts'
 import type { WordNet } from './wordnet.ts'
 
 /** A pronunciation with the rows that say it. */
@@ -106,7 +107,8 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
   switch (ending) {
     case 's':
     case 'es':
-      return wordnet.isNoun(stem) || wordnet.isVerb(stem)
+      // `was` is not WA (the state) + s, nor `its` a form of `it`: little words have no plural.
+      return (wordnet.isNoun(stem) || wordnet.isVerb(stem)) && !wordnet.isName(stem) && !isLittleWord(word)
     case 'ed':
       // `seed` is no form of `see`, nor `flatter` of `flat`: they are verbs of their own.
       return wordnet.isVerb(stem) && !wordnet.isVerb(word)

@@ -34,12 +34,25 @@ describe('endings of known words', () => {
     expect(units(word)).toBe(expected)
   })
 
-  it.each(['seed', 'feed', 'need', 'bed', 'red', 'sing', 'ring', 'bus', 'this', 'her', 'best', 'nest', 'summer'])(
-    '%s has none',
-    (word) => {
-      expect(read(word).readings[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
-    },
-  )
+  it.each([
+    'seed',
+    'feed',
+    'need',
+    'bed',
+    'red',
+    'sing',
+    'ring',
+    'bus',
+    'this',
+    'was',
+    'its',
+    'her',
+    'best',
+    'nest',
+    'summer',
+  ])('%s has none', (word) => {
+    expect(read(word).readings[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
+  })
 })
 
 describe('endings of words that nobody knows', () => {
