@@ -5,7 +5,7 @@ import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import type { Heteronym, WordClass } from '../../src/phonics/heteronyms/types.ts'
-import type { HeteronymCase } from './heteronyms.ts'
+import type { HeteronymCase } from './heteronym-case.ts'
 
 const FILES: readonly (readonly [file: string, kind: WordClass])[] = [
   ['data.noun', 'noun'],

@@ -3,15 +3,8 @@
 import { readFile } from 'node:fs/promises'
 import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+import type { HeteronymCase } from './heteronym-case.ts'
 import { readWordNetCases } from './heteronyms-wordnet.ts'
-
-export interface HeteronymCase {
-  readonly sentence: string
-  readonly word: string
-  readonly form: string
-  /** Held-out sentences were never looked at while the program was tuned. */
-  readonly set: 'dev' | 'held-out'
-}
 
 /** Shares of 0 to 1 over `sentences`; `withoutTagger` is the share that needs no tagger. */
 export interface HeteronymShares {

@@ -2,14 +2,7 @@
 
 import { type AddCommand, toPaint, withExamples } from '../command.ts'
 import { accentOption, sequenceOption, stepOption } from '../options.ts'
-
-export interface FixOptions {
-  readonly step?: string
-  readonly sequence?: string
-  readonly accent?: string
-  readonly config?: string
-  readonly dryRun?: boolean
-}
+import type { FixOptions } from '../run/fix.ts'
 
 export const addFix: AddCommand = (program, { io, leave }) => {
   const command = program

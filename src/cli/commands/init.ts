@@ -1,13 +1,7 @@
 // `battledore init`: sets up a story folder.
 
 import { type AddCommand, withExamples } from '../command.ts'
-
-export interface InitOptions {
-  readonly force?: boolean
-  readonly hook?: boolean
-  readonly dryRun?: boolean
-  readonly yes?: boolean
-}
+import type { InitOptions } from '../run/init.ts'
 
 export const addInit: AddCommand = (program, { io, leave }) => {
   const command = program

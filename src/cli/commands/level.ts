@@ -2,14 +2,7 @@
 
 import { type AddCommand, withExamples } from '../command.ts'
 import { accentOption, formatOption, sequenceOption, shareOption } from '../options.ts'
-
-export interface LevelOptions {
-  readonly sequence?: string
-  readonly accent?: string
-  readonly config?: string
-  readonly share: string
-  readonly format: 'pretty' | 'json' | 'csv'
-}
+import type { LevelOptions } from '../run/level.ts'
 
 export const addLevel: AddCommand = (program, { io, leave }) => {
   const command = program

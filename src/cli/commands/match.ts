@@ -2,14 +2,7 @@
 
 import { type AddCommand, withExamples } from '../command.ts'
 import { formatOption, shareOption } from '../options.ts'
-
-export interface MatchOptions {
-  readonly readers: string
-  readonly config?: string
-  readonly share: string
-  readonly teach: string
-  readonly format: 'pretty' | 'json' | 'csv'
-}
+import type { MatchOptions } from '../run/match.ts'
 
 export const addMatch: AddCommand = (program, { io, leave }) => {
   const command = program

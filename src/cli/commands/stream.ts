@@ -2,14 +2,7 @@
 
 import { type AddCommand, withExamples } from '../command.ts'
 import { accentOption, sequenceOption, stepOption } from '../options.ts'
-
-export interface StreamOptions {
-  readonly sequence?: string
-  readonly step?: string
-  readonly accent?: string
-  readonly config?: string
-  readonly suggest?: boolean
-}
+import type { StreamOptions } from '../run/stream.ts'
 
 export const addStream: AddCommand = (program, { io, leave }) => {
   const command = program

@@ -3,35 +3,9 @@
 import { Option } from 'commander'
 import { type AddCommand, complain, toPaint, toWidth, withExamples } from '../command.ts'
 import { DATA_FOLDER, loadLexicon } from '../data.ts'
-import { type AskedReader, findListReader } from '../list-reader.ts'
+import { findListReader } from '../list-reader.ts'
 import { accentOption, formatOption, sequenceOption, stepOption } from '../options.ts'
-
-export interface WordsOptions extends AskedReader {
-  readonly vowel?: string
-  readonly first?: string
-  readonly last?: string
-  readonly with?: string
-  readonly pattern?: string
-  readonly lettersPattern?: string
-  readonly length?: string
-  readonly syllables?: string
-  readonly rhymesWith?: string
-  readonly family?: string
-  readonly kind?: string
-  readonly picture?: boolean
-  readonly object?: boolean
-  readonly known?: boolean
-  readonly base?: boolean
-  readonly notOn?: string
-  readonly newAtStep?: boolean
-  readonly order?: string
-  readonly seed?: string
-  readonly count?: string
-  readonly format: 'pretty' | 'plain' | 'csv' | 'json'
-  readonly set?: 'box' | 'contrast' | 'mixed'
-  readonly sounds?: string
-  readonly as?: 'list' | 'sheet'
-}
+import type { WordsOptions } from '../run/words.ts'
 
 export const addWords: AddCommand = (program, { io, leave }) => {
   const command = program

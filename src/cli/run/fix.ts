@@ -20,12 +20,19 @@ import { toCount, toList, toPrintable, wrap } from '../../report/text.ts'
 import { toCaseOf } from '../../words/index.ts'
 import { createTaskMaker, type Task } from '../check/task.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
-import type { FixOptions } from '../commands/fix.ts'
 import type { Io } from '../io.ts'
 import { createLineReader, type LineReader } from '../lines-of-input.ts'
 import { readTextFile } from '../read.ts'
 import { createResources } from '../resources.ts'
 import { writeTextFile } from '../write.ts'
+
+export interface FixOptions {
+  readonly step?: string
+  readonly sequence?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly dryRun?: boolean
+}
 
 export async function fix(given: string, options: FixOptions, paint: Paint, io: Io): Promise<ExitCode> {
   if (!options.dryRun && !(io.stdinIsTTY && io.stdout.isTTY)) {

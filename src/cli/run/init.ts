@@ -7,7 +7,6 @@ import { HOOK_FOLDER } from '../../init/story-folder.ts'
 import { toCount, wrap } from '../../report/text.ts'
 import { toSlashes } from '../checker.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
-import type { InitOptions } from '../commands/init.ts'
 import { toFileMessage, toShownPath } from '../file-message.ts'
 import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
@@ -15,6 +14,13 @@ import { readTextFile } from '../read.ts'
 import { VERSION } from '../version.ts'
 import { walk } from '../walk.ts'
 import { writeTextFile } from '../write.ts'
+
+export interface InitOptions {
+  readonly force?: boolean
+  readonly hook?: boolean
+  readonly dryRun?: boolean
+  readonly yes?: boolean
+}
 
 export async function init(given: string, options: InitOptions, io: Io): Promise<ExitCode> {
   const folder = resolve(io.cwd, given)

@@ -6,11 +6,18 @@ import { isMissing } from '../../check/resources.ts'
 import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
 import { createLevelFinder } from '../../shelf/index.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
-import type { LevelOptions } from '../commands/level.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import { createMemory } from './memory.ts'
 import { createTextRun, toShare } from './texts.ts'
+
+export interface LevelOptions {
+  readonly sequence?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly share: string
+  readonly format: 'pretty' | 'json' | 'csv'
+}
 
 export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
   const share = toShare(options.share)

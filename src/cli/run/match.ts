@@ -5,11 +5,18 @@ import { type MatchedBook, toCsvMatches, toJsonMatches, toPrettyMatches } from '
 import type { ReaderExtra } from '../../sequence/reader.ts'
 import { createReaderJudge, createVocabulary, matchBook, toCountedBook } from '../../shelf/index.ts'
 import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
-import type { MatchOptions } from '../commands/match.ts'
 import type { Io } from '../io.ts'
 import { findReaders } from '../readers.ts'
 import { createResources } from '../resources.ts'
 import { createTextRun, toShare } from './texts.ts'
+
+export interface MatchOptions {
+  readonly readers: string
+  readonly config?: string
+  readonly share: string
+  readonly teach: string
+  readonly format: 'pretty' | 'json' | 'csv'
+}
 
 export async function runMatch(given: readonly string[], options: MatchOptions, io: Io): Promise<ExitCode> {
   const limits = { share: toShare(options.share), mostLessons: toMost(options.teach) }

@@ -20,11 +20,18 @@ import {
   type Vocabulary,
 } from '../../shelf/index.ts'
 import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
-import type { ShelfOptions } from '../commands/shelf.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import { createMemory } from './memory.ts'
 import { createTextRun, type NamedText, toShare } from './texts.ts'
+
+export interface ShelfOptions {
+  readonly sequence?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly share: string
+  readonly format: 'pretty' | 'json' | 'csv'
+}
 
 export async function runShelf(given: readonly string[], options: ShelfOptions, io: Io): Promise<ExitCode> {
   const share = toShare(options.share)

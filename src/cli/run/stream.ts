@@ -10,13 +10,20 @@ import type { Accent, Phonics } from '../../phonics/types.ts'
 import { toStreamError, toStreamResult } from '../../report/stream.ts'
 import { createTaskMaker, toStoryPath } from '../check/task.ts'
 import { complain, type ExitCode } from '../command.ts'
-import type { StreamOptions } from '../commands/stream.ts'
 import { loadLexicon } from '../data.ts'
 import type { Io } from '../io.ts'
 import { type Line, readLines } from '../json-lines.ts'
 import { MAX_BYTES } from '../read.ts'
 import { createResources, isSequencePath } from '../resources.ts'
 import { type JsonId, readRecord } from './stream-record.ts'
+
+export interface StreamOptions {
+  readonly sequence?: string
+  readonly step?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly suggest?: boolean
+}
 
 /** JSON can take six bytes for one: `\u0000`. */
 const LONGEST_LINE = MAX_BYTES * 6

@@ -13,6 +13,7 @@ import {
   readQuery,
   toSheet,
   type WordQuery,
+  type WrittenQuery,
 } from '../../finder/index.ts'
 import type { Lexicon } from '../../phonics/index.ts'
 import {
@@ -25,9 +26,17 @@ import {
 } from '../../report/words.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { CommandContext, ExitCode } from '../command.ts'
-import type { WordsOptions } from '../commands/words.ts'
-import type { FoundReader } from '../list-reader.ts'
+import type { AskedReader, FoundReader } from '../list-reader.ts'
 import { openWordFiles } from '../words-data.ts'
+
+/** The wishes as typed, and how to print what is found. */
+export interface WordsOptions extends AskedReader, WrittenQuery {
+  readonly notOn?: string
+  readonly format: 'pretty' | 'plain' | 'csv' | 'json'
+  readonly set?: 'box' | 'contrast' | 'mixed'
+  readonly sounds?: string
+  readonly as?: 'list' | 'sheet'
+}
 
 export interface WordsTools extends FoundReader {
   readonly lexicon: Lexicon

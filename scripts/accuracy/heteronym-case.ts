@@ -1,0 +1,9 @@
+// A sentence with a heteronym in it, and the spoken form that it asks for.
+
+export interface HeteronymCase {
+  readonly sentence: string
+  readonly word: string
+  readonly form: string
+  /** Held-out sentences were never looked at while the program was tuned. */
+  readonly set: 'dev' | 'held-out'
+}
