@@ -8,7 +8,8 @@ import { toShapes } from './shape.ts'
 import type { Reason, ReasonCode } from './types.ts'
 import { findEnding, findUnitFault, type UnitPlace } from './unit.ts'
 
-const ORDER: readonly ReasonCode[] = [
+/** All reasons, the most useful to a teacher first. */
+export const REASON_CODES: readonly ReasonCode[] = [
   'sight-word-later',
   'correspondence-later',
   'irregular',
@@ -23,7 +24,7 @@ const ORDER: readonly ReasonCode[] = [
 
 /** The reasons with the most useful first; those of one kind stay in order of place. */
 export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
-  return [...reasons].sort((left, right) => ORDER.indexOf(left.code) - ORDER.indexOf(right.code))
+  return [...reasons].sort((left, right) => REASON_CODES.indexOf(left.code) - REASON_CODES.indexOf(right.code))
 }
 
 /** Why this reading cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */

@@ -1,6 +1,7 @@
 // The verdict on words and the figures counted from verdicts: what other folders may use.
 
 export { findOwner, isContraction } from './apostrophe.ts'
+export { REASON_CODES } from './faults.ts'
 export { type CountedWord, toDifferentFigures, toFigures, toWordKey } from './figures.ts'
 export { createWordJudge, hasMixedForms, keepForm, type WordJudge } from './judge-word.ts'
 export { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'

@@ -7,23 +7,12 @@ import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
 import { addToList, type Edit, switchOff } from '../fix/edits.ts'
 import { toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
-import { isAllowedName, type ReasonCode } from '../reading/index.ts'
+import { isAllowedName, REASON_CODES } from '../reading/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
 import { toRange } from './ranges.ts'
 
 /** Faults that a word no longer has once it is known by heart. */
-const CURED_BY_HEART: ReadonlySet<string> = new Set([
-  'sight-word-later',
-  'correspondence-later',
-  'irregular',
-  'too-many-letters',
-  'too-many-syllables',
-  'shape',
-  'ending',
-  'contraction',
-  'reduced-vowel',
-  'unknown-word',
-] satisfies ReasonCode[])
+const CURED_BY_HEART: ReadonlySet<string> = new Set(REASON_CODES)
 
 /** Faults that a word no longer has once it is an allowed name. */
 const CURED_BY_NAME: ReadonlySet<string> = new Set([...CURED_BY_HEART, 'guessed', 'unlisted-name'])
