@@ -1,16 +1,10 @@
 // The engine as it is shipped, for measuring.
 
 import { readFileSync } from 'node:fs'
-import {
-  type Accent,
-  createPhonics,
-  createSpelling,
-  type Lexicon,
-  openLexicon,
-  type Phonics,
-  type Spelling,
-} from '../../src/phonics/index.ts'
-import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
+import { join } from 'node:path'
+import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics, loadSpelling } from '../../src/cli/data.ts'
+import type { Accent, Lexicon, Phonics, Spelling } from '../../src/phonics/index.ts'
+import type { Sequence } from '../../src/sequence/index.ts'
 import { openWordData, type WordData } from '../../src/words/index.ts'
 
 export interface Engine {
@@ -21,21 +15,19 @@ export interface Engine {
 
 /** Opens dist/lexicon.bin. Throws where it is not built. */
 export function openEngine(): Engine {
-  const lexicon = openLexicon(readFileSync(new URL('../../dist/lexicon.bin', import.meta.url)))
-  const spelling = createSpelling(lexicon)
   return {
-    lexicon,
-    spelling,
+    lexicon: loadLexicon(),
+    spelling: loadSpelling(),
     phonics: {
-      'general-american': createPhonics(lexicon, 'general-american', spelling),
-      'southern-british': createPhonics(lexicon, 'southern-british', spelling),
+      'general-american': loadPhonics('general-american'),
+      'southern-british': loadPhonics('southern-british'),
     },
   }
 }
 
 /** What is known of words, and the default sequence. */
 export function openWords(lexicon: Lexicon): { readonly data: WordData; readonly sequence: Sequence } {
-  const read = (file: string): Buffer => readFileSync(new URL(`../../dist/${file}`, import.meta.url))
-  const json = JSON.parse(read('sequences/series.json').toString('utf8')) as CompiledSequence
-  return { data: openWordData(read('words.bin'), lexicon.size), sequence: sequenceFromJson(json, json.accent) }
+  const sequence = loadBuiltIn('series', undefined)
+  if (!sequence) throw new Error('dist/sequences is not built: run `npm run compile` first')
+  return { data: openWordData(readFileSync(join(DATA_FOLDER, 'words.bin')), lexicon.size), sequence }
 }

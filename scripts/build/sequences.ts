@@ -1,8 +1,7 @@
 // Compiles the built-in sequences to JSON, with every sound found.
 
 import { readdirSync, readFileSync } from 'node:fs'
-import { createPhonics, createSpelling, openLexicon } from '../../src/phonics/index.ts'
-import type { Accent } from '../../src/phonics/types.ts'
+import { loadPhonics } from '../../src/cli/data.ts'
 import { compileSequence } from '../../src/sequence/compile.ts'
 import type { CompiledSequence } from '../../src/sequence/compiled.ts'
 
@@ -10,9 +9,6 @@ const folder = new URL('../../src/sequence/built-in/', import.meta.url)
 
 /** By name. Throws with every mistake of a built-in file: such a file must not ship. */
 export function compileBuiltIns(): Record<string, CompiledSequence> {
-  const lexicon = openLexicon(readFileSync(new URL('../../dist/lexicon.bin', import.meta.url)))
-  const spelling = createSpelling(lexicon)
-  const phonicsFor = (accent: Accent) => createPhonics(lexicon, accent, spelling)
   const read = (name: string) => readFileSync(new URL(`${name}.yaml`, folder), 'utf8')
   const names = readdirSync(folder)
     .filter((file) => file.endsWith('.yaml'))
@@ -20,7 +16,7 @@ export function compileBuiltIns(): Record<string, CompiledSequence> {
   return Object.fromEntries(
     names.map((name) => {
       const { compiled, problems } = compileSequence(read(name), {
-        phonicsFor,
+        phonicsFor: loadPhonics,
         resolve: (other) => (names.includes(other) ? read(other) : undefined),
       })
       if (!compiled || problems.length > 0) {

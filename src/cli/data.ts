@@ -25,12 +25,17 @@ export function loadLexicon(): Lexicon {
   return lexicon
 }
 
+/** How words are cut, whatever the accent; made once. */
+export function loadSpelling(): Spelling {
+  spelling ??= createSpelling(loadLexicon())
+  return spelling
+}
+
 /** The engine in an accent; made once. */
 export function loadPhonics(accent: Accent): Phonics {
   const known = engines.get(accent)
   if (known) return known
-  spelling ??= createSpelling(loadLexicon())
-  const engine = createPhonics(loadLexicon(), accent, spelling)
+  const engine = createPhonics(loadLexicon(), accent, loadSpelling())
   engines.set(accent, engine)
   return engine
 }
