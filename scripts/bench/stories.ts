@@ -1,5 +1,7 @@
 // Makes stories for the benchmarks: the same ones for the same seed, in words of Tansy Lane.
 
+import { createRandom } from '../../src/finder/order.ts'
+
 export interface SyntheticStory {
   /** A file name: `0007-tam-and-the-duck.md`. */
   readonly name: string
@@ -28,17 +30,6 @@ const KINDS =
 const PLACES = 'in on by at under behind near beside'.split(' ')
 const SOUNDS = 'Plop Quack Hush Crash Splash Zip'.split(' ')
 const STEPS = 'pink-4 pink-6 blue-2 blue-4 blue-6 green-2 green-4 green-6 green-8'.split(' ')
-
-/** A generator of numbers from 0 to 1, the same for the same seed (mulberry32). */
-function createRandom(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296
-  }
-}
 
 /** `count` stories of some 5 KB each, in order of their steps, each with a title, a step and a place on the shelf. */
 export function makeStories(

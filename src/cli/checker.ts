@@ -2,36 +2,20 @@
 
 import { resolve, sep } from 'node:path'
 import { rules } from '../../rules/index.ts'
-import { type CheckInput, checkStory, type PreparedStory, prepareStory } from '../check/check-story.ts'
+import { type CheckInput, checkStory, prepareStory } from '../check/check-story.ts'
 import type { Resources } from '../check/resources.ts'
-import type { CheckedStory, UncheckedStory } from '../check/result.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
+import type { Host, OpenStory } from '../server/host.ts'
 import type { Io } from './io.ts'
 import { createTextReader } from './read.ts'
 import { createResources, isSequencePath } from './resources.ts'
 
-export interface AskedStory {
-  /** As shown to people. */
-  readonly path: string
-  /** Absolute, with forward slashes. */
-  readonly storyPath: string
-  readonly source: string
-}
-
-export interface Checker {
-  /** Undefined where a config leaves the story out. */
-  check(story: AskedStory): Promise<CheckedStory | UncheckedStory | undefined>
-  /** The story before its rules. */
-  prepare(story: AskedStory): Promise<PreparedStory | UncheckedStory>
-  /** Throws an error with a clear message for a config that cannot be read. */
-  findChain(storyPath: string): Promise<ConfigChain>
-  readonly resources: Resources
+/** The part of the editor's host that a watcher needs too. */
+export interface Checker extends Pick<Host, 'check' | 'prepare' | 'findChain' | 'resources' | 'refresh'> {
   /** Configs and sequences asked for so far, whether they are there or not. */
   sources(): readonly string[]
   /** Those of them that have changed since. */
   changedSources(): readonly string[]
-  /** Forgets all settings where a source has changed, and says whether it did. */
-  refresh(): boolean
 }
 
 export interface CheckerOptions {
@@ -68,7 +52,7 @@ export function createChecker(io: Io, { flags = {}, config, suggest = false }: C
     },
   }
   const changedSources = () => [...stamps].filter(([path, stamp]) => toStamp(path, io) !== stamp).map(([path]) => path)
-  const toInput = (story: AskedStory, chain: ConfigChain): CheckInput => ({
+  const toInput = (story: OpenStory, chain: ConfigChain): CheckInput => ({
     ...story,
     chain,
     flags,

@@ -33,7 +33,7 @@ export function shuffle<Item>(items: readonly Item[], seed: number): Item[] {
 }
 
 /** Numbers from 0 up to 1: the generator called mulberry32, in the public domain. */
-function createRandom(seed: number): () => number {
+export function createRandom(seed: number): () => number {
   let state = seed >>> 0
   return () => {
     state = (state + 0x6d2b79f5) >>> 0
