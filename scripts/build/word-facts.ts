@@ -44,7 +44,7 @@ export function findFacts(
 }
 
 // `hop` and `red` have a noun each, but a picture of one is read as something else.
-function findNameable(uses: readonly Use[], { children, showable, wordnet }: WordSources): Nameable {
+function findNameable(uses: readonly Use[], { children, showable }: WordSources): Nameable {
   const noun = uses.find((use) => use.part === 'noun')
   const main = uses.find((use) => use.part !== 'little')
   if (noun === undefined || main === undefined) return 'no'

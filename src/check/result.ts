@@ -1,6 +1,5 @@
 // What one check of one story says: the one record from which every report is made.
 
-import type { Problem } from '../config/index.ts'
 import type { Message, StoryFigures } from '../lint/types.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Lines } from '../story/lines.ts'
@@ -37,12 +36,6 @@ export interface FreshStory extends CheckedStory {
 export interface UncheckedStory {
   readonly path: string
   readonly failures: readonly string[]
-}
-
-export interface CheckOutcome {
-  readonly result: CheckedStory | UncheckedStory
-  /** Mistakes in config files, told once for all stories that they touch. */
-  readonly configProblems: readonly Problem[]
 }
 
 export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked =>

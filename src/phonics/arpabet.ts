@@ -1,52 +1,6 @@
 // The sounds of the CMU Pronouncing Dictionary (ARPAbet) and what is true of each.
 
-/** All sounds, in a fixed order: the place of a sound in this list is its number in the lexicon. */
-export const PHONES = [
-  'AA',
-  'AE',
-  'AH',
-  'AO',
-  'AW',
-  'AY',
-  'EH',
-  'ER',
-  'EY',
-  'IH',
-  'IY',
-  'OW',
-  'OY',
-  'UH',
-  'UW',
-  'B',
-  'CH',
-  'D',
-  'DH',
-  'F',
-  'G',
-  'HH',
-  'JH',
-  'K',
-  'L',
-  'M',
-  'N',
-  'NG',
-  'P',
-  'R',
-  'S',
-  'SH',
-  'T',
-  'TH',
-  'V',
-  'W',
-  'Y',
-  'Z',
-  'ZH',
-] as const
-
-export type Phone = (typeof PHONES)[number]
-
-/** The first fifteen are the vowels. */
-const VOWELS: ReadonlySet<string> = new Set(PHONES.slice(0, 15))
+const VOWELS: ReadonlySet<string> = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '))
 
 const HISSES: ReadonlySet<string> = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH'])
 const VOICELESS: ReadonlySet<string> = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH', 'HH'])
@@ -57,9 +11,6 @@ export const isVowel = (phone: string): boolean => VOWELS.has(phone)
 export const isHiss = (phone: string): boolean => HISSES.has(phone)
 
 export const isVoiceless = (phone: string): boolean => VOICELESS.has(phone)
-
-/** Numbers of the phones, for the tight loops of the aligner. */
-export const PHONE_NUMBER: ReadonlyMap<string, number> = new Map(PHONES.map((phone, number) => [phone, number]))
 
 export interface Pronunciation {
   readonly phones: readonly string[]

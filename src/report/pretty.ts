@@ -16,11 +16,6 @@ export interface PrettyOptions {
 const HEAD = ['page', 'words', 'decodable', 'sight', 'names', 'not readable', 'share'] as const
 const ALIGNS = ['right', 'right', 'right', 'right', 'right', 'right', 'right'] as const
 
-export function toPrettyReport(results: readonly (CheckedStory | UncheckedStory)[], options: PrettyOptions): string {
-  const parts = results.filter(isChecked).map((checked) => toPrettyStory(checked, options))
-  return [...parts, toSummary(results, options)].join('\n')
-}
-
 /** One story: its name, what was assumed, its pages and its messages. */
 export function toPrettyStory(checked: CheckedStory, { width, paint }: PrettyOptions): string {
   const { sequence, step, figures, story } = checked
