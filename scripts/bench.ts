@@ -1,7 +1,8 @@
 // `npm run bench`: what the program costs, as ratios within one run on the same work. A benchmark, not a test.
 //
 //   npm run bench                     on the demo shelf and made stories
-//   npm run bench -- --corpus DIR     and on the stories of a folder
+//   npm run bench -- --corpus DIR     and on the stories of a folder, its inner folders too
+//   npm run bench -- --only check     one part of it
 
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -14,12 +15,15 @@ import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
 
-const at = process.argv.indexOf('--corpus')
-const corpus = at < 0 ? undefined : process.argv[at + 1]
+const toValue = (name: string): string | undefined => {
+  const at = process.argv.indexOf(name)
+  return at < 0 ? undefined : process.argv[at + 1]
+}
+const corpus = toValue('--corpus')
 
 const readFolder = (folder: string): Story[] =>
-  readdirSync(folder)
-    .filter((name) => name.endsWith('.md'))
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.md') && !name.endsWith('README.md'))
     .sort()
     .map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') }))
 
@@ -29,26 +33,30 @@ if (!story) throw new Error('no story was made')
 const shelf = readFolder(new URL('../fixtures/shelf', import.meta.url).pathname)
 const heteronym: Story = { name: 'heteronym.md', text: `${story.text}\n\nThe wind and the live band read on.\n` }
 
-const parts: readonly (() => Promise<Row[]> | Row[])[] = [
-  () =>
+const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
+  check: () =>
     benchCheck({
       'demo shelf': shelf,
       '40 made stories': made.slice(0, 40),
       ...(corpus ? { corpus: readFolder(corpus) } : {}),
     }),
-  () => benchProcess(story, heteronym, made),
-  () => benchGrowth(story),
-  benchExplain,
-  benchMemory,
-  benchWatch,
-  () => benchRepository(makeStories(400, 1)),
-  benchWords,
-  () => benchMatch(),
-  () => benchShelf(),
-]
+  process: () => benchProcess(story, heteronym, made),
+  growth: () => benchGrowth(story),
+  explain: benchExplain,
+  memory: benchMemory,
+  watch: benchWatch,
+  repository: () => benchRepository(makeStories(400, 1)),
+  words: benchWords,
+  match: () => benchMatch(),
+  shelf: () => benchShelf(),
+}
+
+const only = toValue('--only')
+if (only !== undefined && parts[only] === undefined) throw new Error(`--only ${Object.keys(parts).join(', ')}`)
 
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)
-for (const part of parts) {
+for (const [name, part] of Object.entries(parts)) {
+  if (only !== undefined && name !== only) continue
   for (const { what, figure, wanted, holds } of await part()) {
     process.stdout.write(`${holds ? 'holds ' : 'MISSED'}  ${what}: ${figure}; wanted ${wanted}\n`)
   }

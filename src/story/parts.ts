@@ -1,0 +1,89 @@
+// Cuts a Markdown source into parts that can be read one by one: plain blocks, and what the Markdown parser must see.
+
+import type { RootContent } from 'mdast'
+import { readPlainBlock } from './plain.ts'
+
+/** A stretch of the source. Blank lines between parts belong to none. */
+export interface Part {
+  readonly start: number
+  readonly end: number
+  /** What stands there, with places that count from `start`; undefined where the Markdown parser must say. */
+  readonly nodes: RootContent[] | undefined
+}
+
+/** A run for the parser is long enough that the parser's fixed cost does not show, short enough that its growth does not. */
+const runLength = 4096
+
+/** A gap of so many blank characters parts two runs, wherever the next text stands. */
+const longGap = 500
+
+const hasCode = /`{3}|~{3}/
+const hasRawHtml = /<(?:script|pre|style|textarea|[?!](?!--))/i
+const hasDefinition = /\]:/
+const hasLoneReturn = /\r(?!\n)/
+
+const reachesAcross = [hasCode, hasRawHtml, hasDefinition, hasLoneReturn]
+
+/**
+ * The parts of a source from an offset on. They read as the whole would: a part starts after a blank line, at the
+ * margin or after a very long gap, outside comments. What reaches across blank lines in other ways (code, raw HTML, link
+ * definitions) is rare in a story; a source that holds any is one part.
+ */
+export function* cutParts(source: string, from: number): Generator<Part> {
+  if (reachesAcross.some((it) => it.test(source))) {
+    yield { start: from, end: source.length, nodes: undefined }
+    return
+  }
+  let run: Part | undefined
+  for (let at = skipBlankLines(source, from); at < source.length; ) {
+    const plain = readPlainBlock(source, at)
+    const end = plain?.end ?? findBlockEnd(source, at)
+    if (run && (plain || isCut(source, run, at))) {
+      yield run
+      run = undefined
+    }
+    if (plain) yield { start: at, end, nodes: plain.nodes }
+    else run = { start: run?.start ?? at, end, nodes: undefined }
+    at = skipBlankLines(source, end)
+  }
+  if (run) yield run
+}
+
+/** Whether the parser's run ends before the block at an offset. */
+function isCut(source: string, run: Part, at: number): boolean {
+  return at - run.end > longGap || (at - run.start >= runLength && !/\s/.test(source[at] ?? ''))
+}
+
+const blankLines = /(?:[ \t]*\r?\n)*(?:[ \t]*$)?/y
+
+/** The start of the next line that holds something, its indent included. */
+function skipBlankLines(source: string, from: number): number {
+  blankLines.lastIndex = from
+  blankLines.test(source)
+  return blankLines.lastIndex
+}
+
+/** The end of the last line before the next blank one, its line end with it; a comment that is open there reaches further. */
+function findBlockEnd(source: string, start: number): number {
+  const blank = /\n(?=[ \t]*(?:[\r\n]|$))/g
+  let seen = start
+  for (let from = start; ; ) {
+    blank.lastIndex = from
+    const end = blank.test(source) ? blank.lastIndex : source.length
+    const close = findOpenComment(source, seen, end)
+    if (close === undefined) return end
+    seen = close
+    from = close
+  }
+}
+
+/** Where the comment that is open at `end` closes, past `end`; undefined where none is open. */
+function findOpenComment(source: string, from: number, end: number): number | undefined {
+  for (let open = source.indexOf('<!--', from); open !== -1 && open < end; ) {
+    const close = source.indexOf('-->', open + 4)
+    if (close === -1) return source.length
+    if (close + 3 > end) return close + 3
+    open = source.indexOf('<!--', close + 3)
+  }
+  return undefined
+}

@@ -1,0 +1,194 @@
+// Reading a source part by part, its plain blocks without the Markdown parser, gives the tree that remark-parse gives.
+// Reference: remark-parse 11 on the whole source (npm, https://spec.commonmark.org/0.31.2/).
+
+import fc from 'fast-check'
+import type { Nodes } from 'mdast'
+import remarkParse from 'remark-parse'
+import { unified } from 'unified'
+import { describe, expect, it } from 'vitest'
+import { remarkFrontmatter } from '../../src/story/front-matter.ts'
+import { parseMarkdown } from '../../src/story/parse.ts'
+import { readPlainBlock } from '../../src/story/plain.ts'
+
+const seed = 20_261_125
+const runs = Number(process.env.STORY_RUNS ?? 3000)
+
+const plain = unified().use(remarkParse).freeze()
+const withFrontMatter = unified().use(remarkParse).use(remarkFrontmatter).freeze()
+
+/** A node with its offsets in the source; lines and columns of parts count from the part. */
+function toPlain(node: Nodes, base: number): unknown {
+  const { position, ...rest } = node
+  const children = 'children' in node ? { children: node.children.map((it) => toPlain(it, base)) } : {}
+  // Code in an indent may end with blank lines, which are of no part.
+  const ends = node.type === 'code' ? [position?.start] : [position?.start, position?.end]
+  const places = ends.map((it) => base + (it?.offset ?? Number.NaN))
+  return { ...rest, ...children, places }
+}
+
+const byParts = (source: string): unknown[] =>
+  [...parseMarkdown(source)].flatMap(({ root, base }) => root.children.map((it) => toPlain(it, base)))
+
+const atOnce = (source: string): unknown[] =>
+  toReference(source)
+    .parse(source)
+    .children.map((it) => toPlain(it, source.startsWith('\uFEFF') ? 1 : 0))
+
+/** The extension misreads `---\nTam\n\nTam\n>`, where front matter is never closed, so it reads only what is closed. */
+const toReference = (source: string) =>
+  /^\uFEFF?---[ \t]*\r?\n(?:[\s\S]*?\n)?---[ \t]*(?:\r|\n|$)/.test(source) ? withFrontMatter : plain
+
+// Lines that mean something to Markdown beside lines that only look so, in any order.
+const line = fc.constantFrom(
+  ...['Tam sat.', 'Did Meg run?', '“Stop!” said Sid.', '(It was wet.)', '"No," said Tam; a big - bad - hen:', 'é', 'A'],
+  ...[
+    'Tam sat. ',
+    'Tam sat.  ',
+    ' Tam sat.',
+    '   Tam',
+    '    Tam',
+    '\tTam',
+    'Tam\tsat',
+    'Tam \\',
+    '6 hens',
+    '6. hens',
+    '6) a',
+  ],
+  ...[
+    '---',
+    '--- ',
+    '---\t',
+    ' ---',
+    '- - -',
+    '--',
+    '-',
+    '- hen',
+    '***',
+    '* hen',
+    '+ hen',
+    '1. hen',
+    '1)',
+    '===',
+    '=',
+    '_a_',
+  ],
+  ...['# Tam', '#Tam', '# Tam #', '#', '##', '## ', '##  Tam', '####### Tam', '## 6', ' # Tam', '# - Tam', '#\tTam'],
+  ...[
+    '> Tam',
+    '>',
+    '*Tam* sat',
+    '**T**am',
+    'T_a_m',
+    '`a`',
+    '`a',
+    '``',
+    '<b>',
+    '<div>',
+    '</div>',
+    '<a',
+    'a <b',
+    'a > b',
+  ],
+  ...[
+    '[a](b)',
+    '[a]',
+    '![a](b)',
+    'a!',
+    'b&amp;c',
+    '&',
+    'a\\*',
+    '<http://a.b>',
+    'http://a.b/c',
+    'a@b.c',
+    '~~a~~',
+    'a | b',
+    ':-',
+  ],
+  ...[
+    '<!-- a',
+    'b -->',
+    '<!-- a -->',
+    'a <!-- b',
+    '<!-->',
+    '<!--->',
+    '--> Tam',
+    '<!-- a --> Tam',
+    'שלום',
+    '😀',
+    'cafe\u0301',
+  ],
+  ...['title: Tam', '...', '…', '- a\n\n  b', '1. a\n\n   b\n\n2. c', '\u00A0', '\u00A0Tam', 'Tam\u00A0', '\u00AD'],
+)
+const rare = fc.constantFrom('```', '~~~', '[a]: b', '<script>', '</script>', '<?', '?>', '<!A', '\rTam')
+const source = fc
+  .tuple(
+    fc.array(fc.tuple(fc.oneof({ weight: 40, arbitrary: line }, { weight: 1, arbitrary: rare }), fc.nat(9)), {
+      maxLength: 12,
+    }),
+    fc.constantFrom('\n', '\r\n'),
+    fc.constantFrom('', '', '', '\uFEFF', '\n', '---\n', '---\ntitle: Tam\n\nno: 1\n---\n', ' \n', '\t\n\n'),
+    fc.constantFrom('', '\n', '\n\n', '\n \n'),
+  )
+  .map(([lines, end, start, last]) => {
+    const joined = lines.map(([text, gap], at) => (at === 0 ? text : `${'\n'.repeat(toGap(gap))}${text}`)).join('')
+    return (start + joined + last).replaceAll('\n', end)
+  })
+
+/** Most lines stand alone between blank lines, as those of a story do. */
+const toGap = (gap: number): number => (gap < 3 ? 1 : gap < 9 ? 2 : 3)
+
+describe('part by part', () => {
+  it('gives the tree of remark-parse', () => {
+    fc.assert(
+      fc.property(source, (text) => {
+        expect(byParts(text)).toEqual(atOnce(text))
+      }),
+      { seed, numRuns: runs },
+    )
+  }, 120_000)
+
+  it('gives the tree of remark-parse for any text of the letters that Markdown knows', () => {
+    const letters = fc.constantFrom(...'aT6 .!"\'(-#:/\n\n\n*_`[]<>&\\~=+é\t')
+    const noise = fc.array(letters, { maxLength: 60 }).map((it) => it.join(''))
+    fc.assert(
+      fc.property(noise, (text) => {
+        expect(byParts(text)).toEqual(atOnce(text))
+      }),
+      { seed, numRuns: runs },
+    )
+  }, 120_000)
+})
+
+it('counts a byte order mark in the middle, which the parser drops', () => {
+  for (const text of ['Tam\n\n\uFEFF*Meg*', '---\na: b\n---\n\uFEFFMeg']) {
+    const [meg] = byParts(text).slice(-1) as { places: readonly number[] }[]
+    expect(text.slice(...(meg?.places ?? [])).replaceAll('*', '')).toBe('Meg')
+  }
+})
+
+describe('a plain block', () => {
+  it.each([
+    ['Tam sat.', 1],
+    ['Tam sat.\nMeg ran.', 1],
+    ['“Stop,” said Tam\r\n(and Meg).', 1],
+    ['# Tam and the Hat', 1],
+    ['##\nTam sat.\n---', undefined],
+    ['##\nTam sat.\n## Two\n---', 4],
+    ['##\nTam sat.\n## Two', 3],
+    ['---', 1],
+    ['---\nTam sat.', 2],
+    ['Tam sat.  \nMeg ran.', undefined],
+    ['6. Tam sat.', undefined],
+    ['- Tam sat.', undefined],
+    ['T*a*m sat.', undefined],
+    ['Tam &amp; Meg', undefined],
+    [' Tam sat.', undefined],
+  ])('%j has %s nodes', (text, nodes) => {
+    expect(readPlainBlock(`\n\n${text}\n\nMore.`, 2)?.nodes.length).toBe(nodes)
+  })
+
+  it('has the places of remark-parse, lines and columns too', () => {
+    const text = '## Tam\n“Stop!”\nsaid Meg.\n##   Two'
+    expect(readPlainBlock(text, 0)?.nodes).toEqual(plain.parse(text).children)
+  })
+})
