@@ -4,8 +4,10 @@ import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { POOL_FROM } from '../../src/cli/check/choose-judge.ts'
 import type { Story } from './check.ts'
 import { pair, type Row, toRatioRow } from './measure.ts'
+import { makeStories } from './stories.ts'
 
 const PROGRAM = new URL('../../dist/cli.cjs', import.meta.url).pathname
 
@@ -26,7 +28,7 @@ const check = (folder: string, ...args: readonly string[]): void =>
   run(folder, process.execPath, PROGRAM, 'check', ...args)
 
 export async function benchRepository(stories: readonly Story[]): Promise<Row[]> {
-  return [await benchHook(stories.slice(0, 1)), await benchCache(stories), ...(await benchWorkers(stories))]
+  return [await benchHook(stories.slice(0, 1)), await benchCache(stories), ...(await benchWorkers())]
 }
 
 /** The story of 5 KB as it is when it can be committed: its readers know all that it needs. */
@@ -61,12 +63,12 @@ const benchCache = (stories: readonly Story[]): Promise<Row> =>
     }
   })
 
-/** Where workers begin to pay: POOL_FROM in src/cli/check/choose-judge.ts stands at the count from which this is below 1. */
-async function benchWorkers(stories: readonly Story[]): Promise<Row[]> {
+/** Where workers begin to pay: from POOL_FROM in src/cli/check/choose-judge.ts on they are called unasked. */
+async function benchWorkers(): Promise<Row[]> {
   const rows: Row[] = []
-  for (const count of [48, 128, stories.length]) {
+  for (const count of [POOL_FROM / 2, POOL_FROM * 2]) {
     rows.push(
-      await withFolder(stories.slice(0, count), async (folder) => {
+      await withFolder(makeStories(count, 1), async (folder) => {
         const cores = String(availableParallelism())
         const pairing = await pair(
           () => check(folder, '--workers', cores),
@@ -74,7 +76,7 @@ async function benchWorkers(stories: readonly Story[]): Promise<Row[]> {
           5,
           1,
         )
-        return toRatioRow(`${count} stories on ${cores} cores against one`, pairing, count < 128 ? 2 : 1)
+        return toRatioRow(`${count} stories on ${cores} cores against one`, pairing, count < POOL_FROM ? Infinity : 1)
       }),
     )
   }

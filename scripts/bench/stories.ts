@@ -1,6 +1,11 @@
-// Makes stories for the benchmarks: the same ones for the same seed, in words of Tansy Lane.
+// Makes stories for the benchmarks: the same ones for the same seed, in words of Tansy Lane. Like the stories of a
+// teacher, they are written for their step: nine sentences of ten keep to it, and one goes astray.
 
+import { loadBuiltIn, loadPhonics } from '../../src/cli/data.ts'
 import { createRandom } from '../../src/finder/order.ts'
+import { createWordJudge } from '../../src/reading/index.ts'
+import { knowledgeAt } from '../../src/sequence/knowledge.ts'
+import type { Limits } from '../../src/sequence/types.ts'
 
 export interface SyntheticStory {
   /** A file name: `0007-tam-and-the-duck.md`. */
@@ -29,7 +34,39 @@ const KINDS =
   )
 const PLACES = 'in on by at under behind near beside'.split(' ')
 const SOUNDS = 'Plop Quack Hush Crash Splash Zip'.split(' ')
+/** How often a sentence may hold words beyond the step; two or three in it are. */
+const ASTRAY = 0.1
 const STEPS = 'pink-4 pink-6 blue-2 blue-4 blue-6 green-2 green-4 green-6 green-8'.split(' ')
+
+interface Step {
+  /** Whether a child at the step can read a sentence, its marks too, and it is no longer than the step allows. */
+  fits(sentence: string): boolean
+  readonly limits: Limits
+}
+
+const toWords = (text: string): readonly string[] => text.match(/[A-Za-z']+/g) ?? []
+
+function toStep(id: string): Step {
+  const sequence = loadBuiltIn('series', undefined)
+  if (!sequence) throw new Error('dist/ is not built: run `npm run compile` first')
+  const { limits, marks } = knowledgeAt(sequence, id)
+  const phonics = loadPhonics(sequence.accent)
+  const judge = createWordJudge(sequence, id, { names: NAMES })
+  const known = new Map<string, boolean>()
+  const isReadable = (word: string): boolean => {
+    const before = known.get(word)
+    const now = before ?? judge(phonics.read(word)).verdict.readable
+    if (before === undefined) known.set(word, now)
+    return now
+  }
+  const fits = (sentence: string): boolean => {
+    const words = toWords(sentence)
+    const isShort = words.length <= (limits.sentenceWords ?? Infinity)
+    const isMarked = (sentence.match(/[.,!?"]/g) ?? []).every((mark) => marks === 'any' || marks.has(mark))
+    return isShort && isMarked && words.every(isReadable)
+  }
+  return { fits, limits }
+}
 
 /** `count` stories of some 5 KB each, in order of their steps, each with a title, a step and a place on the shelf. */
 export function makeStories(
@@ -51,13 +88,33 @@ export function makeStories(
     ]
     return pick(forms)
   }
-  const toPage = (): string => Array.from({ length: sentencesOnPage }, toSentence).join(' ')
+  const toFitting = ({ fits }: Step): string => {
+    const mayStray = random() < ASTRAY
+    for (;;) {
+      const sentence = toSentence()
+      if (mayStray || fits(sentence)) return sentence
+    }
+  }
+  const steps = new Map(STEPS.map((id) => [id, toStep(id)]))
+  const toPage = (id: string): string => {
+    const step = steps.get(id) ?? toStep(id)
+    const { pageSentences = Infinity, pageWords = Infinity } = step.limits
+    const sentences: string[] = []
+    let words = 0
+    while (sentences.length < Math.min(sentencesOnPage, pageSentences)) {
+      const next = toFitting(step)
+      words += toWords(next).length
+      if (sentences.length > 0 && words > pageWords) break
+      sentences.push(next)
+    }
+    return sentences.join(' ')
+  }
   return Array.from({ length: count }, (_, at) => {
     const [name, thing] = [pick(NAMES), pick(THINGS)]
     const step = STEPS[Math.floor((at * STEPS.length) / count)] ?? ''
     const title = `${name} and the ${thing}`
-    let text = `---\ntitle: ${title}\nstep: ${step}\norder: ${at + 1}\nnames: [${NAMES.join(', ')}]\n---\n\n# ${title}\n\n${toPage()}\n`
-    while (text.length < size) text += `\n---\n\n${toPage()}\n`
+    let text = `---\ntitle: ${title}\nstep: ${step}\norder: ${at + 1}\nnames: [${NAMES.join(', ')}]\n---\n\n# ${title}\n\n${toPage(step)}\n`
+    while (text.length < size) text += `\n---\n\n${toPage(step)}\n`
     return { name: `${String(at + 1).padStart(4, '0')}-${title.toLowerCase().replaceAll(' ', '-')}.md`, text }
   })
 }
