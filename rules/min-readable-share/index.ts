@@ -39,9 +39,9 @@ export default defineRule({
       const isDecodable = options.definition === 'decodable'
       if ((isDecodable ? figures.decodableShare : figures.readableShare) >= options.share) return
       const counted = isDecodable ? decodable : decodable + sight + names
-      const found = Math.floor((100 * counted) / figures.words)
       const words = toCount(figures.words, 'word')
       const wanted = Math.round(options.share * 1000) / 10
+      const found = toPercentBelow((100 * counted) / figures.words, wanted)
       const data = { what, counted, words, definition: options.definition, found, wanted }
       report({
         at,
@@ -63,6 +63,12 @@ export default defineRule({
     }
   },
 })
+
+/** Rounded as in the figures of the report, unless that would read as what is wanted. */
+function toPercentBelow(exact: number, wanted: number): number {
+  const rounded = Math.round(exact)
+  return rounded < wanted ? rounded : Math.floor(exact)
+}
 
 /** A page is pointed at where it begins: a line under all of it would hide the words that are to blame. */
 function findFirstBlock(page: Page): Range | undefined {

@@ -5,7 +5,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { POOL_FROM } from '../../src/cli/check/choose-judge.ts'
-import type { Story } from './check.ts'
+import { createChecker, type Story } from './check.ts'
 import { pair, type Row, toRatioRow } from './measure.ts'
 import { makeStories } from './stories.ts'
 
@@ -28,24 +28,41 @@ const check = (folder: string, ...args: readonly string[]): void =>
   run(folder, process.execPath, PROGRAM, 'check', ...args)
 
 export async function benchRepository(stories: readonly Story[]): Promise<Row[]> {
-  return [await benchHook(stories.slice(0, 1)), await benchCache(stories), ...(await benchWorkers())]
+  return [...(await benchHooks(stories)), await benchCache(stories), ...(await benchWorkers())]
 }
 
-/** The story of 5 KB as it is when it can be committed: its readers know all that it needs. */
-const benchHook = (stories: readonly Story[]): Promise<Row> =>
-  withFolder(
-    stories.map(({ name, text }) => ({ name, text: text.replace(/^step: .*$/m, 'step: green-14') })),
-    async (folder) => {
-      run(folder, 'git', 'init', '-q')
-      run(folder, 'git', 'add', '-A')
-      const pairing = await pair(
-        () => check(folder, '--staged'),
-        () => run(folder, process.execPath, '-e', '0'),
-        25,
-      )
-      return toRatioRow('the hook on one staged story against node -e 0', pairing, 3)
-    },
-  )
+/** A story of 5 KB as it is when it can be committed: its readers know all that it needs. */
+const toReadable = ({ name, text }: Story): Story => ({ name, text: text.replace(/^step: .*$/m, 'step: green-14') })
+
+const benchHook = (what: string, story: Story, limit: number): Promise<Row> =>
+  withFolder([story], async (folder) => {
+    run(folder, 'git', 'init', '-q')
+    run(folder, 'git', 'add', '-A')
+    const pairing = await pair(
+      () => check(folder, '--staged'),
+      () => run(folder, process.execPath, '-e', '0'),
+      25,
+    )
+    return toRatioRow(`the hook on one staged story ${what} ÷ node -e 0`, pairing, limit)
+  })
+
+async function benchHooks(stories: readonly Story[]): Promise<Row[]> {
+  const countMessages = createChecker()
+  const counts = await Promise.all(stories.map((story) => countMessages([story])))
+  const find = (isWanted: (count: number) => boolean): [Story, number] => {
+    const at = counts.findIndex(isWanted)
+    const story = stories[at]
+    if (!story) throw new Error('no made story has so many messages')
+    return [story, counts[at] ?? 0]
+  }
+  const [few, fewCount] = find((count) => count >= 10 && count <= 20)
+  const [many, manyCount] = find((count) => count > 100)
+  return [
+    await benchHook('that can be read', toReadable(few), 3),
+    await benchHook(`with ${fewCount} messages and their suggestions`, few, 3),
+    await benchHook(`with ${manyCount} messages and their suggestions (no limit set)`, many, Infinity),
+  ]
+}
 
 const benchCache = (stories: readonly Story[]): Promise<Row> =>
   withFolder(stories, async (folder) => {

@@ -17,6 +17,15 @@ const CONTENTS: Readonly<Record<string, string>> = {
 /** Starts threads from files of its own, so it stays a package. */
 const WHOLE = new Set(['tinypool'])
 
+/**
+ * Wanted by every check that has something to say, so they stay in the program, where V8 finds them compiled; they are
+ * run only when they are reached.
+ */
+const KEPT = new Set(['src/check/suggest.ts', 'src/cli/word-help.ts'])
+
+/** Where the parts lie, as the program names them. */
+const PARTS = './parts/'
+
 interface Part {
   readonly name: string
   readonly entry: string
@@ -30,6 +39,7 @@ const lazy = (root: string, folder: string, wanted: Map<string, Part>): Plugin =
       if (kind !== 'dynamic-import' || path.startsWith('node:')) return undefined
       if (WHOLE.has(path)) return { path, external: true }
       const entry = path.startsWith('.') ? resolve(resolveDir, path) : path
+      if (folder === PARTS && KEPT.has(relative(root, entry))) return undefined
       const name = path.startsWith('.') ? toPartName(relative(join(root, 'src'), entry)) : path.replaceAll('/', '-')
       wanted.set(name, { name, entry })
       return { path: folder + name + '.cjs', external: true }
@@ -74,7 +84,7 @@ export async function bundle(root: string): Promise<void> {
     ...cjs,
     entryPoints: ['src/cli/bin.ts'],
     outfile: 'dist/program.cjs',
-    plugins: [lazy(root, './parts/', wanted)],
+    plugins: [lazy(root, PARTS, wanted)],
   })
   await build({
     ...cjs,

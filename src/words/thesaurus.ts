@@ -146,15 +146,17 @@ function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<
   }
 }
 
-function rowsOf(tree: Tree, id: number, part: number): { row: number; isPrimary: boolean }[] {
-  const found: { row: number; isPrimary: boolean }[] = []
-  const { senses, first } = tree
-  const last = first[tree.parts[part + 1] ?? 0] ?? 0
-  for (let i = first[tree.parts[part] ?? 0] ?? 0; i < last; i++) {
-    const sense = senses[i] ?? 0
-    if ((sense & (PRIMARY_BIT - 1)) === id) found.push({ row: rowOf(first, i), isPrimary: (sense & PRIMARY_BIT) !== 0 })
+/** The rows at which a word stands, in tree order. Found by the engine's own search, which is fast from the first call on. */
+function rowsOf({ senses, first, parts }: Tree, id: number, part: number): { row: number; isPrimary: boolean }[] {
+  const start = first[parts[part] ?? 0] ?? 0
+  const end = first[parts[part + 1] ?? 0] ?? 0
+  const found: { at: number; isPrimary: boolean }[] = []
+  for (const isPrimary of [false, true]) {
+    const sense = isPrimary ? id | PRIMARY_BIT : id
+    for (let at = senses.indexOf(sense, start); at >= 0 && at < end; at = senses.indexOf(sense, at + 1))
+      found.push({ at, isPrimary })
   }
-  return found
+  return found.sort((a, b) => a.at - b.at).map(({ at, isPrimary }) => ({ row: rowOf(first, at), isPrimary }))
 }
 
 /** The row that a sense belongs to: the last one that begins at or before it. */
