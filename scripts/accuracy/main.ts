@@ -1,9 +1,11 @@
 // Prints how right the engine is: one table, each figure counted as the command runs.
 //
 //   npm run accuracy                 the table
+//   npm run accuracy -- docs         the table, into docs/accuracy.md; says whether it has changed
 //   npm run accuracy -- spellings    each sound's spellings and each spelling's sounds, with their shares
 //   npm run accuracy -- accent       the words that differ from the independent voice
 
+import { readFileSync, writeFileSync } from 'node:fs'
 import { measureAccent } from './accent.ts'
 import { openEngine } from './engine.ts'
 import { PARTS, type Row, toPercent } from './rows.ts'
@@ -13,10 +15,25 @@ const print = (line: string): void => {
   process.stdout.write(`${line}\n`)
 }
 
-async function printTable(): Promise<void> {
+const HEAD = '| what | published | ours | where theirs comes from | remark |\n| --- | --- | --- | --- | --- |'
+
+async function printTable(write = print): Promise<void> {
   const engine = openEngine()
-  print('| what | published | ours | where theirs comes from | remark |\n| --- | --- | --- | --- | --- |')
-  for (const part of PARTS) for (const row of await part(engine)) print(toLine(row))
+  write(HEAD)
+  for (const part of PARTS) for (const row of await part(engine)) write(toLine(row))
+}
+
+const DOCS = new URL('../../docs/accuracy.md', import.meta.url)
+
+/** The lines of the old table give way to those of the new one. */
+async function writeDocs(): Promise<void> {
+  const lines: string[] = []
+  await printTable((line) => lines.push(line))
+  const before = readFileSync(DOCS, 'utf8')
+  const after = before.replace(/^\| what (?:.*\n)(?:\|.*\n)*/m, () => `${lines.join('\n')}\n`)
+  if (!after.includes(HEAD)) throw new Error('docs/accuracy.md holds no table')
+  writeFileSync(DOCS, after)
+  print(before === after ? 'docs/accuracy.md is as it was.' : 'docs/accuracy.md has changed.')
 }
 
 const toLine = ({ what, published, ours, source, note = '' }: Row): string =>
@@ -42,8 +59,9 @@ async function printAccent(): Promise<void> {
 const [what] = process.argv.slice(2)
 if (what === 'spellings') printSpellings()
 else if (what === 'accent') await printAccent()
+else if (what === 'docs') await writeDocs()
 else if (what === undefined) await printTable()
 else {
-  process.stderr.write(`There is no part called \`${what}\`. Say \`spellings\`, \`accent\` or nothing.\n`)
+  process.stderr.write(`There is no part called \`${what}\`. Say \`docs\`, \`spellings\`, \`accent\` or nothing.\n`)
   process.exitCode = 2
 }

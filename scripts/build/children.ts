@@ -42,7 +42,7 @@ export function loadChildWords(): ChildWords {
   }
   return {
     knownGrade: (word) =>
-      [word, ...toBases(word).map(({ base }) => base)].map(ownGrade).reduce((a, b) => (a > b ? a : b)),
+      Math.max(...[word, ...toBases(word).map(({ base }) => base)].map(ownGrade)) as KnownGrade,
     rank: (word) => ranks.get(word),
     isCapital: (word) => capitals.has(word),
   }
