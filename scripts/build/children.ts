@@ -41,8 +41,7 @@ export function loadChildWords(): ChildWords {
     return (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT && !capitals.has(word) ? 1 : 0
   }
   return {
-    knownGrade: (word) =>
-      Math.max(...[word, ...toBases(word).map(({ base }) => base)].map(ownGrade)) as KnownGrade,
+    knownGrade: (word) => Math.max(...[word, ...toBases(word).map(({ base }) => base)].map(ownGrade)) as KnownGrade,
     rank: (word) => ranks.get(word),
     isCapital: (word) => capitals.has(word),
   }
