@@ -27,11 +27,14 @@ const helper: Clue = (place) => {
   return has(is.HAVE, before) ? ['past', 'noun', 'adjective'] : undefined
 }
 
-/** `do you live`, `are they close`, `have we read`; `can Tam bow`. */
+/** `do you live`, `are they close`, `have we read`; `can Tam bow`, `did Meg and Sid read`. */
 const inversion: Clue = (place) => {
-  const before = findBefore(place)
-  if (!has(is.SUBJECTS, before) && !isName(place, beforeIndex(place))) return undefined
-  const helper = findBefore(place, 2)
+  const isSubject = (nth: number): boolean =>
+    has(is.SUBJECTS, findBefore(place, nth)) || isName(place, beforeIndex(place, nth))
+  if (!isSubject(1)) return undefined
+  let first = 1
+  while (findBefore(place, first + 1) === 'and' && isSubject(first + 2)) first += 2
+  const helper = findBefore(place, first + 1)
   if (has(is.MODALS, helper)) return ['verb']
   if (has(is.HAVE, helper)) return ['past']
   return has(is.BE, helper) ? PREDICATE : undefined
