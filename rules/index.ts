@@ -14,6 +14,7 @@ import noIrregularWord from './no-irregular-word/index.ts'
 import noLookAlikeLetters from './no-look-alike-letters/index.ts'
 import noReducedVowel from './no-reduced-vowel/index.ts'
 import noSingleUseWord from './no-single-use-word/index.ts'
+import noSoundlessWord from './no-soundless-word/index.ts'
 import noUndecodableName from './no-undecodable-name/index.ts'
 import noUnfamiliarWord from './no-unfamiliar-word/index.ts'
 import noUnfitWord from './no-unfit-word/index.ts'
@@ -46,6 +47,7 @@ export const rules: readonly Rule[] = [
   noLookAlikeLetters,
   noReducedVowel,
   noSingleUseWord,
+  noSoundlessWord,
   noUndecodableName,
   noUnfamiliarWord,
   noUnfitWord,

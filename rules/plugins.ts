@@ -15,6 +15,7 @@ import noIrregularWordRule from './no-irregular-word/index.ts'
 import noLookAlikeLettersRule from './no-look-alike-letters/index.ts'
 import noReducedVowelRule from './no-reduced-vowel/index.ts'
 import noSingleUseWordRule from './no-single-use-word/index.ts'
+import noSoundlessWordRule from './no-soundless-word/index.ts'
 import noUndecodableNameRule from './no-undecodable-name/index.ts'
 import noUnfamiliarWordRule from './no-unfamiliar-word/index.ts'
 import noUnfitWordRule from './no-unfit-word/index.ts'
@@ -46,6 +47,7 @@ export const noIrregularWord = createRulePlugin(noIrregularWordRule)
 export const noLookAlikeLetters = createRulePlugin(noLookAlikeLettersRule)
 export const noReducedVowel = createRulePlugin(noReducedVowelRule)
 export const noSingleUseWord = createRulePlugin(noSingleUseWordRule)
+export const noSoundlessWord = createRulePlugin(noSoundlessWordRule)
 export const noUndecodableName = createRulePlugin(noUndecodableNameRule)
 export const noUnfamiliarWord = createRulePlugin(noUnfamiliarWordRule)
 export const noUnfitWord = createRulePlugin(noUnfitWordRule)

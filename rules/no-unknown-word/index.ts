@@ -9,7 +9,7 @@ export default defineRule({
   id: 'no-unknown-word',
   summary: 'A word that the dictionary does not know; shows how it was read.',
   severity: 'warning',
-  claims: ['foreign', 'guessed', 'unknown-word'],
+  claims: ['guessed'],
   options: {
     allow: {
       type: 'strings',
@@ -18,29 +18,15 @@ export default defineRule({
     },
   },
   messages: {
-    foreign: '{word} is not written in English letters',
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
-    unreadable: '{word} is not in the dictionary, and its letters give no sounds that the sequence teaches',
   },
   create: ({ story, options, report }) => ({
     fault: (fault) => {
-      const { word, code } = fault
+      const { word } = fault
       if (options.allow.some((allowed) => allowed.toLowerCase() === word.text.toLowerCase())) return
-      const body = toFaultReport(fault)
-      const data = { word: toQuoted(word.text) }
-      if (code === 'foreign') {
-        report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
-      } else if (code === 'guessed') {
-        const note = 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
-        report({ ...body, messageId: 'guessed', data: { ...data, guess: toGuess(fault, story) }, note })
-      } else {
-        report({
-          ...body,
-          messageId: 'unreadable',
-          data,
-          note: 'Check the spelling, or list it under `names` if it is a name.',
-        })
-      }
+      const note = 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
+      const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
+      report({ ...toFaultReport(fault), messageId: 'guessed', data, note })
     },
   }),
 })

@@ -102,7 +102,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   }
 
   function guess(word: string): Spelled {
-    if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word)) return NOTHING
+    if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
     const { cuttings, isSure } = guessInflected(word)
     return { source: 'guess', cuttings: isSure ? cuttings : [...cuttings, ...guessWhole(word)] }
   }
@@ -135,6 +135,15 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   return { spell }
 }
+
+/** Said by the names of their letters, or as the words that they stand for. */
+const ABBREVIATIONS = new Set(['etc', 'ok', 'vs'])
+
+/** Letters without a vowel that are a sound all the same: `shh`, `hmm`, `zzz`, `brr`, `psst`, `tsk`. */
+const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
+
+const isAbbreviation = (word: string): boolean =>
+  ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
 
 /** A word with one vowel letter, shut in by consonants, is read as beginners read it before anything else. */
 const isClosed = (word: string): boolean => /^[^aeiouy]*[aeiou][^aeiouywr]+(le|y|er|e)?$/.test(word)
