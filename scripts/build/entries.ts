@@ -41,14 +41,11 @@ export function toEntries(
     let known = stored.get(word)
     if (!known) {
       const readings = byWord.get(word)?.readings ?? []
-      const found = fixed.has(word)
-        ? undefined
-        : findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
-      const raws = found
-        ? store(found.inflection.stem)
-            .raws.filter((_, k) => (found.mask >> k) & 1)
-            .flatMap((raw) => inflect(raw, found.inflection.stem.length, found.inflection) ?? [])
-        : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
+      const ending = findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
+      const inflected = ending ? toInflected(ending, store(ending.inflection.stem).raws) : []
+      // The spoken forms of a heteronym keep their order, and none is lost: `used`, `winds`; not `does`, also of a doe.
+      const found = fixed.has(word) && !isSame(inflected, readings) ? undefined : ending
+      const raws = found ? inflected : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
       known = { raws, found }
       stored.set(word, known)
     }
@@ -70,6 +67,16 @@ export function toEntries(
       })
   )
 }
+
+const toInflected = ({ inflection, mask }: Found, stems: readonly RawReading[]): readonly RawReading[] =>
+  stems.filter((_, k) => (mask >> k) & 1).flatMap((raw) => inflect(raw, inflection.stem.length, inflection) ?? [])
+
+const isSame = (inflected: readonly RawReading[], readings: readonly Aligned[]): boolean =>
+  inflected.length === readings.length &&
+  inflected.every((raw, k) => {
+    const sounds = raw.units.flatMap((unit) => unit.phones)
+    return toLoose(sounds) === toLoose(readings[k]?.phones ?? [])
+  })
 
 /** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
 const toPattern = (stress: readonly number[]): string =>
@@ -95,12 +102,13 @@ function findTrueEnding(
   return undefined
 }
 
-/** Sounds without what the dictionary is of two minds about in endings: AH or IH, and AH L or L. */
+/** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA (`wanted` beside `want`). */
 const toLoose = (phones: readonly string[]): string =>
   phones
     .join(' ')
     .replace(/\bAH\b/g, 'IH')
     .replace(/IH L/g, 'L')
+    .replace(/\bAO\b/g, 'AA')
 
 /** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
 function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
@@ -116,10 +124,24 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
       return wordnet.isVerb(stem)
     case 'er':
     case 'est':
-      if (wordnet.isNoun(word))
-        return ending === 'er' && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.derives(word, stem)
-      return wordnet.isAdjective(stem) && !wordnet.isVerb(word)
+      return takesCompared(word, stem, wordnet) || (ending === 'er' && isDoer(word, stem, wordnet))
     default:
       return true
   }
+}
+
+/** `fresher` and `grandest`, though a fresher is a student too; not `after`, `letter` or `flatter`. */
+function takesCompared(word: string, stem: string, wordnet: WordNet): boolean {
+  if (!wordnet.isAdjective(stem) || wordnet.isVerb(word) || isLittleWord(word)) return false
+  return !wordnet.isNoun(word) || wordnet.posOf(word).noun.tags === 0
+}
+
+/** What can do something besides people; `supper` is food, whatever it is to sup. */
+const DOERS: ReadonlySet<string> = new Set(['animal', 'artifact'])
+
+/** Someone or something that does what the stem says: `hunter`, `buzzer`. */
+function isDoer(word: string, stem: string, wordnet: WordNet): boolean {
+  const kind = wordnet.lexFile(word) ?? ''
+  if (kind === 'person') return wordnet.isVerb(stem) || (wordnet.isAdjective(stem) && wordnet.derives(word, stem))
+  return DOERS.has(kind) && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.mainlyDerives(word, stem)
 }

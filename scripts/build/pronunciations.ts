@@ -94,8 +94,18 @@ export function readDictionary(): { words: DictionaryWord[]; leftOut: Readonly<R
       else addNew(byWord, word, pronunciation)
     }
   }
-  const words = [...byWord].map(([word, pronunciations]) => ({ word, pronunciations }))
+  const words = [...byWord].map(([word, all]) => ({ word, pronunciations: dropBroad(word, all) }))
   return { words: words.sort((x, y) => (x.word < y.word ? -1 : 1)), leftOut }
+}
+
+/** `want`, `swan` and `watch` with the vowel of `ball` as well as that of `father`: the spelling is taught with the second. */
+function dropBroad(word: string, all: readonly Pronunciation[]): readonly Pronunciation[] {
+  if (!/(?:w|wh|qu)a(?![lruw])/.test(word)) return all
+  const sounds = all.map(({ phones }) => phones.join(' '))
+  return all.filter((_, at) => {
+    const plain = sounds[at]?.replace(/\bAO\b/, 'AA') ?? ''
+    return plain === sounds[at] || !sounds.includes(plain)
+  })
 }
 
 function addNew(byWord: Map<string, Pronunciation[]>, word: string, pronunciation: Pronunciation): void {
@@ -132,6 +142,14 @@ export function mend(word: string, { phones, stress }: Pronunciation): Pronuncia
     }
   }
   if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
+  // `decide` is written with a second stress, and `describe` without one.
+  if (
+    marks[0] === 2 &&
+    marks[1] === 1 &&
+    /^(?:IH|[BDR] IH|P R IH)\b/.test(mended.join(' ')) &&
+    /^(?:be|de|e|pre|re)/.test(word)
+  )
+    marks[0] = 0
   // `un` and `up` before a word are said in full: unhappy, upstairs.
   if (marks[0] === 0 && mended[0] === 'AH' && /^(un|up(?!on))/.test(word)) marks[0] = 2
   return { phones: mended, stress: marks }

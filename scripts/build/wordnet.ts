@@ -33,6 +33,8 @@ export interface WordNet {
    * and `sad`.
    */
   derives(word: string, base: string): boolean
+  /** The same for the noun as it is mostly meant: `farmer` and `farm`; not `letter` and `let`, though a landlord is one. */
+  mainlyDerives(noun: string, base: string): boolean
   /** Lexicographer file of the first noun sense. */
   lexFile(lemma: string): string | undefined
   synset(pos: WordNetPos, offset: number): Synset
@@ -82,6 +84,15 @@ export function loadWordnet(): WordNet {
     isName: (lemma) =>
       isLemma(lemma) && senses(lemma).every((sense) => isCapital(synset(sense.pos, sense.offset), lemma)),
     derives: (word, base) => word !== base && (points(word, base) || points(base, word)),
+    mainlyDerives(noun, base) {
+      const [main] = senses(noun, 'noun')
+      if (!main || noun === base) return false
+      const isLinked = (source: Sense, from: string, to: string): boolean =>
+        pointsTo(synset(source.pos, source.offset), from, to, synset)
+      const isBack = (one: Sense): boolean =>
+        synset(one.pos, one.offset).pointers.some(({ symbol, offset }) => symbol === '+' && offset === main.offset)
+      return isLinked(main, noun, base) || senses(base).some((one) => isLinked(one, base, noun) && isBack(one))
+    },
     lexFile: (lemma) => senses(lemma, 'noun')[0]?.lexFile,
     lemmas: () => index.keys(),
   }

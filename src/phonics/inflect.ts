@@ -65,7 +65,7 @@ export function inflect(stem: RawReading, stemLength: number, inflection: Inflec
   const unit = stem.units.at(-1)
   if (!last || !unit) return undefined
   const phones = toEndingPhones(ending, last)
-  let units: readonly RawUnit[] | undefined = stem.units
+  let units: readonly RawUnit[] | undefined = toCompared(stem.units, ending)
   let letters: string = ending
   let end = stemLength
   if (change === 'double') {
@@ -123,6 +123,19 @@ export function toEndingPhones(ending: EndingLetters, last: string): readonly st
     case 'est':
       return ['IH', 'S', 'T']
   }
+}
+
+/** The g of `long`, `strong` and `young` is said before -er and -est: lon·ger. */
+function toCompared(units: readonly RawUnit[], ending: EndingLetters): readonly RawUnit[] {
+  const last = units.at(-1)
+  const isLong = /^(?:long|strong|young)$/.test(units.map((unit) => unit.letters).join(''))
+  if (!last || !isLong || (ending !== 'er' && ending !== 'est')) return units
+  const start = last.spans[0]?.[0] ?? 0
+  return [
+    ...units.slice(0, -1),
+    { ...last, letters: 'n', spans: [[start, start + 1]], phones: ['NG'] },
+    { ...last, letters: 'g', spans: [[start + 1, start + 2]], phones: ['G'] },
+  ]
 }
 
 function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit[] | undefined {

@@ -27,17 +27,32 @@ export function toReading(raw: RawReading, word: string, stem: string, accent: A
   const rules = RULES[accent]
   const sounds = rules.toSounds(raw.units, word, stem)
   const cut = cutSyllables(word, raw.units)
-  const units = raw.units.map((unit, at) => {
+  const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
-    return toUnit(
-      unit,
-      sound,
-      `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`,
-      cut.stress.length,
-    )
+    const key: CorrespondenceKey = `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`
+    const made = toUnit(unit, sound, key, cut.stress.length)
+    return (rules.partsR && partFromR(made)) || made
   })
   return { units, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
 }
+
+/**
+ * A short vowel and the r after it are two sounds: f·o·r·e·s·t and h·u·rr·y in Southern British, where General American
+ * has one. Undefined where the letters cannot be parted.
+ */
+function partFromR(unit: Unit): readonly Unit[] | undefined {
+  const vowel = SHORT_WITH_R.exec(unit.sound)?.[1]
+  const [, letters, r = ''] = /^([aeiouy]+)(r+)$/.exec(unit.letters) ?? []
+  const start = unit.spans[0]?.[0]
+  if (!vowel || !letters || start === undefined || unit.kind !== 'correspondence') return undefined
+  const at = start + letters.length
+  return [
+    { ...unit, letters, spans: [[start, at]], sound: vowel, key: `${letters}=${vowel}` },
+    { letters: r, spans: [[at, at + r.length]], sound: 'r', kind: 'correspondence', key: `${r}=r`, vowel: false },
+  ]
+}
+
+const SHORT_WITH_R = /^([æɛɪɒʌ])r$/
 
 // Made field by field, which is several times as fast as spreading: a book has many words.
 function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables: number): Unit {

@@ -96,4 +96,5 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
 export const generalAmerican: AccentRules = {
   toSounds: (units) => units.map(toSound),
   toTaught,
+  partsR: false,
 }

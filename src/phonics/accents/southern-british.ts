@@ -131,4 +131,5 @@ export const southernBritish: AccentRules = {
     return changes === undefined ? sounds : change(sounds, units, changes)
   },
   toTaught,
+  partsR: true,
 }

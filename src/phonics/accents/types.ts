@@ -7,4 +7,6 @@ export interface AccentRules {
   toSounds(units: readonly RawUnit[], word: string, stem: string): readonly string[]
   /** The sound under which a unit is taught. */
   toTaught(units: readonly RawUnit[], at: number, sound: string): string
+  /** Whether a short vowel and an r after it are two sounds, each with its letters. */
+  readonly partsR: boolean
 }
