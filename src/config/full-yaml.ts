@@ -3,46 +3,32 @@
 import type { Document, Node } from 'yaml'
 import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml'
 import type { Range } from '../story/types.ts'
-import type { Entry, ParsedYaml, Scalar, Tree, YamlProblem } from './tree.ts'
+import { findYamlProblems, TOO_DEEP } from '../yaml/yaml-problems.ts'
+import type { Entry, ParsedYaml, Scalar, Tree } from './tree.ts'
 
 // Enough for any honest file, too few to blow one up.
 const MAX_ALIASES = 100
 
-const TOO_DEEP = 'this is nested too deep to read'
-
-const CLEAR_MESSAGES: Readonly<Record<string, string>> = {
-  DUPLICATE_KEY: 'this key is given twice: the first one counts',
-  TAB_AS_INDENT: 'this line is indented with a tab: use spaces',
-  BAD_INDENT: 'the indent of this line does not fit the lines above it',
-  MISSING_CHAR: 'a closing quote, bracket or comma is missing',
-  MULTIPLE_DOCS: 'a second `---` starts a new document: keep one',
-  BLOCK_AS_IMPLICIT_KEY: 'a colon too many on this line: put the text in quotes',
-  MULTILINE_IMPLICIT_KEY: 'a colon is missing after the key, or a quote or bracket is not closed',
-  BAD_SCALAR_START: 'a text cannot start with this mark: put it in quotes',
-}
-
 export function parseFullYaml(text: string): ParsedYaml {
   try {
     const document = parseDocument(text, { prettyErrors: false, logLevel: 'silent' })
-    const problems = document.errors.map((error) => toProblem(error, text))
-    const isUsable = document.errors.every((error) => error.code === 'DUPLICATE_KEY')
-    if (!isUsable || document.contents === null) return { tree: undefined, problems: problems.slice(0, 1) }
+    const fatal = document.errors.filter(({ code }) => code !== 'DUPLICATE_KEY')
+    if (fatal.length > 0 || document.contents === null) {
+      return { tree: undefined, problems: findYamlProblems(fatal, text) }
+    }
     const tree = toTree(document.contents, document, { left: MAX_ALIASES })
-    return { tree: tree.kind === 'scalar' && tree.value === null ? undefined : tree, problems }
+    const isNothing = tree.kind === 'scalar' && tree.value === null
+    // A config with a key twice is used all the same.
+    const twins = findYamlProblems(document.errors, text)
+    return {
+      tree: isNothing ? undefined : tree,
+      problems: twins.map((problem) => ({ ...problem, message: `${problem.message}: the first one counts` })),
+    }
   } catch (error) {
     // The parser recurses: a file nested some thousand deep ends here.
     const message = error instanceof RangeError ? TOO_DEEP : 'this YAML cannot be read'
     return { tree: undefined, problems: [{ start: 0, end: Math.min(1, text.length), message }] }
   }
-}
-
-function toProblem(error: { code: string; message: string; pos: [number, number] }, text: string): YamlProblem {
-  const plain = error.message.split('\n')[0] ?? ''
-  // The parser catches its own overflow and tells it as an error of the text.
-  if (plain.includes('call stack')) return { start: 0, end: Math.min(1, text.length), message: TOO_DEEP }
-  const message = CLEAR_MESSAGES[error.code] ?? `not valid YAML: ${plain.charAt(0).toLowerCase()}${plain.slice(1)}`
-  const start = Math.min(error.pos[0], text.length)
-  return { start, end: Math.min(Math.max(error.pos[1], start), text.length), message }
 }
 
 function toTree(node: Node, document: Document, aliases: { left: number }): Tree {

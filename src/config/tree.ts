@@ -1,6 +1,7 @@
 // Parsed YAML as plain data that remembers where each value stands.
 
 import type { Range } from '../story/types.ts'
+import type { YamlProblem } from '../yaml/yaml-problems.ts'
 
 export type Scalar = string | number | boolean | null
 
@@ -13,10 +14,6 @@ export interface Entry {
   readonly key: string
   readonly keyAt: Range
   readonly value: Tree
-}
-
-export interface YamlProblem extends Range {
-  readonly message: string
 }
 
 /** Ranges are offsets in the parsed text. The tree is undefined for an empty text, and for one too broken to use. */

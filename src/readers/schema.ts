@@ -5,7 +5,12 @@ import * as v from 'valibot'
 const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
 
 const list = (example: string, description: string) =>
-  v.optional(v.pipe(v.array(v.string(), `Write a list, as \`${example}\``), v.description(description)))
+  v.optional(
+    v.pipe(
+      v.array(v.string(`Write plain words in the list, as \`${example}\``), `Write a list, as \`${example}\``),
+      v.description(description),
+    ),
+  )
 
 const ownEntries = {
   'sight words': list('[said, they]', 'Words known by heart.'),

@@ -34,7 +34,7 @@ export function toSchemaProblem(
   if (isMissing) return source.problemAt(path.slice(0, -1), `\`${key}:\` is missing here`)
   const options = issue.type === 'picklist' ? toOptions(issue.expected) : []
   const written = typeof issue.input === 'string' ? issue.input : ''
-  const found = written === '' ? '' : `, not \`${written}\``
+  const found = written === '' && typeof issue.input !== 'number' ? '' : `, not \`${issue.input}\``
   return source.problemAt(path, `${issue.message}${found}`, { suggestion: findNearest(written, options) })
 }
 

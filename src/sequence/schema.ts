@@ -6,7 +6,12 @@ import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, type LIMITS } from './vocab
 const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
 
 const list = (example: string, description: string) =>
-  v.optional(v.pipe(v.array(v.string(), `Write a list, as \`${example}\``), v.description(description)))
+  v.optional(
+    v.pipe(
+      v.array(v.string(`Write plain words in the list, as \`${example}\``), `Write a list, as \`${example}\``),
+      v.description(description),
+    ),
+  )
 
 const listOrAny = (example: string, description: string) => {
   const problem = `Write a list, as \`${example}\`, or \`any\``
@@ -14,8 +19,8 @@ const listOrAny = (example: string, description: string) => {
 }
 
 const limit = (description: string) => {
-  const figure = v.pipe(v.number(), v.integer(), v.minValue(1))
   const problem = 'Write a whole number from 1, or `any` to lift the limit'
+  const figure = v.pipe(v.number(problem), v.integer(problem), v.minValue(1, problem))
   return v.optional(v.pipe(v.union([figure, v.literal('any')], problem), v.description(description)))
 }
 

@@ -1,6 +1,7 @@
 // Reads YAML into plain values and remembers where each stands, so that a problem can be shown at its place.
 
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
+import { findYamlProblems } from '../yaml/yaml-problems.ts'
 
 /** A mistake in a file, at its place. Lines and columns from 1; the end is exclusive. */
 export interface SequenceProblem {
@@ -40,8 +41,8 @@ export function toSource(text: string): Source {
   }
   return {
     value: document.contents === null ? null : toPlain(document.contents),
-    problems: [...document.errors, ...document.warnings].map(({ pos, message }) =>
-      toProblem(pos[0], pos[1], `This is not YAML that can be read: ${message.replace(/\s+/g, ' ')}`),
+    problems: findYamlProblems([...document.errors, ...document.warnings], text).map(({ start, end, message }) =>
+      toProblem(start, end, `This is not YAML that can be read: ${message}`),
     ),
     problemAt: (path, message, { atKey = false, suggestion } = {}) => {
       const [from, to] = findRange(document.contents, path, atKey)

@@ -75,7 +75,15 @@ describe('readFrontMatter', () => {
     ],
     [
       'names: [Tam\n',
-      expect.arrayContaining([expect.stringMatching(/^\d+:\d+ error The front matter cannot be read: /)]),
+      ['2:12 error The front matter cannot be read: the list that `[` opens is not closed: put a `]` here'],
+    ],
+    [
+      'step: pink-2\nrules: {\n',
+      ['3:9 error The front matter cannot be read: the map that `{` opens is not closed: put a `}` here'],
+    ],
+    [
+      'step: a\nstep: b\nnames: [Tam\n',
+      ['4:12 error The front matter cannot be read: the list that `[` opens is not closed: put a `]` here'],
     ],
     ['just some words\n', ['2:1 error this must be a list of keys with values, such as `sequence: …`']],
     ['rules:\n  no-numerals: off\n', ['3:3 error There is no rule `no-numerals`. Did you mean `no-numeral`?']],

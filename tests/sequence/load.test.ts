@@ -146,6 +146,22 @@ const MISTAKES: readonly Mistake[] = [
     'name: x\nsteps:\n  - id: a\n    limits:\n      letters: few\n               ^^^',
     /whole number from 1/,
   ],
+  [
+    'a limit below one',
+    'name: x\nsteps:\n  - id: a\n    limits:\n      letters: -1\n               ^^',
+    /^Write a whole number from 1, or `any` to lift the limit, not `-1`$/,
+  ],
+  [
+    'a limit that is no whole number',
+    'name: x\nsteps:\n  - id: a\n    limits:\n      letters: 2.5\n               ^^^',
+    /^Write a whole number from 1, or `any` to lift the limit, not `2.5`$/,
+  ],
+  [
+    'a colon too many',
+    'name: x: y\n      ^\nsteps:\n  - id: a',
+    /^This is not YAML that can be read: a colon too many on this line: put the text in quotes$/,
+  ],
+  ['a list that is not closed', 'name: x\nlook-alikes: [bd\n                ^\nsteps:\n  - id: a', /put a `\]` here/],
   ['an id twice', 'name: x\nsteps:\n  - id: a\n  - id: a\n        ^', /already used on line 3/],
   [
     'a line with no example',
@@ -256,6 +272,28 @@ describe('mistakes', () => {
         expect(problem?.endColumn).toBe(caret + 1 + width)
     },
   )
+
+  it('are told in our own words, whatever stands where', () => {
+    const values = ['-1', '0', '2.5', 'true', '~', '[]', '[[a]]', '[{a: b}]', '{a: b}', '"x y"', '.nan', '2020-01-01']
+    const top = ['name', 'steps', 'title', 'accent', 'extends', 'look-alikes', 'settings']
+    const own = ['id', 'title', 'after', 'teach', 'sight words', 'shapes', 'endings', 'ending changes', 'marks']
+    const files = values.flatMap((value) => [
+      ...top.map((key) => `${key}: ${value}\n`),
+      `name: x\nsettings:\n  endings: ${value}\n  reduced vowels: ${value}\nsteps:\n  - id: a\n`,
+      ...[...own, 'contractions', 'capitals', 'numerals', 'limits'].map(
+        (key) => `name: x\nsteps:\n  - ${key}: ${value}\n`,
+      ),
+      `name: x\nsteps:\n  - id: a\n    limits:\n      letters: ${value}\n`,
+    ])
+    const told = files.flatMap((yaml) => loadSequence(yaml, tools).problems.map(({ message }) => message))
+    expect(told.length).toBeGreaterThan(100)
+    expect(told.filter((message) => /Invalid|Expected|received/i.test(message))).toEqual([])
+  })
+
+  it('of a file nested too deep are told as that', () => {
+    const { problems } = loadSequence(`name: ${'['.repeat(20000)}${']'.repeat(20000)}\n`, tools)
+    expect(problems.map(({ message }) => message)).toEqual([expect.stringContaining('nested too deep')])
+  })
 
   it('are all told at once, in order of place, and the rest is still read', () => {
     const yaml = 'name: x\ncolour: red\nsteps:\n  - id: a\n    teach: [c as in cat, q as in cat]\n    marks: [coma]\n'
