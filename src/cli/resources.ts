@@ -57,7 +57,8 @@ async function loadOwn(path: string, accent: Accent | undefined, io: Io): Promis
   const file = readTextFile(resolve(io.cwd, path), io, path)
   if (!file.ok) return { problems: [file.message] }
   const { loadSequence } = await import('../sequence/load.ts')
-  const { sequence, problems } = loadSequence(file.text, { phonicsFor: loadPhonics, resolve: loadBuiltIn, accent })
+  const tools = { phonicsFor: loadPhonics, resolve: loadBuiltIn, names: listBuiltIns, accent }
+  const { sequence, problems } = loadSequence(file.text, tools)
   if (sequence && problems.length === 0) return sequence
   return { problems: problems.map((problem) => toSequenceProblemLine(path, problem)) }
 }

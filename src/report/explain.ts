@@ -139,9 +139,9 @@ export function toReasonText(reason: Reason, word: string): string {
     case 'irregular':
       return `${letters} says a sound that this sequence never teaches for it`
     case 'too-many-letters':
-      return `it has ${reason.found} letters, and at most ${reason.allowed} are allowed${later}`
+      return `it has ${reason.found} letters, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'too-many-syllables':
-      return `it has ${reason.found} syllables, and at most ${reason.allowed} are allowed${later}`
+      return `it has ${reason.found} syllables, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'shape':
       return `its shape ${reason.found} is not taught yet${later}`
     case 'ending':

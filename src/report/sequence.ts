@@ -2,7 +2,7 @@
 
 import type { Sequence, Step } from '../sequence/types.ts'
 import type { Paint } from './paint.ts'
-import { toList, wrap } from './text.ts'
+import { toCount, toList, wrap } from './text.ts'
 
 export const SEQUENCE_SCHEMA = 1
 
@@ -29,7 +29,7 @@ const toAddsFields = ({ correspondences, ...adds }: Step['adds']) => ({
 export function toSequenceText(sequence: Sequence, { width, paint }: { width: number; paint: Paint }): string {
   const head = [
     paint.strong(`${sequence.name}: ${sequence.title}`),
-    `${sequence.steps.length} steps. Each step knows all before it.`,
+    `${toCount(sequence.steps.length, 'step')}.${sequence.steps.length === 1 ? '' : ' Each step knows all before it.'}`,
     '',
   ]
   const steps = sequence.steps.flatMap((step) => [
@@ -67,13 +67,15 @@ function toAddsLines({ adds }: Step): string[] {
   return lines
 }
 
-const LIMITS: Readonly<Record<string, string>> = {
-  letters: 'letters in a word',
-  syllables: 'syllables in a word',
-  sentenceWords: 'words in a sentence',
-  pageSentences: 'sentences on a page',
-  pageWords: 'words on a page',
+const LIMITS: Readonly<Record<string, readonly [noun: string, where: string]>> = {
+  letters: ['letter', 'in a word'],
+  syllables: ['syllable', 'in a word'],
+  sentenceWords: ['word', 'in a sentence'],
+  pageSentences: ['sentence', 'on a page'],
+  pageWords: ['word', 'on a page'],
 }
 
-const toLimit = (name: string, limit: number | 'any'): string =>
-  `${limit === 'any' ? 'any number of' : limit} ${LIMITS[name] ?? name}`
+function toLimit(name: string, limit: number | 'any'): string {
+  const [noun, where] = LIMITS[name] ?? [name, '']
+  return `${limit === 'any' ? `any number of ${noun}s` : toCount(limit, noun)} ${where}`
+}

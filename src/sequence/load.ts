@@ -1,6 +1,7 @@
 // Loads a sequence from YAML: reads it, checks it, finds the sounds of its examples, and says what is wrong where.
 
 import * as v from 'valibot'
+import { findNearest } from '../nearest.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
 import { buildStep, mergeAdds, NOTHING } from './build-step.ts'
 import { checkOrder } from './check-order.ts'
@@ -17,6 +18,8 @@ export interface LoadTools {
   phonicsFor(accent: Accent): Phonics
   /** The YAML of a sequence that another extends, or that sequence ready-made; undefined where there is none. */
   resolve?(name: string, accent: Accent | undefined): string | Sequence | undefined
+  /** The names that can be resolved, to offer the nearest. */
+  names?(): readonly string[]
   /** The accent to read the examples in, instead of the file's own. */
   readonly accent?: Accent | undefined
 }
@@ -67,10 +70,18 @@ function readFile(source: Source): { file: SequenceFile | undefined; problems: r
 function loadBase(file: SequenceFile, source: Source, tools: LoadTools, extending: readonly string[]): LoadedSequence {
   const name = file.extends
   if (name === undefined) return { sequence: undefined, problems: [] }
-  const fail = (message: string) => ({ sequence: undefined, problems: [source.problemAt(['extends'], message)] })
+  const fail = (message: string, suggestion?: string) => ({
+    sequence: undefined,
+    problems: [source.problemAt(['extends'], message, { suggestion })],
+  })
   if (extending.includes(name)) return fail(`\`${name}\` extends itself, by way of ${[...extending, name].join(' → ')}`)
   const found = tools.resolve?.(name, tools.accent ?? (file.accent as Accent | undefined))
-  if (found === undefined) return fail(`There is no sequence \`${name}\` to extend`)
+  if (found === undefined) {
+    const names = tools.names?.() ?? []
+    const nearest = findNearest(name, names)
+    const hint = nearest !== undefined || names.length === 0 ? '' : `. Those to extend are ${names.join(', ')}`
+    return fail(`There is no sequence \`${name}\` to extend${hint}`, nearest)
+  }
   if (typeof found !== 'string') return { sequence: found, problems: [] }
   const base = load(found, tools, [...extending, name])
   if (base.problems.length === 0) return base

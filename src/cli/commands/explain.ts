@@ -70,7 +70,9 @@ export function toUnknownStep(step: string, sequence: Sequence): string {
 }
 
 async function readWords(given: readonly string[], io: Io): Promise<readonly string[] | { readonly message: string }> {
-  if (given.length === 0) return { message: 'Name the words to explain, or - to read them from standard input.' }
+  const hint = 'Name the words to explain, or - to read them from standard input.'
+  if (given.length === 0) return { message: hint }
+  if (given.some((word) => word.trim() === '')) return { message: `An empty word was given. ${hint}` }
   if (!given.includes('-')) return given
   const input = await readStdin(io)
   if (!input.ok) return { message: input.message }
