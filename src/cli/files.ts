@@ -111,6 +111,9 @@ function isPattern(argument: string): boolean {
 }
 
 function toMissing(argument: string, file: string, io: Io): string {
+  if (io.fs.lstatSync(file, { throwIfNoEntry: false })?.isSymbolicLink()) {
+    return `${toShownPath(argument)} is a link to ${toShownPath(io.fs.readlinkSync(file))}, which is not there.`
+  }
   const nearest = findNearest(basename(file), listNames(dirname(file), io))
   const hint = nearest ? ` Did you mean ${toShownPath(toShown(join(dirname(argument), nearest)))}?` : ''
   return `There is no file or folder ${toShownPath(argument)}.${hint}`

@@ -104,6 +104,21 @@ describe('folders', () => {
     expect(found.files.map(({ path }) => path)).toEqual(['real/a.md', 'real/link.md'])
   })
 
+  it('tells of a link that leads to nothing, and goes on', async () => {
+    const { io, cwd } = world(toFiles('a.md'))
+    symlinkSync('gone.md', join(cwd, 'dangling.md'))
+    symlinkSync('nowhere', join(cwd, 'ducks'))
+    symlinkSync('round.md', join(cwd, 'round.md'))
+    expect(await findStories(['dangling.md', 'ducks', 'round.md', 'a.md'], io)).toMatchObject({
+      files: [{ path: 'a.md' }],
+      problems: [
+        '`dangling.md` is a link to `gone.md`, which is not there.',
+        '`ducks` is a link to `nowhere`, which is not there.',
+        '`round.md` is a link that leads back to itself.',
+      ],
+    })
+  })
+
   it('tells of a folder that may not be opened, and goes on', async () => {
     const { io } = world(toFiles('a.md', 'shut/b.md'))
     const list = ((path: string, options: never) => {
