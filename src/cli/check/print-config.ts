@@ -1,8 +1,17 @@
 // `check --print-config`: every setting that holds for one story, and who set it.
 
 import { rules } from '../../../rules/index.ts'
-import { DEFAULT_SEQUENCE, prepareStory } from '../../check/check-story.ts'
-import { type ConfigChain, type Layer, resolveSettings, type Settings, toSettingRows } from '../../config/index.ts'
+import { DEFAULT_SEQUENCE, readText } from '../../check/read-text.ts'
+import { isMissing } from '../../check/resources.ts'
+import {
+  type ConfigChain,
+  type Layer,
+  resolveSettings,
+  type Settings,
+  type Sourced,
+  toSettingRows,
+} from '../../config/index.ts'
+import type { Sequence } from '../../sequence/types.ts'
 import { complain, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import { readTextFile } from '../read.ts'
@@ -38,13 +47,24 @@ interface Place {
   readonly flags: Layer
 }
 
-/** Of a story that is there, its front matter counts too. */
+/** Of a story that is there, its front matter counts too. What nobody has set is as the sequence has it. */
 async function toSettings({ path, storyPath, chain, flags }: Place, io: Io): Promise<Settings> {
   const text = io.fs.existsSync(storyPath) ? readTextFile(storyPath, io, path) : undefined
-  const prepared = text?.ok
-    ? await prepareStory({ path, source: text.text, storyPath, chain, flags, rules, resources: createResources(io) })
-    : undefined
-  return prepared && 'settings' in prepared
-    ? prepared.settings
-    : resolveSettings({ chain, storyPath, flags, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const read = text?.ok ? await readText({ path, source: text.text, storyPath, chain, flags, rules }) : undefined
+  const settings =
+    read && 'settings' in read
+      ? read.settings
+      : resolveSettings({ chain, storyPath, flags, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const sequence = await createResources(io).sequence(settings.sequence.value, settings.accent.value)
+  return isMissing(sequence) ? settings : withSequence(settings, sequence)
+}
+
+function withSequence(settings: Settings, { name, accent, reducedVowels }: Sequence): Settings {
+  const fill = <T>(set: Sourced<T | undefined>, value: T): Sourced<T | undefined> =>
+    set.value === undefined ? { value, origin: `sequence ${name}` } : set
+  return {
+    ...settings,
+    accent: fill(settings.accent, accent),
+    reducedVowels: fill(settings.reducedVowels, reducedVowels),
+  }
 }
