@@ -49,6 +49,24 @@ function findOnlyCompletion(wanted: string, candidates: readonly string[]): stri
   return longer.length === 1 ? longer[0] : undefined
 }
 
+/**
+ * The candidate whose beginning is nearest to a word that was cut short, at most one edit for every five letters.
+ * Undefined where none is near, or where two are equally near.
+ */
+export function findNearestBeginning(word: string, candidates: readonly string[]): string | undefined {
+  const wanted = word.toLowerCase()
+  const allowed = Math.floor(wanted.length / 5)
+  const found = candidates.map((candidate) => ({ candidate, edits: toEditsOfBeginning(wanted, candidate, allowed) }))
+  const least = Math.min(...found.map(({ edits }) => edits))
+  const nearest = found.filter(({ edits }) => edits === least)
+  return least <= allowed && nearest.length === 1 ? nearest[0]?.candidate : undefined
+}
+
+function toEditsOfBeginning(wanted: string, candidate: string, allowed: number): number {
+  const lengths = Array.from({ length: 2 * allowed + 1 }, (_, index) => wanted.length - allowed + index)
+  return Math.min(...lengths.map((length) => toEditDistance(wanted, candidate.slice(0, length).toLowerCase())))
+}
+
 function at(row: readonly number[], column: number): number {
   return row[column] ?? Number.POSITIVE_INFINITY
 }

@@ -1,7 +1,7 @@
 // The nearest valid name for a misspelt one.
 
 import { describe, expect, it } from 'vitest'
-import { findNearest, toEditDistance } from '../src/nearest.ts'
+import { findNearest, findNearestBeginning, toEditDistance } from '../src/nearest.ts'
 
 describe('toEditDistance', () => {
   it.each([
@@ -45,5 +45,22 @@ describe('findNearest', () => {
 
   it('takes the first of two equally near names', () => {
     expect(findNearest('green-3', ['green-1', 'green-2'])).toBe('green-1')
+  })
+})
+
+describe('findNearestBeginning', () => {
+  const rules = ['no-irregular-word', 'no-unused-name', 'no-unused-switch', 'max-page-words']
+
+  it.each([
+    ['no-ireg', 'no-irregular-word'],
+    ['no-iregular', 'no-irregular-word'],
+    ['max-paeg', 'max-page-words'],
+    ['no-unused-swich', 'no-unused-switch'],
+  ])('%s → %s', (word, nearest) => {
+    expect(findNearestBeginning(word, rules)).toBe(nearest)
+  })
+
+  it.each(['no-unused', 'no-swan', 'no', '', 'min-page'])('finds nothing for %j', (word) => {
+    expect(findNearestBeginning(word, rules)).toBeUndefined()
   })
 })

@@ -1,5 +1,6 @@
 // Reads `rules:`: a severity for each rule, or a severity and options, checked against what the rule says of itself.
 
+import { findNearestRule, toNoRuleMessage } from '../lint/rule-names.ts'
 import { readRuleSetting } from '../lint/settings.ts'
 import type { Rule } from '../lint/types.ts'
 import { findNearest } from '../nearest.ts'
@@ -26,9 +27,8 @@ export function readRules(tree: Tree, context: ReadContext): Readonly<Record<str
 
 function reportUnknownRule(entry: Entry, context: ReadContext): void {
   const ids = context.rules.map(({ id }) => id)
-  const nearest = findNearest(entry.key, ids)
-  const hint = nearest ? ` Did you mean \`${nearest}\`?` : ''
-  report(context, entry.keyAt, `There is no rule \`${entry.key}\`.${hint}`, { expected: nearest ? [nearest] : [] })
+  const nearest = findNearestRule(entry.key, ids)
+  report(context, entry.keyAt, toNoRuleMessage(entry.key, nearest), { expected: nearest ? [nearest] : [] })
 }
 
 function readRule(node: Tree, rule: Rule, context: ReadContext): RuleLayer {

@@ -2,6 +2,7 @@
 
 import { findNearest } from '../nearest.ts'
 import type { Range, StoryComment } from '../story/types.ts'
+import { findNearestRule, isLikeRule, toNoRuleMessage } from './rule-names.ts'
 
 export const VERBS = ['ignore', 'ignore-line', 'disable', 'enable', 'disable-file'] as const
 export type Verb = (typeof VERBS)[number]
@@ -125,7 +126,11 @@ function toVerbProblem(token: Token, isMissing: boolean): SwitchProblem {
 }
 
 function toRuleProblem(token: Token, ruleIds: readonly string[]): SwitchProblem {
-  const nearest = findNearest(token.text, ruleIds)
-  const message = `There is no rule \`${token.text}\`.`
-  return toProblem(token, nearest ? message : `${message} Put a word in quotes: "${token.text}".`, nearest)
+  const nearest = findNearestRule(token.text, ruleIds)
+  const isWord = nearest === undefined && !isLikeRule(token.text)
+  const message = isWord
+    ? `There is no rule \`${token.text}\`. Put a word in quotes: "${token.text}".`
+    : toNoRuleMessage(token.text, nearest)
+  const { start, end } = token
+  return { rule: 'no-unknown-switch', start, end, message, expected: nearest ? [nearest] : [] }
 }

@@ -86,6 +86,12 @@ describe('readFrontMatter', () => {
       ['4:12 error The front matter cannot be read: the list that `[` opens is not closed: put a `]` here'],
     ],
     ['just some words\n', ['2:1 error this must be a list of keys with values, such as `sequence: …`']],
+    ['rules:\n  max-sent: off\n', ['3:3 error There is no rule `max-sent`. Did you mean `max-sentence-words`?']],
+    ['rules:\n  no-nmu: off\n', ['3:3 error There is no rule `no-nmu`. Did you mean `no-numeral`?']],
+    [
+      'rules:\n  swans: off\n',
+      ['3:3 error There is no rule `swans`. `battledore check --print-config STORY` shows all rules.'],
+    ],
     ['rules:\n  no-numerals: off\n', ['3:3 error There is no rule `no-numerals`. Did you mean `no-numeral`?']],
   ])('%j → %j', async (yaml, problems) => {
     expect(await problemsOf(yaml)).toEqual(problems)

@@ -94,6 +94,18 @@ describe('a misspelt switch', () => {
       '<!-- battledore ignore no-numerals -->',
       'no-numerals → There is no rule `no-numerals`. Did you mean `no-numeral`?',
     ],
+    [
+      '<!-- battledore ignore no-iregular -->',
+      'no-iregular → There is no rule `no-iregular`. Did you mean `no-irregular-word`?',
+    ],
+    [
+      '<!-- battledore ignore no-swans -->',
+      'no-swans → There is no rule `no-swans`. `battledore check --print-config STORY` shows all rules.',
+    ],
+    [
+      '<!-- battledore ignore min-words -->',
+      'min-words → There is no rule `min-words`. `battledore check --print-config STORY` shows all rules.',
+    ],
     ['<!-- battledore ignore won -->', 'won → There is no rule `won`. Put a word in quotes: "won".'],
   ])('%s is told at its place and silences nothing', (comment, problem) => {
     expect(run(`${comment}\n\n20 won`)).toMatchObject({ kept: '20 won', problems: [problem], unused: [] })
