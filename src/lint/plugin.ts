@@ -5,6 +5,7 @@ import type { Plugin } from 'unified'
 import type { VFile } from 'vfile'
 import { createLines, storyFromTree } from '../story/index.ts'
 import { createStoryContext, type ReadingSettings } from './context.ts'
+import { checkPresetOptions, toRuleSetting } from './plugin-options.ts'
 import { runRules } from './run.ts'
 import type { Message, OptionValue, Rule, RuleSettings, Severity } from './types.ts'
 
@@ -40,17 +41,18 @@ export const readingPlugin: Plugin<[PluginReading], Root> = (reading) => (_, fil
 /** One rule as a plugin. Each walks the tree by itself: to use many, take the preset. */
 export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root> {
   return (options = {}) => {
-    const { reading, severity, ...rest } = options
-    const setting = { ...(severity === undefined ? {} : { severity }), options: rest as Record<string, OptionValue> }
+    const { reading, ...given } = options
+    const setting = toRuleSetting(rule, given)
     return (tree, file) => tell(tree, file, [rule], { [rule.id]: setting }, reading)
   }
 }
 
 /** Many rules as one plugin, in one walk. */
 export function createPreset(rules: readonly Rule[]): Plugin<[PresetOptions?], Root> {
-  return (options = {}) =>
-    (tree, file) =>
-      tell(tree, file, rules, options.rules, options.reading)
+  return (options = {}) => {
+    checkPresetOptions(rules, { ...options })
+    return (tree, file) => tell(tree, file, rules, options.rules, options.reading)
+  }
 }
 
 function tell(
