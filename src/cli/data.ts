@@ -41,7 +41,7 @@ export function loadPhonics(accent: Accent): Phonics {
 }
 
 /** A built-in sequence; undefined where there is none of that name. */
-export function loadBuiltIn(name: string, accent: Accent | undefined): Sequence | undefined {
+export function loadBuiltIn(name: string, accent?: Accent): Sequence | undefined {
   const key = `${name} ${accent ?? ''}`
   const known = sequences.get(key)
   if (known) return known
