@@ -8,6 +8,42 @@ import { main } from '../src/cli/main.ts'
 import { createWorld } from './cli/io.ts'
 import { listPages, ROOT, readShown, withOutputs } from './console.ts'
 
+const YAML_BLOCK = /^```yaml\n([\s\S]*?)^```$/gm
+
+/** The command that reads a file of the kind that an example shows, and the file's name; undefined for files of other programs. */
+function toReading(yaml: string): { readonly argv: readonly string[]; readonly file: string } | undefined {
+  if (/^steps:/m.test(yaml)) return { argv: ['sequence', 'our-class.yaml'], file: 'our-class.yaml' }
+  if (/^knows:/m.test(yaml)) return { argv: ['match', '.', '--readers', 'meg.yaml'], file: 'meg.yaml' }
+  if (/^(?:rules|unfit words):/m.test(yaml))
+    return { argv: ['check', '--print-config', 'a.md'], file: 'battledore.yaml' }
+  return undefined
+}
+
+const examples = listPages().flatMap((page) => {
+  const text = readFileSync(join(ROOT, page), 'utf8')
+  return [...text.matchAll(YAML_BLOCK)].flatMap(({ 1: yaml = '', index }) => {
+    const reading = toReading(yaml)
+    return reading ? [{ place: `${page}:${text.slice(0, index).split('\n').length}`, yaml, ...reading }] : []
+  })
+})
+
+it('shows at least one sequence in README and two in docs/sequences.md, a config and a reader', () => {
+  const places = examples.map(({ place, file }) => `${place.split(':')[0]} ${file}`).sort()
+  expect(places).toEqual(
+    expect.arrayContaining(['README.md battledore.yaml', 'README.md our-class.yaml', 'docs/readers.md meg.yaml']),
+  )
+  expect(places.filter((place) => place === 'docs/sequences.md our-class.yaml')).toHaveLength(2)
+})
+
+it.each(examples)('the file shown in $place is read without a word', async ({ yaml, argv, file }) => {
+  const world = createWorld({ 'a.md': '---\nstep: pink-4\n---\n\nTam sat.\n', [file]: yaml })
+  try {
+    expect([await main(argv, world.io), world.err()]).toEqual([0, ''])
+  } finally {
+    world.remove()
+  }
+})
+
 const UPDATE = process.env['UPDATE_DOCS'] !== undefined
 
 async function run(argv: readonly string[]): Promise<string> {
