@@ -5,8 +5,11 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { expect, it } from 'vitest'
 import { main } from '../src/cli/main.ts'
+import { VERBS } from '../src/lint/switch-syntax.ts'
 import { createWorld } from './cli/io.ts'
 import { listPages, ROOT, readShown, withOutputs } from './console.ts'
+import { check } from './lint/pipeline.ts'
+import { findExamples } from './rule-pages.ts'
 
 const YAML_BLOCK = /^```yaml\n([\s\S]*?)^```$/gm
 
@@ -42,6 +45,23 @@ it.each(examples)('the file shown in $place is read without a word', async ({ ya
   } finally {
     world.remove()
   }
+})
+
+const switches = findExamples(readFileSync(join(ROOT, 'docs/switches.md'), 'utf8'))
+
+it('docs/switches.md shows every switch at work', () => {
+  const shown = switches.map(({ source }) => source).join('\n')
+  for (const verb of VERBS) expect(shown).toContain(`<!-- battledore ${verb} `)
+})
+
+it.each(switches)('docs/switches.md:$line says what comes out', async ({ source, given, expected }) => {
+  const tell = async (text: string): Promise<string> => {
+    const { messages, toPlaceText } = await check(text, { step: { value: given['step'] ?? '', origin: 'example' } })
+    return messages.map((message) => `${toPlaceText(message)} ${message.message}`).join('\n')
+  }
+  expect(await tell(source)).toBe(expected)
+  // A story that shows silence must have something to silence.
+  if (expected === '') expect(await tell(source.replace(/<!--.*-->/g, ''))).not.toBe('')
 })
 
 const UPDATE = process.env['UPDATE_DOCS'] !== undefined
