@@ -3,6 +3,7 @@
 import type { Nodes, Root } from 'nlcst'
 import { toBlock } from './block.ts'
 import { parseEnglish } from './english.ts'
+import { withSingleLetters } from './ligatures.ts'
 import { createLines, type Lines } from './lines.ts'
 import { appendText, createTextMap, type TextMap, type TextMapBuilder } from './text-map.ts'
 import type { Block, Story } from './types.ts'
@@ -16,7 +17,8 @@ import type { Block, Story } from './types.ts'
 export function storyFromTree(root: Root, source: string): Story {
   const lines = createLines(source)
   const blocks: Block[] = []
-  for (const map of toParagraphMaps(root, lines)) {
+  for (const printed of toParagraphMaps(root, lines)) {
+    const map = withSingleLetters(printed)
     const start = map.sources[0] ?? 0
     const end = (map.sources.at(-1) ?? 0) + (map.widths.at(-1) ?? 0)
     if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), { start, end }, 1))

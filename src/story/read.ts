@@ -6,6 +6,7 @@ import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
 import { findObstacle, tooDeep } from './guard.ts'
 import { findForeignLanguage } from './language.ts'
+import { withSingleLetters } from './ligatures.ts'
 import type { Lines } from './lines.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { cutPages } from './pages.ts'
@@ -59,8 +60,9 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
     const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
     const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
     if (!isCounted && !isTitle) return []
-    const paragraph = parseEnglish(piece.map, lines)
-    const block = toBlock(kind, piece.map, paragraph, piece, page)
+    const map = withSingleLetters(piece.map)
+    const paragraph = parseEnglish(map, lines)
+    const block = toBlock(kind, map, paragraph, piece, page)
     if (isTitle) title = block
     if (isCounted && lines) paragraphs.push(paragraph)
     return isCounted ? [block] : []

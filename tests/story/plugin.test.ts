@@ -102,6 +102,17 @@ describe('storyFromTree', () => {
     expect(words.map((it) => text.slice(it.start, it.end))).toEqual(words.map((it) => it.text))
   })
 
+  it('reads joined letters as single ones', () => {
+    const printed = 'A ﬁsh ran oﬀ.'
+    const words = storyFromTree(new ParseEnglish().parse(printed), printed).pages[0]?.blocks[0]?.sentences[0]?.words
+    expect(words?.map((it) => `${it.text} ${printed.slice(it.start, it.end)}`)).toEqual([
+      'A A',
+      'fish ﬁsh',
+      'ran ran',
+      'off oﬀ',
+    ])
+  })
+
   it('does not change the tree', () => {
     const stock = new ParseEnglish().parse(text)
     const before = JSON.stringify(stock)

@@ -22,6 +22,8 @@ const word = fc.constantFrom(
   'cafe\u0301',
   'sh\u00ADeep',
   'p&shy;ig',
+  'ﬁsh',
+  'o**ﬀ**',
   '6',
   '3rd',
   '1,000',
@@ -95,7 +97,7 @@ function strip(slice: string): string {
     .replace(/\]\([^)]*\)|\[/g, '')
     .replace(/<[^>]*>/g, '')
     .replace(/(?<!\\)[*]+/g, '')
-  return decodeString(text).replaceAll('\u00AD', '').normalize('NFC')
+  return decodeString(text).replaceAll('\u00AD', '').replaceAll('ﬁ', 'fi').replaceAll('ﬀ', 'ff').normalize('NFC')
 }
 
 const isWithin = (inner: Range, outer: Range) => inner.start >= outer.start && inner.end <= outer.end

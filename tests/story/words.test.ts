@@ -19,6 +19,12 @@ describe('words', () => {
     ['soft hyphens and zero-width marks are dropped', 'sh\u00ADee\u00ADp wi\u200Bg', ['sheep', 'wig']],
     ['soft hyphens written as references are dropped', 'sh&shy;eep', ['sheep']],
     ['combining accents belong to the word', 'cafe\u0301 ole\u0301', ['cafe\u0301', 'ole\u0301']],
+    [
+      'joined letters are single ones',
+      'ﬁsh ﬂag oﬀ sniﬃng baﬄe ﬆop',
+      ['fish', 'flag', 'off', 'sniffing', 'baffle', 'stop'],
+    ],
+    ['joined letters written as references are single ones', '&#xFB01;sh &fflig;', ['fish', 'ff']],
     ['emoji and their joiners are no words', 'A ❤️ and 👨‍👩‍👧 🇬🇧 hat', ['A', 'and', 'hat']],
   ])('%s', (_, source, expected) => {
     expect(wordTexts(source)).toEqual(expected)
@@ -33,6 +39,25 @@ describe('words', () => {
     )
     expect(slices).toEqual(['sh', 'ee', 'p'])
     expect(word?.toSource(1, 1)).toEqual({ start: 3, end: 3 })
+  })
+
+  it('gives each of two joined letters the place of their one character', () => {
+    const source = 'A big *ﬁsh* &amp; a cuﬀ&shy;link'
+    const [, , fish, , cuff] = wordsOf(readStory(source))
+    const sliceOf = (word: typeof fish, from: number, to: number) => {
+      const range = word?.toSource(from, to)
+      return source.slice(range?.start, range?.end)
+    }
+    expect(fish).toMatchObject({ text: 'fish', start: 7, end: 10 })
+    expect([sliceOf(fish, 0, 1), sliceOf(fish, 1, 2), sliceOf(fish, 0, 2), sliceOf(fish, 2, 4)]).toEqual([
+      'ﬁ',
+      'ﬁ',
+      'ﬁ',
+      'sh',
+    ])
+    expect(cuff).toMatchObject({ text: 'cufflink' })
+    expect([sliceOf(cuff, 1, 2), sliceOf(cuff, 2, 4), sliceOf(cuff, 4, 8)]).toEqual(['u', 'ﬀ', 'link'])
+    expect(source.slice(cuff?.start, cuff?.end)).toBe('cuﬀ&shy;link')
   })
 
   it('says whether a word has Latin letters, digits or others', () => {
