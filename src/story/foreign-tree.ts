@@ -1,6 +1,7 @@
 // Reads a story from a tree of sentences and words that another pipeline made.
 
 import type { Nodes, Root } from 'nlcst'
+import { withoutAddresses } from './addresses.ts'
 import { toBlock } from './block.ts'
 import { parseEnglish } from './english.ts'
 import { withSingleLetters } from './ligatures.ts'
@@ -18,7 +19,7 @@ export function storyFromTree(root: Root, source: string): Story {
   const lines = createLines(source)
   const blocks: Block[] = []
   for (const printed of toParagraphMaps(root, lines)) {
-    const map = withSingleLetters(printed)
+    const map = withoutAddresses(withSingleLetters(printed))
     const start = map.sources[0] ?? 0
     const end = (map.sources.at(-1) ?? 0) + (map.widths.at(-1) ?? 0)
     if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), { start, end }, 1))

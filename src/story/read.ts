@@ -1,6 +1,7 @@
 // Reads a story: Markdown source → pages, sentences and words, each with its place.
 
 import type { Paragraph } from 'nlcst'
+import { withoutAddresses } from './addresses.ts'
 import { toBlock } from './block.ts'
 import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
@@ -60,7 +61,7 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
     const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
     const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
     if (!isCounted && !isTitle) return []
-    const map = withSingleLetters(piece.map)
+    const map = withoutAddresses(withSingleLetters(piece.map))
     const paragraph = parseEnglish(map, lines)
     const block = toBlock(kind, map, paragraph, piece, page)
     if (isTitle) title = block

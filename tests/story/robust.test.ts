@@ -104,6 +104,10 @@ describe('deep nesting', () => {
     ['references', '&amp;'.repeat(n)],
     ['backslashes', '\\'.repeat(n)],
     ['comments', '<!-- a -->'.repeat(2000)],
+    ['addresses', 'https://'.repeat(n)],
+    ['one long address', `https://${'a.('.repeat(n)}${')'.repeat(n)}`],
+    ['at signs', 'a@a.'.repeat(n)],
+    ['joined letters among references', 'ﬁ&amp;'.repeat(n)],
   ])('of other kinds does not throw: %s', (_, source) => {
     expect(() => readStory(source)).not.toThrow()
   })

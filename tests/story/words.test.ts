@@ -113,6 +113,27 @@ describe('what a child does not read', () => {
     expect(wordTexts(source)).toEqual(['A', 'hen', 'A', 'pig'])
   })
 
+  it.each([
+    ['web', 'A hen https://adult.org/adult?adult=1#adult A pig'],
+    ['web, in brackets', 'A hen (http://adult.org/adult_(adult)). A pig'],
+    ['web, without a scheme', 'A hen, WWW.adult.co.uk/~adult. A pig'],
+    ['web, in a quote and in bold', 'A hen “https://adult.org”, **www.adult.org**! A pig'],
+    ['web, on a line', 'A hen\nhttps://adult.org\nA pig\n\nwww.adult.org\n'],
+    ['web, before a dash', 'A hen https://adult.org—A pig… https://adult.org…'],
+    ['web, with what Markdown decodes', 'A hen https://adult.org/a\\_b?c&amp;d A pig'],
+    ['web, as the text of a link', 'A hen [www.adult.org](https://adult.org/adult) A pig'],
+    ['e-mail', 'A hen ann.adult+x@adult-x.co.uk. A pig (mailto:adult@adult.org)'],
+  ])('addresses in the text: %s', (_, source) => {
+    expect(wordTexts(source)).toEqual(['A', 'hen', 'A', 'pig'])
+    for (const word of wordsOf(readStory(source))) expect(source.slice(word.start, word.end)).toBe(word.text)
+  })
+
+  it('but text that is no address', () => {
+    expect(wordTexts('Awww.Tam sat at www. Tam @ Meg: a//b, tam@home http://')).toEqual([
+      ...['Awww', 'Tam', 'sat', 'at', 'www', 'Tam', 'Meg', 'a', 'b', 'tam@home', 'http'],
+    ])
+  })
+
   it('still reads the text after a comment on one line', () => {
     expect(wordTexts('<!-- note --> A hen <!-- b --> hid')).toEqual(['A', 'hen', 'hid'])
     expect(placesOf('A\n\n<!-- x --> *hen*')).toEqual(['A 1:1-1:2', 'hen 3:13-3:16'])

@@ -1,0 +1,39 @@
+// Finds web and e-mail addresses in running text: they are for the adult, as the targets of links are.
+
+import { type Replacement, replaceText } from './replace.ts'
+import type { TextMap } from './text-map.ts'
+
+const hint = /:\/\/|@|www\./i
+
+// No address goes on behind a quote mark, a dash or an ellipsis.
+const web = String.raw`(?:https?:\/\/|www\.)(?=[\p{L}\p{N}])[^\s<>"“”‘’«»—…]+`
+// The part before the @ has at most 64 letters, and a look at what stands before it keeps the search short.
+const mail = String.raw`(?:mailto:)?(?<![\p{L}\p{N}._%+-])[\p{L}\p{N}._%+-]{1,64}@(?:[\p{L}\p{N}-]{1,63}\.){1,8}\p{L}{2,63}`
+const address = new RegExp(String.raw`(?<![\p{L}\p{N}])${web}|${mail}`, 'giu')
+
+/** Text offsets of the addresses in a text, in order of place. */
+export function* findAddresses(text: string): Generator<{ readonly start: number; readonly end: number }> {
+  if (!hint.test(text)) return
+  for (const { 0: found, index } of text.matchAll(address)) {
+    yield { start: index, end: index + toAddressLength(found) }
+  }
+}
+
+/** A block's text without its addresses. What is left out still parts the words on its two sides. */
+export function withoutAddresses(map: TextMap): TextMap {
+  if (!hint.test(map.text)) return map
+  return replaceText(map, toGaps(map.text))
+}
+
+function* toGaps(text: string): Generator<Replacement> {
+  for (const range of findAddresses(text)) yield { ...range, text: ' ' }
+}
+
+// (See https://tansy.org/hens.)
+//                            ^^ belong to the sentence; a bracket that closes one in the address does not
+function toAddressLength(found: string): number {
+  const closers = found.includes('(') ? ".,;:!?'*_]}" : ".,;:!?'*_]})"
+  let length = found.length
+  while (closers.includes(found[length - 1] ?? ' ')) length--
+  return length
+}
