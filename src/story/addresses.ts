@@ -11,22 +11,27 @@ const web = String.raw`(?:https?:\/\/|www\.)(?=[\p{L}\p{N}])[^\s<>"“”‘’�
 const mail = String.raw`(?:mailto:)?(?<![\p{L}\p{N}._%+-])[\p{L}\p{N}._%+-]{1,64}@(?:[\p{L}\p{N}-]{1,63}\.){1,8}\p{L}{2,63}`
 const address = new RegExp(String.raw`(?<![\p{L}\p{N}])${web}|${mail}`, 'giu')
 
-/** Text offsets of the addresses in a text, in order of place. */
-export function* findAddresses(text: string): Generator<{ readonly start: number; readonly end: number }> {
-  if (!hint.test(text)) return
-  for (const { 0: found, index } of text.matchAll(address)) {
-    yield { start: index, end: index + toAddressLength(found) }
-  }
-}
-
 /** A block's text without its addresses. What is left out still parts the words on its two sides. */
 export function withoutAddresses(map: TextMap): TextMap {
-  if (!hint.test(map.text)) return map
-  return replaceText(map, toGaps(map.text))
+  return hint.test(map.text) ? replaceText(map, findAddresses(map.text)) : map
 }
 
-function* toGaps(text: string): Generator<Replacement> {
-  for (const range of findAddresses(text)) yield { ...range, text: ' ' }
+/** The same for plain text. */
+export function stripAddresses(text: string): string {
+  if (!hint.test(text)) return text
+  let rest = ''
+  let done = 0
+  for (const { start, end } of findAddresses(text)) {
+    rest += `${text.slice(done, start)} `
+    done = end
+  }
+  return rest + text.slice(done)
+}
+
+function* findAddresses(text: string): Generator<Replacement> {
+  for (const { 0: found, index } of text.matchAll(address)) {
+    yield { start: index, end: index + toAddressLength(found), text: ' ' }
+  }
 }
 
 // (See https://tansy.org/hens.)

@@ -1,5 +1,6 @@
 // Recognises the block of credits at the end of a book: it is for the adult, and a child is not asked to read it.
 
+import { type CreditSign, joinSigns, toCreditSign } from './credit-lines.ts'
 import type { Piece, TextPiece } from './outline.ts'
 
 // * License: [CC-BY]
@@ -61,16 +62,12 @@ const longest = 60
 const keyLine = /^\s*([A-Za-z][A-Za-z ]{0,24}?)\s*:\s*\S/
 const creditHeading =
   /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:book|story|author|artist|illustrator)s?)\s*$/i
-const notice = /^\s*(?:©|\(c\)\s*\d|copyright\b.*\d{4}|all rights reserved)/i
-const byLine =
-  /^\s*(?:(?:written|illustrated|drawn|translated|adapted|edited|retold|published)(?: and \w+)?|(?:story|words|text|pictures|illustrations|photos)(?: and \w+)?) by \p{Lu}[^.!?]*\.?\s*$/iu
-
 /**
  * The index of the piece at which the credits start; `pieces.length` where there are none.
  *
  * Looked for after the last page break or heading only, and only with story text before it. Credits are: a heading
  * that says so; or a run of `Key: value` lines of which one names a licence, a copyright or an ISBN, or two name other
- * things of this kind (`Text:`, `Illustration:`); or closing lines such as `Written by …` or `© …`. All that follows
+ * things of this kind (`Text:`, `Illustration:`); or closing lines such as `Written by …`, `By Ann Bell` or `© …`. All that follows
  * them belongs to them. A list whose keys are not known (`Tam: yes`) is story.
  */
 export function findCredits(pieces: readonly Piece[]): number {
@@ -114,9 +111,14 @@ function isCreditList(pieces: readonly Piece[], from: number): boolean {
 }
 
 function isCreditClose(pieces: readonly Piece[], from: number): boolean {
-  return pieces
-    .slice(from)
-    .every((it) => it.kind !== 'text' || toLines(it).every((line) => notice.test(line) || byLine.test(line)))
+  const signs: CreditSign[] = []
+  for (const piece of pieces.slice(from)) {
+    if (piece.kind !== 'text') continue
+    const sign = toCreditSign(piece.map.text)
+    if (sign === 'none') return false
+    signs.push(sign)
+  }
+  return joinSigns(signs) === 'sure'
 }
 
 function toLines(piece: TextPiece): string[] {
