@@ -29,10 +29,17 @@ export function stripAddresses(text: string): string {
 }
 
 function* findAddresses(text: string): Generator<Replacement> {
-  for (const { 0: found, index } of text.matchAll(address)) {
-    yield { start: index, end: index + toAddressLength(found), text: ' ' }
+  let done = 0
+  for (const { 0: found, index: start } of text.matchAll(address)) {
+    const end = start + toAddressLength(found)
+    const isHeld = start > done && holders.has(`${text[start - 1]}${text[end]}`)
+    yield isHeld ? { start: start - 1, end: end + 1, text: ' ' } : { start, end, text: ' ' }
+    done = isHeld ? end + 1 : end
   }
 }
+
+/** Marks around nothing but an address go with it. */
+const holders = new Set(['()', '[]', '“”', '‘’', '""', "''", '«»'])
 
 // (See https://tansy.org/hens.)
 //                            ^^ belong to the sentence; a bracket that closes one in the address does not

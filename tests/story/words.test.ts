@@ -128,7 +128,13 @@ describe('what a child does not read', () => {
     for (const word of wordsOf(readStory(source))) expect(source.slice(word.start, word.end)).toBe(word.text)
   })
 
-  it('but text that is no address', () => {
+  it('leave out the brackets and quotes that hold only an address', () => {
+    const source = 'A hen (www.adult.org). “adult@adult.org” (see http://adult.org)'
+    const marks = sentencesOf(readStory(source)).flatMap((it) => it.marks.map((mark) => mark.text))
+    expect(marks).toEqual(['.', '(', ')'])
+  })
+
+  it('read text that is no address', () => {
     expect(wordTexts('Awww.Tam sat at www. Tam @ Meg: a//b, tam@home http://')).toEqual([
       ...['Awww', 'Tam', 'sat', 'at', 'www', 'Tam', 'Meg', 'a', 'b', 'tam@home', 'http'],
     ])
