@@ -6,6 +6,7 @@ import { toFrontMatter } from './front-matter.ts'
 import { maxDepth, tooDeep } from './guard.ts'
 import { type InlineExtras, readInlines } from './inlines.ts'
 import type { ParsedPiece } from './parse.ts'
+import { findDashes, findUnreadHtml } from './problems.ts'
 import type { TextMap } from './text-map.ts'
 import type { FrontMatter, Range, StoryProblem } from './types.ts'
 
@@ -79,22 +80,31 @@ function visit(node: Nodes, walk: Walk, where: Where): void {
   if (node.type === 'yaml') {
     walk.outline.frontMatter ??= toFrontMatter(walk.source, node.value, start, end)
   } else if (node.type === 'html') {
-    if (where.isAside || !walk.source.startsWith('<!--', start)) walk.extras.html(start, end)
-    else visitCommentLine(walk, start, end)
+    if (where.isAside) walk.extras.html(start, end)
+    else if (walk.source.startsWith('<!--', start)) visitCommentLine(walk, start, end)
+    else visitHtml(walk, start, end)
   } else if (node.type === 'thematicBreak') {
     if (isTop) walk.outline.pieces.push({ kind: 'rule', start, end })
   } else if ((node.type === 'heading' || node.type === 'paragraph') && !where.isAside) {
     const map = readInlines(node.children, toPlace(walk), walk.extras)
     const { isListItem } = where
-    if (node.type === 'heading')
+    const isEmpty = map.text.trim() === ''
+    if (node.type === 'heading') {
       walk.outline.pieces.push({ kind: 'heading', map, depth: node.depth, isTop, start, end })
-    else if (map.text.trim() !== '') walk.outline.pieces.push({ kind: 'text', map, isListItem, start, end })
+      // Below a picture, dashes do begin a new page.
+      if (!isEmpty) addProblem(walk.outline, findDashes(walk.source, start, end))
+    } else if (!isEmpty) walk.outline.pieces.push({ kind: 'text', map, isListItem, start, end })
   } else if ('children' in node) {
     const isAside = where.isAside || node.type === 'blockquote' || node.type === 'footnoteDefinition'
     const inner = { depth: where.depth + 1, isListItem: where.isListItem || node.type === 'listItem', isAside }
     if (inner.depth > maxDepth) walk.extras.tooDeep(start, end)
     else for (const child of node.children) visit(child, walk, inner)
   }
+}
+
+function visitHtml(walk: Walk, start: number, end: number): void {
+  walk.extras.html(start, end)
+  addProblem(walk.outline, findUnreadHtml(walk.source, start, end))
 }
 
 /**
@@ -117,6 +127,10 @@ function visitCommentLine(walk: Walk, start: number, end: number): void {
   for (const piece of walk.reparse(walk.source.slice(rest, end), rest)) {
     addToOutline(walk.outline, walk.source, piece, walk.reparse)
   }
+}
+
+function addProblem(outline: Outline, problem: StoryProblem | undefined): void {
+  if (problem) outline.problems.push(problem)
 }
 
 function addTooDeep(outline: Outline, start: number, end: number): void {

@@ -82,7 +82,15 @@ export interface StoryComment extends Range {
 }
 
 export interface StoryProblem extends Range {
-  readonly code: 'too-deep' | 'too-large' | 'binary' | 'empty' | 'other-language' | 'open-comment'
+  readonly code:
+    | 'too-deep'
+    | 'too-large'
+    | 'binary'
+    | 'empty'
+    | 'other-language'
+    | 'open-comment'
+    | 'dashes-below-text'
+    | 'text-in-html'
   readonly message: string
 }
 
