@@ -9,7 +9,7 @@ import {
   type StorySettings,
 } from '../config/index.ts'
 import type { Rule } from '../lint/types.ts'
-import { createLines, readStory, type Story, type StoryOptions } from '../story/index.ts'
+import { createLines, isObstacle, readStory, type Story, type StoryOptions } from '../story/index.ts'
 import type { UncheckedStory } from './result.ts'
 
 export interface TextInput {
@@ -36,7 +36,7 @@ export const DEFAULT_SEQUENCE = 'series'
 /** Never throws on what a person wrote: a text that cannot be read comes back with its reasons. */
 export async function readText(input: TextInput): Promise<ReadText | UncheckedStory> {
   const first = readStory(input.source)
-  const obstacle = first.problems.find(({ code }) => code !== 'other-language')
+  const obstacle = first.problems.find(isObstacle)
   if (obstacle) {
     const { line, column } = createLines(input.source).toPoint(obstacle.start)
     return { path: input.path, failures: [`${input.path}:${line}:${column}: ${obstacle.message}`] }
