@@ -3,14 +3,17 @@
 import { hasCapital, toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import type { Lines, Range } from '../story/index.ts'
+import { createStretcher } from './marks.ts'
 
-/** One place to decide on. */
+/** One place to decide on: the stretch of source that another word would take. */
 export interface Finding extends Range {
   readonly message: Message
   /** As the story has it. */
   readonly word: string
-  /** What could stand there instead; empty where the word cannot be taken out without its marks, as in `s**hi**p`. */
+  /** What could stand there instead. */
   readonly suggestions: readonly string[]
+  /** Whether words were found, but its marks reach beyond the word, so that none can be put in: `**The b**oat`. */
+  readonly isBound: boolean
   /** The name that it would be; undefined where it does not look like one. */
   readonly name: string | undefined
   /** Whether there is something to choose: another word, or a name that it may well be. */
@@ -25,24 +28,35 @@ export interface Finding extends Range {
 /** Faults of words that are likely to be names. At the start of a sentence any word has a capital. */
 const NAME_REASONS: ReadonlySet<string> = new Set(['unlisted-name', 'unknown-word', 'guessed'])
 
-/** In order of place. Messages about no one word are left out, and so are words that need neither another word nor a name. */
-export function toFindings(messages: readonly Message[], source: string, lines: Lines): readonly Finding[] {
+/**
+ * In order of place. Messages about no one word are left out.
+ * @param isWord whether the dictionary has a lower-case word as more than a name; without it, a word that only begins
+ * sentences is taken for no name
+ */
+export function toFindings(
+  messages: readonly Message[],
+  source: string,
+  lines: Lines,
+  isWord: (word: string) => boolean = () => true,
+): readonly Finding[] {
   const seen = new Set<number>()
+  const toStretch = createStretcher(source)
   return messages.flatMap((message): Finding[] => {
-    const { word, start, end, reason } = message
-    if (word === undefined || reason === undefined || seen.has(start)) return []
-    seen.add(start)
-    const isWhole = source.slice(start, end) === word
-    const suggestions = isWhole ? message.suggestions : []
+    const { word, reason } = message
+    if (word === undefined || reason === undefined || seen.has(message.start)) return []
+    seen.add(message.start)
+    const stretch = source.slice(message.start, message.end) === word ? message : toStretch(message)
+    const { start, end } = stretch ?? message
+    const suggestions = stretch ? message.suggestions : []
     const name = hasCapital(word) ? toBareName(word) : undefined
+    const isName = name !== undefined && (NAME_REASONS.has(reason) || !isWord(name.toLowerCase()))
     const lineStart = Math.max(source.lastIndexOf('\n', start - 1), source.lastIndexOf('\r', start - 1)) + 1
     const lineText = /^[^\r\n]*/.exec(source.slice(lineStart))?.[0] ?? ''
     return [
       {
-        ...{ message, word, start, end, lineText },
-        suggestions,
-        name,
-        isOpen: suggestions.length > 0 || (name !== undefined && NAME_REASONS.has(reason)),
+        ...{ message, word, start, end, lineText, suggestions, name },
+        isBound: suggestions.length < message.suggestions.length,
+        isOpen: suggestions.length > 0 || isName,
         line: lines.toPoint(start).line,
         column: start - lineStart,
       },

@@ -94,6 +94,29 @@ describe('at a terminal', () => {
     expect(world.out()).toMatch(/No word was found that could stand for/)
   })
 
+  it('replaces a word with bold letters, and says why it cannot where the bold goes on', async () => {
+    const world = atTerminal('1a\ny\n', '---\nstep: green-2\n---\nThe b**oa**t is big. A boat is big. **The b**oat.')
+    await run(world)
+    const word = firstChoice(world)
+    expect(world.read('tam.md')).toBe(`---\nstep: green-2\n---\nThe ${word} is big. A ${word} is big. **The b**oat.`)
+    const out = world.out().replace(/\s+/g, ' ')
+    expect(out).toContain('No word can be put in for `boat` on line 4: emphasis reaches beyond the word')
+    expect(out).not.toContain('No word was found')
+  })
+
+  it('offers an invented name that only begins sentences', async () => {
+    const world = atTerminal('n\ny\n', '---\nstep: green-2\n---\nZorba sat. Zorba ran.')
+    expect(await run(world)).toBe(0)
+    expect(world.out()).toContain('n: Zorba is a name')
+    expect(world.read('tam.md')).toBe('---\nstep: green-2\nnames: [Zorba]\n---\nZorba sat. Zorba ran.')
+  })
+
+  it('takes no word of the dictionary for a name because it begins a sentence', async () => {
+    const world = atTerminal('', '---\nstep: pink-2\n---\nFrom it.')
+    await run(world)
+    expect(world.out()).not.toContain('is a name')
+  })
+
   it('says when there is nothing to decide on', async () => {
     const world = atTerminal('', '---\nstep: pink-2\n---\nA fat cat sat.')
     await run(world)

@@ -44,8 +44,8 @@ export async function fix(given: string, options: FixOptions, paint: Paint, io: 
   }
   const checked = await check(given, options, io)
   if (typeof checked === 'number') return checked
-  const { task, story } = checked
-  const findings = toFindings(story.messages, task.source, story.lines)
+  const { task, story, isWord } = checked
+  const findings = toFindings(story.messages, task.source, story.lines, isWord)
   const session: Session = { task, path: given, findings, view: { width: toWidth(io), paint }, io }
   return options.dryRun ? showDryRun(session) : walkThrough(session)
 }
@@ -63,22 +63,23 @@ async function check(
   given: string,
   options: FixOptions,
   io: Io,
-): Promise<{ task: Task; story: FreshStory } | ExitCode> {
+): Promise<{ task: Task; story: FreshStory; isWord: (word: string) => boolean } | ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
   for (const { message } of flags.problems) complain(io, message)
   if (flags.problems.length > 0) return 2
   const tasks = createTaskMaker(io, options.config === undefined ? {} : { config: options.config })
   const task = await tasks.make({ path: given, file: resolve(io.cwd, given) })
   if (task === undefined) return 0
+  const resources = createResources(io)
   const result =
-    'failures' in task
-      ? task
-      : await checkStory({ ...task, flags: flags.layer, rules, resources: createResources(io), suggest: 'careful' })
+    'failures' in task ? task : await checkStory({ ...task, flags: flags.layer, rules, resources, suggest: 'careful' })
   if ('failures' in task || !isChecked(result)) {
     if ('failures' in result) for (const failure of result.failures) complain(io, failure)
     return 2
   }
-  return tasks.hasConfigErrors() ? 2 : { task, story: result }
+  const help = await resources.wordHelp?.()
+  const isWord = (word: string): boolean => help?.factsOf(word)?.main !== undefined
+  return tasks.hasConfigErrors() ? 2 : { task, story: result, isWord }
 }
 
 async function showDryRun(session: Session): Promise<ExitCode> {
@@ -114,14 +115,20 @@ async function walkThrough(session: Session): Promise<ExitCode> {
   }
 }
 
-/** Words for which nothing was found are named, so that nobody takes the story for mended. */
+/** Words for which nothing can be put in are named, so that nobody takes the story for mended. */
 function tellHelpless(findings: readonly Finding[], open: readonly Finding[], tell: (text: string) => void): void {
-  const words = [
-    ...new Set(findings.filter((finding) => !open.includes(finding)).map(({ word }) => word.toLowerCase())),
-  ]
-  if (words.length > 0)
+  const helpless = findings.filter((finding) => !open.includes(finding))
+  const isAsked = (word: string): boolean => open.some((finding) => finding.word.toLowerCase() === word.toLowerCase())
+  // A word that is asked about elsewhere has its line with it: what is said is not true of all its places.
+  const toWords = (some: readonly Finding[]): string =>
+    toList([
+      ...new Set(some.map(({ word, line }) => `\`${word.toLowerCase()}\`${isAsked(word) ? ` on line ${line}` : ''}`)),
+    ])
+  const [bound, without] = [helpless.filter(({ isBound }) => isBound), helpless.filter(({ isBound }) => !isBound)]
+  if (without.length > 0) tell(`No word was found that could stand for ${toWords(without)}: write those places anew.`)
+  if (bound.length > 0)
     tell(
-      `No word was found that could stand for ${toList(words.map((word) => `\`${word}\``))}: write those places anew.`,
+      `No word can be put in for ${toWords(bound)}: emphasis reaches beyond the word, or a link, a comment or HTML stands in it. Take those marks away and run fix again, or write those places anew.`,
     )
 }
 

@@ -1,0 +1,78 @@
+// The stretch of source that goes when a word goes: its letters, and the marks that stand on no other letter.
+
+import type { Nodes } from 'mdast'
+import { parseMarkdown } from '../story/parse.ts'
+import type { Range } from '../story/types.ts'
+
+/** A mark, and what stands in it: `**oa**` and `oa`. */
+interface Mark extends Range {
+  readonly kind: 'emphasis' | 'html' | 'other'
+  readonly inner: Range
+}
+
+/** Undefined where a mark reaches beyond the word, or is more than emphasis: a link or a comment would be lost. */
+export type ToStretch = (word: Range) => Range | undefined
+
+/** The source is parsed when the first word is asked for. */
+export function createStretcher(source: string): ToStretch {
+  let marks: readonly Mark[] | undefined
+  return (word) => {
+    marks ??= [...listMarks(source)]
+    return toStretch(word, marks, source)
+  }
+}
+
+function toStretch(word: Range, marks: readonly Mark[], source: string): Range | undefined {
+  let { start, end } = word
+  const tags: string[] = []
+  // The innermost first, so that each is held against the word with the marks that stand in it.
+  for (const { kind, inner, ...mark } of marks) {
+    if (mark.end <= start || mark.start >= end || (inner.start <= start && end <= inner.end)) continue
+    if (kind === 'html') tags.push(source.slice(mark.start, mark.end))
+    else if (kind === 'other' || inner.start < start || inner.end > end) return undefined
+    else {
+      start = Math.min(start, mark.start)
+      end = Math.max(end, mark.end)
+    }
+  }
+  return areClosed(tags) && !/[\r\n]/.test(source.slice(start, end)) ? { start, end } : undefined
+}
+
+/** Whether each tag that is opened is closed again; what is no tag, such as a comment, never is. */
+function areClosed(tags: readonly string[]): boolean {
+  const open: string[] = []
+  for (const tag of tags) {
+    const [, slash, name] = /^<(\/?)([a-z][a-z0-9]*)[^>]*>$/i.exec(tag) ?? []
+    if (name === undefined) return false
+    if (slash !== '/') open.push(name.toLowerCase())
+    else if (open.pop() !== name.toLowerCase()) return false
+  }
+  return open.length === 0
+}
+
+/** From the inside to the outside; of neighbours, in order of place. `text` stands at `from`. */
+function* listMarks(source: string, text = source, from = 0): Generator<Mark> {
+  for (const { root, base } of parseMarkdown(text, from)) yield* listIn(root, base, source)
+}
+
+function* listIn(node: Nodes, base: number, source: string): Generator<Mark> {
+  const children: readonly Nodes[] = 'children' in node ? node.children : []
+  for (const child of children) yield* listIn(child, base, source)
+  const own = toRange(node, node, base)
+  if (own === undefined || node.type === 'text') return
+  const inner = toRange(children[0], children.at(-1), base) ?? { start: own.end, end: own.end }
+  const comments = node.type === 'html' ? measureComments(source.slice(own.start, own.end)) : 0
+  const rest = own.start + comments
+  if (comments > 0 && rest < own.end) yield* listMarks(source, source.slice(rest, own.end), rest)
+  else yield { ...own, inner, kind: KINDS[node.type] ?? 'other' }
+}
+
+const KINDS: Readonly<Record<string, Mark['kind']>> = { emphasis: 'emphasis', html: 'html', strong: 'emphasis' }
+
+function toRange(first: Nodes | undefined, last: Nodes | undefined, base: number): Range | undefined {
+  const [start, end] = [first?.position?.start.offset, last?.position?.end.offset]
+  return start === undefined || end === undefined ? undefined : { start: base + start, end: base + end }
+}
+
+/** A line that begins with a comment is one piece of HTML to Markdown, but a child reads the rest of it. */
+const measureComments = (html: string): number => /^(?:<!--.*?-->\s*)+/su.exec(html)?.[0].length ?? 0
