@@ -1,5 +1,7 @@
 // A unified diff of two texts that are mostly alike, as `patch` and git read it.
 
+import { toHeadName } from './diff-name.ts'
+
 /** Lines before and after a change that are shown with it. */
 const CONTEXT = 3
 
@@ -11,13 +13,16 @@ interface Change {
   readonly newTo: number
 }
 
-/** Empty where the texts are the same. `path` stands in its head, with a/ and b/ before it as git has it. */
-export function toUnifiedDiff(path: string, before: string, after: string): string {
+/**
+ * Empty where the texts are the same. The name stands in its head, with a/ and b/ before it as git has it.
+ * @param name with slashes, as `toDiffPlace` gives it
+ */
+export function toUnifiedDiff(name: string, before: string, after: string): string {
   if (before === after) return ''
   const [old, now] = [toLines(before), toLines(after)]
   const hunks = toHunks(findChanges(old, now))
-  const name = path.replace(/^[/\\]+/, '')
-  return `--- a/${name}\n+++ b/${name}\n${hunks.map((changes) => toHunk(changes, old, now)).join('')}`
+  const head = `--- ${toHeadName(`a/${name}`)}\n+++ ${toHeadName(`b/${name}`)}\n`
+  return head + hunks.map((changes) => toHunk(changes, old, now)).join('')
 }
 
 /** Lines with their ends; a last line without one is told in the diff. */

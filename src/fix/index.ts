@@ -3,4 +3,5 @@
 export { applyDecisions, applyEdits, type Decided, type Decision, decideByFirst } from './decide.ts'
 export { type Answer, parseAnswer, toQuestion } from './dialogue.ts'
 export { toUnifiedDiff } from './diff.ts'
+export { type DiffPlace, toDiffPlace } from './diff-name.ts'
 export { type Finding, toFindings } from './findings.ts'

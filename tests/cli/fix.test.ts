@@ -1,6 +1,7 @@
 // The dialogue of `fix` at a terminal, with typed answers, and what it writes.
 
 import { spawnSync } from 'node:child_process'
+import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
 import { createWorld, type TestWorld } from './io.ts'
@@ -142,6 +143,22 @@ describe('without a terminal', () => {
     expect(world.out()).toMatch(/^--- a\/tam\.md\n\+\+\+ b\/tam\.md\n@@ /)
     expect(world.out()).toMatch(/^-The garden is wet\.$/m)
     expect(world.read('tam.md')).toBe(STORY)
+  })
+
+  it('names a file outside the folder from the folder that holds both, and says which', async () => {
+    const world = createWorld({ 'tam.md': STORY, 'in/hen.md': '' })
+    worlds.push(world)
+    await main(['fix', '../tam.md', '--dry-run'], { ...world.io, cwd: join(world.cwd, 'in') })
+    expect(world.out()).toMatch(/^--- a\/tam\.md\n\+\+\+ b\/tam\.md\n@@ /)
+    expect(world.err()).toBe('This diff holds in the folder ..: patch -p1 -d ..\n')
+  })
+
+  it('names a file by its path from the current folder, however it was given', async () => {
+    const world = createWorld({ 'tam.md': STORY })
+    worlds.push(world)
+    await main(['fix', join(world.cwd, 'tam.md'), '--dry-run'], world.io)
+    expect(world.out()).toMatch(/^--- a\/tam\.md\n/)
+    expect(world.err()).toBe('')
   })
 
   it('tells of a file that is not there', async () => {

@@ -16,6 +16,7 @@ import {
   applyEdits,
   decideByFirst,
   type Finding,
+  toDiffPlace,
   toFindings,
   toUnifiedDiff,
 } from '../../src/fix/index.ts'
@@ -166,6 +167,8 @@ describe('allowing names', () => {
   })
 })
 
+const hasPatch = spawnSync('patch', ['--version'], { encoding: 'utf8' }).stdout?.startsWith('GNU patch') ?? false
+
 describe('the diff, against the program patch', () => {
   const line = fc.constantFrom('a hen', 'a cat', 'the dog\r', '', 'Meg sat.')
   const text = fc
@@ -202,9 +205,38 @@ describe('the diff, against the program patch', () => {
     }
   })
 
+  it.each(['my boat.md', 'a "boat".md', 'back\\slash.md', 'tab\tand\nline.md', '\u0001\u007f.md', 'nid d’œuf é.md'])(
+    'names %j so that patch and git find it',
+    (name) => {
+      const folder = mkdtempSync(join(tmpdir(), 'battledore-diff-'))
+      try {
+        const file = join(folder, name)
+        const diff = toUnifiedDiff(name, 'A hen.\n', 'A den.\n')
+        for (const [program, ...args] of [['git', 'apply', '-'], ...(hasPatch ? [['patch', '-p1']] : [])] as const) {
+          writeFileSync(file, 'A hen.\n')
+          const run = spawnSync(program, args, { cwd: folder, input: diff, encoding: 'utf8' })
+          expect(run.status, run.stdout + run.stderr).toBe(0)
+          expect(readFileSync(file, 'utf8')).toBe('A den.\n')
+        }
+      } finally {
+        rmSync(folder, { recursive: true, force: true })
+      }
+    },
+  )
+
+  it.each([
+    ['tam.md', 'tam.md', '.'],
+    ['b/tam.md', 'b/tam.md', '.'],
+    ['../tam.md', 'tam.md', '..'],
+    ['../../b/..c.md', 'b/..c.md', '../..'],
+    ['D:/b/tam.md', 'D:/b/tam.md', '.'],
+  ])('gives %s a name without `..`', (path, name, folder) => {
+    expect(toDiffPlace(path)).toEqual({ name, folder })
+  })
+
   it('shows three lines around a change', () => {
     const before = ['1', '2', '3', '4', '5', '6', '7', '8', '9'].join('\n')
-    expect(toUnifiedDiff('/x/tam.md', before, before.replace('5', 'five'))).toBe(
+    expect(toUnifiedDiff('x/tam.md', before, before.replace('5', 'five'))).toBe(
       '--- a/x/tam.md\n+++ b/x/tam.md\n@@ -2,7 +2,7 @@\n 2\n 3\n 4\n-5\n+five\n 6\n 7\n 8\n',
     )
   })

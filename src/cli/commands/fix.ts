@@ -13,7 +13,7 @@ export const addFix: AddCommand = (program, { io, leave }) => {
     .addOption(sequenceOption())
     .addOption(accentOption())
     .option('--config <file>', 'use this config file and no other')
-    .option('--dry-run', 'write nothing; print a diff with the first suggestion for each word')
+    .option('--dry-run', 'write nothing; print a diff with the first suggestion for each word, for patch -p1')
     .action(async (file: string, options: FixOptions) => {
       const { fix } = await import('../run/fix.ts')
       leave(await fix(file, options, await toPaint(io), io))

@@ -1,6 +1,6 @@
 // Walks through the findings of one story, shows what would change, and writes it when it is wanted.
 
-import { resolve } from 'node:path'
+import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
 import { checkStory } from '../../check/check-story.ts'
 import { type FreshStory, isChecked } from '../../check/result.ts'
@@ -8,9 +8,11 @@ import { readFlags } from '../../config/index.ts'
 import {
   applyDecisions,
   type Decision,
+  type DiffPlace,
   decideByFirst,
   type Finding,
   parseAnswer,
+  toDiffPlace,
   toFindings,
   toQuestion,
   toUnifiedDiff,
@@ -86,9 +88,16 @@ async function showDryRun(session: Session): Promise<ExitCode> {
   const { task, path, findings, io } = session
   const decisions = decideByFirst(findings)
   const { text } = await applyDecisions(task.source, decisions)
-  io.stdout.write(toUnifiedDiff(path, task.source, text))
+  const { name, folder } = findDiffPlace(path, io)
+  io.stdout.write(toUnifiedDiff(name, task.source, text))
+  if (folder !== '.' && text !== task.source)
+    io.stderr.write(`This diff holds in the folder ${folder}: patch -p1 -d ${folder}\n`)
   return decisions.length < findings.length ? 1 : 0
 }
+
+/** A file outside the current folder is named from the nearest folder that holds both. */
+const findDiffPlace = (path: string, { cwd }: Io): DiffPlace =>
+  toDiffPlace(relative(cwd, resolve(cwd, path)).replaceAll(sep, '/'))
 
 async function walkThrough(session: Session): Promise<ExitCode> {
   const { path, findings, view, io } = session
@@ -189,7 +198,7 @@ async function showAndWrite(
   const { text, unlisted } = await applyDecisions(task.source, decisions)
   for (const name of unlisted)
     complain(io, `${toPrintable(name)} could not be listed under \`names\`: mend the front matter first.`)
-  io.stdout.write(`\n${toUnifiedDiff(path, task.source, text)}\n`)
+  io.stdout.write(`\n${toUnifiedDiff(findDiffPlace(path, io).name, task.source, text)}\n`)
   if (text === task.source) return false
   io.stdout.write(`Write this to ${toPrintable(path)}? [y/N] `)
   const answer = await lines.next()
