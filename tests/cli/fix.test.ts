@@ -1,6 +1,7 @@
 // The dialogue of `fix` at a terminal, with typed answers, and what it writes.
 
 import { spawnSync } from 'node:child_process'
+import { chmodSync, existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
@@ -87,6 +88,29 @@ describe('at a terminal', () => {
     expect(await main(['fix', 'tam.md'], io)).toBe(2)
     expect(world.read('tam.md')).toBe('Another text.')
     expect(world.err()).toContain('has changed in the meantime')
+  })
+
+  it('does not make a file anew that has gone meanwhile', async () => {
+    const world = atTerminal('')
+    const io = {
+      ...world.io,
+      stdin: async function* () {
+        yield new TextEncoder().encode('1\nq\n')
+        rmSync(join(world.cwd, 'tam.md'))
+        yield new TextEncoder().encode('y\n')
+      },
+    }
+    expect(await main(['fix', 'tam.md'], io)).toBe(2)
+    expect(existsSync(join(world.cwd, 'tam.md'))).toBe(false)
+    expect(world.err()).toBe('battledore: `tam.md` is not there. This has changed in the meantime. Nothing is written.\n')
+  })
+
+  it('asks nothing where the file is write-protected', async () => {
+    const world = atTerminal('1\nq\ny\n')
+    chmodSync(join(world.cwd, 'tam.md'), 0o444)
+    expect(await run(world)).toBe(2)
+    expect(world.err()).toBe('battledore: `tam.md` is write-protected: allow changes to it first.\n')
+    expect([world.out(), world.read('tam.md')]).toEqual(['', STORY])
   })
 
   it('names the words for which there is nothing', async () => {

@@ -4,7 +4,7 @@ import * as fs from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { createTextReader, decode, MAX_BYTES, readStdin, readTextFile } from '../../src/cli/read.ts'
-import { writeTextFile } from '../../src/cli/write.ts'
+import { findWriteObstacle, writeTextFile } from '../../src/cli/write.ts'
 import type { TestWorld } from './io.ts'
 import { createWorld } from './io.ts'
 
@@ -124,6 +124,37 @@ describe('writing', () => {
     expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message: `\`a.md\` ${what}.` })
     expect(read('a.md')).toBe('A hen.')
     expect(fs.readdirSync(cwd).toSorted()).toEqual(['.git', 'a.md'])
+  })
+
+  it('leaves a write-protected file as it is, even where the folder would let it be replaced', () => {
+    const { io, cwd, read } = world({ 'a.md': 'A hen.' })
+    fs.chmodSync(join(cwd, 'a.md'), 0o444)
+    const message = '`a.md` is write-protected: allow changes to it first.'
+    expect(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md')).toBe(message)
+    expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message })
+    expect(read('a.md')).toBe('A hen.')
+  })
+
+  it.each([
+    ['r+', 'EACCES', '`a.md` may not be written: permission is missing.'],
+    ['wx', 'EACCES', '`a.md` may not be written: permission to write in its folder is missing.'],
+    ['r+', 'EROFS', '`a.md` could not be written: the disk can only be read.'],
+  ])('tells beforehand that a file cannot be written: %s %s', (flag, code, message) => {
+    const openSync = (path: string, flags: string, mode?: number) => {
+      if (flags === flag) throw Object.assign(new Error(code), { code, path })
+      return fs.openSync(path, flags, mode)
+    }
+    const { io, cwd } = world({ 'a.md': 'A hen.' }, { fs: { ...fs, openSync: openSync as never } })
+    expect(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md')).toBe(message)
+    expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message })
+  })
+
+  it('finds no obstacle where there is none, and leaves nothing behind', () => {
+    const { io, cwd, read } = world({ 'a.md': 'A hen.' })
+    expect(findWriteObstacle(join(cwd, 'a.md'), io)).toBeUndefined()
+    expect(findWriteObstacle(join(cwd, 'new.md'), io)).toBeUndefined()
+    expect(findWriteObstacle('/dev/null', io)).toBeUndefined()
+    expect([read('a.md'), ...fs.readdirSync(cwd).toSorted()]).toEqual(['A hen.', '.git', 'a.md'])
   })
 
   it('does not take a folder for a file', () => {

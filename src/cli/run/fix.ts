@@ -26,7 +26,7 @@ import type { Io } from '../io.ts'
 import { createLineReader, type LineReader } from '../lines-of-input.ts'
 import { readTextFile } from '../read.ts'
 import { createResources } from '../resources.ts'
-import { writeTextFile } from '../write.ts'
+import { findWriteObstacle, writeTextFile } from '../write.ts'
 
 export interface FixOptions {
   readonly step?: string
@@ -102,6 +102,11 @@ const findDiffPlace = (path: string, { cwd }: Io): DiffPlace =>
 async function walkThrough(session: Session): Promise<ExitCode> {
   const { path, findings, view, io } = session
   const open = findings.filter(({ isOpen }) => isOpen)
+  const obstacle = open.length > 0 ? findWriteObstacle(resolve(io.cwd, path), io, path) : undefined
+  if (obstacle !== undefined) {
+    complain(io, obstacle)
+    return 2
+  }
   const tell = (text: string): void => io.stdout.write(`${wrap(text, view.width).join('\n')}\n`)
   tell(
     open.length === 0
@@ -209,21 +214,20 @@ async function showAndWrite(
   return write(text, task, path, io)
 }
 
-/** Not over what somebody else has written in the meantime. */
+/** Not over what somebody else has written in the meantime, nor where the file has gone. */
 function write(text: string, task: Task, path: string, io: Io): true | undefined {
   const file = resolve(io.cwd, path)
   const now = readTextFile(file, io, path)
-  const result =
-    now.ok && now.text !== task.source
-      ? {
-          ok: false as const,
-          message: `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.`,
-        }
-      : writeTextFile(file, text, io, path)
-  if (result.ok) {
-    io.stdout.write(`${toPrintable(path)} is written.\n`)
-    return true
+  if (!now.ok) {
+    complain(io, `${now.message} This has changed in the meantime. Nothing is written.`)
+    return undefined
   }
-  complain(io, result.message)
-  return undefined
+  if (now.text !== task.source) {
+    complain(io, `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.`)
+    return undefined
+  }
+  const result = writeTextFile(file, text, io, path)
+  if (result.ok) io.stdout.write(`${toPrintable(path)} is written.\n`)
+  else complain(io, result.message)
+  return result.ok || undefined
 }
