@@ -8,7 +8,8 @@ import type { WordQuery } from './find.ts'
 import type { WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
 import { findRime, toListReading } from './reading.ts'
-import { findSpelling, type Spelling } from './spelling.ts'
+import { type FoundSpelling, findSpelling, type Spelling, toSpellingTest } from './spelling.ts'
+import type { ListUnit } from './table.ts'
 
 /** All as written; lists with commas. */
 export interface WrittenQuery {
@@ -61,12 +62,16 @@ export function readQuery(written: WrittenQuery, tools: QueryTools): WordQuery |
 
 function toQuery(written: WrittenQuery, tools: QueryTools): WordQuery {
   const { picture, object, known, base, newAtStep } = written
-  const spellings = (text: string): Spelling[] => splitList(text).map((one) => toSpelling(one, tools))
+  const spellings = (text: string, flag: string): Spelling[] => {
+    const parts = splitList(text)
+    if (parts.length === 0) return fail(`${flag} needs a spelling, such as a.`)
+    return parts.map((one) => (flag === '--vowel' ? toVowel(one, tools) : toSpelling(one, tools)))
+  }
   return {
-    ...read(written.vowel, spellings, 'vowel'),
-    ...read(written.first, spellings, 'first'),
-    ...read(written.last, spellings, 'last'),
-    ...read(written.with, spellings, 'with'),
+    ...read(written.vowel, (text) => spellings(text, '--vowel'), 'vowel'),
+    ...read(written.first, (text) => spellings(text, '--first'), 'first'),
+    ...read(written.last, (text) => spellings(text, '--last'), 'last'),
+    ...read(written.with, (text) => spellings(text, '--with'), 'with'),
     ...read(written.pattern, (text) => toPattern(text, '--pattern'), 'pattern'),
     ...read(written.lettersPattern, (text) => toPattern(text, '--letters-pattern'), 'lettersPattern'),
     ...read(written.length, (text) => toSpan(text, '--length'), 'length'),
@@ -99,9 +104,107 @@ const splitList = (text: string): string[] =>
     .map((one) => one.trim())
     .filter((one) => one !== '')
 
-function toSpelling(text: string, { sequence, phonics }: QueryTools): Spelling {
+/** A spelling that no word has is a slip of the keys: an empty list would not tell. */
+function toSpelling(text: string, tools: QueryTools): Spelling {
+  const spelling = toAnySpelling(text, tools)
+  const { sounds } = tools.pool
+  const isIn = toSpellingTest(spelling, 'any', sounds)
+  for (let row = 0; row < sounds.starts.length; row++) if (isIn(row)) return spelling
+  return fail(`No word holds \`${text}\` as a spelling.${toHint(text, listTaught(tools))}`)
+}
+
+function toVowel(text: string, tools: QueryTools): Spelling {
+  const found = findVowel(text, tools)
+  const spelling = 'problem' in found ? fail(found.problem) : found.spelling
+  const vowelUnits = tools.pool.sounds.units.filter(({ vowel }) => vowel)
+  const known: ReadonlySet<string> = tools.pool.knowledge.correspondences
+  // Letters that no step teaches together may still be known to this reader.
+  const isVowel =
+    'letters' in spelling
+      ? vowelUnits.some(({ letters, key }) => letters === spelling.letters && known.has(key))
+      : spelling.some((test) => vowelUnits.some(test))
+  if (isVowel) return spelling
+  const vowels = listTaught(tools, ({ vowel }) => vowel)
+  const such = vowels.slice(0, 5).join(', ')
+  return fail(`--vowel is a vowel that is taught, such as ${such}; this is \`${text}\`.${toHint(text, vowels)}`)
+}
+
+/** Of letters that are taught as a consonant too, such as `y`, the vowel. */
+function findVowel(text: string, { sequence, phonics, pool }: QueryTools): FoundSpelling {
+  const keys = new Set<string>(pool.sounds.units.filter(({ vowel }) => vowel).map(({ key }) => key))
+  const letters = text.toLowerCase().replace('-', '_')
+  const taught = sequence.steps
+    .flatMap(({ adds }) => adds.correspondences)
+    .find((one) => one.letters === letters && keys.has(one.key))
+  return taught ? { spelling: [({ key }) => key === taught.key] } : findSpelling(text, sequence, phonics)
+}
+
+function toAnySpelling(text: string, { sequence, phonics }: QueryTools): Spelling {
   const found = findSpelling(text, sequence, phonics)
   return 'problem' in found ? fail(found.problem) : found.spelling
+}
+
+/** The spellings that the sequence teaches, in its order, as they are asked for. */
+function listTaught({ sequence, pool }: QueryTools, isMeant: (unit: ListUnit) => boolean = () => true): string[] {
+  const meant = new Set<string>(pool.sounds.units.filter(isMeant).map(({ key }) => key))
+  const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences).filter(({ key }) => meant.has(key))
+  return [...new Set(taught.map(({ letters }) => letters.replace('_', '-')))]
+}
+
+/** Any letter is near any other, so of a single one only what begins with it is told. */
+function toHint(text: string, valid: readonly string[]): string {
+  const nearest = text.length > 1 ? findLikeliest(text, valid) : valid.find((one) => one.startsWith(text.toLowerCase()))
+  return nearest === undefined ? '' : ` Did you mean \`${nearest}\`?`
+}
+
+/** Of those that are equally near: the same letters (`sh` for `hs`), or at least the same first one (`rabbit` for `rabit`). */
+function findLikeliest(text: string, valid: readonly string[]): string | undefined {
+  const inOrder = [...text].sort().join('')
+  const rank = (one: string): number => ([...one].sort().join('') === inOrder ? 0 : one[0] === text[0] ? 1 : 2)
+  const groups: [string[], string[], string[]] = [[], [], []]
+  for (const one of valid) groups[rank(one)]?.push(one)
+  return findNearest(text, groups.flat())
+}
+
+export interface Untaught {
+  /** As written. */
+  readonly spelling: string
+  /** The id of the step that teaches it; undefined where none does. */
+  readonly step: string | undefined
+}
+
+/**
+ * Of the spellings that are asked for, those that the reader has not been taught: why a list may be empty. Clusters such
+ * as `st` and endings are passed over.
+ */
+export function findUntaught(
+  written: Pick<WrittenQuery, 'vowel' | 'first' | 'last' | 'with'> & { readonly sounds?: string },
+  tools: QueryTools,
+): readonly Untaught[] {
+  const { vowel = '', first = '', last = '', with: held = '', sounds = '' } = written
+  const others = [first, last, held, sounds].flatMap(splitList)
+  return [
+    ...splitList(vowel).map((text) => ({ text, found: findVowel(text, tools) })),
+    ...others.map((text) => ({ text, found: findSpelling(text, tools.sequence, tools.phonics) })),
+  ].flatMap(({ text, found }): Untaught[] => {
+    if ('problem' in found || 'letters' in found.spelling) return []
+    const parts = found.spelling.map((test) => findKeys(test, tools.pool))
+    const areIn = (known: ReadonlySet<string>): boolean => parts.every((keys) => keys.some((key) => known.has(key)))
+    if (parts.some((keys) => keys.length === 0) || areIn(tools.pool.knowledge.correspondences)) return []
+    return [{ spelling: text, step: findFirstStep(tools.sequence, areIn) }]
+  })
+}
+
+const findKeys = (test: (unit: ListUnit) => boolean, { sounds: { units } }: Pool): string[] =>
+  units.flatMap((unit) => (unit.kind === 'correspondence' && test(unit) ? [unit.key] : []))
+
+/** The id of the first step by which enough is taught. */
+function findFirstStep({ steps }: Sequence, isEnough: (known: ReadonlySet<string>) => boolean): string | undefined {
+  const known = new Set<string>()
+  return steps.find(({ adds }) => {
+    for (const { key } of adds.correspondences) known.add(key)
+    return isEnough(known)
+  })?.id
 }
 
 function toPattern(text: string, flag: string): string {
@@ -114,7 +217,11 @@ function toPattern(text: string, flag: string): string {
 function toSpan(text: string, flag: string): Span {
   const [, from, to] = /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(text.trim()) ?? []
   if (from === undefined) return fail(`${flag} is a number such as 3, or two such as 3-5; this is \`${text}\`.`)
-  return { from: Number(from), to: Number(to ?? from) }
+  const span = { from: Number(from), to: Number(to ?? from) }
+  if (span.from < 1) return fail(`${flag} starts at 1; this is \`${text}\`.`)
+  if (span.to < span.from)
+    return fail(`${flag} goes from the smaller number to the larger. Did you mean \`${span.to}-${span.from}\`?`)
+  return span
 }
 
 function toNumber(text: string, flag: string, least: number): number {
@@ -135,10 +242,20 @@ function toChoice<const Choice extends string>(text: string, choices: readonly C
   )
 }
 
-function toRhymeWord(text: string, { phonics }: QueryTools) {
+/** The sounds of a word that the dictionary lacks are a guess, and most such words are slips of the keys. */
+function toRhymeWord(text: string, { phonics, pool }: QueryTools) {
   const word = text.trim().toLowerCase()
-  const reading = phonics.read(word).readings[0]
-  return reading ? { word, reading: toListReading(reading) } : fail(`--rhymes-with needs a word; this is \`${text}\`.`)
+  const { readings, source } = phonics.read(word)
+  const [reading] = readings
+  if (!reading) return fail(`--rhymes-with needs a word; this is \`${text}\`.`)
+  if (source !== 'guess') return { word, reading: toListReading(reading) }
+  const places = Array.from({ length: pool.size }, (_, at) => at)
+  const known = places.filter((at) => pool.factsAt(at).known >= 2).map(pool.wordAt)
+  const nearest = findLikeliest(word, known) ?? findLikeliest(word, places.map(pool.wordAt))
+  const hint = nearest === undefined ? '' : ` Did you mean \`${nearest}\`?`
+  return fail(
+    `\`${word}\` is not in the dictionary.${hint} For an invented word ask for its ending, such as --family -at.`,
+  )
 }
 
 /** `-at` and `at` are the letters, said as most readable words say them; `cat` is the family of that word. */

@@ -10,7 +10,7 @@ import {
   type WrittenQuery,
 } from '../../src/finder/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
-import { testPool, testSequence, testWords } from './sources.ts'
+import { SEQUENCES, testPool, testSequence, testWords } from './sources.ts'
 
 const sequence = testSequence('series')
 const phonics = testPhonics(sequence.accent)
@@ -172,6 +172,23 @@ describe('mistakes', () => {
     const answer = readQuery(written, { sequence, phonics, pool: testPool(sequence, 'pink-2') })
     expect('problem' in answer && answer.problem).toMatch(message)
   })
+})
+
+it.each(SEQUENCES)('takes every spelling that %s teaches for no mistake', (name) => {
+  const taught = testSequence(name)
+  const tools = {
+    sequence: taught,
+    phonics: testPhonics(taught.accent),
+    pool: testPool(taught, taught.steps[0]?.id ?? ''),
+  }
+  const problems = taught.steps
+    .flatMap(({ adds }) => adds.correspondences)
+    .flatMap(({ letters, example }) => [letters, letters.replace('_', '-'), `${letters} as in ${example}`])
+    .flatMap((text) => {
+      const answer = readQuery({ with: text }, tools)
+      return 'problem' in answer ? [answer.problem] : []
+    })
+  expect(problems).toEqual([])
 })
 
 describe('readers', () => {
