@@ -31,6 +31,10 @@ export interface WordList {
   readonly relaxed: readonly Relaxed[]
   /** Whether small objects are listed. */
   readonly hasObjects: boolean
+  /** Whether a set holds every word that fits, so that no rule of the set has kept one out. */
+  readonly isAll: boolean
+  /** Spellings asked for that the reader has not been taught, each with the step that teaches it. */
+  readonly untaught: readonly { readonly spelling: string; readonly step: string | undefined }[]
 }
 
 export interface WordsView {
@@ -55,6 +59,9 @@ const RELAXED: Readonly<Record<Relaxed, string>> = {
   first: 'Some words begin with the same letter.',
   fewer: 'No more words fit together: letters that look alike, such as b and d, are kept apart.',
 }
+
+/** In place of `fewer`, where no rule of the set has kept a word out. */
+const ALL = 'These are all the words that fit.'
 
 export function toWordsText(list: WordList, view: WordsView): string {
   const body =
@@ -86,11 +93,25 @@ function toHead({ sequence, step, reader, as }: WordList, { width, paint }: Word
   )
 }
 
-const toNothing = ({ as }: WordList, { width }: WordsView): string[] =>
-  wrap(
-    `No ${as === 'contrast' ? 'pair of words' : 'word'} that can be read at this step fits. Ask for less at once, or for a later step.`,
-    width,
+function toNothing({ as, untaught }: WordList, { width }: WordsView): string[] {
+  const what = as === 'contrast' ? 'pair of words' : 'word'
+  const hint = untaught.length > 0 ? [] : ['Ask for less at once, or for a later step.']
+  return wrap([`No ${what} that can be read at this step fits.`, ...hint].join(' '), width)
+}
+
+/** `ai` is taught at step green-2. */
+const toUntaughtLines = ({ untaught, sequence }: WordList): string[] =>
+  untaught.map(({ spelling, step }) =>
+    step === undefined
+      ? `\`${spelling}\` is taught at no step of ${sequence.title}.`
+      : `\`${spelling}\` is taught at step ${step}.`,
   )
+
+/** What a person must know of a list of which a format prints the words alone. */
+export const toWordsAside = (list: WordList, format: 'plain' | 'csv' | 'json'): string[] => [
+  ...(list.words.length === 0 ? toUntaughtLines(list) : []),
+  ...(list.hasObjects && format !== 'json' ? [`Caution: ${CAUTION}`] : []),
+]
 
 function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
   const sounded = words.filter(({ isSight }) => !isSight)
@@ -119,9 +140,11 @@ function toSheetLines({ words }: WordList, { width, paint }: WordsView): string[
   }).concat(words.some(({ isSight }) => isSight) ? [paint.quiet('* known by heart')] : [])
 }
 
-function toNotes({ relaxed, hasObjects, more, as }: WordList, { width, paint }: WordsView): string[] {
+function toNotes(list: WordList, { width, paint }: WordsView): string[] {
+  const { relaxed, hasObjects, more, as, words, isAll } = list
   const notes = [
-    ...relaxed.map((rule) => RELAXED[rule]),
+    ...toUntaughtLines(list),
+    ...(words.length === 0 ? [] : relaxed.map((rule) => (rule === 'fewer' && isAll ? ALL : RELAXED[rule]))),
     ...(more && as === 'list' ? ['There are more: --count all shows them.'] : []),
     ...(hasObjects ? [`Caution: ${CAUTION}`] : []),
   ]
@@ -166,8 +189,13 @@ const COLUMNS = [
   'known',
 ] as const
 
-/** A header, then a row for each word; lines end as RFC 4180 asks. No cell holds a comma or a quote. */
-export function toWordsCsv({ words }: WordList): string {
+/**
+ * A header, then a row for each word; lines end as RFC 4180 asks. No cell holds a comma or a quote. Of pairs, a last column
+ * numbers the pair of each word.
+ */
+export function toWordsCsv({ words, pairs, as }: WordList): string {
+  const pairOf = new Map(pairs.flatMap((pair, at) => pair.map((found) => [found, String(at + 1)] as const)))
+  const isPaired = as === 'contrast'
   const rows = words.map((found) => {
     const { readableAt, correspondences, ...cells } = toWordFields(found)
     const { word, kind, sight, letters, syllables, pattern, lettersPattern, picture, object, known } = cells
@@ -184,9 +212,10 @@ export function toWordsCsv({ words }: WordList): string {
       toYes(picture),
       toYes(object),
       known,
+      ...(isPaired ? [pairOf.get(found) ?? ''] : []),
     ]
   })
-  return [COLUMNS, ...rows].map((row) => `${row.join(',')}\r\n`).join('')
+  return [[...COLUMNS, ...(isPaired ? ['pair'] : [])], ...rows].map((row) => `${row.join(',')}\r\n`).join('')
 }
 
 const toYes = (value: boolean): string => (value ? 'yes' : 'no')

@@ -102,7 +102,9 @@ describe('at a terminal', () => {
     }
     expect(await main(['fix', 'tam.md'], io)).toBe(2)
     expect(existsSync(join(world.cwd, 'tam.md'))).toBe(false)
-    expect(world.err()).toBe('battledore: `tam.md` is not there. This has changed in the meantime. Nothing is written.\n')
+    expect(world.err()).toBe(
+      'battledore: `tam.md` is not there. This has changed in the meantime. Nothing is written.\n',
+    )
   })
 
   it('asks nothing where the file is write-protected', async () => {

@@ -76,6 +76,30 @@ describe('a list', () => {
     expect(out).toContain('No word that can be read at this step fits.')
   })
 
+  it.each([
+    [['--vowel', 'ea'], '`ea` is taught at step green-2.'],
+    [['--vowel', 'y'], '`y` is taught at step green-3.'],
+    [['--vowel', 'ea as in bread'], '`ea as in bread` is taught at step green-13.'],
+    [['--first', '/ʃ/'], '`/ʃ/` is taught at step green-1.'],
+    [['--set', 'contrast', '--sounds', 'a,ai'], '`ai` is taught at step green-2.'],
+  ])('tells at which step %j is taught', async (args, told) => {
+    const pretty = await run(['--step', 'pink-2', ...args])
+    expect(pretty.code).toBe(0)
+    expect(pretty.out).toContain(told)
+    for (const format of ['plain', 'csv', 'json'])
+      expect((await run(['--step', 'pink-2', ...args, '--format', format])).err).toBe(`${told}\n`)
+  })
+
+  it('tells of no step where the letters are taught', async () => {
+    for (const flags of [
+      ['--with', '-ing'],
+      ['--first', 'st'],
+      ['--vowel', 'ai'],
+      ['--last', 'nk'],
+    ])
+      expect((await run(['--step', 'green-14', ...flags])).out).not.toContain('is taught')
+  })
+
   it('takes the step, the sight words and the lists of fit and unfit words from the settings of the folder', async () => {
     const files = { 'battledore.yaml': 'step: pink-4\nsight words: [said]\nunfit words: [hut]\nfit words: [gun]\n' }
     const words = await plain([], files)
@@ -137,6 +161,43 @@ describe('sets', () => {
     expect((await run(['--step', 'pink-3'])).out).not.toContain('Caution')
   })
 
+  it.each([
+    ['--object', 'plain'],
+    ['--object', 'csv'],
+    ['--set mixed', 'plain'],
+    ['--set mixed', 'csv'],
+  ])('says the caution beside the words of %s as %s', async (flags, format) => {
+    const { out, err } = await run(['--step', 'pink-5', ...flags.split(' '), '--format', format])
+    expect(err).toMatch(/^Caution: Small objects can choke a young child\. [^\n]*\n$/)
+    expect(out).not.toContain('choke')
+    expect((await run(['--step', 'pink-5', '--picture', '--format', format])).err).toBe('')
+  })
+
+  it('says nothing beside JSON, which holds the caution', async () => {
+    expect((await run(['--step', 'pink-5', '--object', '--format', 'json'])).err).toBe('')
+  })
+
+  it('says of an empty box what is not taught yet, and blames no letters that look alike', async () => {
+    const { code, out } = await run(['--step', 'pink-2', '--set', 'box', '--vowel', 'e'])
+    expect(code).toBe(0)
+    expect(out).toContain('No word that can be read at this step fits.\n\n`e` is taught at step pink-5.')
+    expect(out).not.toMatch(/look alike|less at once/)
+  })
+
+  it('blames no letters that look alike where a box holds all words that fit', async () => {
+    const { out } = await run(['--step', 'pink-5', '--set', 'box', '--vowel', 'o', '--last', 'x'])
+    expect(out).toMatch(/^box {2}fox {2}ox$/m)
+    expect(out).toContain('These are all the words that fit.')
+    expect(out).not.toContain('look alike')
+  })
+
+  it('numbers the pairs in CSV', async () => {
+    const args = ['--step', 'pink-5', '--set', 'contrast', '--sounds', 'a,u', '--count', '3', '--format', 'csv']
+    const [head, ...rows] = (await run(args)).out.trimEnd().split('\r\n')
+    expect(head?.split(',').at(-1)).toBe('pair')
+    expect(rows.map((row) => row.split(',').at(-1))).toEqual(['1', '1', '2', '2', '3', '3'])
+  })
+
   it('proposes pairs', async () => {
     const { pairs } = await json(['--step', 'pink-5', '--set', 'contrast', '--sounds', 'a,u'])
     expect(pairs.map((pair) => pair.join(' '))).toContain('cap cup')
@@ -168,6 +229,21 @@ describe('mistakes', () => {
     [['--step', 'pink-22'], 'Did you mean `pink-2`?'],
     [['--step', 'pink-2', '--sequence', 'serie'], 'Did you mean `series`?'],
     [['--step', 'pink-2', '--length', 'x'], '--length is a number'],
+    [['--step', 'pink-2', '--length', '3-2'], 'Did you mean `2-3`?'],
+    [['--step', 'pink-2', '--length', '0'], '--length starts at 1'],
+    [
+      ['--step', 'pink-2', '--vowel', 'zzz'],
+      '--vowel is a vowel that is taught, such as a, i, o, u, e; this is `zzz`.',
+    ],
+    [['--step', 'pink-2', '--vowel', ','], '--vowel needs a spelling'],
+    [['--step', 'pink-2', '--vowel', 'q'], 'this is `q`'],
+    [['--step', 'green-2', '--vowel', 'ia'], 'Did you mean `ai`?'],
+    [['--step', 'pink-2', '--first', 'hs'], 'Did you mean `sh`?'],
+    [['--step', 'pink-2', '--with', 'zzz'], 'No word holds `zzz`'],
+    [['--step', 'pink-2', '--rhymes-with', 'xyzzy'], '`xyzzy` is not in the dictionary.'],
+    [['--step', 'pink-2', '--rhymes-with', 'rabit'], 'Did you mean `rabbit`?'],
+    [['--step', 'pink-2', '--as', 'sheet', '--set', 'box', '--vowel', 'a'], 'do not go together'],
+    [['--step', 'pink-5', '--sounds', 'a,u'], 'write --set contrast --sounds a,u'],
     [['--step', 'pink-2', '--set', 'box'], '--vowel o'],
     [['--step', 'pink-2', '--set', 'contrast'], '--sounds a,u'],
     [['--step', 'pink-2', '--set', 'contrast', '--sounds', 'a,st'], '`st` is not one spelling'],

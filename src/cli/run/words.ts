@@ -15,8 +15,10 @@ import {
   type WordQuery,
   type WrittenQuery,
 } from '../../finder/index.ts'
+import { findUntaught } from '../../finder/query.ts'
 import type { Lexicon } from '../../phonics/index.ts'
 import {
+  toWordsAside,
   toWordsCsv,
   toWordsJson,
   toWordsPlain,
@@ -58,13 +60,26 @@ export async function words(options: WordsOptions, tools: WordsTools, io: Io): P
     return 2
   }
   io.stdout.write(print(list, options.format, tools.view))
+  // The words alone are for a program or a spreadsheet; what a person must know goes beside them.
+  if (options.format !== 'pretty') for (const line of toWordsAside(list, options.format)) io.stderr.write(`${line}\n`)
   return 0
 }
 
 type Made = WordList | { readonly problem: string }
-type Found = Partial<Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects'>>
+type Found = Partial<Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll'>>
+
+/** Flags that one command cannot follow together: one of them would be passed over without a word. */
+function findClash({ as, set, sounds }: WordsOptions): string | undefined {
+  if (as === 'sheet' && set !== undefined)
+    return `--as sheet and --set ${set} do not go together: ask for the sheet or for the set.`
+  if (sounds !== undefined && set !== 'contrast')
+    return `--sounds is for pairs of words: write --set contrast --sounds ${sounds}.`
+  return undefined
+}
 
 async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promise<Made> {
+  const clash = findClash(options)
+  if (clash !== undefined) return { problem: clash }
   const pool = openPool(tools)
   const query = readQuery(options, { ...tools, pool })
   if ('problem' in query) return query
@@ -85,6 +100,8 @@ async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promi
     more: false,
     relaxed: [],
     hasObjects: query.object === true,
+    isAll: false,
+    untaught: findUntaught(options, { ...tools, pool }),
     ...found,
   }
 }
@@ -124,7 +141,10 @@ function makeBox(
   const all = { ...query, syllables: { from: 1, to: 1 }, object: hasObjects, count: Infinity }
   const count = query.count ?? SET
   const words = findWords(pool, all).words.filter(({ facts }) => facts.known > 0)
-  if (set === 'box') return { ...proposeBox(words, count, sequence.lookAlikes), hasObjects }
+  if (set === 'box') {
+    const box = proposeBox(words, count, sequence.lookAlikes)
+    return { ...box, hasObjects, isAll: box.words.length === words.length }
+  }
   const vowels = findVowels(pool)
   const vowelOf = ({ reading }: FoundWord): string | undefined => {
     const own = reading.units.filter(({ vowel }) => vowel)
