@@ -29,7 +29,8 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
 
     const faults: Fault[] = []
     if (unsettled) faults.push({ code: 'unsettled-heteronym' })
-    if (!verdict.readable && isCapital && isUnlistedName(word)) faults.push({ code: 'unlisted-name' })
+    if (!verdict.readable && isCapital && isUnlistedName(word) && !isOwnerOnly(word.text, verdict.reasons))
+      faults.push({ code: 'unlisted-name' })
     faults.push(...toReasonFaults(word.text, verdict.reasons))
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
     if (isCapital && isAllowedName(toBareName(word.text), context.names)) return faults
@@ -37,6 +38,12 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
     return faults
   }
+}
+
+/** `Tam’s`, where `Tam` can be read and only the owner's ending is to blame: listing the name would not help. */
+function isOwnerOnly(text: string, reasons: readonly Reason[]): boolean {
+  const from = toBareName(text).length
+  return from < text.length && reasons.every(({ letters }) => letters.every(([start]) => start >= from))
 }
 
 /** A contraction that is taught by name is a contraction to the teacher, though the verdict calls it a sight word. */

@@ -40,3 +40,8 @@ export function findOwner(word: string): string | undefined {
 export function isContraction(word: string): boolean {
   return /['’‘ʼ]/.test(word) && findOwner(word) === undefined
 }
+
+/** The whole word before what is shortened: `they` of `they've`, `would` of `wouldn't`; undefined for other words. */
+export function findShortened(word: string): string | undefined {
+  return isContraction(word) ? /^(.+?)(?:n't|'(?:d|ll|m|re|s|ve))$/i.exec(toStraight(word))?.[1] : undefined
+}

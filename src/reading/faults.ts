@@ -105,9 +105,13 @@ function findShapeFaults(word: string, reading: Reading, knowledge: Knowledge): 
   )
 }
 
+/** Whether a word that is shortened by an apostrophe is taught, by name or with all its kind. */
+export function isContractionTaught(word: string, { contractions }: Knowledge): boolean {
+  return contractions === 'any' || contractions.has(toSightKey(word))
+}
+
 function findContractionFaults(word: string, knowledge: Knowledge): readonly Reason[] {
-  const taught = knowledge.contractions
-  if (taught === 'any' || !isContraction(word) || taught.has(toSightKey(word))) return []
+  if (!isContraction(word) || isContractionTaught(word, knowledge)) return []
   const at = word.search(/['’‘ʼ]/)
   return [{ code: 'contraction', letters: [[at, at + 1]] }]
 }

@@ -3,7 +3,8 @@
 import type { Reading, WordReadings } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
-import { findFaults, isSoundedOut } from './faults.ts'
+import { findShortened } from './apostrophe.ts'
+import { findFaults, isContractionTaught, isSoundedOut } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findEnding, findOwnerFault } from './unit.ts'
@@ -50,10 +51,15 @@ function isHeldForException({ word, readings }: WordReadings, knowledge: Knowled
   return then !== undefined && readings.some((reading) => isSoundedOut(word, reading, then))
 }
 
-/** Whether the word is known by heart: as it is, or with a taught ending that leaves its letters as they are. */
+/**
+ * Whether the word is known by heart: as it is, with a taught ending that leaves its letters as they are, or shortened by
+ * an apostrophe where that is taught (`they've`, `wouldn't`).
+ */
 export function isSightWord({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
   const { sightWords, endings } = knowledge
   if (sightWords.has(toSightKey(word))) return true
+  const whole = findShortened(word)
+  if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   return readings.some(({ units }) => {
     const ending = units.find((unit) => unit.kind === 'inflection')
     const name = ending === undefined ? undefined : findEnding(ending)

@@ -1,5 +1,6 @@
 // What `explain` says of a word: letters over sounds, when it becomes readable, and why not before.
 
+import { findChangeText } from '../lint/endings.ts'
 import type { Reading, Unit, WordReadings } from '../phonics/types.ts'
 import type { Reason, Verdict } from '../reading/types.ts'
 import type { Paint } from './paint.ts'
@@ -17,6 +18,8 @@ export interface ExplainedWord {
   readonly examples: readonly (readonly (string | undefined)[])[]
   /** The meaning of each reading, for a word with several spoken forms. */
   readonly meanings: readonly (string | undefined)[]
+  /** When each reading's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
+  readonly formsReadableAt?: readonly (string | null)[]
 }
 
 /** One JSON object, described by schemas/explain.schema.json. */
@@ -24,7 +27,10 @@ export function toExplainJson(word: ExplainedWord): unknown {
   return {
     word: word.word,
     source: word.readings.source,
-    readings: word.readings.readings.map(toReadingFields),
+    readings: word.readings.readings.map((reading, at) => ({
+      ...toReadingFields(reading),
+      ...(word.formsReadableAt?.length ? { readableAt: word.formsReadableAt[at] ?? null } : {}),
+    })),
     readableAt: word.readableAt,
     ...(word.verdict ? { verdict: toVerdictFields(word.verdict) } : {}),
   }
@@ -72,9 +78,7 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
     lines.push(...toUnitLines(reading, word.examples[at] ?? [], width))
   })
   lines.push(
-    ...toWhen(word)
-      .flatMap((line) => wrap(line, width - 2))
-      .map((line) => `  ${line}`),
+    ...[...toWhen(word), ...toFormLines(word)].flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`),
   )
   return `${lines.join('\n')}\n`
 }
@@ -127,6 +131,22 @@ function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
   ]
 }
 
+/** `the ending -ed is`, `that it drops its e before its ending is` */
+function toEndingText(reason: Reason, letters: string): string {
+  const change = findChangeText(reason)
+  return change === undefined ? `the ending ${letters} is` : `that it ${change} before its ending is`
+}
+
+/** A word with several spoken forms: in a story the sentence tells which is meant, and that one counts. */
+function toFormLines({ formsReadableAt = [], meanings, readings }: ExplainedWord): string[] {
+  if (formsReadableAt.length === 0) return []
+  const forms = readings.readings.map((reading, at) => {
+    const step = formsReadableAt[at]
+    return `/${reading.ipa}/ (${meanings[at] ?? 'another word'}) ${step === null ? 'at no step' : `from step ${step} on`}`
+  })
+  return [`In a story the sentence tells which is meant: ${[...new Set(forms)].join('; ')}.`]
+}
+
 /** A reason in a teacher's words. */
 export function toReasonText(reason: Reason, word: string): string {
   const letters = `\`${reason.letters.map(([from, to]) => word.slice(from, to)).join('…')}\``
@@ -145,7 +165,7 @@ export function toReasonText(reason: Reason, word: string): string {
     case 'shape':
       return `its shape ${reason.found} is not taught yet${later}`
     case 'ending':
-      return `the ending ${letters} is not taught yet${later}`
+      return `${toEndingText(reason, letters)} not taught yet${later}`
     case 'contraction':
       return `contractions such as this are not taught yet${later}`
     case 'reduced-vowel':

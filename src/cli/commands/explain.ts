@@ -4,8 +4,8 @@ import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { isMissing } from '../../check/resources.ts'
 import { findNearest } from '../../nearest.ts'
 import { findHeteronym } from '../../phonics/heteronyms/table.ts'
-import type { Accent, Phonics } from '../../phonics/types.ts'
-import { findReadableAt, judgeInSequence } from '../../reading/index.ts'
+import type { Accent, Phonics, WordReadings } from '../../phonics/types.ts'
+import { findReadableAt, judgeInSequence, keepForm } from '../../reading/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { Sequence } from '../../sequence/types.ts'
@@ -125,7 +125,15 @@ export function explain(
     verdict: step === undefined ? undefined : judgeInSequence(readings, sequence, step),
     examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
     meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+    formsReadableAt: findFormSteps(readings, sequence),
   }
+}
+
+/** When each reading's form becomes readable; empty where all do at once. */
+function findFormSteps(readings: WordReadings, sequence: Sequence): readonly (string | null)[] {
+  if (!readings.heteronym) return []
+  const steps = readings.readings.map(({ form }) => findReadableAt(keepForm(readings, form), sequence) ?? null)
+  return new Set(steps).size > 1 ? steps : []
 }
 
 /** The first example word by which the sequence teaches each correspondence. */
