@@ -2,6 +2,7 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { findExample, findSoundExample } from '../../src/lint/taught.ts'
+import type { StoryContext } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
 
 export default defineRule({
@@ -18,6 +19,7 @@ export default defineRule({
   },
   messages: {
     later: '{word} has {letters}{example}, {when}',
+    other: '{word} has {letters} with another sound than in {example}, {when}',
     sound: '{word} has {letters} that sounds like the {other} in {example}, {when}',
   },
   create: ({ story, options, report }) => ({
@@ -38,7 +40,10 @@ export default defineRule({
         letters: toQuoted(unit.letters),
         when: toWhen(reason?.taughtAt, story),
       }
-      if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
+      const known =
+        example === undefined && other === undefined ? findKnownExample(story, unit.letters, word.text) : undefined
+      if (known !== undefined) report({ ...body, messageId: 'other', data: { ...data, example: toQuoted(known) } })
+      else if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
       else {
         const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }
         report({ ...body, messageId: 'sound', data: { ...data, ...more } })
@@ -46,3 +51,10 @@ export default defineRule({
     },
   }),
 })
+
+/** A word by which the child learnt the same letters with another sound: `snow` for the `ow` of `cow`. */
+function findKnownExample({ knowledge, sequence }: StoryContext, letters: string, word: string): string | undefined {
+  const start = `${letters.toLowerCase()}=`
+  const keys = [...knowledge.correspondences].filter((key) => key.startsWith(start))
+  return keys.map((key) => findExample(sequence, key, word)).find((example) => example !== undefined)
+}
