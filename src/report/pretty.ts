@@ -116,7 +116,7 @@ export function toSummary(
       : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
   const failed = results.length - checked.length
   const word = checked.flatMap(({ messages, step }) =>
-    messages.flatMap((one) => (one.word && one.reason ? [[one.word, step.id] as const] : [])),
+    messages.flatMap((one) => (one.word && one.reason && isExplained(one) ? [[one.word, step.id] as const] : [])),
   )[0]
   const next = word
     ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}`
@@ -129,3 +129,7 @@ export function toSummary(
   const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))
   return `${lines.map((line, at) => (at === 0 && errors > 0 ? paint.error(line) : line)).join('\n')}\n`
 }
+
+/** Digits, other scripts and abbreviations have no letters to explain. */
+const isExplained = ({ word, rule }: Message): boolean =>
+  /^[a-z'’-]+$/i.test(word ?? '') && rule !== 'no-soundless-word' && rule !== 'no-untaught-numeral'
