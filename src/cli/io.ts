@@ -23,6 +23,7 @@ export type FileSystem = Pick<
   | 'readdirSync'
   | 'readFileSync'
   | 'readlinkSync'
+  | 'readSync'
   | 'realpathSync'
   | 'renameSync'
   | 'rmSync'

@@ -86,7 +86,7 @@ it('keeps what it allows of files that were not checked, and forgets files that 
 
 it.each([
   ['missing', undefined, 'There is no baseline `base.json`. --write-baseline makes it.'],
-  ['no JSON', 'x', '`base.json` is not a baseline. --write-baseline makes it anew.'],
+  ['no JSON', 'x', '`base.json` is not a baseline.'],
   [
     'of another kind',
     '{"baseline":1,"files":{"old/a.md":{"rule":3}}}',

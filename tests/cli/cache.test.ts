@@ -1,6 +1,6 @@
 // Results kept between runs: used again for what has not changed, and never believed otherwise.
 
-import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { toFingerprint } from '../../src/cli/check/fingerprint.ts'
@@ -93,17 +93,24 @@ describe('check --cache', () => {
     expect((await check()).judged).toEqual([])
   })
 
-  it('believes no binary rubbish and no folder', async () => {
+  it('believes no binary rubbish, and reads no device', async () => {
     world = createWorld(SHELF)
     writeFileSync(join(world.cwd, FILE), new Uint8Array([0, 255, 10, 0, 10]))
     expect((await check()).err).toBe('')
-    world.write({ 'folder/x.txt': '' })
-    const { code, err, judged: again } = await check('--cache-file', 'folder')
-    expect([code, err, again]).toEqual([
+    rmSync(join(world.cwd, FILE))
+    symlinkSync('/dev/full', join(world.cwd, FILE))
+    const { code, err, judged } = await check()
+    expect([code, err, judged]).toEqual([
       1,
-      'battledore: the cache could not be kept: `folder` is a folder, not a file.\n',
+      `battledore: the cache could not be kept: \`${FILE}\` could not be written: the disk is full.\n`,
       ['a.md', 'b.md'],
     ])
+  })
+
+  it('refuses a folder', async () => {
+    world = createWorld({ ...SHELF, 'folder/x.txt': '' })
+    const { code, err } = await check('--cache-file', 'folder')
+    expect([code, err]).toEqual([2, 'battledore: --cache-file cannot be `folder`: that is a folder.\n'])
   })
 
   // A superuser may write anywhere, so the folder is one that the system itself keeps from being written.
@@ -126,7 +133,6 @@ describe('check --cache', () => {
     await check()
     await check('a.md', '--step', 'pink-5')
     expect((await check('b.md')).judged).toEqual([])
-    const { rmSync } = world.io.fs
     rmSync(join(world.cwd, 'b.md'))
     await check('a.md')
     expect(readFileSync(join(world.cwd, FILE), 'utf8')).not.toContain('b.md')

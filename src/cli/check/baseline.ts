@@ -26,7 +26,10 @@ export function openBaseline(file: string, io: Io): Baseline | { readonly messag
   const text = readTextFile(path, io, file)
   if (!text.ok) return text
   const allowed = parse(text.text)
-  if (!allowed) return { message: `\`${file}\` is not a baseline. --write-baseline makes it anew.` }
+  if (!allowed) {
+    const advice = isOwnBaseline(text.text) ? ' --write-baseline makes it anew.' : ''
+    return { message: `\`${file}\` is not a baseline.${advice}` }
+  }
   let [fewer, more] = [0, 0]
   return {
     filter(storyPath, story) {
@@ -99,6 +102,10 @@ function parse(text: string): Record<string, Counts> | undefined {
     return undefined
   }
 }
+
+/** Whether a text is a baseline or was one, such as one with marks of a merge in it; an empty one may become one. */
+export const isOwnBaseline = (text: string): boolean =>
+  /^\uFEFF?\s*(?:$|\{\s*"baseline"\s*:)/.test(text) || parse(text) !== undefined
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

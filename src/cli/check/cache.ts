@@ -40,6 +40,9 @@ interface Kept {
 
 const FORMAT = 'battledore cache 2'
 
+/** How a cache of any version begins. */
+const BEGINNING = '{"format":"battledore cache '
+
 export const toDigest = (...parts: readonly string[]): string => {
   const hash = createHash('sha256')
   // With the length before each part, so that two lists never run together.
@@ -148,8 +151,25 @@ function toKept(entries: Kept['entries'], texts: Texts, used: number): Kept {
 
 const NOTHING: Kept = { texts: [], used: 0, entries: [] }
 
+/** Whether a file begins as a cache does, as far as it goes: an empty one may be written over, any other text may not. */
+export function isOwnCache(path: string, io: Io): boolean {
+  try {
+    const file = io.fs.openSync(path, 'r')
+    try {
+      const head = Buffer.alloc(BEGINNING.length)
+      return BEGINNING.startsWith(head.subarray(0, io.fs.readSync(file, head)).toString())
+    } finally {
+      io.fs.closeSync(file)
+    }
+  } catch {
+    return false
+  }
+}
+
 function readKept(path: string, program: string, io: Io): Kept {
   try {
+    // A device may never end.
+    if (!io.fs.statSync(path).isFile()) return NOTHING
     const [head = '', body = ''] = io.fs.readFileSync(path, 'utf8').split('\n', 2)
     const { format, program: by, digest } = JSON.parse(head) as Record<string, unknown>
     if (format !== FORMAT || by !== program || digest !== toDigest(body)) return NOTHING

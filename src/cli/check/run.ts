@@ -11,6 +11,7 @@ import { toExitCode } from './exit-code.ts'
 import { findInputs, type Inputs, keepChanged } from './inputs.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
 import { createPrinter, type Printer } from './reporters.ts'
+import type { Run } from './targets.ts'
 import { createTaskMaker } from './task.ts'
 import { openWantedBaseline, tellBaseline, writeWantedBaseline } from './wanted-baseline.ts'
 
@@ -21,6 +22,11 @@ export async function runCheck(
   io: Io,
 ): Promise<ExitCode> {
   const inputs = await findInputs(given, options, io)
+  const loss = await findWantedLoss({ given, inputs, settings, options }, io)
+  if (loss !== undefined) {
+    complain(io, loss)
+    return 2
+  }
   for (const problem of inputs.problems) complain(io, problem)
   for (const notice of inputs.notices) io.stderr.write(`${notice}\n`)
   const baseline = await openWantedBaseline(options, io)
@@ -49,6 +55,14 @@ export async function runCheck(
   if (isBroken || !isPrinted || written === 2) return 2
   if (options.writeBaseline) return 0
   return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(results.filter(isChecked), settings)
+}
+
+/** Loaded only where something is to be written. */
+async function findWantedLoss(run: Run, io: Io): Promise<string | undefined> {
+  const { options, settings } = run
+  const isWriting =
+    options.cacheFile !== undefined || options.writeBaseline || settings.wanted.some(({ file }) => file !== undefined)
+  return isWriting ? (await import('./targets.ts')).findLoss(run, io) : undefined
 }
 
 interface Sieves {
