@@ -45,6 +45,18 @@ describe('check --cache', () => {
     }
   })
 
+  it('shows no words that could stand there where none are asked for', async () => {
+    world = createWorld(SHELF)
+    expect((await check()).out).toContain('Could stand here')
+    for (const format of ['pretty', 'json', 'sarif', 'html']) {
+      const kept = await check('--no-suggest', '--format', format)
+      const before = world.out().length
+      await main(['check', '--no-suggest', '--format', format], world.io)
+      expect([kept.judged, kept.out]).toEqual([[], world.out().slice(before)])
+    }
+    expect((await check()).out).toContain('Could stand here')
+  })
+
   it('checks again what has changed: a text, a setting, a flag, the config that is named', async () => {
     world = createWorld(SHELF)
     await check()

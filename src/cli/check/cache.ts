@@ -96,7 +96,8 @@ export function openCache(file: string, program: string, circumstances: Circumst
         entry.sequence !== digestSequence(entry.record.sequence.asked)
       )
         return undefined
-      return fromRecord(unpackRecord(entry.record, texts.list), task.path, task.source)
+      const story = fromRecord(unpackRecord(entry.record, texts.list), task.path, task.source)
+      return entry.suggest && !suggest ? withoutSuggestions(story) : story
     },
     keep(task, story) {
       const sequence = digestSequence(story.sequence.asked)
@@ -128,6 +129,14 @@ export function openCache(file: string, program: string, circumstances: Circumst
     },
   }
 }
+
+/** As if nobody had looked for words that could stand there; what a rule itself expects is about no word. */
+const withoutSuggestions = (story: CheckedStory): CheckedStory => ({
+  ...story,
+  messages: story.messages.map((message) =>
+    message.word === undefined || message.reason === undefined ? message : { ...message, suggestions: [] },
+  ),
+})
 
 /** What goes wrong is told when the file itself cannot be written. Node's own `recursive` never ends in some odd places, such as /proc. */
 function makeFolder(path: string, io: Io): void {
