@@ -40,6 +40,21 @@ describe('check --changed-since', () => {
     expect(await words('--changed-since', 'HEAD', '--staged')).toEqual(['a.md:9 flight', 'odd "n\tame.md:5 sight'])
   })
 
+  it('follows a story to its new name, staged or committed', async () => {
+    repository = createRepository()
+    commit({ 's/a.md': `${HEAD}A night.\n\nIt sat.\n`, 'b.md': `${HEAD}A night.\n\nIt sat. A pin sat.\n\nA pan.\n` })
+    repository.git('mv', 's/a.md', 's/new.md')
+    repository.git('mv', 'b.md', 's/odd "n\tame.md')
+    repository.write({ 's/odd "n\tame.md': `${HEAD}A night.\n\nIt sat. A pin sat.\n\nA pan.\n\nA light.\n` })
+    repository.git('add', '-A')
+    const found = ['s/odd "n\tame.md:11 light']
+    for (const args of [[], ['s'], ['--staged'], ['s/new.md', 's/odd "n\tame.md']])
+      expect(await words(...args, '--changed-since', 'HEAD')).toEqual(found)
+    repository.git('commit', '-qm', 'renamed')
+    expect(await words('--changed-since', 'HEAD~1')).toEqual(found)
+    expect(await words('--changed-since', 'HEAD')).toEqual([])
+  })
+
   it('compares with where the branch began, not with what others did since', async () => {
     repository = createRepository()
     commit({ 'a.md': `${HEAD}A night.\n` })

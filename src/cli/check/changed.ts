@@ -28,7 +28,7 @@ export function findChanged(since: string, isStaged: boolean, io: Io): ChangedLi
         '--no-color',
         '--no-ext-diff',
         '--no-textconv',
-        '--no-renames',
+        '--find-renames',
         '--no-relative',
         '--src-prefix=a/',
         '--dst-prefix=b/',
