@@ -46,7 +46,8 @@ function list(folder: string, io: Io, problems: string[]) {
   }
 }
 
-async function isOpen(path: string, name: string, ignoreFiles: IgnoreFiles | undefined): Promise<boolean> {
+/** Whether to go into a folder of that name. */
+export async function isOpen(path: string, name: string, ignoreFiles: IgnoreFiles | undefined): Promise<boolean> {
   const decision = await ignoreFiles?.decide(path, true)
   return decision === undefined ? name !== 'node_modules' && !name.startsWith('.') : decision === 'taken in'
 }

@@ -89,6 +89,57 @@ describe('check --staged', () => {
     expect(repository.out().slice(before)).toMatch(/^two\.md:/)
   })
 
+  it('checks a folder or a file that is named beside the folder where it runs', async () => {
+    repository = createRepository({ ...BEFORE, 'a/one.md': BAD, 'b/two.md': BAD, 'b/c/three.md': BAD })
+    repository.git('add', '-A')
+    const top = repository
+    const at = (folder: string): void => {
+      repository = { ...top, io: { ...top.io, cwd: join(top.cwd, folder) } }
+    }
+    at('a')
+    expect((await checkStaged('../b')).paths).toEqual(['../b/c/three.md', '../b/two.md'])
+    expect((await checkStaged('..')).paths).toEqual(['one.md', '../b/c/three.md', '../b/two.md'])
+    expect((await checkStaged('../b/two.md', '.')).paths).toEqual(['one.md', '../b/two.md'])
+    expect((await checkStaged(join(top.cwd, 'b/c'))).paths).toEqual(['../b/c/three.md'])
+    expect((await checkStaged(join(top.cwd, 'a'))).paths).toEqual(['one.md'])
+    expect((await checkStaged(':/b/c')).paths).toEqual(['../b/c/three.md'])
+    at('b')
+    expect((await checkStaged('*.md')).paths).toEqual(['c/three.md', 'two.md'])
+    expect(await main(['check', '--staged', '/'], repository.io)).toBe(2)
+    expect(repository.err()).toMatch(/^battledore: git could not answer: [^\n]+\n$/)
+  })
+
+  it('goes into no hidden folder that nobody named, as without --staged', async () => {
+    repository = createRepository({
+      ...BEFORE,
+      '.github/ISSUE_TEMPLATE/bug.md': BAD,
+      'a/.notes/one.md': BAD,
+      'node_modules/x/two.md': BAD,
+      'a/.drafts/three.md': BAD,
+      '.battledoreignore': '!.drafts/\n',
+      'a/four.md': BAD,
+    })
+    repository.git('add', '-A', '-f')
+    const plain = async (...args: readonly string[]): Promise<readonly string[]> => {
+      const before = repository.out().length
+      await main(['check', '--format', 'json', ...args], repository.io)
+      const { files } = JSON.parse(repository.out().slice(before)) as { files: readonly { path: string }[] }
+      return files.map(({ path }) => path)
+    }
+    for (const args of [
+      [],
+      ['.'],
+      ['a'],
+      ['.github'],
+      ['a/.notes'],
+      ['a/.notes/one.md', 'a'],
+      ['.github/**/*.md'],
+      ['node_modules/x'],
+    ])
+      expect([...(await checkStaged(...args)).paths].sort(), args.join(' ')).toEqual([...(await plain(...args))].sort())
+    expect((await checkStaged()).paths).toEqual(['a/.drafts/three.md', 'a/four.md'])
+  })
+
   it('passes over links, README files and what the ignore files leave out', async () => {
     repository = createRepository({
       ...BEFORE,

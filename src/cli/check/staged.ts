@@ -1,11 +1,11 @@
 // The stories that are staged for the next commit, with their staged text.
 
-import { resolve } from 'node:path'
-import { askGit } from '../git.ts'
-import { createIgnoreFiles } from '../ignore-files.ts'
+import { join, relative, resolve, sep } from 'node:path'
+import { askGit, type GitAnswer } from '../git.ts'
+import { createIgnoreFiles, type IgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
 import { decode } from '../read.ts'
-import { STORY_NAME } from '../walk.ts'
+import { isOpen, STORY_NAME } from '../walk.ts'
 import type { StoryInput } from './task.ts'
 
 export type Staged = { readonly files: readonly StoryInput[] } | { readonly message: string }
@@ -18,27 +18,18 @@ interface Change {
 }
 
 /**
- * Two calls of git, whatever is staged. `given` are the paths to keep to; none mean the current folder.
- * A rename is listed as the file of its new name, a deletion not at all.
+ * Two calls of git, whatever is staged, and one more where a path leads out of this folder. `given` are the paths to
+ * keep to; none mean the current folder. A rename is listed as the file of its new name, a deletion not at all.
  */
 export async function findStaged(given: readonly string[], io: Io): Promise<Staged> {
-  const listed = askGit(
-    [
-      'diff',
-      '--cached',
-      '--raw',
-      '-z',
-      '--no-abbrev',
-      '--no-renames',
-      '--diff-filter=AMT',
-      '--relative',
-      '--',
-      ...given,
-    ],
-    io,
-  )
+  const top = given.some((path) => isOutside(path, io)) ? findTop(io) : { ok: true as const, path: undefined }
+  if (!top.ok) return { message: top.message }
+  const listed = listStaged(given, top.path === undefined, io)
   if (!listed.ok) return { message: listed.message }
-  const changes = await keepStories(toChanges(listed.stdout.toString()), io)
+  const toShown = (path: string): string =>
+    top.path === undefined ? path : relative(io.cwd, join(top.path, path)).replaceAll(sep, '/')
+  const all = toChanges(listed.stdout.toString()).map((change) => ({ ...change, path: toShown(change.path) }))
+  const changes = await keepStories(all, given, io)
   if (changes.length === 0) return { files: [] }
   const texts = askGit(['cat-file', '--batch'], io, changes.map(({ blob }) => `${blob}\n`).join(''))
   if (!texts.ok) return { message: texts.message }
@@ -46,6 +37,22 @@ export async function findStaged(given: readonly string[], io: Io): Promise<Stag
   return {
     files: changes.map(({ path }, at) => ({ path, file: resolve(io.cwd, path), text: toText(blobs[at], path) })),
   }
+}
+
+/** Paths come relative to this folder, and then without those that are not below it; else relative to the top. */
+function listStaged(given: readonly string[], isBelow: boolean, io: Io): GitAnswer {
+  const where = isBelow ? '--relative' : '--no-relative'
+  const only = ['--no-renames', '--diff-filter=AMT', where, '--', ...given]
+  return askGit(['diff', '--cached', '--raw', '-z', '--no-abbrev', ...only], io)
+}
+
+/** A path that begins with a colon is one of git's own, such as `:/stories` from the top. */
+const isOutside = (path: string, { cwd }: Io): boolean =>
+  path.startsWith(':') || /^\.\.(?:[/\\]|$)/.test(relative(cwd, resolve(cwd, path)))
+
+function findTop(io: Io): { readonly ok: true; readonly path: string } | (GitAnswer & { readonly ok: false }) {
+  const up = askGit(['rev-parse', '--show-cdup'], io)
+  return up.ok ? { ok: true, path: resolve(io.cwd, up.stdout.toString().trim()) } : up
 }
 
 /** `:100644 100644 OLD NEW M NUL path NUL`; only plain files, whose mode begins with 100. */
@@ -59,14 +66,37 @@ function toChanges(raw: string): Change[] {
   return changes
 }
 
+/** From the first part of a path with a mark of a pattern in it. */
+const PATTERN = /[^/]*[*?[].*$/
+
 /** Nobody named these files, so what is left out is left out without a word. */
-async function keepStories(changes: readonly Change[], io: Io): Promise<Change[]> {
+async function keepStories(changes: readonly Change[], given: readonly string[], io: Io): Promise<Change[]> {
   const ignoreFiles = createIgnoreFiles(io)
+  const bases = (given.length > 0 ? given : ['.']).map((path) => resolve(io.cwd, path.replace(PATTERN, '')))
   const kept: Change[] = []
   for (const change of changes) {
-    if (STORY_NAME.test(change.path) && !(await ignoreFiles.findReason(resolve(io.cwd, change.path)))) kept.push(change)
+    if (!STORY_NAME.test(change.path)) continue
+    const file = resolve(io.cwd, change.path)
+    if ((await isReached(file, bases, ignoreFiles, io)) && !(await ignoreFiles.findReason(file))) kept.push(change)
   }
   return kept
+}
+
+/** Whether a walk from one of the paths comes to the file: it passes by `.github` and its like, unless they are named. */
+async function isReached(file: string, bases: readonly string[], ignoreFiles: IgnoreFiles, io: Io): Promise<boolean> {
+  const above = bases.filter((base) => file === base || file.startsWith(base.endsWith(sep) ? base : base + sep))
+  // A path of git's own names no folder: the walk begins here.
+  for (const base of above.length > 0 ? above : [io.cwd]) if (await isOpenBelow(base, file, ignoreFiles)) return true
+  return false
+}
+
+async function isOpenBelow(base: string, file: string, ignoreFiles: IgnoreFiles): Promise<boolean> {
+  let folder = base
+  for (const name of relative(base, file).split(sep).slice(0, -1)) {
+    folder = join(folder, name)
+    if (name !== '..' && !(await isOpen(folder, name, ignoreFiles))) return false
+  }
+  return true
 }
 
 const NEWLINE = 0x0a
