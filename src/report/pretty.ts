@@ -11,13 +11,16 @@ export interface PrettyOptions {
   /** Columns of the terminal. */
   readonly width: number
   readonly paint: Paint
+  /** What of all messages is shown, such as `on the changed lines`; missing where all are. */
+  readonly scope?: string
 }
 
 const HEAD = ['page', 'words', 'decodable', 'sight', 'names', 'not readable', 'share'] as const
 const ALIGNS = ['right', 'right', 'right', 'right', 'right', 'right', 'right'] as const
 
 /** One story: its name, what was assumed, its pages and its messages. */
-export function toPrettyStory(checked: CheckedStory, { width, paint }: PrettyOptions): string {
+export function toPrettyStory(checked: CheckedStory, options: PrettyOptions): string {
+  const { width, paint } = options
   const { sequence, step, figures, story } = checked
   const lines = [
     paint.strong(toPrintable(checked.path)),
@@ -29,7 +32,7 @@ export function toPrettyStory(checked: CheckedStory, { width, paint }: PrettyOpt
       paint,
     ),
     '',
-    ...toMessages(checked, { width, paint }),
+    ...toMessages(checked, options),
   ]
   return `${lines.join('\n')}\n`
 }
@@ -52,7 +55,7 @@ const toRow = (page: string, figures: Figures | undefined): string[] =>
 
 /** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */
 function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
-  if (checked.messages.length === 0) return ['  Nothing to mend: every word can be read at this step.', '']
+  if (checked.messages.length === 0) return [`  ${toNothing(checked, options)}`, '']
   const lines: string[] = []
   let page = 0
   for (const group of toGroups(checked.messages)) {
@@ -65,6 +68,12 @@ function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
     lines.push(...toMessageLines(group, checked, options), '')
   }
   return lines
+}
+
+/** A rule can be off, or a message passed over: then not every word can be read. */
+function toNothing({ figures }: CheckedStory, { scope }: PrettyOptions): string {
+  if (scope !== undefined) return `Nothing to mend ${scope}.`
+  return figures.total.unreadable > 0 ? 'Nothing to mend.' : 'Nothing to mend: every word can be read at this step.'
 }
 
 /** `27:13 error: …` with the rest set in below it: what is wrong, what to do, and in brackets the rule for those who set it. */
@@ -93,7 +102,7 @@ function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { wi
 /** The sum of all stories, and what to do next. */
 export function toSummary(
   results: readonly (CheckedStory | UncheckedStory)[],
-  { width, paint }: PrettyOptions,
+  { width, paint, scope }: PrettyOptions,
 ): string {
   const checked = results.filter(isChecked)
   const sum = (pick: (story: CheckedStory) => number): number =>
@@ -112,7 +121,7 @@ export function toSummary(
   )}, ${read}.`
   const found =
     errors + warnings === 0
-      ? 'Nothing to mend.'
+      ? `Nothing to mend${scope === undefined ? '' : ` ${scope}`}.`
       : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
   const failed = results.length - checked.length
   const word = checked.flatMap(({ messages, step }) =>

@@ -55,6 +55,15 @@ describe('check --changed-since', () => {
     expect(await words('--changed-since', 'HEAD')).toEqual([])
   })
 
+  it('does not say that every word can be read where it shows no more than some lines', async () => {
+    repository = createRepository()
+    commit({ 'a.md': `${HEAD}A night.\n` })
+    repository.write({ 'a.md': `${HEAD}A night.\n\n---\n\nIt sat.\n` })
+    await main(['check', '--changed-since', 'HEAD'], repository.io)
+    expect(repository.out()).toContain('  Nothing to mend on the changed lines.\n')
+    expect(repository.out()).not.toContain('every word can be read')
+  })
+
   it('compares with where the branch began, not with what others did since', async () => {
     repository = createRepository()
     commit({ 'a.md': `${HEAD}A night.\n` })

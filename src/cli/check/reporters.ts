@@ -22,12 +22,18 @@ export interface Printer {
   end(results: readonly Result[]): boolean
 }
 
-export async function createPrinter({ format, file }: Wanted, isQuiet: boolean, io: Io): Promise<Printer> {
+export interface PrinterOptions {
+  readonly isQuiet: boolean
+  /** What of all messages is shown; undefined where all are. */
+  readonly scope: string | undefined
+}
+
+export async function createPrinter({ format, file }: Wanted, options: PrinterOptions, io: Io): Promise<Printer> {
   const isForScreen = file === undefined
   const reporter =
     format === 'pretty'
-      ? await createPrettyReporter(isForScreen, isQuiet, io)
-      : toQuiet(await createReporter(format, io), isQuiet)
+      ? await createPrettyReporter(isForScreen, options, io)
+      : toQuiet(await createReporter(format, io), options.isQuiet)
   if (file === undefined) {
     return {
       isLive: reporter.story !== undefined,
@@ -82,8 +88,13 @@ async function createReporter(format: Exclude<Format, 'pretty'>, io: Io): Promis
 }
 
 /** Shown story by story. When only errors are wanted, stories without any are passed over; the sum still counts all. */
-async function createPrettyReporter(isForScreen: boolean, isQuiet: boolean, io: Io): Promise<Reporter> {
-  const options = { width: isForScreen ? toWidth(io) : 80, paint: isForScreen ? await toPaint(io) : PLAIN }
+async function createPrettyReporter(
+  isForScreen: boolean,
+  { isQuiet, scope }: PrinterOptions,
+  io: Io,
+): Promise<Reporter> {
+  const place = isForScreen ? { width: toWidth(io), paint: await toPaint(io) } : { width: 80, paint: PLAIN }
+  const options: PrettyOptions = { ...place, ...(scope !== undefined && { scope }) }
   const toShown = (result: Result): Result => (isQuiet ? withErrorsOnly(result) : result)
   return {
     story: (result) => toStoryText(toShown(result), isQuiet, options),

@@ -7,7 +7,7 @@ import type { Io } from '../io.ts'
 import { createProgress } from '../progress.ts'
 import type { Baseline } from './baseline.ts'
 import { checkAll, type Found } from './check-all.ts'
-import { toExitCode } from './exit-code.ts'
+import { tellWarnings, toExitCode } from './exit-code.ts'
 import { findInputs, type Inputs, keepChanged } from './inputs.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
 import { createPrinter, type Printer } from './reporters.ts'
@@ -35,7 +35,8 @@ export async function runCheck(
     return 2
   }
   const wanted = options.writeBaseline ? [] : settings.wanted
-  const printers = await Promise.all(wanted.map((one) => createPrinter(one, options.quiet === true, io)))
+  const shown = { isQuiet: options.quiet === true, scope: toScope(inputs, baseline) }
+  const printers = await Promise.all(wanted.map((one) => createPrinter(one, shown, io)))
   const tasks = createTaskMaker(io, options)
   const progress = createProgress(io, inputs.files.length)
   const found: Found[] = []
@@ -54,7 +55,9 @@ export async function runCheck(
   const hasGrown = tellBaseline(baseline, options, io)
   if (isBroken || !isPrinted || written === 2) return 2
   if (options.writeBaseline) return 0
-  return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(results.filter(isChecked), settings)
+  const stories = results.filter(isChecked)
+  if (options.quiet) tellWarnings(stories, settings, io)
+  return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(stories, settings)
 }
 
 /** Loaded only where something is to be written. */
@@ -63,6 +66,11 @@ async function findWantedLoss(run: Run, io: Io): Promise<string | undefined> {
   const isWriting =
     options.cacheFile !== undefined || options.writeBaseline || settings.wanted.some(({ file }) => file !== undefined)
   return isWriting ? (await import('./targets.ts')).findLoss(run, io) : undefined
+}
+
+function toScope(inputs: Inputs, baseline: Baseline | undefined): string | undefined {
+  const scope = [inputs.changed && 'on the changed lines', baseline && 'beyond the baseline'].filter(Boolean)
+  return scope.length > 0 ? scope.join(' ') : undefined
 }
 
 interface Sieves {
