@@ -12,7 +12,7 @@ import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { WordSet } from '../shelf/index.ts'
 import { createLines, type Story } from '../story/index.ts'
-import { readText, type TextInput, toStoryOptions } from './read-text.ts'
+import { type ReadText, readText, type TextInput, toStoryOptions } from './read-text.ts'
 import { isMissing, type Resources } from './resources.ts'
 import type { FreshStory, UncheckedStory } from './result.ts'
 
@@ -93,7 +93,8 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
     return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
   const sequence = withSetting(found, settings)
   const asked = settings.step.value
-  if (asked === undefined) return fail(...own.problems.map(toProblemLine), toStepMissing(input.path, sequence))
+  if (asked === undefined)
+    return fail(...own.problems.map(toProblemLine), ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
   const step = findStep(sequence, asked)
   if (!step) return fail(toStepUnknown(input.path, asked, settings.step.origin, sequence))
 
@@ -159,6 +160,10 @@ function remember(sequence: Sequence, reducedVowels: Sequence['reducedVowels']):
   changed.set(sequence, copy)
   return copy
 }
+
+/** Whether the top of the story says a step that could not be read: what is wrong there is told, and is enough. */
+const hasLostStep = ({ story, own }: ReadText): boolean =>
+  own.problems.length > 0 && /^\s*step\s*:/m.test(story.frontMatter?.value ?? '')
 
 function toStepMissing(path: string, { steps }: Sequence): string {
   const example = steps[0]?.id ?? 'step-1'

@@ -1,18 +1,24 @@
 // One line a message, for editors and for other small programs.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
+import { createOnce, isInSequence, toPlacedLines } from './failure.ts'
 import { toPrintable } from './text.ts'
 
-/** `path:line:col-endLine:endCol: severity: message [rule]`; a file that could not be checked has its failures as lines. */
+/** `path:line:col-endLine:endCol: severity: message [rule]`; a story that could not be checked has its reasons as lines. */
 export function toLineReport(results: readonly (CheckedStory | UncheckedStory)[]): string {
+  const isNew = createOnce()
   return results
-    .filter(isChecked)
-    .flatMap((checked) =>
-      checked.messages.map((message) => {
-        const start = checked.lines.toPoint(message.start)
-        const end = checked.lines.toPoint(message.end)
-        return `${toPrintable(checked.path)}:${start.line}:${start.column}-${end.line}:${end.column}: ${message.severity}: ${message.message} [${message.rule}]\n`
-      }),
-    )
+    .flatMap((result) => {
+      if (isChecked(result)) return toMessageLines(result)
+      const failures = result.failures.filter((failure) => isNew(failure) || !isInSequence(failure))
+      return toPlacedLines({ ...result, failures })
+    })
     .join('')
 }
+
+const toMessageLines = ({ path, lines, messages }: CheckedStory): string[] =>
+  messages.map(({ start: from, end: to, severity, message, rule }) => {
+    const start = lines.toPoint(from)
+    const end = lines.toPoint(to)
+    return `${toPrintable(path)}:${start.line}:${start.column}-${end.line}:${end.column}: ${severity}: ${message} [${rule}]\n`
+  })

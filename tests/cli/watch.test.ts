@@ -114,6 +114,66 @@ describe('the tasks that init writes', () => {
   })
 })
 
+describe('a story that cannot be checked', () => {
+  const broken = {
+    'stories/a.md': 'Tam sat.\n',
+    'stories/b.md': '---\nstep: pink-4\nnames: [Tam\n---\nTam sat.\n',
+    'stories/c.md': '---\nsequence: own.yaml\nstep: x\n---\nTam sat.\n',
+    'stories/d.md': '---\nsequence: own.yaml\nstep: x\n---\nTam sat.\n',
+    'stories/e.md': '---\nstep: pink-99\n---\nTam sat.\n',
+    'stories/own.yaml': 'name: own\nsteps:\n  - id: x\n    teachs: [a]\n',
+  }
+
+  it('is a mark at its place, and a mistake in a sequence is one mark in the sequence', async () => {
+    const { io, out, err } = world(broken)
+    const { once } = await toMatchers()
+    expect(await main(['check', 'stories', '--format', 'line'], io)).toBe(2)
+    expect(err()).toBe('')
+    const { marks } = readMarks(out(), once)
+    expect(marks.map(({ file, line, severity, code }) => [file, line, severity, code])).toEqual([
+      ['stories/a.md', 1, 'error', 'not-checked'],
+      ['stories/b.md', 3, 'error', 'not-checked'],
+      ['stories/own.yaml', 4, 'error', 'not-checked'],
+      ['stories/e.md', 1, 'error', 'not-checked'],
+    ])
+    expect(marks.map(({ message }) => message).join('\n')).not.toMatch(/\.(?:md|yaml):/)
+    expect(out().trim().split('\n')).toHaveLength(marks.length)
+  })
+
+  it('has the same mark while it is watched, and a mistake in its sequence at its top', async () => {
+    const { cwd } = world(broken)
+    const { watching } = await toMatchers()
+    const out = await start(['stories'], cwd).until((text) => countRuns(text) === 5)
+    const { marks } = readMarks(out, watching)
+    expect(marks.map(({ file, line }) => [file, line])).toEqual([
+      ['stories/a.md', 1],
+      ['stories/b.md', 3],
+      ['stories/c.md', 1],
+      ['stories/d.md', 1],
+      ['stories/e.md', 1],
+    ])
+    expect(marks[2]?.message).toContain('stories/own.yaml:4:')
+  })
+
+  it('is told on standard error for people, a mistake in a sequence once', async () => {
+    const { io, out, err } = world(broken)
+    expect(await main(['check', 'stories'], io)).toBe(2)
+    expect(err().match(/^battledore: stories\/own\.yaml:4:/gm)).toHaveLength(1)
+    expect(err().trim().split('\n')).toHaveLength(4)
+    expect(out()).toContain('5 files could not be checked.')
+  })
+
+  it('stands beside a mistake in a config, which is a mark too', async () => {
+    const { io, out, err } = world({ 'battledore.yaml': 'nmaes: [Tam]\n', 'a.md': GOOD })
+    const { once } = await toMatchers()
+    expect(await main(['check', '.', '--format', 'line'], io)).toBe(2)
+    expect([err(), readMarks(out(), once).marks.map(({ file, line, code }) => [file, line, code])]).toEqual([
+      '',
+      [['battledore.yaml', 1, 'config']],
+    ])
+  })
+})
+
 describe('what is checked again', () => {
   it('is the story that changed, and no other', async () => {
     const { cwd, write } = world({ 'a.md': GOOD, 'b.md': GOOD })

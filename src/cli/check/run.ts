@@ -13,6 +13,7 @@ import type { CheckOptions, CheckSettings } from './options.ts'
 import { createPrinter, type Printer } from './reporters.ts'
 import type { Run } from './targets.ts'
 import { createTaskMaker } from './task.ts'
+import { createTeller, type Teller } from './teller.ts'
 import { openWantedBaseline, tellBaseline, writeWantedBaseline } from './wanted-baseline.ts'
 
 export async function runCheck(
@@ -37,7 +38,9 @@ export async function runCheck(
   const wanted = options.writeBaseline ? [] : settings.wanted
   const shown = { isQuiet: options.quiet === true, scope: toScope(inputs, baseline) }
   const printers = await Promise.all(wanted.map((one) => createPrinter(one, shown, io)))
-  const tasks = createTaskMaker(io, options)
+  const hasLines = wanted.some(({ format, file }) => format === 'line' && file === undefined)
+  const teller = createTeller(hasLines, io)
+  const tasks = createTaskMaker(io, options, teller.config)
   const progress = createProgress(io, inputs.files.length)
   const found: Found[] = []
   for await (const one of checkAll({ files: inputs.files, tasks, settings, options, io })) {
@@ -45,7 +48,7 @@ export async function runCheck(
     if (one === undefined) continue
     const result = isChecked(one.result) ? keep(one.result, one.storyPath, { inputs, baseline, io }) : one.result
     found.push({ ...one, result })
-    print(result, printers, progress.hide, io)
+    print(result, { printers, teller, hide: progress.hide })
   }
   progress.end()
   const results = found.map(({ result }) => result)
@@ -84,8 +87,14 @@ function keep(story: CheckedStory, storyPath: string, { inputs, baseline, io }: 
   return inputs.changed ? keepChanged(allowed, storyPath, inputs.changed, io) : allowed
 }
 
-function print(result: Result, printers: readonly Printer[], hide: () => void, io: Io): void {
+interface Outlets {
+  readonly printers: readonly Printer[]
+  readonly teller: Teller
+  readonly hide: () => void
+}
+
+function print(result: Result, { printers, teller, hide }: Outlets): void {
   if (!isChecked(result) || printers.some(({ isLive }) => isLive)) hide()
-  if (!isChecked(result)) for (const failure of result.failures) complain(io, failure)
+  if (!isChecked(result)) teller.story(result)
   for (const printer of printers) printer.story(result)
 }

@@ -36,8 +36,12 @@ export interface TaskOptions {
   readonly stdinFilename?: string
 }
 
-/** Mistakes in config files are told on stderr, each once. */
-export function createTaskMaker(io: Io, options: TaskOptions): TaskMaker {
+/** Mistakes in config files are told each once, on stderr if nothing else is said. */
+export function createTaskMaker(
+  io: Io,
+  options: TaskOptions,
+  tell: (line: string) => void = (line) => complain(io, line),
+): TaskMaker {
   const only = options.config === undefined ? {} : { only: toSlashes(resolve(io.cwd, options.config)) }
   const configs = createConfigFinder(createTextReader(io), rules, { ...only, show: (path) => toShown(path, io) })
   const told = new Set<Problem>()
@@ -48,7 +52,7 @@ export function createTaskMaker(io: Io, options: TaskOptions): TaskMaker {
       for (const problem of chain.problems) {
         if (told.has(problem)) continue
         told.add(problem)
-        complain(io, toProblemLine(problem))
+        tell(toProblemLine(problem))
       }
       return chain
     } catch (error) {

@@ -2,6 +2,7 @@
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, type Problem, toProblemLine } from '../../config/index.ts'
+import { toFailureLines } from '../../report/failure.ts'
 import { toLineReport } from '../../report/line.ts'
 import { toPrettyStory } from '../../report/pretty.ts'
 import { toCount, toPrintable } from '../../report/text.ts'
@@ -25,7 +26,7 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
   return {
     story(result) {
       if (isChecked(result)) print(result.path, toText(result), result.messages.length)
-      else print(result.path, toFailureLines(result), result.failures.length)
+      else print(result.path, toFailureLines(result).join(''), result.failures.length)
     },
     clear: (path) => print(path, '', 0),
     configs(chain) {
@@ -45,12 +46,6 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
 /** One run over one file, as the tasks of `battledore init` read it. */
 export function toRun(path: string, text: string, count: number): string {
   return `checking ${toPrintable(path)}\n${text}done: ${toCount(count, 'problem')}, watching\n`
-}
-
-function toFailureLines({ path, failures }: UncheckedStory): string {
-  return failures
-    .map((failure) => `${toPrintable(path)}:1:1-1:1: error: ${toPrintable(failure)} [not-checked]\n`)
-    .join('')
 }
 
 /** Every config of the chain, those without problems too, and those that have gone. */
