@@ -14,8 +14,18 @@ export interface SarifRule {
 
 const SCHEMA = 'https://json.schemastore.org/sarif-2.1.0.json'
 
-export function createSarifReporter(rules: readonly SarifRule[], version: string): Reporter {
-  return { end: (results) => `${JSON.stringify(toSarif(results, rules, version), null, 2)}\n` }
+/** `toFile` gives the path from the top of the checkout, as code scanning services want it. */
+export function createSarifReporter(
+  rules: readonly SarifRule[],
+  version: string,
+  toFile: (path: string) => string,
+): Reporter {
+  return {
+    end: (results) => {
+      const placed = results.map((result) => ({ ...result, path: toFile(result.path) }))
+      return `${JSON.stringify(toSarif(placed, rules, version), null, 2)}\n`
+    },
+  }
 }
 
 export function toSarif(results: readonly Result[], rules: readonly SarifRule[], version: string): unknown {
@@ -130,7 +140,7 @@ const toNotification = (path: string, text: string) => ({
   locations: [{ physicalLocation: { artifactLocation: { uri: toUri(path) } } }],
 })
 
-/** A path as a URI reference: relative ones count from the folder where the check ran. */
+/** A path as a URI reference: relative ones count from the top of the checkout, else from the folder where the check ran. */
 function toUri(path: string): string {
   const encoded = path.split('/').map(encodeURIComponent).join('/')
   return path.startsWith('/') ? `file://${encoded}` : encoded

@@ -88,6 +88,26 @@ describe('SARIF', () => {
     expect(run.invocations[0].toolExecutionNotifications[0].message.text).toContain('UTF-16')
   })
 
+  it('gives paths from the top of the checkout, of absolute arguments too', async () => {
+    const inside = createWorld(SHELF)
+    inside.write({ 'stories/02 a.md': STORY, 'stories/bad.md': SHELF['bad.md'] })
+    const toUris = async (workspace: string, ...paths: string[]): Promise<readonly string[]> => {
+      const before = inside.out().length
+      const io = { ...inside.io, env: { GITHUB_WORKSPACE: workspace }, cwd: `${inside.cwd}/stories` }
+      await main(['check', ...paths, '--format', 'sarif'], io)
+      const report = inside.out().slice(before)
+      return [...new Set([...report.matchAll(/"uri": "([^"]*)"/g)].map(([, uri = '']) => uri))].sort()
+    }
+    const uris = ['good.md', 'stories/02%20a.md', 'stories/bad.md']
+    for (const workspace of ['..', inside.cwd]) {
+      expect(await toUris(workspace, '.', '../good.md')).toEqual(uris)
+      const absolute = [`${inside.cwd}/stories`, `${inside.cwd}/good.md`]
+      expect(await toUris(workspace, ...absolute)).toEqual(uris)
+    }
+    expect(await toUris(`${inside.cwd}/stories`, `${inside.cwd}/good.md`)).toEqual([`file://${inside.cwd}/good.md`])
+    inside.remove()
+  })
+
   it('gives each result of a story a fingerprint of its own that does not change when lines move', async () => {
     const prints = async (): Promise<string[]> => {
       const { out } = await report('a story & more.md', '--format', 'sarif')

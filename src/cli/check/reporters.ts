@@ -79,7 +79,7 @@ async function createReporter(format: Exclude<Format, 'pretty'>, io: Io): Promis
     case 'github':
       return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
     case 'sarif':
-      return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION)
+      return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION, toCheckoutPath(io))
     case 'junit':
       return (await import('../../report/junit.ts')).junitReporter
     case 'html':
@@ -110,8 +110,9 @@ const toStoryText = (result: Result, isQuiet: boolean, options: PrettyOptions): 
 
 /** Paths from the top of the checkout, wherever in it the check runs. */
 function toCheckoutPath({ cwd, env }: Io): (path: string) => string {
-  const top = env['GITHUB_WORKSPACE']
-  if (!top) return (path) => path
+  const given = env['GITHUB_WORKSPACE']
+  if (!given) return (path) => path
+  const top = resolve(cwd, given)
   return (path) => {
     const below = relative(top, resolve(cwd, path)).replaceAll(sep, '/')
     return below.startsWith('../') ? path : below
