@@ -102,6 +102,20 @@ describe('battledore stream', () => {
     expect(lines[0]).toEqual({ ...lines[14], id: 1 })
   })
 
+  it('gives the digits of a long number back', async () => {
+    const ids = ['9007199254740993', '-12345678901234567890', '0.10000000000000000055', '1E400', '1'.repeat(2000)]
+    const odd = [
+      ...ids.map((id) => `{"id":${id},"text":"Sid sat.","step":"pink-3"}`),
+      '{"text":"Say \\"id\\":1, {\\\\","more":{"id":2},"list":[{"id":3}],"id":1,"\\u0069d" : 9007199254740993 ,"x":"id"}',
+      '{"text":5,"id":9007199254740993}',
+    ]
+    await stream(odd)
+    const out = world?.out().trim().split('\n') ?? []
+    const told = out.map((line) => /^\{"id":([^,]*),"/.exec(line)?.[1])
+    expect(told).toEqual([...ids, '9007199254740993', '9007199254740993'])
+    expect(out.map((line) => 'error' in JSON.parse(line))).toEqual([false, false, false, false, false, true, true])
+  })
+
   it('takes step, sequence and accent from the record, then the flags, then the story, then the config', async () => {
     const inText = (more: object) => JSON.stringify({ text: '---\nstep: pink-4\n---\nSid sat.\n', ...more })
     const records = [inText({ step: 'pink-6' }), inText({}), JSON.stringify({ text: 'Sid sat.' })]
@@ -123,6 +137,29 @@ describe('battledore stream', () => {
     expect(lines[1]?.error).toContain('A text may name only a built-in sequence')
     const { lines: plain } = await stream([records[2] ?? ''])
     expect(plain[0]?.error).toContain('A text may name only a built-in sequence')
+  })
+
+  it.each([
+    [['--sequence', 'nofile.yaml'], /^battledore: `[^\n]*nofile\.yaml` is not there\. \(set in --sequence\)\n$/],
+    [
+      ['--sequence', 'sereis', '--step', 'pink-3'],
+      'There is no sequence `sereis`. Did you mean `series`? (set in --sequence)',
+    ],
+    [['--step', 'pink-33'], 'The sequence `series` has no step `pink-33` (set in --step). Did you mean `pink-3`?'],
+    [
+      ['--sequence', 'england', '--step', 'pink-3'],
+      /^battledore: The sequence `england` has no step `pink-3` \(set in --step\)\. [^\n]+\n$/,
+    ],
+  ])('ends at once where %j can hold for no record', async (args, message) => {
+    const { code, lines, err } = await stream([record(1)], ...args)
+    expect([code, lines]).toEqual([2, []])
+    if (typeof message === 'string') expect(err).toBe(`battledore: ${message}\n`)
+    else expect(err).toMatch(message)
+  })
+
+  it('reads on where a record may name the sequence of the step', async () => {
+    const { code, lines } = await stream([JSON.stringify({ text: 'Sid sat.', sequence: 'england' })], '--step', 'y1-1')
+    expect([code, lines[0]?.error]).toEqual([0, undefined])
   })
 
   it('says in one line what is wrong with the flags', async () => {

@@ -15,7 +15,8 @@ import type { Io } from '../io.ts'
 import { type Line, readLines } from '../json-lines.ts'
 import { MAX_BYTES } from '../read.ts'
 import { createResources, isSequencePath } from '../resources.ts'
-import { type JsonId, readRecord } from './stream-record.ts'
+import { findFlagMistakes } from './stream-flags.ts'
+import { type BrokenRecord, type JsonId, readRecord, type StreamRecord } from './stream-record.ts'
 
 export interface StreamOptions {
   readonly sequence?: string
@@ -39,13 +40,17 @@ export async function runStream(options: StreamOptions, io: Io): Promise<ExitCod
   const engines = createEngines()
   const storyPath = toStoryPath('story.md', io)
   const settings = resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
-  const resources = toSafeResources(createResources(io), engines, settings.sequence.value)
+  const own = createResources(io)
+  const mistakes = await findFlagMistakes(settings, flags.layer, own)
+  for (const mistake of mistakes) complain(io, mistake)
+  if (mistakes.length > 0) return 2
+  const resources = toSafeResources(own, engines, settings.sequence.value)
   const check = createRecordCheck(
     { chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io },
     engines,
   )
   for await (const line of readLines(io.stdin(), LONGEST_LINE)) {
-    io.stdout.write(`${JSON.stringify(await check(line))}\n`)
+    io.stdout.write(`${await check(line)}\n`)
     await io.stdout.drained?.()
   }
   return 0
@@ -71,9 +76,13 @@ interface Place {
 function createRecordCheck(
   { chain, flags, resources, suggest, storyPath, io }: Place,
   engines: Engines,
-): (line: Line) => Promise<unknown> {
+): (line: Line) => Promise<string> {
   return async (line) => {
     const record = line.ok ? readRecord(line.text) : { id: null, message: line.message }
+    return toText(await checkRecord(record), record.idText)
+  }
+
+  async function checkRecord(record: StreamRecord | BrokenRecord): Promise<unknown> {
     if ('message' in record) return toStreamError(record.id, [record.message])
     const own = readFlags(record.settings, io.cwd)
     engines.forget()
@@ -106,6 +115,12 @@ function createRecordCheck(
     }
   }
 }
+
+/** The id is the first field. */
+const toText = (result: unknown, idText: string | undefined): string =>
+  idText === undefined
+    ? JSON.stringify(result)
+    : JSON.stringify(result).replace(/^\{"id":[^,]*/, () => `{"id":${idText}`)
 
 /** Messages say where a value was set. */
 const fromRecord = (layer: Layer): Layer =>

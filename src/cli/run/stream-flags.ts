@@ -1,0 +1,30 @@
+// Flags of a stream that can hold for no record, told once before any is read.
+
+import { isMissing, type Resources } from '../../check/resources.ts'
+import type { Layer, Settings } from '../../config/index.ts'
+import { findNearest } from '../../nearest.ts'
+import { findStep } from '../../sequence/index.ts'
+import { listBuiltIns, loadBuiltIn } from '../data.ts'
+
+/** `settings` are those of a record that says nothing itself. */
+export async function findFlagMistakes(
+  { sequence: { value: name, origin }, accent }: Settings,
+  flags: Layer,
+  resources: Resources,
+): Promise<readonly string[]> {
+  const sequence = await resources.sequence(name, accent.value)
+  if (isMissing(sequence)) return sequence.problems.map((problem) => `${problem} (set in ${origin})`)
+  const step = flags.step?.value
+  if (step === undefined || findStep(sequence, step)) return []
+  // Without --sequence, a record may name the one that has the step.
+  if (flags.sequence === undefined && listBuiltIns().some((one) => hasStep(one, step))) return []
+  const ids = sequence.steps.map(({ id }) => id)
+  const nearest = findNearest(step, ids)
+  const hint = nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`
+  return [`The sequence \`${sequence.name}\` has no step \`${step}\` (set in --step). ${hint}`]
+}
+
+function hasStep(name: string, step: string): boolean {
+  const sequence = loadBuiltIn(name, undefined)
+  return sequence !== undefined && findStep(sequence, step) !== undefined
+}
