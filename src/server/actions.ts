@@ -8,6 +8,7 @@ import { addToList, type Edit, switchOff } from '../fix/edits.ts'
 import { toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import { isAllowedName, REASON_CODES } from '../reading/index.ts'
+import { createWordRanges, type FindWordRange } from '../story/word-range.ts'
 import { toDiagnostic } from './diagnostics.ts'
 import { toRange } from './ranges.ts'
 
@@ -32,9 +33,10 @@ export interface ActionSources {
 
 export async function toActions(messages: readonly Message[], sources: ActionSources): Promise<CodeAction[]> {
   const all: CodeAction[] = []
+  const ranges = createWordRanges(sources.prepared.story.source)
   for (const message of messages) {
     const diagnostics = [toDiagnostic(sources.document, message)]
-    for (const { title, edit, isPreferred } of await toFixes(message, sources)) {
+    for (const { title, edit, isPreferred } of await toFixes(message, sources, ranges)) {
       if (!edit) continue
       const change: TextEdit = { range: toRange(sources.document, edit), newText: edit.text }
       all.push({
@@ -49,9 +51,13 @@ export async function toActions(messages: readonly Message[], sources: ActionSou
   return all
 }
 
-async function toFixes(message: Message, { prepared: { context, story } }: ActionSources): Promise<Fix[]> {
+async function toFixes(
+  message: Message,
+  { prepared: { context, story } }: ActionSources,
+  ranges: FindWordRange,
+): Promise<Fix[]> {
   const { word, reason = '' } = message
-  const fixes: Fix[] = toReplacements(message)
+  const fixes: Fix[] = toReplacements(message, ranges)
   const name = word === undefined ? '' : toBareName(word)
   if (isNameLike(name) && CURED_BY_NAME.has(reason) && !isAllowedName(name, context.names)) {
     fixes.push({
@@ -77,13 +83,15 @@ async function toFixes(message: Message, { prepared: { context, story } }: Actio
   return fixes
 }
 
-function toReplacements({ word, start, end, suggestions }: Message): Fix[] {
+/** None for a word whose emphasis reaches beyond it: without its marks, the rest would read otherwise. */
+function toReplacements({ word, start, end, suggestions }: Message, ranges: FindWordRange): Fix[] {
+  const range = word === undefined || suggestions.length === 0 ? { start, end } : ranges({ start, end })
   return suggestions.map((text, at) => ({
     title: word === undefined ? `Change it to “${text}”` : `Use “${text}” instead of “${word}”`,
-    edit: { start, end, text },
+    edit: range && { ...range, text },
     isPreferred: at === 0,
   }))
 }
 
-/** One capital, at the front: `Zub`, not `STOP`. */
-const isNameLike = (word: string): boolean => /^\p{Lu}[^\p{Lu}]*\p{Ll}/u.test(word)
+/** One capital, at the front: `Zub`, not `STOP`. `O'Hara` has two. */
+const isNameLike = (word: string): boolean => /^(?:\p{Lu}['’])?\p{Lu}[^\p{Lu}]*\p{Ll}/u.test(word)

@@ -108,6 +108,48 @@ it('offers only words that the child can read', async () => {
   }
 })
 
+describe('a word with emphasis on a part of it', () => {
+  const uses = async (sentence: string): Promise<string[]> => {
+    const text = `---\nstep: pink-4\n---\n${sentence}\n`
+    const actions = await findActions(text, await check(text))
+    return actions.filter(({ title }) => title.startsWith('Use ')).map((action) => apply(text, action))
+  }
+
+  it.each(['Tam is **ni**ght.', 'Tam had a **sh**ee*p*.', 'Tam had a *boat*.', 'The ***bo**at* is wet.'])(
+    '%s: another word leaves no mark behind',
+    async (sentence) => {
+      const after = await uses(sentence)
+      expect(after.length).toBeGreaterThan(0)
+      for (const text of after) {
+        const { story } = await check(text)
+        const blocks = readStory(story.source).pages.flatMap((page) => page.blocks)
+        expect(blocks.map((block) => block.text).join(), text).toMatch(
+          /^(?:Tam is [a-z]+|Tam had a [a-z]+|The [a-z]+ is wet)\.$/,
+        )
+      }
+    },
+  )
+
+  it.each(['Tam sat. **The ni**ght.', 'Tam had a sh[ee](x.png)p.'])(
+    '%s: no other word is offered where more than the word would change',
+    async (sentence) => {
+      expect(await uses(sentence)).toEqual([])
+    },
+  )
+})
+
+describe('a name', () => {
+  it.each(["O'Hara's", 'O’Hara', 'D’Arcy', "Zebedee's"])('%s can be allowed', async (written) => {
+    const text = `---\nstep: pink-4\n---\nTam sat on ${written} mat.\n`
+    const before = await check(text)
+    const [action] = (await findActions(text, before)).filter(({ title }) => title.startsWith('Allow the name'))
+    expect(action?.title).toBe(`Allow the name “${written.replace(/['’]s$/, '')}” in this story`)
+    const after = await check(apply(text, action ?? { title: '' }))
+    const [diagnostic] = action?.diagnostics ?? []
+    expect(after.messages.filter(({ word, rule }) => word === written && rule === diagnostic?.code)).toEqual([])
+  })
+})
+
 describe('a word for a list of the front matter', () => {
   it.each([
     ['true', '"true"'],
