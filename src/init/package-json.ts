@@ -4,42 +4,74 @@ export interface PackageChange {
   readonly text: string
   /** What was added, for people; empty where everything was there. */
   readonly added: readonly string[]
-  /** Scripts of ours that are there with another content. */
+  /** Scripts that have a name of ours, with another content. */
   readonly kept: readonly string[]
+  readonly names: ScriptNames
+  /** Whether `npm install` brings our package. */
+  readonly isListed: boolean
+  /** From where it does so, where that was added. */
+  readonly source: string | undefined
+}
+
+export interface ScriptNames {
+  readonly check: string
+  readonly watch: string
 }
 
 type Json = Readonly<Record<string, unknown>>
 
-export const toScripts = (stories: string): Readonly<Record<string, string>> => ({
-  check: `battledore check ${stories}`,
-  'check:watch': `battledore check ${stories} --watch`,
+const USUAL: ScriptNames = { check: 'check', watch: 'check:watch' }
+
+/** Where a name of the usual ones is taken. */
+const OTHER: ScriptNames = { check: 'check:stories', watch: 'check:stories:watch' }
+
+const toScripts = ({ check, watch }: ScriptNames, stories: string): Readonly<Record<string, string>> => ({
+  [check]: `battledore check ${stories}`,
+  [watch]: `battledore check ${stories} --watch`,
 })
 
-/** Undefined where the text is not a package.json that can be read. `before` undefined: there is none yet. */
-export function addToPackage(before: string | undefined, stories: string, version: string): PackageChange | undefined {
+/**
+ * Undefined where the text is not a package.json that can be read.
+ * @param before undefined: there is none yet
+ * @param source from where npm installs our package; undefined where that is not known
+ */
+export function addToPackage(
+  before: string | undefined,
+  stories: string,
+  source: string | undefined,
+): PackageChange | undefined {
   const read = before === undefined ? { private: true } : parse(before)
   const scripts = read && toObject(read['scripts'])
   if (!read || !scripts) return undefined
-  const wanted = toScripts(stories)
+  const names = chooseNames(scripts)
+  const wanted = toScripts(names, stories)
   const missing = Object.keys(wanted).filter((name) => !(name in scripts))
-  const isInstalled = ['dependencies', 'devDependencies', 'optionalDependencies'].some(
+  const isThere = ['dependencies', 'devDependencies', 'optionalDependencies'].some(
     (key) => 'battledore' in (toObject(read[key]) ?? {}),
   )
+  const isAdded = !isThere && source !== undefined
   const after = {
     ...read,
     ...(missing.length > 0
       ? { scripts: { ...scripts, ...Object.fromEntries(missing.map((name) => [name, wanted[name]])) } }
       : {}),
-    ...(isInstalled ? {} : { devDependencies: { ...toObject(read['devDependencies']), battledore: `^${version}` } }),
+    ...(isAdded ? { devDependencies: { ...toObject(read['devDependencies']), battledore: source } } : {}),
   }
+  const looked = new Set([USUAL, names].flatMap(({ check, watch }) => [check, watch]))
   return {
-    text: missing.length === 0 && isInstalled ? (before ?? '') : toText(after, before),
-    added: [
-      ...missing.map((name) => `script \`${name}\``),
-      ...(isInstalled ? [] : ['development package `battledore`']),
-    ],
-    kept: Object.keys(wanted).filter((name) => name in scripts && scripts[name] !== wanted[name]),
+    text: before !== undefined && missing.length === 0 && !isAdded ? before : toText(after, before),
+    added: [...missing.map((name) => `script \`${name}\``), ...(isAdded ? ['development package `battledore`'] : [])],
+    kept: [...looked].filter((name) => name in scripts && scripts[name] !== wanted[name]),
+    names,
+    isListed: isThere || isAdded,
+    source: isAdded ? source : undefined,
   }
+}
+
+/** A script that somebody has changed, but that still checks stories, is ours. */
+function chooseNames(scripts: Json): ScriptNames {
+  const isFree = (name: string): boolean => !(name in scripts) || /\bbattledore check\b/.test(String(scripts[name]))
+  return isFree(USUAL.check) && isFree(USUAL.watch) ? USUAL : OTHER
 }
 
 function parse(text: string): Json | undefined {

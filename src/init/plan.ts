@@ -1,10 +1,10 @@
 // What `init` will do in a folder, worked out from what lies there; nothing is written here.
 
 import { CONFIG_NAMES } from '../config/index.ts'
-import { addToPackage } from './package-json.ts'
+import { addToPackage, type PackageChange } from './package-json.ts'
 import { YAML_SCHEMAS } from './schema-links.ts'
-import { CONFIG_FILE, EXAMPLE_NAME, EXAMPLE_STORY, HOOK_FILE, HOOK_FOLDER } from './story-folder.ts'
-import { TASKS, toJson, toTasksFile } from './tasks.ts'
+import { CONFIG_FILE, EXAMPLE_NAME, EXAMPLE_STORY, HOOK_FOLDER, toHookFile } from './story-folder.ts'
+import { toJson, toTasks, toTasksFile } from './tasks.ts'
 
 export interface Step {
   readonly path: string
@@ -23,7 +23,8 @@ export interface Surroundings {
   read(path: string): string | undefined
   /** The stories that are there: `stories/tam.md`. */
   readonly stories: readonly string[]
-  readonly version: string
+  /** From where npm installs our package; undefined where that is not known. */
+  readonly source: string | undefined
 }
 
 export interface InitWishes {
@@ -31,19 +32,37 @@ export interface InitWishes {
   readonly hook: boolean
 }
 
-export function planInit(around: Surroundings, { force, hook }: InitWishes): readonly Step[] {
+export interface Plan extends Pick<PackageChange, 'names' | 'isListed' | 'source'> {
+  readonly steps: readonly Step[]
+}
+
+const PACKAGE = 'package.json'
+
+/** Undefined where the package.json cannot be read, so that nothing can be added to it. */
+export function planInit(around: Surroundings, wishes: InitWishes): Plan | undefined {
   const folder =
     around.stories.length === 0 || around.stories.some((path) => path.startsWith('stories/')) ? 'stories' : '.'
+  const change = addToPackage(around.read(PACKAGE), folder, around.source)
+  if (!change) return undefined
+  return { ...change, steps: planSteps(folder, change, around, wishes) }
+}
+
+function planSteps(
+  folder: string,
+  change: PackageChange,
+  around: Surroundings,
+  { force, hook }: InitWishes,
+): readonly Step[] {
   const config = CONFIG_NAMES.find((name) => around.read(name) !== undefined) ?? CONFIG_NAMES[0]
   const example = folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`
   return [
     planOwn({ path: config, why: 'settings of all stories, each explained', text: CONFIG_FILE }, around, force),
     ...planExample({ path: example, why: 'an example story', text: EXAMPLE_STORY }, around, force),
-    planPackage(folder, around),
+    planPackage(change, around),
     planShared(
-      { path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile() },
+      { path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile(change.names) },
       'battledore: check',
-      toJson({ tasks: TASKS }),
+      toJson({ tasks: toTasks(change.names) }),
       around,
     ),
     planShared(
@@ -63,7 +82,7 @@ export function planInit(around: Surroundings, { force, hook }: InitWishes): rea
               {
                 path: `${HOOK_FOLDER}/pre-commit`,
                 why: 'checks the staged stories before each commit',
-                text: HOOK_FILE,
+                text: toHookFile(folder),
               },
               around,
               force,
@@ -96,12 +115,9 @@ function planExample(own: Own, around: Surroundings, force: boolean): readonly S
   return isNew && around.stories.length > 0 ? [] : [planOwn(own, around, force)]
 }
 
-function planPackage(stories: string, around: Surroundings): Step {
-  const path = 'package.json'
-  const before = around.read(path)
-  const change = addToPackage(before, stories, around.version)
-  if (!change) return { path, does: 'keep', why: 'cannot be read as JSON; mend it and run this again' }
-  if (before === undefined)
+function planPackage(change: PackageChange, around: Surroundings): Step {
+  const path = PACKAGE
+  if (around.read(path) === undefined)
     return { path, does: 'make', why: 'npm scripts `check` and `check:watch`', text: change.text }
   const kept =
     change.kept.length > 0 ? `its own ${change.kept.map((name) => `\`${name}\``).join(' and ')} stays as it is` : ''

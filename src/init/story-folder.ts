@@ -63,10 +63,18 @@ Tam is sad.
 
 export const EXAMPLE_NAME = 'tam-and-the-hat.md'
 
-/** For plain git: \`git config core.hooksPath .githooks\` switches it on. */
-export const HOOK_FILE = `#!/bin/sh
+/**
+ * For plain git: `git config core.hooksPath .githooks` switches it on. It goes without npx, which asks the registry for a
+ * package that is not there.
+ */
+export const toHookFile = (stories: string): string => `#!/bin/sh
 # Before each commit: check the stories that are staged, as they are staged.
-exec npx --no-install battledore check --staged
+program=node_modules/.bin/battledore
+if [ ! -x "$program" ] && ! program=$(command -v battledore); then
+  echo 'The stories were not checked: battledore is not installed here. Run "npm install", then commit again.' >&2
+  exit 1
+fi
+exec "$program" check --staged ${stories}
 `
 
 export const HOOK_FOLDER = '.githooks'

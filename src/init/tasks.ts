@@ -1,5 +1,7 @@
 // The tasks of VS Code: what each runs, and the patterns by which the editor reads what it prints.
 
+import type { ScriptNames } from './package-json.ts'
+
 /** The name under which the editor keeps our marks; without one of its own it would clear those of other programs. */
 const OWNER = 'battledore'
 
@@ -39,11 +41,11 @@ const toTask = (script: string) => ({
   args: ['run', '--silent', script, '--', '--format', 'line'],
 })
 
-export const TASKS = [
+export const toTasks = ({ check, watch }: ScriptNames) => [
   {
     label: 'battledore: check all stories',
     detail: 'Shows in the Problems panel what the children cannot read yet.',
-    ...toTask('check'),
+    ...toTask(check),
     problemMatcher: MATCHER,
     presentation: QUIET,
     group: 'test',
@@ -51,14 +53,14 @@ export const TASKS = [
   {
     label: 'battledore: check while I write',
     detail: 'Goes on: each story is checked again when it is saved.',
-    ...toTask('check:watch'),
+    ...toTask(watch),
     isBackground: true,
     problemMatcher: { ...MATCHER, background: BACKGROUND },
     presentation: QUIET,
     group: 'test',
   },
-] as const
+]
 
-export const toTasksFile = (): string => toJson({ version: '2.0.0', tasks: TASKS })
+export const toTasksFile = (names: ScriptNames): string => toJson({ version: '2.0.0', tasks: toTasks(names) })
 
 export const toJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`

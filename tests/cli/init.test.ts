@@ -1,7 +1,7 @@
 // `battledore init`: what it writes works as it stands, and nothing that was there is lost.
 
 import { spawnSync } from 'node:child_process'
-import { chmodSync, existsSync, mkdirSync, readdirSync, statSync } from 'node:fs'
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
@@ -43,14 +43,16 @@ describe('in an empty folder', () => {
   })
 
   it('adds npm scripts, and the package itself', async () => {
-    const { io, read } = world()
+    const { io, cwd, read } = world()
     await main(['init'], io)
     const made = JSON.parse(read('package.json'))
     expect(made.scripts).toEqual({
       check: 'battledore check stories',
       'check:watch': 'battledore check stories --watch',
     })
-    expect(Object.keys(made.devDependencies)).toEqual(['battledore'])
+    const { battledore } = made.devDependencies
+    expect(battledore).toMatch(/^file:\.\.\//)
+    expect(JSON.parse(readFileSync(join(cwd, battledore.slice(5), 'package.json'), 'utf8')).name).toBe('battledore')
   })
 
   it('makes the folder where it is not there', async () => {
@@ -121,18 +123,47 @@ describe('what belongs to others', () => {
     expect(JSON.parse(after).scripts).toEqual({
       check: 'tsc',
       b: 'c',
-      'check:watch': 'battledore check stories --watch',
+      'check:stories': 'battledore check stories',
+      'check:stories:watch': 'battledore check stories --watch',
     })
     expect(JSON.parse(after).devDependencies).toBeUndefined()
     expect(after).toMatch(/^\{\r\n\t"name": "ours",\r\n\t"scripts"/)
     expect(out().replace(/\s+/g, ' ')).toContain('its own `check` stays as it is')
+    expect(out()).toContain('Next: npm install && npm run check:stories\n')
+    const { tasks } = JSON.parse(read('.vscode/tasks.json'))
+    expect(tasks.map(({ args }: { args: string[] }) => args[2])).toEqual(['check:stories', 'check:stories:watch'])
   })
 
-  it('leaves a package.json alone that is no JSON', async () => {
-    const { io, read, out } = world({ 'package.json': '{ "name": ' })
-    expect(await main(['init'], io)).toBe(0)
-    expect(read('package.json')).toBe('{ "name": ')
-    expect(out()).toContain('cannot be read as JSON')
+  it('takes a script for its own that somebody has changed, but that still checks stories', async () => {
+    const { io, read, out } = world({ 'package.json': '{"scripts":{"check":"battledore check stories --group"}}' })
+    await main(['init'], io)
+    expect(JSON.parse(read('package.json')).scripts).toEqual({
+      check: 'battledore check stories --group',
+      'check:watch': 'battledore check stories --watch',
+    })
+    expect(out()).toContain('npm run check\n')
+  })
+
+  it.each(['{ "name": ', '[]', '{ "scripts": "tsc" }'])(
+    'stops in one line at a package.json that npm cannot read: %s',
+    async (text) => {
+      const { io, read, out, err } = world({ 'package.json': text })
+      expect(await main(['init', '--hook'], io)).toBe(2)
+      expect(read('package.json')).toBe(text)
+      expect(out()).toBe('')
+      expect(err()).toBe(
+        'battledore: npm cannot read package.json, so nothing was written. Mend it, then run this again.\n',
+      )
+      expect(readdirSync(io.cwd).sort()).toEqual(['.git', 'package.json'])
+    },
+  )
+
+  it('leaves the place alone from which a package.json takes us', async () => {
+    const { io, read, out } = world({ 'package.json': '{"devDependencies":{"battledore":"file:b.tgz"}}' })
+    await main(['init'], io)
+    expect(JSON.parse(read('package.json')).devDependencies).toEqual({ battledore: 'file:b.tgz' })
+    expect(out()).toContain('Next: npm install && npm run check\n')
+    expect(out()).not.toContain('from this machine')
   })
 
   it('leaves tasks and settings with comments alone, even by force, and prints what to add', async () => {
@@ -151,6 +182,8 @@ describe('what belongs to others', () => {
     await main(['init'], io)
     expect(readdirSync(io.cwd)).not.toContain('stories')
     expect(JSON.parse(read('package.json')).scripts.check).toBe('battledore check .')
+    await main(['init', '--hook'], io)
+    expect(read('.githooks/pre-commit')).toContain('check --staged .\n')
   })
 })
 
@@ -206,7 +239,8 @@ describe('the hook', () => {
   it('is written as a program, and switched on', async () => {
     const { io, cwd, read, out } = repository()
     await main(['init', '--hook'], io)
-    expect(read('.githooks/pre-commit')).toContain('battledore check --staged')
+    expect(read('.githooks/pre-commit')).toContain('check --staged stories\n')
+    expect(read('.githooks/pre-commit')).not.toContain('npx')
     expect(statSync(join(cwd, '.githooks/pre-commit')).mode & 0o111).not.toBe(0)
     expect(git(cwd, 'config', 'core.hooksPath').stdout.trim()).toBe('.githooks')
     expect(out()).toContain('Git now checks staged stories')

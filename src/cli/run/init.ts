@@ -2,11 +2,12 @@
 
 import { spawnSync } from 'node:child_process'
 import { dirname, join, relative, resolve } from 'node:path'
-import { planInit, type Step } from '../../init/plan.ts'
+import { type Plan, planInit, type Step } from '../../init/plan.ts'
 import { HOOK_FOLDER } from '../../init/story-folder.ts'
 import { toCount, wrap } from '../../report/text.ts'
 import { toSlashes } from '../checker.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
+import { DATA_FOLDER } from '../data.ts'
 import { toFileMessage, toShownPath } from '../file-message.ts'
 import { createIgnoreFiles } from '../ignore-files.ts'
 import type { Io } from '../io.ts'
@@ -27,10 +28,19 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
   try {
     if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false)
       throw new Error(`${toShownPath(given)} is a file, not a folder.`)
-    const steps = planInit(
-      { read: (path) => readOwn(join(folder, path), io), stories: await listStories(folder, io), version: VERSION },
+    const plan = planInit(
+      {
+        read: (path) => readOwn(join(folder, path), io),
+        stories: await listStories(folder, io),
+        source: findSource(folder, io),
+      },
       { force: options.force === true, hook: options.hook === true },
     )
+    if (!plan) {
+      const path = toSlashes(relative(io.cwd, join(folder, 'package.json')))
+      throw new Error(`npm cannot read ${path}, so nothing was written. Mend it, then run this again.`)
+    }
+    const { steps } = plan
     show(steps, given, io)
     const due = steps.filter(({ text }) => text !== undefined)
     if (options.dryRun) return 0
@@ -40,12 +50,21 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
     }
     for (const step of due) write(step, folder, io)
     if (options.hook) switchHookOn(folder, io)
-    tellNext(steps, given, io)
+    tellNext(plan, given, folder, io)
     return 0
   } catch (error) {
     complain(io, error instanceof Error ? error.message : String(error))
     return 2
   }
+}
+
+/** The checkout that this program runs from, for npm. A program that was installed does not know where it came from. */
+function findSource(folder: string, io: Io): string | undefined {
+  const home = dirname(DATA_FOLDER)
+  // A packed package has no lock file.
+  if (!io.fs.existsSync(join(home, 'package-lock.json'))) return undefined
+  const path = toSlashes(relative(io.fs.existsSync(folder) ? io.fs.realpathSync(folder) : folder, home))
+  return path === '' ? undefined : `file:${path}`
 }
 
 /** Undefined where there is no such file; throws where it cannot be read, so that nothing is written over it. */
@@ -131,8 +150,14 @@ function git(folder: string, ...args: readonly string[]): string | undefined {
   return status === 0 ? stdout.trim() : undefined
 }
 
-function tellNext(steps: readonly Step[], given: string, io: Io): void {
+function tellNext({ steps, names, isListed, source }: Plan, given: string, folder: string, io: Io): void {
   for (const { path, byHand } of steps) if (byHand) io.stdout.write(`\nAdd to ${path}:\n${byHand}`)
   const start = given === '.' ? '' : `cd ${/^[\w./-]+$/.test(given) ? given : JSON.stringify(given)} && `
-  io.stdout.write(`\nNext: ${start}npm install && npm run check\n`)
+  const isHere = io.fs.existsSync(join(folder, 'node_modules', '.bin', 'battledore'))
+  const pack = `battledore-${VERSION}.tgz`
+  const install = isListed ? 'npm install && ' : isHere ? '' : `npm install --save-dev PATH/TO/${pack} && `
+  io.stdout.write(`\nNext: ${start}${install}npm run ${names.check}\n`)
+  const say = (text: string): void => io.stdout.write(`${wrap(text, toWidth(io)).join('\n')}\n`)
+  if (source) say(`package.json takes battledore from this machine: ${source}. docs/editor.md says how others get it.`)
+  if (!isListed && !isHere) say(`\`npm pack\` in the folder of Battledore makes ${pack}.`)
 }
