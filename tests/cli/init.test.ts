@@ -135,10 +135,12 @@ describe('what belongs to others', () => {
   })
 
   it('takes a script for its own that somebody has changed, but that still checks stories', async () => {
-    const { io, read, out } = world({ 'package.json': '{"scripts":{"check":"battledore check stories --group"}}' })
+    const { io, read, out } = world({
+      'package.json': '{"scripts":{"check":"battledore check stories --fail-on warning"}}',
+    })
     await main(['init'], io)
     expect(JSON.parse(read('package.json')).scripts).toEqual({
-      check: 'battledore check stories --group',
+      check: 'battledore check stories --fail-on warning',
       'check:watch': 'battledore check stories --watch',
     })
     expect(out()).toContain('npm run check\n')

@@ -3,6 +3,7 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { afterEach, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
+import { createFrameCheck } from '../../src/server/frames.ts'
 import { createWorld } from '../cli/io.ts'
 import { PROGRAM } from '../cli/program.ts'
 import { frame, startClient } from './client.ts'
@@ -124,16 +125,39 @@ describe.each([
 describe('bytes that are no protocol at all', () => {
   it.each([
     ['a line of text', Buffer.from('hello, server\n\n\r\n\r\n')],
+    ['a line of text without an end', Buffer.from('hello')],
     ['a length that is none', Buffer.from('Content-Length: many\r\n\r\n{}')],
+    ['no length', Buffer.from('Content-Type: text\r\n\r\n{}')],
+    ['a length without end', Buffer.from('Content-Length: 99999999999999\r\n\r\n{}')],
+    ['a header without end', Buffer.from(`A: ${'a'.repeat(5000)}`)],
     ['zeros and high bytes', Buffer.from(Array.from({ length: 5000 }, (_, at) => (at * 7919) % 256))],
-  ])('%s: the server ends quietly when the input does, without a trace of its insides', async (_, bytes) => {
+  ])('%s: the server says so in one line and ends, though the input stays open', async (_, bytes) => {
     const server = startServer()
     server.send(initialize)
     await server.until('"serverInfo"')
     server.send(bytes)
-    expect([0, 1, 2]).toContain(await server.end())
-    expect(server.errors()).not.toMatch(/\n\s+at /)
+    expect(await server.exited).toBe(1)
+    expect(server.errors()).toMatch(/^battledore: What came in is no message for a language server.*\n$/)
   })
+
+  it('are told from messages that come in pieces, with other headers and in any case', () => {
+    const message = `content-length: 9\r\nContent-Type: application/vscode-jsonrpc; charset=utf-8\r\n\r\n{"a": 1}\n`
+    const bytes = new TextEncoder().encode(message + message)
+    for (let size = 1; size < bytes.length; size++) {
+      const check = createFrameCheck()
+      for (let at = 0; at < bytes.length; at += size) expect(check(bytes.subarray(at, at + size))).toBeUndefined()
+    }
+  })
+})
+
+it('answers a message that is no JSON as the protocol asks, and says so in one line', async () => {
+  const server = startServer()
+  server.send(initialize)
+  await server.until('"serverInfo"')
+  server.send('Content-Length: 9\r\n\r\n{"jsonrpc')
+  await server.until('-32700')
+  expect(await server.end()).toBe(0)
+  expect(server.errors()).toMatch(/^battledore: A message could not be read and was passed over: .*\n$/)
 })
 
 it('tells a person at a terminal what it is for, instead of waiting in silence', async () => {

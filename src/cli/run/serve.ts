@@ -7,11 +7,15 @@ import { fileURLToPath, pathToFileURL } from 'node:url'
 import { createConnection, ProposedFeatures, type WatchDog } from 'vscode-languageserver'
 import {
   createProtocolConnection,
+  ErrorCodes,
   type Logger,
   type ProtocolConnection,
+  type ResponseMessage,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node'
+import { toPrintable } from '../../report/text.ts'
+import { createFrameCheck } from '../../server/frames.ts'
 import type { Host, WordSource } from '../../server/host.ts'
 import { startServer } from '../../server/server.ts'
 import { openWordData } from '../../words/index.ts'
@@ -29,11 +33,16 @@ export async function serve(io: Io): Promise<ExitCode> {
     return 2
   }
   const source = io.stdin()
-  const input = Readable.from(toBuffers(source), { objectMode: false })
   let leave: (code: ExitCode) => void = () => undefined
   const left = new Promise<ExitCode>((done) => {
     leave = done
   })
+  const giveUp = (header: string): void => {
+    const start = toPrintable(header.trim().slice(0, 40))
+    complain(io, `What came in is no message for a language server, so it ends here: “${start}”.`)
+    leave(1)
+  }
+  const input = Readable.from(toBuffers(source, giveUp), { objectMode: false })
   input.once('close', () => leave(0))
   const watchDog: WatchDog = {
     shutdownReceived: false,
@@ -41,8 +50,12 @@ export async function serve(io: Io): Promise<ExitCode> {
     exit: (code) => leave(code === 0 ? 0 : 1),
   }
   const reader = new StreamMessageReader(input)
-  const connect = (logger: Logger): ProtocolConnection =>
-    createProtocolConnection(reader, new StreamMessageWriter(toOutput(io)), logger)
+  const writer = new StreamMessageWriter(toOutput(io))
+  reader.onError((error) => {
+    complain(io, `A message could not be read and was passed over: ${error.message.split('\n')[0]}`)
+    if (error instanceof SyntaxError) void writer.write(NO_JSON)
+  })
+  const connect = (logger: Logger): ProtocolConnection => createProtocolConnection(reader, writer, logger)
   const connection = createConnection(connect, watchDog, ProposedFeatures.all)
   const stop = startServer(connection, createHost(io), VERSION)
   const code = await left
@@ -51,6 +64,13 @@ export async function serve(io: Io): Promise<ExitCode> {
   // Standard input that is still open would keep the process.
   if (source instanceof Readable) source.destroy()
   return code
+}
+
+/** The protocol's answer to a message that is no JSON, and so has no number to answer to. */
+const NO_JSON: ResponseMessage = {
+  jsonrpc: '2.0',
+  id: null,
+  error: { code: ErrorCodes.ParseError, message: 'The message is no JSON.' },
 }
 
 function toOutput(io: Io): Writable {
@@ -62,9 +82,14 @@ function toOutput(io: Io): Writable {
   })
 }
 
-async function* toBuffers(source: AsyncIterable<Uint8Array>): AsyncGenerator<Buffer> {
+async function* toBuffers(source: AsyncIterable<Uint8Array>, giveUp: (header: string) => void): AsyncGenerator<Buffer> {
+  const check = createFrameCheck()
   try {
-    for await (const chunk of source) yield Buffer.from(chunk)
+    for await (const chunk of source) {
+      const wrong = check(chunk)
+      if (wrong !== undefined) return giveUp(wrong)
+      yield Buffer.from(chunk)
+    }
   } catch {
     // An input that breaks off is an input that has ended.
   }
