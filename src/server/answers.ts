@@ -9,18 +9,18 @@ import {
 } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import { rules } from '../../rules/index.ts'
-import { DEFAULT_SEQUENCE, type PreparedStory } from '../check/check-story.ts'
+import type { PreparedStory } from '../check/check-story.ts'
 import { isMissing } from '../check/resources.ts'
 import { withSuggestions } from '../check/suggest.ts'
-import { readFrontMatter, resolveSettings } from '../config/index.ts'
 import type { Message } from '../lint/types.ts'
 import { readStory } from '../story/index.ts'
 import { toActions } from './actions.ts'
-import { findYaml, type SettingSources, toSettingItems, toWordItems } from './complete.ts'
+import { findYaml, type SettingSources, toSettingItems, toWordItems, type Yaml } from './complete.ts'
 import { isStory, MOST_LIVE, prepare, toOpenStory } from './desk.ts'
 import type { Host } from './host.ts'
 import { type HoverText, toHover } from './hover.ts'
 import type { LiveChecks, TellError } from './live-checks.ts'
+import { findSettings, type OpenSettings } from './open-settings.ts'
 import { isTouching, toBlamed } from './ranges.ts'
 import { findCompleter } from './readable-words.ts'
 
@@ -49,7 +49,7 @@ export function createAnswers(host: Host, checks: LiveChecks, tellError: TellErr
       const source = document.getText()
       if (!isStory(document) || source.length > MOST_LIVE) return null
       const yaml = findYaml(source, readStory(source).frontMatter, offset)
-      if (yaml) return toSettingItems(document, offset, yaml, await toSettingSources(document, host))
+      if (yaml) return toSettingItems(document, offset, yaml, await toSettingSources(document, yaml, host))
       const prepared = await prepare(document, host)
       return prepared ? { isIncomplete: true, items: completeWord(document, offset, prepared, host, tellError) } : null
     },
@@ -99,12 +99,14 @@ const toFitness = ({ unfitWords, fitWords }: PreparedStory['settings']) => ({
 })
 
 /** With the sequence that holds for the story, even where its step is still to be written. */
-async function toSettingSources(document: TextDocument, host: Host): Promise<SettingSources> {
-  const { storyPath, path, source } = toOpenStory(document, host)
-  const chain = await host.findChain(storyPath)
-  const own = await readFrontMatter({ path, text: source }, readStory(source).frontMatter, rules)
-  const frontMatter = own.layer
-  const settings = resolveSettings({ chain, storyPath, frontMatter, rules, defaultSequence: DEFAULT_SEQUENCE })
+async function toSettingSources(document: TextDocument, yaml: Yaml, host: Host): Promise<SettingSources> {
+  const story = toOpenStory(document, host)
+  const find = (value: string): Promise<OpenSettings> =>
+    findSettings(story, { value, valueStart: yaml.start, start: 0, end: yaml.start + value.length }, host)
+  // Without its closing line, the top of the story may reach into the text, which is no YAML.
+  const { settings } = await find(yaml.whole).then(async (whole) =>
+    Object.keys(whole.own.raw).length > 0 ? whole : await find(yaml.before),
+  )
   const sequence = await host.resources.sequence(settings.sequence.value, settings.accent.value)
   return { sequence: isMissing(sequence) ? undefined : sequence, sequenceNames: host.builtIns(), rules }
 }

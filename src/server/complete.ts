@@ -49,6 +49,8 @@ interface Offer {
 
 /** The settings at the top of a story. */
 export interface Yaml {
+  /** Where they start in the story. */
+  readonly start: number
   readonly whole: string
   /** Up to the caret. */
   readonly before: string
@@ -61,7 +63,7 @@ export function findYaml(source: string, frontMatter: FrontMatter | undefined, o
   if (start === undefined || offset < start) return undefined
   const before = source.slice(start, offset)
   const whole = frontMatter?.value ?? /^(?:.*\S.*\r?\n?)*/.exec(source.slice(start))?.[0] ?? ''
-  return before.length <= whole.length ? { whole, before } : undefined
+  return before.length <= whole.length ? { start, whole, before } : undefined
 }
 
 export function toSettingItems(

@@ -2,23 +2,56 @@
 
 import type { PublishDiagnosticsParams } from 'vscode-languageserver'
 import type { ConfigChain, Problem } from '../config/index.ts'
-import { toConfigDiagnostic } from './diagnostics.ts'
+import { toProblemDiagnostic } from './diagnostics.ts'
 import type { Host } from './host.ts'
 
 export type Publish = (params: PublishDiagnosticsParams) => void
 
-export function createConfigMarks(host: Host, publish: Publish): (chain: ConfigChain) => void {
+export interface ConfigMarks {
+  /** After the check of a story: `found` is what the story cannot be checked for, and a config says. */
+  set(story: string, chain: ConfigChain, found: readonly Problem[]): void
+  /** When a story is closed. */
+  forget(story: string): void
+}
+
+export function createConfigMarks(host: Host, publish: Publish): ConfigMarks {
   const marked = new Map<string, string>()
-  return ({ folders, problems }) => {
-    const byPath = new Map<string, Problem[]>()
-    for (const { files } of folders) for (const { source } of files) byPath.set(source.path, [])
-    for (const problem of problems) byPath.set(problem.path, [...(byPath.get(problem.path) ?? []), problem])
-    for (const [path, found] of byPath) {
-      const diagnostics = found.map(toConfigDiagnostic)
-      const text = JSON.stringify(diagnostics)
-      if (text === (marked.get(path) ?? '[]')) continue
-      marked.set(path, text)
-      publish({ uri: host.toUri(path), diagnostics })
-    }
+  /** By config, what it is told for itself. */
+  const own = new Map<string, readonly Problem[]>()
+  const byStory = new Map<string, readonly Problem[]>()
+
+  function mark(path: string): void {
+    const found = [...byStory.values()].flat().filter((problem) => problem.path === path)
+    const all = [...(own.get(path) ?? []), ...found].map((problem) =>
+      JSON.stringify(toProblemDiagnostic(problem, 'config')),
+    )
+    // Every story below a config may say the same of it.
+    const text = `[${[...new Set(all)]}]`
+    if (text === (marked.get(path) ?? '[]')) return
+    marked.set(path, text)
+    publish({ uri: host.toUri(path), diagnostics: JSON.parse(text) })
+  }
+  function tell(story: string, found: readonly Problem[]): readonly string[] {
+    const before = byStory.get(story) ?? []
+    if (found.length > 0) byStory.set(story, found)
+    else byStory.delete(story)
+    return [...before, ...found].map(({ path }) => path)
+  }
+
+  return {
+    set(story, { folders, problems }, found) {
+      const paths = new Set(folders.flatMap(({ files }) => files.map(({ source }) => source.path)))
+      for (const { path } of problems) paths.add(path)
+      for (const path of paths)
+        own.set(
+          path,
+          problems.filter((problem) => problem.path === path),
+        )
+      for (const path of tell(story, found)) paths.add(path)
+      for (const path of paths) mark(path)
+    },
+    forget(story) {
+      for (const path of tell(story, [])) mark(path)
+    },
   }
 }

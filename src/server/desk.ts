@@ -4,8 +4,12 @@ import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { PreparedStory } from '../check/check-story.ts'
 import { type CheckedStory, isChecked } from '../check/result.ts'
-import { toDiagnostics, toFailures, toLineDiagnostic } from './diagnostics.ts'
+import type { Problem } from '../config/index.ts'
+import { readStory } from '../story/index.ts'
+import { toDiagnostics, toLineDiagnostic } from './diagnostics.ts'
+import { toFailures } from './failures.ts'
 import type { Host, OpenStory } from './host.ts'
+import { findSettings } from './open-settings.ts'
 
 /**
  * The longest text that is checked while somebody types, in UTF-16 units: a check of it takes about a second, and the
@@ -17,6 +21,8 @@ export interface Looked {
   readonly version: number
   readonly checked: CheckedStory | undefined
   readonly diagnostics: readonly Diagnostic[]
+  /** What is to be mended in a config before the story can be checked. */
+  readonly inConfigs: readonly Problem[]
   /** Milliseconds that the check took. */
   readonly took: number
 }
@@ -36,6 +42,7 @@ export async function look(document: TextDocument, host: Host): Promise<Looked> 
     version,
     checked,
     diagnostics,
+    inConfigs: [],
     took: host.now() - start,
   })
   const story = toOpenStory(document, host)
@@ -46,9 +53,10 @@ export async function look(document: TextDocument, host: Host): Promise<Looked> 
   const result = await host.check(story)
   if (result === undefined) return toLooked([])
   if (isChecked(result)) return toLooked(toDiagnostics(document, result), result)
-  const isMeant = (await host.findChain(story.storyPath)).folders.length > 0 || namesSettings(story.source)
-  // A text in Markdown that nobody calls a story gets a quiet hint, not an error.
-  return toLooked(toFailures(document, result, isMeant ? DiagnosticSeverity.Error : DiagnosticSeverity.Hint))
+  const settings = await findSettings(story, readStory(story.source).frontMatter, host)
+  const isMeant = settings.chain.folders.length > 0 || namesSettings(story.source)
+  const { diagnostics, inConfigs } = toFailures(document, result, settings, isMeant)
+  return { ...toLooked(diagnostics), inConfigs }
 }
 
 function toTooLong(length: number): string {

@@ -2,12 +2,15 @@
 
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
-import type { CheckedStory, UncheckedStory } from '../check/result.ts'
+import type { CheckedStory } from '../check/result.ts'
 import type { Problem } from '../config/index.ts'
 import type { Message } from '../lint/types.ts'
 import { toBlamed, toRange } from './ranges.ts'
 
 export const SOURCE = 'battledore'
+
+/** The code of reasons why a story could not be checked. */
+const NOT_CHECKED = 'not-checked'
 
 const SEVERITIES = { error: DiagnosticSeverity.Error, warning: DiagnosticSeverity.Warning } as const
 
@@ -26,19 +29,6 @@ export function toDiagnostic(document: TextDocument, message: Message): Diagnost
   }
 }
 
-/** Why a story could not be checked, at the place that the reason names, else at its first line. */
-export function toFailures(
-  document: TextDocument,
-  { path, failures }: UncheckedStory,
-  severity: DiagnosticSeverity,
-): Diagnostic[] {
-  return failures.map((failure) => {
-    const place = failure.startsWith(`${path}:`) ? /^(\d+):(\d+): (.*)$/su.exec(failure.slice(path.length + 1)) : null
-    const line = place ? Number(place[1]) - 1 : 0
-    return toLineDiagnostic(document, line, place?.[3] ?? failure, severity)
-  })
-}
-
 /** A diagnostic on a whole line. */
 export function toLineDiagnostic(
   document: TextDocument,
@@ -52,19 +42,19 @@ export function toLineDiagnostic(
     range: toRange(document, { start, end: start + text.length }),
     severity,
     source: SOURCE,
-    code: 'not-checked',
+    code: NOT_CHECKED,
     message,
   }
 }
 
-/** A mistake in a config, from lines and columns that count from 1. */
-export const toConfigDiagnostic = (problem: Problem): Diagnostic => ({
+/** A mistake in settings, from lines and columns that count from 1. */
+export const toProblemDiagnostic = (problem: Problem, code: string): Diagnostic => ({
   range: {
     start: { line: problem.line - 1, character: problem.column - 1 },
     end: { line: problem.endLine - 1, character: problem.endColumn - 1 },
   },
   severity: SEVERITIES[problem.severity],
   source: SOURCE,
-  code: 'config',
+  code,
   message: problem.message,
 })

@@ -30,7 +30,7 @@ export function createLiveChecks(
 ): LiveChecks {
   const looked = new Map<string, Looked>()
   const timers = createTimers((uri) => void checkNow(uri).catch(tellError))
-  const markConfigs = createConfigMarks(host, (params) => void connection.sendDiagnostics(params))
+  const configMarks = createConfigMarks(host, (params) => void connection.sendDiagnostics(params))
   let isStopped = false
 
   const startAll = (except?: string): void => {
@@ -46,7 +46,7 @@ export function createLiveChecks(
     // A newer text has come meanwhile, and a check of it with it.
     if (isStopped || documents.get(uri)?.version !== result.version) return undefined
     looked.set(uri, result)
-    markConfigs(await host.findChain(host.toPath(uri)))
+    configMarks.set(uri, await host.findChain(host.toPath(uri)), result.inConfigs)
     void connection.sendDiagnostics({ uri, version: result.version, diagnostics: [...result.diagnostics] })
     return result
   }
@@ -63,6 +63,7 @@ export function createLiveChecks(
     forget(uri) {
       timers.stop(uri)
       looked.delete(uri)
+      configMarks.forget(uri)
       void connection.sendDiagnostics({ uri, diagnostics: [] })
     },
     stop() {

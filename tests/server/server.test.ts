@@ -94,6 +94,35 @@ describe('diagnostics', () => {
     ])
   })
 
+  it('mark an unknown step where it stands, and the other mistakes of the front matter with it', async () => {
+    const { open } = await start()
+    const found = await open('tam.md', '---\ntitle: Tam\nstep: pnik-4\nnaems: [Tam]\n---\nTam sat.\n')
+    expect(found).toMatchObject([
+      { code: 'front-matter', range: { start: { line: 3, character: 0 } }, severity: 2 },
+      {
+        code: 'not-checked',
+        range: { start: { line: 2, character: 6 }, end: { line: 2, character: 12 } },
+        severity: 1,
+        message: expect.stringMatching(/^The sequence `series` has no step `pnik-4`/),
+      },
+    ])
+  })
+
+  it('mark an unknown sequence where it stands', async () => {
+    const { open } = await start()
+    const found = await open('tam.md', '---\nstep: pink-4\nsequence: sreies\n---\nTam sat.\n')
+    expect(found).toMatchObject([{ severity: 1, range: { start: { line: 2, character: 10 } } }])
+  })
+
+  it('do not say twice that it is an error', async () => {
+    const { open } = await start({ 'battledore.yaml': 'names: [Tam]\n' })
+    const found = await open('tam.md', '---\nstep: [pink-4\n---\nTam sat.\n')
+    expect(found.map(({ message }) => message)).toEqual([
+      expect.stringMatching(/^The front matter cannot be read/),
+      expect.stringContaining('does not say which step'),
+    ])
+  })
+
   it('leave out what a check leaves out', async () => {
     const { open } = await start({ 'battledore.yaml': 'step: pink-4\nignore: "drafts/"\n', '.gitignore': 'old/\n' })
     expect(await open('README.md', 'Boats at night.\n')).toEqual([])
@@ -159,6 +188,36 @@ describe('settings', () => {
     client.world.write({ 'battledore.yaml': 'names: [Tam]\n' })
     client.change('tam.md', 2, `${STORY}\n`)
     expect(await mended).toEqual([])
+  })
+
+  it('with an unknown step are marked in the config, once for all stories, until it is mended', async () => {
+    const client = await start({ 'battledore.yaml': 'step: pnik-4\n' })
+    const marks = client.next('battledore.yaml')
+    expect(await client.open('tam.md', 'Tam sat.\n')).toMatchObject([{ range: { start: { line: 0 } } }])
+    expect(await marks).toMatchObject([
+      {
+        severity: 1,
+        range: { start: { line: 0, character: 6 }, end: { line: 0, character: 12 } },
+        message: expect.stringMatching(/^The sequence `series` has no step `pnik-4`/),
+      },
+    ])
+    const from = client.heard.length
+    await client.open('sid.md', 'Sid sat.\n')
+    await client.open('meg.md', '---\nstep: pink-4\n---\nMeg met Sid.\n')
+    const uri = client.uri('battledore.yaml')
+    expect(client.heard.slice(from).filter(({ params }) => params?.uri === uri)).toEqual([])
+    const mended = client.next('battledore.yaml')
+    client.world.write({ 'battledore.yaml': 'step: pink-4\n' })
+    client.notify('textDocument/didSave', { textDocument: { uri: client.uri('tam.md') } })
+    expect(await mended).toEqual([])
+  })
+
+  it('lose that mark too when the stories are closed', async () => {
+    const client = await start({ 'battledore.yaml': 'step: pnik-4\n' })
+    await client.open('tam.md', 'Tam sat.\n')
+    const gone = client.next('battledore.yaml')
+    client.notify('textDocument/didClose', { textDocument: { uri: client.uri('tam.md') } })
+    expect(await gone).toEqual([])
   })
 
   it('come from the text in the editor, saved or not', async () => {
@@ -291,6 +350,12 @@ describe('completion', () => {
     const client = await start()
     expect(await labels(client, '---\nst', 1, 2)).toContain('step')
     expect(await labels(client, '---\nstep: ', 1, 6)).toContain('pink-4')
+    for (const text of ['---\nsequence: england\nstep: ', '---\nsequence: england\nstep: \nTam sat.\n']) {
+      const found = await labels(client, text, 2, 6)
+      expect(found).toContain('reception-1')
+      expect(found).not.toContain('pink-4')
+    }
+    expect(await labels(client, '---\nstep: \nsequence: england\n', 1, 6)).toContain('reception-1')
     const other = await start({ 'battledore.yaml': 'step: pink-4\n' })
     expect(await labels(other, '---\nta\n\nta\n', 3, 2)).toContain('tap')
   })
