@@ -1,7 +1,7 @@
 // Watches that what comes in is messages of the protocol, each behind a header with its length. After anything else nobody
 // can tell where the next message starts, and a reader would wait for ever.
 
-/** Takes the bytes as they come, and gives the header that is none; undefined while all is well. */
+/** Takes the bytes as they come, and gives the start of what is no header; undefined while all is well. */
 export type FrameCheck = (bytes: Uint8Array) => string | undefined
 
 const HEADER_END = '\r\n\r\n'
@@ -29,7 +29,8 @@ export function createFrameCheck(): FrameCheck {
         if (length === undefined) return header
         bodyLeft = Number(length)
         header = ''
-      } else if (header.length > MOST_HEADER || !isHeaderSoFar(header)) return header
+      } else if (header.length > MOST_HEADER || !isHeaderSoFar(header))
+        return header + String.fromCharCode(...bytes.subarray(at, at + 40))
     }
     return undefined
   }

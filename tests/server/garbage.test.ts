@@ -140,6 +140,10 @@ describe('bytes that are no protocol at all', () => {
     expect(server.errors()).toMatch(/^battledore: What came in is no message for a language server.*\n$/)
   })
 
+  it('are shown by their start', () => {
+    expect(createFrameCheck()(new TextEncoder().encode('hello, server\n'))).toBe('hello, server\n')
+  })
+
   it('are told from messages that come in pieces, with other headers and in any case', () => {
     const message = `content-length: 9\r\nContent-Type: application/vscode-jsonrpc; charset=utf-8\r\n\r\n{"a": 1}\n`
     const bytes = new TextEncoder().encode(message + message)
