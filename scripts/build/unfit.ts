@@ -3,7 +3,8 @@
 
 import { readFileSync } from 'node:fs'
 import { cuss } from 'cuss'
-import { FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
+import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
+import type { WordNet } from './wordnet.ts'
 
 export interface UnfitRow {
   readonly word: string
@@ -20,6 +21,37 @@ export function readUnfit(): readonly UnfitRow[] {
   }
   for (const row of readOwnRows()) rows.set(row.word, row)
   return [...rows.values()].sort((a, b) => (a.word < b.word ? -1 : 1))
+}
+
+/** Letters that a word and one derived from it begin with, so that `life` does not follow `die`. */
+const SAME_START = 3
+
+/**
+ * The rows, and one more for each of the words that WordNet derives from an unfit one: `weaponry`, `kidnapping`. A row of
+ * kind `fit` keeps a word out of it: `gravity` is not of the grave.
+ * @param words among which to look, lower case
+ */
+export function addDerived(
+  rows: readonly UnfitRow[],
+  words: readonly string[],
+  wordnet: Pick<WordNet, 'derives' | 'isLemma'>,
+): readonly UnfitRow[] {
+  const fitness = createFitness(buildUnfit(rows))
+  const reviewed = new Set(rows.map(({ word }) => word))
+  const byStart = new Map<string, UnfitRow[]>()
+  for (const row of rows) {
+    const start = row.word.slice(0, SAME_START)
+    if (row.kind !== 'fit') byStart.set(start, [...(byStart.get(start) ?? []), row])
+  }
+  const derived = words.flatMap((word) => {
+    const bases = byStart.get(word.slice(0, SAME_START)) ?? []
+    if (bases.length === 0 || reviewed.has(word) || !wordnet.isLemma(word) || !fitness.isFit(word)) return []
+    const base = bases.find(
+      (row) => row.word.length < word.length && row.word.length >= SAME_START && wordnet.derives(word, row.word),
+    )
+    return base ? [{ word, kind: base.kind, reason: `derived from ${base.word}` }] : []
+  })
+  return [...rows, ...derived].sort((a, b) => (a.word < b.word ? -1 : 1))
 }
 
 /** The rows of src/words/data/unfit.tsv, in the order of the file. */

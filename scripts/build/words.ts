@@ -5,28 +5,20 @@ import { createFitness } from '../../src/words/fitness.ts'
 import { loadChildWords } from './children.ts'
 import { openShowable } from './showable.ts'
 import { buildThesaurus } from './thesaurus.ts'
-import { buildUnfit, readUnfit } from './unfit.ts'
+import { addDerived, buildUnfit, readUnfit } from './unfit.ts'
 import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
 
 /** Opens WordNet and the word lists. About half a second. */
-export function loadWordSources(): WordSources {
+export function loadWordSources(unfit: Uint8Array = buildUnfit(readUnfit())): WordSources {
   const wordnet = loadWordnet()
-  return {
-    wordnet,
-    showable: openShowable(wordnet),
-    children: loadChildWords(),
-    fitness: createFitness(buildUnfit(readUnfit())),
-  }
+  return { wordnet, showable: openShowable(wordnet), children: loadChildWords(), fitness: createFitness(unfit) }
 }
 
 /** @param words the lexicon's words in its own order, lower case. */
 export function buildWords(words: readonly string[]): Uint8Array {
-  const sources = loadWordSources()
+  const unfit = buildUnfit(addDerived(readUnfit(), words, loadWordnet()))
+  const sources = loadWordSources(unfit)
   const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
-  return joinSections([
-    buildWordFacts(found.map(({ facts }) => facts)),
-    buildThesaurus(found, sources.wordnet),
-    buildUnfit(readUnfit()),
-  ])
+  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildThesaurus(found, sources.wordnet), unfit])
 }

@@ -79,10 +79,17 @@ function findBase(
   const kind = findListed(word)
   if (kind !== undefined) return { base: word, kind }
   if (depth === 0) return undefined
-  const found = toBases(word)
-    .map(({ base }) => findBase(base, findListed, depth - 1))
+  const found = [...toBases(word).map(({ base }) => base), ...toUndoubled(word)]
+    .map((base) => findBase(base, findListed, depth - 1))
     .filter((one) => one !== undefined)
   return found.find((one) => one.kind === 'fit') ?? found[0]
+}
+
+// Words of two syllables double their last letter too, where the stress asks for it: kidnapping, abetted. Which do is not
+// told by letters, and a list that shuts words out had better know one too many.
+function toUndoubled(word: string): readonly string[] {
+  const stem = /^(.*([bdgklmnprtvz]))\2(?:ed|er|ing)$/.exec(word)?.[1]
+  return stem === undefined ? [] : [stem]
 }
 
 /** FNV-1a, 32 bits, over UTF-16 units. */
