@@ -60,10 +60,12 @@ export function createFitness(table: Uint8Array, { add = [], clear = [] }: Fitne
   const own = new Map<string, Listed>()
   for (const word of clear) own.set(word.toLowerCase(), 'fit')
   for (const word of add) own.set(word.toLowerCase(), 'added')
-  const findListed = (word: string): Listed | undefined => own.get(word) ?? kinds.get(hashWord(word))
+  const findBuiltIn = (word: string): Listed | undefined => kinds.get(hashWord(word))
 
   const findUnfit = (word: string): ReturnType<Fitness['findUnfit']> => {
-    const found = findBase(word.toLowerCase().replaceAll('’', "'").replace(/'s?$/, ''), findListed, 2)
+    const plain = word.toLowerCase().replaceAll('’', "'").replace(/'s?$/, '')
+    // The project's word comes first, forms and all: who clears `spade` means `spades` too, which the list has by itself.
+    const found = findBase(plain, (one) => own.get(one), 2) ?? findBase(plain, findBuiltIn, 2)
     return found === undefined || found.kind === 'fit' ? undefined : { base: found.base, kind: found.kind }
   }
   return { findUnfit, isFit: (word) => findUnfit(word) === undefined }

@@ -135,6 +135,12 @@ describe('fitness', () => {
     expect(fitness.findUnfit('knobs')).toEqual({ base: 'knob', kind: 'profanity' })
   })
 
+  it('clears the forms of a cleared word, those that are listed by themselves too', () => {
+    const own = createFitness(table, { clear: ['spade', 'sissy'] })
+    expect(['spade', 'spades', 'sissies'].filter((word) => !own.isFit(word))).toEqual([])
+    expect(fitness.isFit('spades')).toBe(false)
+  })
+
   it('keeps the own list sorted, each word once, each row with a reason', () => {
     const rows = readOwnRows()
     expect(rows.map((row) => row.word)).toEqual([...new Set(rows.map((row) => row.word))].sort())
