@@ -43,6 +43,8 @@ export interface WordFilters {
   /** Words not to be listed, in lower case. */
   readonly not?: ReadonlySet<string>
   readonly newAtStep?: boolean
+  /** To write from: what is known by heart counts as a base form. */
+  readonly forWriting?: boolean
 }
 
 type Test = (at: number) => boolean
@@ -64,7 +66,9 @@ export function findKind(at: number, pool: Pool): WordKind {
   return main === 'noun' ? 'naming' : main === 'verb' ? 'doing' : main === 'little' ? 'little' : 'describing'
 }
 
-function toFactTests({ kinds, picture, object, known, base }: WordFilters, pool: Pool): Test[] {
+export const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
+
+function toFactTests({ kinds, picture, object, known, base, forWriting }: WordFilters, pool: Pool): Test[] {
   const tests: Test[] = []
   if (kinds) tests.push((at) => kinds.includes(findKind(at, pool)))
   if (picture) tests.push((at) => pool.factsAt(at).nameable !== 'no')
@@ -74,7 +78,9 @@ function toFactTests({ kinds, picture, object, known, base }: WordFilters, pool:
     )
   }
   if (known) tests.push((at) => pool.factsAt(at).known >= 2)
-  if (base || picture || object) tests.push((at) => !isInflected(pool.factsAt(at)))
+  if (base || picture || object) {
+    tests.push((at) => !isInflected(pool.factsAt(at)) || (forWriting === true && isByHeart(at, pool)))
+  }
   return tests
 }
 

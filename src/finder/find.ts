@@ -1,8 +1,8 @@
 // Finds the words that a reader can read and that fit what is asked.
 
 import { toUseOfBits, type WordFacts } from '../words/index.ts'
-import { asksForSounds, findKind, toTest, type WordFilters, type WordKind } from './filters.ts'
-import { shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
+import { asksForSounds, findKind, isByHeart, toTest, type WordFilters, type WordKind } from './filters.ts'
+import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
 import type { ListReading } from './table.ts'
 
@@ -50,21 +50,29 @@ function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
   const found: number[] = []
   for (let at = 0; at < pool.size; at++) if ((!isCheap || pool.isReadable(at)) && test(at)) found.push(at)
   if (query.order === 'shuffled') return shuffleByTier(found, pool, query.seed ?? 1)
+  const toCost = (at: number): number => {
+    const bits = pool.bitsAt(at)
+    return toUsefulnessOfBits(bits, forPictures) + (isByHeart(at, pool) ? toCostByHeart(bits, query) : 0)
+  }
   // Use and number in one: plain numbers sort many times faster than objects.
-  const keys = Float64Array.from(
-    found,
-    (at) => (toUsefulnessOfBits(pool.bitsAt(at), forPictures) + (isByHeart(at, pool) ? BY_HEART : 0)) * PLACES + at,
-  )
+  const keys = Float64Array.from(found, (at) => toCost(at) * PLACES + at)
   return Array.from(keys.sort(), (key) => key % PLACES)
 }
 
 /** More than there are words. */
 const PLACES = 1 << 20
 
-/** Words known by heart come after what is as well known: they are no practice in reading by letters. */
+/**
+ * Words known by heart come after what is as well known: they are no practice in reading by letters. Not so the little
+ * words, without which there is no sentence, and not where somebody is to write: `said` is as good as a base form there.
+ */
 const BY_HEART = 100
 
-const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
+function toCostByHeart(bits: number, { forWriting }: WordQuery): number {
+  const { isInflected, isLittle } = toUseOfBits(bits)
+  if (forWriting) return isInflected ? -OTHER_FORM : 0
+  return isLittle ? 0 : BY_HEART
+}
 
 function shuffleByTier(numbers: readonly number[], pool: Pool, seed: number): number[] {
   const isKnown = (at: number): boolean => toUseOfBits(pool.bitsAt(at)).known >= 2

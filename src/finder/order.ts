@@ -13,10 +13,13 @@ export const isInflected = ({ inflection }: WordFacts): boolean => inflection !=
 export const toUsefulness = (facts: WordFacts, forPictures: boolean): number =>
   toUsefulnessOfBits(packFacts(facts), forPictures)
 
+/** What it costs not to be a base form. */
+export const OTHER_FORM = 50
+
 /** @param bits the facts as one number */
 export function toUsefulnessOfBits(bits: number, forPictures: boolean): number {
   const { known, rarity, isInflected: isForm, isNoun } = toUseOfBits(bits)
-  return (forPictures && !isNoun ? 1000 : 0) + (3 - known) * 100 + (isForm ? 50 : 0) + rarity
+  return (forPictures && !isNoun ? 1000 : 0) + (3 - known) * 100 + (isForm ? OTHER_FORM : 0) + rarity
 }
 
 /** The same seed gives the same order on every machine. @param seed a whole number */

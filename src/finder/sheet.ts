@@ -20,7 +20,7 @@ const isForWriting = ({ facts, isSight }: FoundWord): boolean => facts.known > 0
 /** The most useful words of each kind. @param count how many words of each kind at most */
 export function toSheet(pool: Pool, query: WordQuery, count: number): readonly SheetPart[] {
   return KINDS.filter((kind) => query.kinds === undefined || query.kinds.includes(kind)).map((kind) => {
-    const { words, more } = findWords(pool, { ...query, kinds: [kind], count, order: 'alphabetical' })
+    const { words, more } = findWords(pool, { ...query, kinds: [kind], count, order: 'alphabetical', forWriting: true })
     return { kind, words: words.filter(isForWriting), more }
   })
 }

@@ -39,11 +39,18 @@ export interface WordFactTable {
 /** What ordering by use needs, out of the number of a word's facts. */
 export const toUseOfBits = (
   bits: number,
-): { readonly known: number; readonly rarity: number; readonly isInflected: boolean; readonly isNoun: boolean } => ({
+): {
+  readonly known: number
+  readonly rarity: number
+  readonly isInflected: boolean
+  readonly isNoun: boolean
+  readonly isLittle: boolean
+} => ({
   known: (bits >> 13) & 3,
   rarity: bits >> 16,
   isInflected: ((bits >> 8) & 7) !== 0,
   isNoun: ((bits >> 5) & 7) === 1,
+  isLittle: ((bits >> 5) & 7) === PARTS.indexOf('little') + 1,
 })
 
 // Orders give the numbers in the compiled table: append, never reorder.

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isForBox } from '../../src/finder/boxes.ts'
-import { findWords } from '../../src/finder/index.ts'
+import { findWords, toSheet } from '../../src/finder/index.ts'
 import { shuffle, toUsefulness } from '../../src/finder/order.ts'
 import { UNHELPFUL } from '../../src/finder/unhelpful.ts'
 import { testPool, testSequence, testTable, testWords } from './sources.ts'
@@ -36,7 +36,23 @@ describe('orders', () => {
 
   it('begins with what small children know', () => {
     const known = findWords(testPool(sequence, 'pink-2'), { count: 20 }).words
-    expect(known.every(({ facts, isSight }) => facts.known === 3 && !isSight)).toBe(true)
+    expect(known.every(({ facts, isSight, kind }) => facts.known === 3 && (!isSight || kind === 'little'))).toBe(true)
+  })
+
+  it('has the commonest little words first, by heart or not', () => {
+    const first = words('green-14', { count: 60 })
+    for (const word of ['the', 'I', 'to', 'a', 'and', 'is', 'was', 'he', 'she', 'you', 'of', 'they'])
+      expect(first, word).toContain(word)
+  })
+
+  it('puts on the sheet what no sentence can do without', () => {
+    const sheet = toSheet(testPool(sequence, 'green-14'), { base: true }, 44).flatMap((part) => part.words)
+    const listed = sheet.map(({ word }) => word)
+    for (const word of ['the', 'I', 'to', 'a', 'and', 'is', 'was', 'he', 'she', 'you', 'of', 'they', 'said'])
+      expect(listed, word).toContain(word)
+    expect(sheet.find(({ word }) => word === 'the')?.isSight).toBe(false)
+    expect(sheet.find(({ word }) => word === 'said')?.isSight).toBe(true)
+    expect(listed).not.toContain('went')
   })
 
   it('says whether there are more', () => {
