@@ -15,11 +15,15 @@ export type KnownGrade = 0 | 1 | 2 | 3
 const FREQUENT = 6000
 
 export interface ChildWords {
-  /** The grade of a lower-case word; an inflected form is known as its base is. */
+  /** The grade of a lower-case word by itself. */
+  ownGrade(word: string): KnownGrade
+  /** The same, or that of anything which it may be a form of. Too kind to be told to people: see `findKnown`. */
   knownGrade(word: string): KnownGrade
   /** Place in the order of use, from 1 for the most used; undefined for a word not listed. */
   rank(word: string): number | undefined
-  /** Share of the uses, 0 to 1, that the list writes with a capital. */
+  /** How often the list has met it: 0 for a word not listed. */
+  count(word: string): number
+  /** Whether the list mainly writes it with a capital. */
   isCapital(word: string): boolean
 }
 
@@ -27,12 +31,14 @@ export function loadChildWords(): ChildWords {
   const first = new Set(spache.map((word) => word.toLowerCase()))
   const fourth = new Set(daleChall.map((word) => word.toLowerCase()))
   const ranks = new Map<string, number>()
+  const counts = new Map<string, number>()
   const capitals = new Set<string>()
   // The list is by falling frequency, each word in the case in which it is mostly written.
-  for (const { word } of frequencies) {
+  for (const { word, count } of frequencies) {
     const key = word.toLowerCase()
     if (ranks.has(key)) continue
     ranks.set(key, ranks.size + 1)
+    counts.set(key, count)
     if (key !== word) capitals.add(key)
   }
   const ownGrade = (word: string): KnownGrade => {
@@ -41,8 +47,10 @@ export function loadChildWords(): ChildWords {
     return (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT && !capitals.has(word) ? 1 : 0
   }
   return {
+    ownGrade,
     knownGrade: (word) => Math.max(...[word, ...toBases(word).map(({ base }) => base)].map(ownGrade)) as KnownGrade,
     rank: (word) => ranks.get(word),
+    count: (word) => counts.get(word) ?? 0,
     isCapital: (word) => capitals.has(word),
   }
 }

@@ -3,7 +3,11 @@
 import { toBytes } from '../../src/words/bytes.ts'
 import { packFacts, type WordFacts } from '../../src/words/facts.ts'
 import type { Fitness } from '../../src/words/fitness.ts'
+import { type Inflection, toBases } from '../../src/words/inflect.ts'
+import { isLittleWord } from '../../src/words/little.ts'
 import type { ChildWords } from './children.ts'
+import { findKnown, isMade } from './forms.ts'
+import { isMostlyName } from './names.ts'
 import type { Nameable, Showable } from './showable.ts'
 import { findUses, type Use } from './word-class.ts'
 import type { WordNet } from './wordnet.ts'
@@ -29,19 +33,32 @@ export function findFacts(
 ): { readonly facts: WordFacts; readonly uses: readonly Use[] } {
   const { children, fitness, wordnet } = sources
   const uses = findUses(word, wordnet, children)
-  const rank = children.rank(word)
+  // What is a name or no word to people is left as a word that no list has.
+  const isListed = !isName(word, uses, sources) && isMade(word, uses, sources)
+  const rank = isListed ? children.rank(word) : undefined
   const facts: WordFacts = {
     partsOfSpeech: [...new Set(uses.map((use) => use.part))],
     main: uses[0]?.part,
     inflection: uses[0]?.inflection ?? 'none',
     nameable: findNameable(uses, sources),
-    known: uses.length === 0 ? 0 : children.knownGrade(word),
+    known: uses.length === 0 || !isListed ? 0 : findKnown(word, uses, sources),
     fit: fitness.isFit(word),
     rarity:
       rank === undefined ? NOT_LISTED : Math.min(NOT_LISTED - 1, Math.floor(STEPS_PER_DOUBLING * Math.log2(rank))),
   }
   return { facts, uses }
 }
+
+// A form of a name is one: `sundays`. A form of a word is none, though there is a name like it: `queens`, `drew`.
+function isName(word: string, uses: readonly Use[], { wordnet, children }: WordSources): boolean {
+  if (isLittleWord(word) || !children.isCapital(word)) return false
+  const isMostly = (one: string): boolean => isMostlyName(one, wordnet, children)
+  const [main] = uses
+  if (main !== undefined && FORMS_OF_WORDS.has(main.inflection) && main.weight >= 1) return isMostly(main.base)
+  return isMostly(word) || toBases(word).some(({ base }) => isMostly(base))
+}
+
+const FORMS_OF_WORDS: ReadonlySet<Inflection> = new Set<Inflection>(['plural', 'third', 'past', 'participle', 'ing'])
 
 // `hop` and `red` have a noun each, but a picture of one is read as something else.
 function findNameable(uses: readonly Use[], { children, showable }: WordSources): Nameable {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { buildWordFacts, findFacts } from '../../scripts/build/word-facts.ts'
 import { loadWordSources } from '../../scripts/build/words.ts'
+import { isInUse } from '../../src/finder/in-use.ts'
 import { openWordFacts, packFacts, unpackFacts, type WordFacts } from '../../src/words/facts.ts'
 import { LITTLE_WORDS } from '../../src/words/little.ts'
 
@@ -48,6 +49,48 @@ describe('findFacts', () => {
     expect(factsOf('federal').known).toBe(1)
     expect(factsOf('gristle').known).toBe(0)
   })
+
+  // A form of a word that children know is known; a word that only looks like one is not.
+  it.each([
+    'attest',
+    'belling',
+    'browning',
+    'doner',
+    'everest',
+    'juster',
+    'lessing',
+    'mayer',
+    'moster',
+    'offing',
+    'sanger',
+    'sucher',
+    'worlder',
+  ])('%s is not known to small children', (word) => {
+    expect(factsOf(word).known).toBeLessThan(2)
+  })
+
+  it.each(['apples', 'biggest', 'farmer', 'hopped', 'jumper', 'running', 'skating', 'wolves'])(
+    '%s is known',
+    (word) => {
+      expect(factsOf(word).known).toBeGreaterThan(1)
+    },
+  )
+
+  // Not listed: neither well known nor in use.
+  it.each(
+    'america ares childs easter fats foots french funs jimmy july lucks mans mens molly monday mondays muds murphy'.split(
+      ' ',
+    ),
+  )('%s is not listed', (word) => {
+    expect(isInUse(factsOf(word))).toBe(false)
+  })
+
+  it.each('cans colds dads drew fangs fives lights men opens queens robin rose sweets turkey west'.split(' '))(
+    '%s is listed',
+    (word) => {
+      expect(isInUse(factsOf(word))).toBe(true)
+    },
+  )
 
   it('orders words by use', () => {
     const [the, boat, gristle, zub] = ['the', 'boat', 'gristle', 'zub'].map((word) => factsOf(word).rarity)
