@@ -55,11 +55,12 @@ function isForm(
 ): boolean {
   const use = uses.find((one) => one.base === base && one.inflection === inflection)
   const [main] = uses
-  if (use !== undefined && main !== undefined) {
-    if (use === main) return true
-    if (use.weight >= LEAST_FORM.weight && use.weight >= LEAST_FORM.share * main.weight) return true
-  }
-  if (children.isCapital(word) || !wordnet.isNoun(word) || !wordnet.isVerb(base)) return false
+  if (use !== undefined && use === main) return true
+  // `browning`, `booker`: what is written with a capital is met as a name.
+  if (children.isCapital(word)) return false
+  const isMet = use !== undefined && use.weight >= LEAST_FORM.weight
+  if (isMet && use.weight >= LEAST_FORM.share * (main?.weight ?? 0)) return true
+  if (!wordnet.isNoun(word) || !wordnet.isVerb(base)) return false
   if (inflection === 'ing') return wordnet.derives(word, base)
   return inflection === 'comparative' && (wordnet.derives(word, base) || wordnet.lexFile(word) === 'person')
 }
