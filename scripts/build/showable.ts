@@ -51,6 +51,23 @@ const THING_SHARE = 0.3
 /** A word is mostly a doing word when its verb is used this many times as often as its noun. */
 const MOSTLY_DOING = 5
 
+/** Things below these in the tree are none that a hand can hold, nor a toy of one. Lemma, noun sense, reason. Sorted. */
+export const UNHELD_BRANCHES = [
+  ['area', 5, 'rooms, yards and halls'],
+  ['beverage', 1, 'drinks run'],
+  ['condiment', 1, 'stuff that is spread or strewn'],
+  ['drug', 1, 'medicine is no toy'],
+  ['establishment', 4, 'shops and houses with people at work'],
+  ['fabric', 1, 'stuff by the yard'],
+  ['facility', 1, 'airports, stadiums, pipelines'],
+  ['meal', 1, 'breakfast and dinner'],
+  ['opening', 10, 'holes'],
+  ['system', 1, 'many things at once'],
+  ['tree', 1, 'a toy tree is a tree, no elm'],
+  ['way', 6, 'roads and passages'],
+  ['wood', 1, 'the stuff of a tree'],
+] as const satisfies readonly (readonly [string, number, string])[]
+
 const THING_FILES: ReadonlySet<string> = new Set(['animal', 'artifact', 'food', 'plant'])
 
 /** What can be shown of a word: nothing, a picture, or a thing (or a toy of it) that could stand in a box as well. */
@@ -65,13 +82,16 @@ export interface Showable {
 
 /** Reads the branches once; then a call walks a few hypernyms. */
 export function openShowable(wordnet: WordNet): Showable {
-  const roots = new Set(
-    SEEN_BRANCHES.map(([lemma, number]) => {
-      const sense = wordnet.senses(lemma, 'noun')[number - 1]
-      if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
-      return sense.offset
-    }),
-  )
+  const toOffsets = (branches: readonly (readonly [string, number, string])[]): ReadonlySet<number> =>
+    new Set(
+      branches.map(([lemma, number]) => {
+        const sense = wordnet.senses(lemma, 'noun')[number - 1]
+        if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
+        return sense.offset
+      }),
+    )
+  const roots = toOffsets(SEEN_BRANCHES)
+  const unheld = toOffsets(UNHELD_BRANCHES)
   const days = new Set(wordnet.senses('day', 'noun').map((sense) => sense.offset))
   const noun = (offset: number): Synset => wordnet.synset('noun', offset)
 
@@ -82,8 +102,11 @@ export function openShowable(wordnet: WordNet): Showable {
     // Morning and night are parts of the day: the light in the picture shows them.
     return noun(sense.offset).pointers.some((p) => p.symbol === '#p' && days.has(p.offset))
   }
+  // Below them, not the heads themselves: a toy tree is a tree.
+  const isHeld = (sense: Sense): boolean =>
+    isThing(sense) && !noun(sense.offset).pointers.some((p) => p.symbol.startsWith('@') && isBelow(p.offset, unheld))
   return {
-    nameable: (lemma, isKnown) => nameable(wordnet, isSeen, lemma, isKnown),
+    nameable: (lemma, isKnown) => nameable(wordnet, isSeen, isHeld, lemma, isKnown),
     isThing: (lemma) =>
       wordnet
         .senses(lemma, 'noun')
@@ -92,7 +115,13 @@ export function openShowable(wordnet: WordNet): Showable {
   }
 }
 
-function nameable(wordnet: WordNet, isSeen: (sense: Sense) => boolean, lemma: string, isKnown: boolean): Nameable {
+function nameable(
+  wordnet: WordNet,
+  isSeen: (sense: Sense) => boolean,
+  isHeld: (sense: Sense) => boolean,
+  lemma: string,
+  isKnown: boolean,
+): Nameable {
   const { noun, verb } = wordnet.posOf(lemma)
   const senses = wordnet.senses(lemma, 'noun')
   // Of a word that is mostly a doing word only a thing counts: `saw`, but not the bend called `turn`.
@@ -106,7 +135,7 @@ function nameable(wordnet: WordNet, isSeen: (sense: Sense) => boolean, lemma: st
     toWeight(seen) >= SEEN_SHARE * toWeight(senses) ||
     (isKnown && first === second && first.tags > 0 && isThing(first))
   if (!isShown) return 'no'
-  return toWeight(seen.filter(isThing)) >= THING_SHARE * toWeight(seen) ? 'object' : 'picture'
+  return toWeight(seen.filter(isHeld)) >= THING_SHARE * toWeight(seen) ? 'object' : 'picture'
 }
 
 // A toy or a model can stand for an animal or a house; there is none for weather, or for a day.

@@ -66,7 +66,10 @@ function findNameable(uses: readonly Use[], { children, showable }: WordSources)
   const main = uses.find((use) => use.part !== 'little')
   if (noun === undefined || main === undefined) return 'no'
   const isMostlyNoun = noun.weight >= LEAST_NOUN_SHARE * main.weight || showable.isThing(noun.base)
-  return isMostlyNoun ? showable.nameable(noun.base, children.knownGrade(noun.base) >= 2) : 'no'
+  const found = isMostlyNoun ? showable.nameable(noun.base, children.knownGrade(noun.base) >= 2) : 'no'
+  // Nobody looks into a box for a `short` or a `young`.
+  const isThing = noun === main || main.part === 'verb'
+  return found === 'object' && !isThing ? 'picture' : found
 }
 
 /** @param facts in the order of the lexicon's words. */

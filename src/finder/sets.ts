@@ -1,5 +1,6 @@
 // Sets of words that belong together: one vowel for a box, pairs that differ in one sound, all vowels in balance.
 
+import { toBases } from '../words/inflect.ts'
 import type { FoundWord } from './find.ts'
 import { toUsefulness } from './order.ts'
 import type { ListUnit } from './table.ts'
@@ -43,7 +44,7 @@ function proposeByLevels(
   for (const { kinds, isFirstKept, relaxed } of toLevels(lookAlikes)) {
     for (const banned of toBanned(kinds)) {
       const words = takeBy(isFirstKept, banned)
-      const isBetter = words.length > best.words.length || (best.relaxed === relaxed && isMoreUseful(words, best.words))
+      const isBetter = isBetterSet(words, best.words) || (best.relaxed === relaxed && isMoreUseful(words, best.words))
       if (isBetter) best = { words, relaxed }
     }
     if (best.words.length >= count) return best
@@ -51,9 +52,15 @@ function proposeByLevels(
   return { ...best, relaxed: [...best.relaxed, 'fewer'] }
 }
 
-/** Of two sets of one size, the one whose words children know better. */
+/** More words; of as many, more first letters. */
+const isBetterSet = (words: readonly FoundWord[], others: readonly FoundWord[]): boolean =>
+  words.length > others.length || (words.length === others.length && countFirsts(words) > countFirsts(others))
+
+const countFirsts = (words: readonly FoundWord[]): number => new Set(words.map(({ word }) => word[0])).size
+
+/** Of two sets of one size and as many first letters, the one whose words children know better. */
 const isMoreUseful = (words: readonly FoundWord[], others: readonly FoundWord[]): boolean =>
-  words.length === others.length && sumOf(words) < sumOf(others)
+  words.length === others.length && countFirsts(words) === countFirsts(others) && sumOf(words) < sumOf(others)
 
 const sumOf = (words: readonly FoundWord[]): number =>
   words.reduce((sum, { facts }) => sum + toUsefulness(facts, true), 0)
@@ -74,22 +81,19 @@ function toBanned(lookAlikes: LookAlikes): readonly string[] {
   )
 }
 
+/** One word for each first letter, and only then others, where first letters need not differ. */
 function take(words: readonly FoundWord[], count: number, isFirstKept: boolean, banned: string): FoundWord[] {
-  const taken: FoundWord[] = []
-  for (const found of words) {
-    if (taken.length === count) break
-    if ([...banned].some((letter) => found.word.includes(letter))) continue
-    if (isFirstKept && taken.some(({ word }) => word[0] === found.word[0])) continue
-    taken.push(found)
-  }
-  return taken
+  const allowed = words.filter(({ word }) => ![...banned].some((letter) => word.includes(letter)))
+  const taken = allowed.filter(({ word }, at) => allowed.findIndex((other) => other.word[0] === word[0]) === at)
+  const others = isFirstKept ? [] : allowed.filter((found) => !taken.includes(found))
+  return [...taken, ...others].slice(0, count)
 }
 
 /** Two words that differ in one correspondence only: `cap cup`. */
 export type Pair = readonly [FoundWord, FoundWord]
 
 /**
- * Minimal pairs for two spellings, the most useful first; no word is used twice.
+ * Minimal pairs for two spellings, the most useful first; no word is used twice, not even in another form.
  * @param isOne tells the units of the first spelling, `isOther` those of the second
  */
 export function proposePairs(
@@ -109,14 +113,21 @@ export function proposePairs(
       })),
     ),
   )
-  const used = new Set<FoundWord>()
+  const used = new Set<string>()
   const taken: Pair[] = []
   for (const { pair } of pairs.sort((left, right) => left.rank - right.rank)) {
-    if (taken.length === count || pair.some((found) => used.has(found)) || pair[0].word === pair[1].word) continue
-    for (const found of pair) used.add(found)
+    const names = pair.map(toPlainBase)
+    if (taken.length === count || names.some((name) => used.has(name)) || pair[0].word === pair[1].word) continue
+    for (const name of names) used.add(name)
     taken.push(pair)
   }
   return taken
+}
+
+/** `pins` is `pin` again, so that `pins pens` is no new pair after `pin pen`. */
+function toPlainBase({ word, facts }: FoundWord): string {
+  if (!word.endsWith('s') || (facts.inflection !== 'plural' && facts.inflection !== 'third')) return word
+  return toBases(word).find(({ inflection }) => inflection === facts.inflection)?.base ?? word
 }
 
 /** The word with each fitting unit in turn left open: `c=k _ p=p`. */

@@ -101,7 +101,9 @@ describe('findFacts', () => {
 
   it('tells a thing from a picture, and both from what cannot be shown', () => {
     expect(factsOf('mugs').nameable).toBe('object')
-    expect(factsOf('fog').nameable).toBe('picture')
+    for (const word of ['barn', 'fly', 'ring', 'tree', 'tulip']) expect(factsOf(word).nameable, word).toBe('object')
+    for (const word of ['fog', 'elm', 'corridor', 'lemonade']) expect(factsOf(word).nameable, word).toBe('picture')
+    expect(factsOf('short').nameable).not.toBe('object')
     expect(factsOf('hop').nameable).toBe('no')
     expect(factsOf('luck').nameable).toBe('no')
   })

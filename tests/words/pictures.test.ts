@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { measurePictures } from '../../scripts/accuracy/pictures.ts'
-import { SEEN_BRANCHES } from '../../scripts/build/showable.ts'
+import { SEEN_BRANCHES, UNHELD_BRANCHES } from '../../scripts/build/showable.ts'
 
 describe('nouns that a picture can name', () => {
   const [dolch, abstract, heldOut, heldOutAbstract] = measurePictures()
@@ -21,7 +21,9 @@ describe('nouns that a picture can name', () => {
   })
 
   it('keeps the branches sorted', () => {
-    const keys = SEEN_BRANCHES.map(([lemma, number]) => `${lemma} ${number}`)
-    expect(keys).toEqual([...keys].sort())
+    for (const branches of [SEEN_BRANCHES, UNHELD_BRANCHES]) {
+      const keys = branches.map(([lemma, number]) => `${lemma} ${number}`)
+      expect(keys).toEqual([...keys].sort())
+    }
   })
 })
