@@ -4,6 +4,7 @@
 import { toBytes } from '../../src/words/bytes.ts'
 import type { WordFacts } from '../../src/words/facts.ts'
 import { PRIMARY_BIT, THESAURUS_PARTS, type ThesaurusPart } from '../../src/words/thesaurus.ts'
+import { openUsualSenses, type UsualSenses } from './usual-senses.ts'
 import type { Use } from './word-class.ts'
 import type { Pointer, Sense, Synset, WordNet, WordNetPos } from './wordnet.ts'
 
@@ -27,18 +28,15 @@ const POS_OF: Readonly<Record<ThesaurusPart, WordNetPos>> = {
   adverb: 'adv',
 }
 
-/** Meanings used less often than this, of all uses of the word, would bring odd neighbours. */
-const LEAST_SHARE = 0.12
-const MOST_SENSES = 4
-
 /** @param words in the lexicon's order. */
 export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): Uint8Array {
+  const usualSenses = openUsualSenses(wordnet)
   const places = choosePlaces(words)
   const rows: number[] = []
   const senses: number[] = []
   const sizes = THESAURUS_PARTS.map((part) => {
     const before = rows.length
-    for (const root of growTrees(part, places, words, wordnet)) layOut(root, 0, rows, senses)
+    for (const root of growTrees(part, places, words, wordnet, usualSenses)) layOut(root, 0, rows, senses)
     return rows.length - before
   })
   const deltas = places.map((place, i) => place - (places[i - 1] ?? 0))
@@ -75,6 +73,7 @@ function growTrees(
   places: readonly number[],
   words: readonly BuiltWord[],
   wordnet: WordNet,
+  usualSenses: UsualSenses,
 ): Node[] {
   const nodes = new Map<string, Node>()
   const roots: Node[] = []
@@ -91,24 +90,12 @@ function growTrees(
   places.forEach((place, id) => {
     const built = words[place]
     if (built === undefined || !built.uses.some((use) => use.part === part && use.inflection === 'none')) return
-    usualSenses(built.word, POS_OF[part], wordnet).forEach((sense, i) => {
+    usualSenses(built.word, POS_OF[part]).forEach((sense, i) => {
       const [own = '', ...parents] = findPath(sense, wordnet)
       grow(own, parents).words.push(i === 0 ? id | PRIMARY_BIT : id)
     })
   })
   return roots.flatMap(prune)
-}
-
-function usualSenses(word: string, pos: WordNetPos, wordnet: WordNet): Sense[] {
-  const senses = wordnet.senses(word, pos)
-  const all = senses.reduce((sum, sense) => sum + sense.tags + 1, 0)
-  return senses
-    .filter((sense, i) => (i === 0 || sense.tags + 1 >= LEAST_SHARE * all) && isUncapped(sense, word, wordnet))
-    .slice(0, MOST_SENSES)
-}
-
-function isUncapped(sense: Sense, word: string, wordnet: WordNet): boolean {
-  return wordnet.synset(sense.pos, sense.offset).words.includes(word)
 }
 
 // From a meaning up to the root. Nouns and verbs climb to what is broader; an adjective to the head of its cluster;

@@ -29,6 +29,7 @@ export const UNHELPFUL = [
   ['ex', 'the name of a letter, and a former partner'],
   ['fess', 'clipped slang'],
   ['fitch', 'a name to children'],
+  ['flapper', 'out of use'],
   ['gad', 'out of use'],
   ['grama', 'a name to children'],
   ['hep', 'out of use'],

@@ -59,7 +59,7 @@ const MOST = 5
  * speech.
  */
 const KNOWN_COST = [Number.POSITIVE_INFINITY, 2.5, 0.5, 0] as const
-const OTHER_PART_COST = 3
+const OTHER_PART_COST = 5
 
 /** A word that costs more is no nearer in meaning than any other. */
 const FARTHEST = 9

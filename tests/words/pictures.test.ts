@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { measurePictures } from '../../scripts/accuracy/pictures.ts'
 import { SEEN_BRANCHES, UNHELD_BRANCHES } from '../../scripts/build/showable.ts'
+import { UNKIND_BRANCHES } from '../../scripts/build/usual-senses.ts'
 
 describe('nouns that a picture can name', () => {
   const [dolch, abstract, heldOut, heldOutAbstract] = measurePictures()
@@ -21,7 +22,7 @@ describe('nouns that a picture can name', () => {
   })
 
   it('keeps the branches sorted', () => {
-    for (const branches of [SEEN_BRANCHES, UNHELD_BRANCHES]) {
+    for (const branches of [SEEN_BRANCHES, UNHELD_BRANCHES, UNKIND_BRANCHES]) {
       const keys = branches.map(([lemma, number]) => `${lemma} ${number}`)
       expect(keys).toEqual([...keys].sort())
     }

@@ -18,9 +18,7 @@ const suggest = (wanted: Wanted): string[] => suggester.suggest(wanted).map(({ w
 // in WordNet 3.1.
 describe('createSuggester', () => {
   it('keeps part of speech and inflection', () => {
-    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toEqual(
-      expect.arrayContaining(['tugs', 'jets']),
-    )
+    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).toContain('jets')
     expect(suggest({ word: 'children', part: 'noun', inflection: 'plural' })).toContain('kids')
     expect(suggest({ word: 'walked', part: 'verb', inflection: 'past' })).toContain('ran')
     expect(suggest({ word: 'shout', part: 'verb', inflection: 'none' })[0]).toBe('yell')
@@ -35,6 +33,10 @@ describe('createSuggester', () => {
     const kinds = found.map(({ near }) => near)
     expect(kinds).toEqual(kinds.toSorted())
     expect(found.find(({ word }) => word === 'rod')).toEqual({ word: 'rod', near: 'sound' })
+  })
+
+  it('leaves out what is mainly another part of speech: cotton is no loving', () => {
+    expect(suggest({ word: 'boats', part: 'noun', inflection: 'plural' })).not.toContain('tugs')
   })
 
   it('keeps the case of the original', () => {

@@ -16,6 +16,13 @@ describe('openThesaurus', () => {
     expect(near('large', 'adjective')[0]).toBe('big')
   })
 
+  it('does not know the names that people are called', () => {
+    expect(near('doctor', 'noun')).not.toContain('quack')
+    expect(near('woman', 'noun')).not.toContain('doll')
+    expect(near('woman', 'noun')).not.toContain('chick')
+    expect(near('child', 'noun')).toContain('kid')
+  })
+
   it('puts sisters before cousins', () => {
     expect(costOf('dog', 'noun', 'fox')).toBeLessThan(costOf('dog', 'noun', 'cat'))
     expect(costOf('dog', 'noun', 'cat')).toBeLessThan(costOf('dog', 'noun', 'horse'))
