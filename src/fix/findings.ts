@@ -3,7 +3,7 @@
 import { hasCapital, toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import type { Lines, Range } from '../story/index.ts'
-import { createStretcher } from './marks.ts'
+import { createWordRanges } from '../story/word-range.ts'
 
 /** One place to decide on: the stretch of source that another word would take. */
 export interface Finding extends Range {
@@ -40,7 +40,7 @@ export function toFindings(
   isWord: (word: string) => boolean = () => true,
 ): readonly Finding[] {
   const seen = new Set<number>()
-  const toStretch = createStretcher(source)
+  const toStretch = createWordRanges(source)
   return messages.flatMap((message): Finding[] => {
     const { word, reason } = message
     if (word === undefined || reason === undefined || seen.has(message.start)) return []

@@ -1,10 +1,19 @@
 // Which part of the source goes when another word takes the place of one: its letters, and the emphasis that is all its own.
 
 import type { Nodes } from 'mdast'
-import { type ParsedPiece, parseMarkdown } from './parse.ts'
+import { parseMarkdown } from './parse.ts'
 import type { Range } from './types.ts'
 
-/** From the range of a word's letters to the one to replace. Undefined where that would break what stands around. */
+/** A mark, and what stands in it: `**oa**` and `oa`. */
+interface Mark extends Range {
+  readonly kind: 'emphasis' | 'html' | 'other'
+  readonly inner: Range
+}
+
+/**
+ * From the range of a word's letters to the one to replace. Undefined where a mark reaches beyond the word, or is more than
+ * emphasis: a link or a comment would be lost.
+ */
 export type FindWordRange = (letters: Range) => Range | undefined
 
 const onlyLetters = /^[\p{L}\p{M}\p{N}'’-]+$/u
@@ -14,77 +23,65 @@ const onlyLetters = /^[\p{L}\p{M}\p{N}'’-]+$/u
  * The source is parsed once, and only for a word with something between its letters.
  */
 export function createWordRanges(source: string): FindWordRange {
-  let pieces: readonly ParsedPiece[] | undefined
-  return ({ start, end }) => {
-    if (onlyLetters.test(source.slice(start, end))) return { start, end }
-    pieces ??= [...parseMarkdown(source)]
-    for (const { root, base } of pieces) {
-      const letters = { start: start - base, end: end - base }
-      const text = findText(root, letters)
-      const range = text && widen(letters, listInlines(text, letters))
-      if (text) return range && { start: range.start + base, end: range.end + base }
+  let marks: readonly Mark[] | undefined
+  return (letters) => {
+    if (onlyLetters.test(source.slice(letters.start, letters.end))) return letters
+    marks ??= [...listMarks(source)]
+    return widen(letters, marks, source)
+  }
+}
+
+function widen(letters: Range, marks: readonly Mark[], source: string): Range | undefined {
+  let { start, end } = letters
+  const tags: string[] = []
+  // The innermost first, so that each is held against the word with the marks that stand in it.
+  for (const { kind, inner, ...mark } of marks) {
+    if (mark.end <= start || mark.start >= end || (inner.start <= start && end <= inner.end)) continue
+    if (kind === 'html') tags.push(source.slice(mark.start, mark.end))
+    else if (kind === 'other' || inner.start < start || inner.end > end) return undefined
+    else {
+      start = Math.min(start, mark.start)
+      end = Math.max(end, mark.end)
     }
-    return undefined
   }
+  return areClosed(tags) && !/[\r\n]/.test(source.slice(start, end)) ? { start, end } : undefined
 }
 
-/** The paragraph or heading that holds the letters. */
-function findText(node: Nodes, letters: Range): Nodes | undefined {
-  if (node.type === 'paragraph' || node.type === 'heading') return node
-  for (const child of listTouched(node, letters)) {
-    const found = findText(child, letters)
-    if (found) return found
+/** Whether each tag that is opened is closed again; what is no tag, such as a comment, never is. */
+function areClosed(tags: readonly string[]): boolean {
+  const open: string[] = []
+  for (const tag of tags) {
+    const [, slash, name] = /^<(\/?)([a-z][a-z0-9]*)[^>]*>$/i.exec(tag) ?? []
+    if (name === undefined) return false
+    if (slash !== '/') open.push(name.toLowerCase())
+    else if (open.pop() !== name.toLowerCase()) return false
   }
-  return undefined
+  return open.length === 0
 }
 
-/** A node among the letters that is more than text: emphasis, a link, a comment. */
-interface Inline extends Range {
-  readonly isEmphasis: boolean
-  /** What stands between its marks; undefined where nothing does. */
-  readonly content: Range | undefined
+/** From the inside to the outside; of neighbours, in order of place. `text` stands at `from`. */
+function* listMarks(source: string, text = source, from = 0): Generator<Mark> {
+  for (const { root, base } of parseMarkdown(text, from)) yield* listIn(root, base, source)
 }
 
-/** Innermost first. */
-function listInlines(node: Nodes, letters: Range): readonly Inline[] {
-  return listTouched(node, letters).flatMap((child): readonly Inline[] => {
-    const at = toRange(child)
-    if (!at || child.type === 'text') return []
-    const isEmphasis = child.type === 'emphasis' || child.type === 'strong'
-    return [...listInlines(child, letters), { ...at, isEmphasis, content: toContent(child) }]
-  })
-}
-
-function listTouched(node: Nodes, letters: Range): readonly Nodes[] {
+function* listIn(node: Nodes, base: number, source: string): Generator<Mark> {
   const children: readonly Nodes[] = 'children' in node ? node.children : []
-  return children.filter((child) => {
-    const at = toRange(child)
-    return at && at.start < letters.end && letters.start < at.end
-  })
+  for (const child of children) yield* listIn(child, base, source)
+  const own = toRange(node, node, base)
+  if (own === undefined || node.type === 'text') return
+  const inner = toRange(children[0], children.at(-1), base) ?? { start: own.end, end: own.end }
+  const comments = node.type === 'html' ? measureComments(source.slice(own.start, own.end)) : 0
+  const rest = own.start + comments
+  if (comments > 0 && rest < own.end) yield* listMarks(source, source.slice(rest, own.end), rest)
+  else yield { ...own, inner, kind: KINDS[node.type] ?? 'other' }
 }
 
-function widen(letters: Range, inlines: readonly Inline[]): Range | undefined {
-  let range = letters
-  for (const { start, end, content, isEmphasis } of inlines) {
-    if (content && holds(content, range)) continue
-    if (!content || !isEmphasis || !holds(range, content)) return undefined
-    range = { start: Math.min(range.start, start), end: Math.max(range.end, end) }
-  }
-  return range
+const KINDS: Readonly<Record<string, Mark['kind']>> = { emphasis: 'emphasis', html: 'html', strong: 'emphasis' }
+
+function toRange(first: Nodes | undefined, last: Nodes | undefined, base: number): Range | undefined {
+  const [start, end] = [first?.position?.start.offset, last?.position?.end.offset]
+  return start === undefined || end === undefined ? undefined : { start: base + start, end: base + end }
 }
 
-const holds = (outer: Range, inner: Range): boolean => outer.start <= inner.start && inner.end <= outer.end
-
-function toContent(node: Nodes): Range | undefined {
-  const children: readonly Nodes[] = 'children' in node ? node.children : []
-  const [first, last] = [children[0], children.at(-1)]
-  const start = first && toRange(first)?.start
-  const end = last && toRange(last)?.end
-  return start === undefined || end === undefined ? undefined : { start, end }
-}
-
-function toRange({ position }: Nodes): Range | undefined {
-  const start = position?.start.offset
-  const end = position?.end.offset
-  return start === undefined || end === undefined ? undefined : { start, end }
-}
+/** A line that begins with a comment is one piece of HTML to Markdown, but a child reads the rest of it. */
+const measureComments = (html: string): number => /^(?:<!--.*?-->\s*)+/su.exec(html)?.[0].length ?? 0

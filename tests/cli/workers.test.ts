@@ -45,7 +45,8 @@ describe('check --workers', () => {
       const alone = check('--format', format, '--workers', '0')
       expect(alone.status).toBe(2)
       // In the line format they stand among the messages.
-      const complaints = format === 'line' ? alone.out.match(/\[(?:not-checked|config)\]$/gm) : alone.err.match(/^.+$/gm)
+      const complaints =
+        format === 'line' ? alone.out.match(/\[(?:not-checked|config)\]$/gm) : alone.err.match(/^.+$/gm)
       expect(complaints?.length).toBeGreaterThan(2)
       expect(check('--format', format, '--workers', '3')).toEqual(alone)
     },
