@@ -5,7 +5,7 @@ import type { Message } from '../lint/types.ts'
 import type { Figures } from '../reading/types.ts'
 import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
-import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+import { toColumns, toCount, toList, toPercent, toPrintable, toShareCell, wrap } from './text.ts'
 
 export interface PrettyOptions {
   /** Columns of the terminal. */
@@ -50,7 +50,7 @@ const toRow = (page: string, figures: Figures | undefined): string[] =>
     : [
         page,
         ...[figures.words, figures.decodable, figures.sight, figures.names, figures.unreadable].map(String),
-        toPercent(figures.readableShare),
+        toShareCell(figures),
       ]
 
 /** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */

@@ -66,6 +66,10 @@ export function toPercent(share: number): string {
   return `${percent} %`
 }
 
+/** The share of a page without words is no share. */
+export const toShareCell = ({ words, readableShare }: { words: number; readableShare: number }): string =>
+  words === 0 ? '–' : toPercent(readableShare)
+
 export const toCount = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
 
 /** `a`, `a and b`, `a, b and c` */

@@ -1,7 +1,7 @@
 // How much of each page can be read, as bars and as a table: the table says all that the bars show.
 
 import type { Figures } from '../../reading/types.ts'
-import { toPercent } from '../text.ts'
+import { toShareCell } from '../text.ts'
 
 export interface PageFigures {
   readonly page: number
@@ -50,8 +50,9 @@ export function toTable(pages: readonly PageFigures[], total: Figures): string {
   return `<table><caption>Words on each page</caption><thead><tr>${head}</tr></thead><tbody>${rows}</tbody><tfoot>${toRow('all', total)}</tfoot></table>`
 }
 
-function toRow(name: string, { words, decodable, sight, names, unreadable, readableShare }: Figures): string {
-  const cells = [words, decodable, sight, names, unreadable, toPercent(readableShare)]
+function toRow(name: string, figures: Figures): string {
+  const { words, decodable, sight, names, unreadable } = figures
+  const cells = [words, decodable, sight, names, unreadable, toShareCell(figures)]
     .map((value) => `<td>${value}</td>`)
     .join('')
   return `<tr><th scope="row">${name}</th>${cells}</tr>`

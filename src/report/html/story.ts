@@ -55,6 +55,7 @@ function toPage(page: Page, notes: readonly Note[], checked: CheckedStory, id: s
     const inside = markings.filter(({ start }) => start >= block.start && start < block.end)
     return `<p${block.kind === 'paragraph' ? '' : ` class="${block.kind}"`}>${toMarkedText(block, inside, toNoteId)}</p>`
   })
+  if (blocks.length === 0) blocks.push('<p class="quiet">(a page without words)</p>')
   const list = notes.map((note) => toNote(note, checked, toNoteId(note.number))).join('\n')
   return [
     `<section aria-labelledby="${id}-page-${page.number}"><h3 id="${id}-page-${page.number}">Page ${page.number}</h3>`,
