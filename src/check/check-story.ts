@@ -50,7 +50,7 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
   const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
   const unread = story.problems.map(({ message, start, end }) =>
-    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT),
+    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT, findPage(story, start)),
   )
   return {
     path: input.path,
@@ -179,6 +179,9 @@ function toStepUnknown(path: string, step: string, origin: string, sequence: Seq
 
 const toOrigin = (origin: string): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
 
+/** The page on which a place of the source stands: the last that begins at or before it. */
+const findPage = ({ pages }: Story, at: number): number => pages.findLast(({ start }) => start <= at)?.number ?? 1
+
 /** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'
 
@@ -188,6 +191,7 @@ export const TEXT = 'text'
 function toMessage(
   problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>,
   rule: string,
+  page = 1,
 ): Message {
   return {
     rule,
@@ -195,7 +199,7 @@ function toMessage(
     message: problem.message,
     start: problem.start,
     end: problem.end,
-    page: 1,
+    page,
     word: undefined,
     reason: undefined,
     letters: [],

@@ -2,8 +2,8 @@
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Phonics } from '../phonics/types.ts'
-import { type CountedWord, createWordJudge, toDifferentFigures, toFigures } from '../reading/index.ts'
-import type { JudgedWord, Verdict } from '../reading/types.ts'
+import { type CountedWord, createTally, createWordJudge, toDifferentFigures, toFigures } from '../reading/index.ts'
+import type { Figures, JudgedWord, Verdict } from '../reading/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -93,7 +93,10 @@ function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge'
     times,
   })
   const all = uses.map((use) => toCounted(use, use.times))
-  const toPage = (counts: ReadonlyMap<WordUse, number>) =>
-    toFigures([...counts].map(([use, times]) => toCounted(use, times)))
+  const toPage = (counts: ReadonlyMap<WordUse, number>): Figures => {
+    const tally = createTally()
+    for (const [use, times] of counts) tally.add(use.form, verdicts.get(use)?.kind ?? 'unreadable', times)
+    return tally.figures()
+  }
   return { pages: pages.map((page) => toPage(page.uses)), total: toFigures(all), different: toDifferentFigures(all) }
 }

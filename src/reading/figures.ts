@@ -24,12 +24,28 @@ export function toWordKey(text: string): string {
  * (its "potential for accuracy"): sight words and names count in `readableShare` only.
  */
 export function toFigures(words: Iterable<CountedWord>): Figures {
+  const tally = createTally()
+  for (const { form, verdict, times = 1 } of words) tally.add(form, verdict.kind, times)
+  return tally.figures()
+}
+
+/** Counts as `toFigures` does, one word after another. */
+export interface Tally {
+  add(form: CountedWord['form'], kind: Verdict['kind'], times: number): void
+  figures(): Figures
+}
+
+export function createTally(): Tally {
   const counts = { decodable: 0, sight: 0, name: 0, unreadable: 0 }
-  for (const { form, verdict, times = 1 } of words) {
-    if (form === 'numeral') continue
-    counts[form === 'foreign' ? 'unreadable' : verdict.kind] += times
+  return {
+    add(form, kind, times) {
+      if (form !== 'numeral') counts[form === 'foreign' ? 'unreadable' : kind] += times
+    },
+    figures: () => toShares(counts),
   }
-  const { decodable, sight, name: names, unreadable } = counts
+}
+
+function toShares({ decodable, sight, name: names, unreadable }: Record<Verdict['kind'], number>): Figures {
   const total = decodable + sight + names + unreadable
   return {
     words: total,
