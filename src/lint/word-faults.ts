@@ -1,9 +1,10 @@
 // All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
 
-import { isAllowedName, isContraction, type Reason } from '../reading/index.ts'
+import { isContraction, type Reason } from '../reading/index.ts'
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from './names.ts'
+import { createNameTest } from './shared-judge.ts'
 import type { Fault, StoryContext } from './types.ts'
 
 const NONE: readonly Fault[] = []
@@ -12,11 +13,12 @@ const NONE: readonly Fault[] = []
 export function createFaultFinder(context: StoryContext): (word: Word, sentence: Sentence) => readonly Fault[] {
   const { capitals, numerals } = context.knowledge
   const guessesTold = new Set<string>()
+  const isListed = createNameTest(context.names)
   let likelyNames: ReadonlySet<string> | undefined
   const isUnlistedName = ({ text }: Word): boolean => {
     likelyNames ??= findLikelyNames(context.story)
     const bare = toBareName(text)
-    return likelyNames.has(bare) && !isAllowedName(bare, context.names)
+    return likelyNames.has(bare) && !isListed(bare)
   }
 
   return (word, sentence) => {
@@ -33,7 +35,7 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
       faults.push({ code: 'unlisted-name' })
     faults.push(...toReasonFaults(word.text, verdict.reasons))
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
-    if (isCapital && isAllowedName(toBareName(word.text), context.names)) return faults
+    if (isCapital && isListed(word.text)) return faults
     if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
     return faults
