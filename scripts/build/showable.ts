@@ -1,6 +1,7 @@
 // Which noun senses a picture can show: WordNet's own classes, and the branches of its tree that are seen although they
 // count as abstract.
 
+import { type Branch, toOffsets } from './branches.ts'
 import type { Sense, Synset, WordNet } from './wordnet.ts'
 
 /** Lexicographer files whose senses can be seen. */
@@ -37,7 +38,7 @@ export const SEEN_BRANCHES = [
   ['text', 1, 'a page with writing on it: a letter, a note'],
   ['whole', 2, 'things and living things'],
   ['written symbol', 1, 'a letter, a figure, an arrow'],
-] as const satisfies readonly (readonly [string, number, string])[]
+] as const satisfies readonly Branch[]
 
 /**
  * How much of a word's use must be seen senses. Each sense counts its tags and one more, so that untagged words count
@@ -66,7 +67,7 @@ export const UNHELD_BRANCHES = [
   ['tree', 1, 'a toy tree is a tree, no elm'],
   ['way', 6, 'roads and passages'],
   ['wood', 1, 'the stuff of a tree'],
-] as const satisfies readonly (readonly [string, number, string])[]
+] as const satisfies readonly Branch[]
 
 const THING_FILES: ReadonlySet<string> = new Set(['animal', 'artifact', 'food', 'plant'])
 
@@ -82,16 +83,8 @@ export interface Showable {
 
 /** Reads the branches once; then a call walks a few hypernyms. */
 export function openShowable(wordnet: WordNet): Showable {
-  const toOffsets = (branches: readonly (readonly [string, number, string])[]): ReadonlySet<number> =>
-    new Set(
-      branches.map(([lemma, number]) => {
-        const sense = wordnet.senses(lemma, 'noun')[number - 1]
-        if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
-        return sense.offset
-      }),
-    )
-  const roots = toOffsets(SEEN_BRANCHES)
-  const unheld = toOffsets(UNHELD_BRANCHES)
+  const roots = toOffsets(SEEN_BRANCHES, wordnet)
+  const unheld = toOffsets(UNHELD_BRANCHES, wordnet)
   const days = new Set(wordnet.senses('day', 'noun').map((sense) => sense.offset))
   const noun = (offset: number): Synset => wordnet.synset('noun', offset)
 

@@ -1,5 +1,6 @@
 // In which meanings a word may be offered, or looked for: the usual ones, and none that is unkind.
 
+import { type Branch, toOffsets } from './branches.ts'
 import type { Sense, WordNet, WordNetPos } from './wordnet.ts'
 
 /** Meanings used less often than this, of all uses of the word, would bring odd neighbours. */
@@ -11,7 +12,7 @@ export const UNKIND_BRANCHES = [
   ['bad person', 1, 'a quack, a crook, a rat'],
   ['simpleton', 1, 'a nut, a goose'],
   ['unpleasant person', 1, 'a pig, a brat'],
-] as const satisfies readonly (readonly [string, number, string])[]
+] as const satisfies readonly Branch[]
 
 /** What a person is called by after something else: a doll, a chick, a cow. */
 const NOT_PERSONS: ReadonlySet<string> = new Set(['animal', 'artifact', 'body', 'food', 'plant', 'substance'])
@@ -19,13 +20,7 @@ const NOT_PERSONS: ReadonlySet<string> = new Set(['animal', 'artifact', 'body', 
 export type UsualSenses = (word: string, pos: WordNetPos) => readonly Sense[]
 
 export function openUsualSenses(wordnet: WordNet): UsualSenses {
-  const unkind = new Set(
-    UNKIND_BRANCHES.map(([lemma, number]) => {
-      const sense = wordnet.senses(lemma, 'noun')[number - 1]
-      if (sense === undefined) throw new Error(`WordNet has no sense ${number} of ${lemma}`)
-      return sense.offset
-    }),
-  )
+  const unkind = toOffsets(UNKIND_BRANCHES, wordnet)
   const isBelow = (offset: number): boolean =>
     unkind.has(offset) || wordnet.synset('noun', offset).pointers.some((p) => p.symbol === '@' && isBelow(p.offset))
   const isKind = (sense: Sense, first: Sense | undefined): boolean => {

@@ -69,8 +69,9 @@ export function loadWordnet(): WordNet {
     return found
   }
   const isLemma = (word: string, pos?: WordNetPos): boolean => senses(word, pos).length > 0
-  const points = (from: string, to: string): boolean =>
-    senses(from).some((sense) => pointsTo(synset(sense.pos, sense.offset), from, to, synset))
+  const isLinked = (source: Sense, from: string, to: string): boolean =>
+    pointsTo(synset(source.pos, source.offset), from, to, synset)
+  const points = (from: string, to: string): boolean => senses(from).some((sense) => isLinked(sense, from, to))
 
   return {
     senses,
@@ -87,8 +88,6 @@ export function loadWordnet(): WordNet {
     mainlyDerives(noun, base) {
       const [main] = senses(noun, 'noun')
       if (!main || noun === base) return false
-      const isLinked = (source: Sense, from: string, to: string): boolean =>
-        pointsTo(synset(source.pos, source.offset), from, to, synset)
       const isBack = (one: Sense): boolean =>
         synset(one.pos, one.offset).pointers.some(({ symbol, offset }) => symbol === '+' && offset === main.offset)
       return isLinked(main, noun, base) || senses(base).some((one) => isLinked(one, base, noun) && isBack(one))

@@ -10,15 +10,15 @@ import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
 
 /** Opens WordNet and the word lists. About half a second. */
-export function loadWordSources(unfit: Uint8Array = buildUnfit(readUnfit())): WordSources {
-  const wordnet = loadWordnet()
+export function loadWordSources(wordnet = loadWordnet(), unfit = buildUnfit(readUnfit())): WordSources {
   return { wordnet, showable: openShowable(wordnet), children: loadChildWords(), fitness: createFitness(unfit) }
 }
 
 /** @param words the lexicon's words in its own order, lower case. */
 export function buildWords(words: readonly string[]): Uint8Array {
-  const unfit = buildUnfit(addDerived(readUnfit(), words, loadWordnet()))
-  const sources = loadWordSources(unfit)
+  const wordnet = loadWordnet()
+  const unfit = buildUnfit(addDerived(readUnfit(), words, wordnet))
+  const sources = loadWordSources(wordnet, unfit)
   const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
-  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildThesaurus(found, sources.wordnet), unfit])
+  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildThesaurus(found, wordnet), unfit])
 }
