@@ -6,12 +6,12 @@ import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import { isTaggerNeeded } from '../lint/spoken-form.ts'
 import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
-import { findNearest } from '../nearest.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
+import { toStepUnknown } from '../sequence/unknown-step.ts'
 import type { WordSet } from '../shelf/index.ts'
-import { createLines, type Story } from '../story/index.ts'
+import { createLines, findPageNumber, type Story } from '../story/index.ts'
 import { type ReadText, readText, type TextInput, toStoryOptions } from './read-text.ts'
 import { isMissing, type Resources } from './resources.ts'
 import type { FreshStory, UncheckedStory } from './result.ts'
@@ -50,7 +50,7 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
   const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
   const unread = story.problems.map(({ message, start, end }) =>
-    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT, findPage(story, start)),
+    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT, findPageNumber(story, start)),
   )
   return {
     path: input.path,
@@ -96,7 +96,7 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   if (asked === undefined)
     return fail(...own.problems.map(toProblemLine), ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
   const step = findStep(sequence, asked)
-  if (!step) return fail(toStepUnknown(input.path, asked, settings.step.origin, sequence))
+  if (!step) return fail(`${input.path}: the ${toStepUnknown(asked, sequence, toOrigin(settings.step.origin))}`)
 
   const { earlierWords } = input
   const reader = withSightWords(input.reader, settings)
@@ -170,17 +170,7 @@ function toStepMissing(path: string, { steps }: Sequence): string {
   return `${path} does not say which step its readers have reached. Write \`step: ${example}\` between two lines of --- at its top, or give --step ${example}. \`battledore sequence\` shows the steps.`
 }
 
-function toStepUnknown(path: string, step: string, origin: string, sequence: Sequence): string {
-  const ids = sequence.steps.map(({ id }) => id)
-  const nearest = findNearest(step, ids)
-  const hint = nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`
-  return `${path}: the sequence \`${sequence.name}\` has no step \`${step}\` (${toOrigin(origin)}). ${hint}`
-}
-
 const toOrigin = (origin: string): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
-
-/** The page on which a place of the source stands: the last that begins at or before it. */
-const findPage = ({ pages }: Story, at: number): number => pages.findLast(({ start }) => start <= at)?.number ?? 1
 
 /** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'

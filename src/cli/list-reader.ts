@@ -5,9 +5,9 @@ import { rules } from '../../rules/index.ts'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
 import { isMissing, type Resources } from '../check/resources.ts'
 import { createConfigFinder, readFlags, resolveSettings, type Settings, toProblemLine } from '../config/index.ts'
-import { findNearest } from '../nearest.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { findStep, type ReaderExtra, type Sequence } from '../sequence/index.ts'
+import { toStepUnknown } from '../sequence/unknown-step.ts'
 import type { Io } from './io.ts'
 import { createTextReader, readTextFile } from './read.ts'
 import { createResources, isSequencePath } from './resources.ts'
@@ -45,7 +45,7 @@ export async function findListReader(asked: AskedReader, io: Io): Promise<Reader
   const sequence = reducedVowels === found.reducedVowels ? found : { ...found, reducedVowels }
   if (settings.step.value === undefined) return { problems: [toStepMissing(sequence)] }
   const step = findStep(sequence, settings.step.value)
-  if (!step) return { problems: [toStepUnknown(settings.step.value, sequence)] }
+  if (!step) return { problems: [`The ${toStepUnknown(settings.step.value, sequence)}`] }
   const isBuiltIn = sequence === found && !isSequencePath(settings.sequence.value)
   return {
     name: undefined,
@@ -95,7 +95,7 @@ async function readReaderFile(
     }
   }
   const step = asked.step === undefined ? reader.step : findStep(reader.sequence, asked.step)?.id
-  if (step === undefined) return { problems: [toStepUnknown(asked.step ?? '', reader.sequence)] }
+  if (step === undefined) return { problems: [`The ${toStepUnknown(asked.step ?? '', reader.sequence)}`] }
   return {
     name: reader.name,
     sequence: reader.sequence,
@@ -118,9 +118,3 @@ function withSightWords(extra: ReaderExtra | undefined, { sightWords }: Settings
 
 const toStepMissing = ({ steps }: Sequence): string =>
   `Say which step the readers have reached, such as --step ${steps[1]?.id ?? steps[0]?.id ?? ''}. \`battledore sequence\` shows the steps.`
-
-function toStepUnknown(step: string, { name, steps }: Sequence): string {
-  const ids = steps.map(({ id }) => id)
-  const nearest = findNearest(step, ids)
-  return `The sequence \`${name}\` has no step \`${step}\`. ${nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`}`
-}

@@ -1,5 +1,6 @@
 // From what a rule reports to the message that a person or a program reads.
 
+import { findPageNumber } from '../story/index.ts'
 import type { Word } from '../story/types.ts'
 import { toFurtherNote } from './further.ts'
 import type { Fault, Message, Report, Rule, StoryContext } from './types.ts'
@@ -33,7 +34,7 @@ export function toMessage(
     message: toOneLine(fillPlaces(rule.messages[report.messageId] ?? '', report.data ?? {})),
     start: at.start,
     end: at.end,
-    page: report.page ?? word?.page ?? findPageNumber(at.start, context),
+    page: report.page ?? word?.page ?? findPageNumber(context.story, at.start),
     word: word?.text,
     reason: report.reason,
     letters,
@@ -75,10 +76,4 @@ function fillPlaces(text: string, data: Readonly<Record<string, string | number>
 /** Most texts are fine as they are, and there is one for each word that cannot be read. */
 function toOneLine(text: string): string {
   return /\s\s|[^\S ]|^\s|\s$/u.test(text) ? text.replace(/\s+/gu, ' ').trim() : text
-}
-
-/** The page that holds an offset; the first page for what stands before it, such as the front matter. */
-function findPageNumber(offset: number, { story }: StoryContext): number {
-  const page = story.pages.findLast((candidate) => candidate.start <= offset)
-  return page?.number ?? 1
 }

@@ -1,5 +1,6 @@
 // Markdown → pages → sentences → words, each with its exact place in the source.
 
+export { findPageNumber } from './find-page.ts'
 export { storyFromTree } from './foreign-tree.ts'
 export { remarkFrontmatter } from './front-matter.ts'
 export { maxDepth, maxLength } from './guard.ts'

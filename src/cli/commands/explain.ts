@@ -2,13 +2,13 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { isMissing } from '../../check/resources.ts'
-import { findNearest } from '../../nearest.ts'
 import { findHeteronym } from '../../phonics/heteronyms/table.ts'
 import type { Accent, Phonics, WordReadings } from '../../phonics/types.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../reading/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { Sequence } from '../../sequence/types.ts'
+import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { type AddCommand, complain, toPaint, toWidth, withExamples } from '../command.ts'
 import type { Io } from '../io.ts'
 import { accentOption, formatOption, sequenceOption, stepOption } from '../options.ts'
@@ -40,7 +40,7 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
       }
       const step = options.step === undefined ? undefined : findStep(sequence, options.step)
       if (options.step !== undefined && !step) {
-        complain(io, toUnknownStep(options.step, sequence))
+        complain(io, `The ${toStepUnknown(options.step, sequence)}`)
         return leave(2)
       }
       const words = await readWords(given, io)
@@ -61,12 +61,6 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
     ['battledore explain night --step pink-3', 'see why a word is not readable at a step'],
     ['battledore explain - --format ndjson < words.txt', 'a JSON object a line, for other programs'],
   )
-}
-
-export function toUnknownStep(step: string, sequence: Sequence): string {
-  const ids = sequence.steps.map(({ id }) => id)
-  const nearest = findNearest(step, ids)
-  return `The sequence \`${sequence.name}\` has no step \`${step}\`. ${nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`}`
 }
 
 async function readWords(given: readonly string[], io: Io): Promise<readonly string[] | { readonly message: string }> {

@@ -79,7 +79,7 @@ async function check(
     if ('failures' in result) for (const failure of result.failures) complain(io, failure)
     return 2
   }
-  const help = await resources.wordHelp?.()
+  const help = result.messages.length > 0 ? await resources.wordHelp?.() : undefined
   const isWord = (word: string): boolean => help?.factsOf(word)?.main !== undefined
   return tasks.hasConfigErrors() ? 2 : { task, story: result, isWord }
 }

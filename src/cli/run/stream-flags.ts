@@ -2,8 +2,8 @@
 
 import { isMissing, type Resources } from '../../check/resources.ts'
 import type { Layer, Settings } from '../../config/index.ts'
-import { findNearest } from '../../nearest.ts'
 import { findStep } from '../../sequence/index.ts'
+import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { listBuiltIns, loadBuiltIn } from '../data.ts'
 
 /** `settings` are those of a record that says nothing itself. */
@@ -18,10 +18,7 @@ export async function findFlagMistakes(
   if (step === undefined || findStep(sequence, step)) return []
   // Without --sequence, a record may name the one that has the step.
   if (flags.sequence === undefined && listBuiltIns().some((one) => hasStep(one, step))) return []
-  const ids = sequence.steps.map(({ id }) => id)
-  const nearest = findNearest(step, ids)
-  const hint = nearest ? `Did you mean \`${nearest}\`?` : `Its steps are ${ids.join(', ')}.`
-  return [`The sequence \`${sequence.name}\` has no step \`${step}\` (set in --step). ${hint}`]
+  return [`The ${toStepUnknown(step, sequence, 'set in --step')}`]
 }
 
 function hasStep(name: string, step: string): boolean {
