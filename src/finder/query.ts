@@ -2,6 +2,7 @@
 
 import { findNearest } from '../nearest.ts'
 import type { Phonics } from '../phonics/types.ts'
+import { findFirstStep } from '../reading/index.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { Span, WordKind } from './filters.ts'
 import type { WordQuery } from './find.ts'
@@ -191,21 +192,13 @@ export function findUntaught(
     const parts = found.spelling.map((test) => findKeys(test, tools.pool))
     const areIn = (known: ReadonlySet<string>): boolean => parts.every((keys) => keys.some((key) => known.has(key)))
     if (parts.some((keys) => keys.length === 0) || areIn(tools.pool.knowledge.correspondences)) return []
-    return [{ spelling: text, step: findFirstStep(tools.sequence, areIn) }]
+    const step = findFirstStep(tools.sequence, 0, {}, ({ correspondences }) => areIn(correspondences))
+    return [{ spelling: text, step }]
   })
 }
 
 const findKeys = (test: (unit: ListUnit) => boolean, { sounds: { units } }: Pool): string[] =>
   units.flatMap((unit) => (unit.kind === 'correspondence' && test(unit) ? [unit.key] : []))
-
-/** The id of the first step by which enough is taught. */
-function findFirstStep({ steps }: Sequence, isEnough: (known: ReadonlySet<string>) => boolean): string | undefined {
-  const known = new Set<string>()
-  return steps.find(({ adds }) => {
-    for (const { key } of adds.correspondences) known.add(key)
-    return isEnough(known)
-  })?.id
-}
 
 function toPattern(text: string, flag: string): string {
   const pattern = text.toUpperCase()

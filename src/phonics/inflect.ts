@@ -128,8 +128,8 @@ export function toEndingPhones(ending: EndingLetters, last: string): readonly st
 /** The g of `long`, `strong` and `young` is said before -er and -est: lon·ger. */
 function toCompared(units: readonly RawUnit[], ending: EndingLetters): readonly RawUnit[] {
   const last = units.at(-1)
-  const isLong = /^(?:long|strong|young)$/.test(units.map((unit) => unit.letters).join(''))
-  if (!last || !isLong || (ending !== 'er' && ending !== 'est')) return units
+  if (last?.letters !== 'ng' || (ending !== 'er' && ending !== 'est')) return units
+  if (!/^(?:long|strong|young)$/.test(units.map((unit) => unit.letters).join(''))) return units
   const start = last.spans[0]?.[0] ?? 0
   return [
     ...units.slice(0, -1),

@@ -42,9 +42,10 @@ export function toReading(raw: RawReading, word: string, stem: string, accent: A
  */
 function partFromR(unit: Unit): readonly Unit[] | undefined {
   const vowel = SHORT_WITH_R.exec(unit.sound)?.[1]
+  if (vowel === undefined || unit.kind !== 'correspondence') return undefined
   const [, letters, r = ''] = /^([aeiouy]+)(r+)$/.exec(unit.letters) ?? []
   const start = unit.spans[0]?.[0]
-  if (!vowel || !letters || start === undefined || unit.kind !== 'correspondence') return undefined
+  if (letters === undefined || start === undefined) return undefined
   const at = start + letters.length
   return [
     { ...unit, letters, spans: [[start, at]], sound: vowel, key: `${letters}=${vowel}` },

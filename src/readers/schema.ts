@@ -1,16 +1,7 @@
 // The form of a reader file, from which the checks and the JSON Schema for editors are both made.
 
 import * as v from 'valibot'
-
-const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
-
-const list = (example: string, description: string) =>
-  v.optional(
-    v.pipe(
-      v.array(v.string(`Write plain words in the list, as \`${example}\``), `Write a list, as \`${example}\``),
-      v.description(description),
-    ),
-  )
+import { list, text } from '../sequence/schema-parts.ts'
 
 const ownEntries = {
   'sight words': list('[said, they]', 'Words known by heart.'),

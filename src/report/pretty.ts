@@ -140,5 +140,4 @@ export function toSummary(
 }
 
 /** Digits, other scripts and abbreviations have no letters to explain. */
-const isExplained = ({ word, rule }: Message): boolean =>
-  /^[a-z'’-]+$/i.test(word ?? '') && rule !== 'no-soundless-word' && rule !== 'no-untaught-numeral'
+const isExplained = ({ word, reason }: Message): boolean => /^[a-z'’-]+$/i.test(word ?? '') && reason !== 'unknown-word'

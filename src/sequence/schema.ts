@@ -1,17 +1,8 @@
 // The form of a sequence file, from which the checks and the JSON Schema for editors are both made.
 
 import * as v from 'valibot'
+import { list, text } from './schema-parts.ts'
 import { ACCENTS, CAPITALS, ENDING_CHANGES, ENDINGS, type LIMITS } from './vocabulary.ts'
-
-const text = (what: string) => v.pipe(v.string(`Write ${what}`), v.regex(/\S/, `Write ${what}`))
-
-const list = (example: string, description: string) =>
-  v.optional(
-    v.pipe(
-      v.array(v.string(`Write plain words in the list, as \`${example}\``), `Write a list, as \`${example}\``),
-      v.description(description),
-    ),
-  )
 
 const listOrAny = (example: string, description: string) => {
   const problem = `Write a list, as \`${example}\`, or \`any\``

@@ -29,8 +29,8 @@ const plainLine = new RegExp(`(?:${text}|(#{1,6})(?:( +)(${text}))?|---)${lineEn
 export function readPlainBlock(source: string, start: number): PlainBlock | undefined {
   const nodes: RootContent[] = []
   // Where the paragraph in hand starts and ends.
-  let from: Point | undefined
-  let to: Point | undefined
+  let from: Place | undefined
+  let to: Place | undefined
   const closeParagraph = (): void => {
     if (from && to) nodes.push(toParagraph(source, start, from, to))
     from = undefined
@@ -69,8 +69,8 @@ const toPlace = ({ line, column, offset }: Place, further: number): Place => ({
   offset: offset + further,
 })
 
-function toParagraph(source: string, start: number, from: Point, to: Point): RootContent {
-  const value = source.slice(start + (from.offset ?? 0), start + (to.offset ?? 0))
+function toParagraph(source: string, start: number, from: Place, to: Place): RootContent {
+  const value = source.slice(start + from.offset, start + to.offset)
   const position = { start: from, end: to }
   return { type: 'paragraph', children: [{ type: 'text', value, position }], position }
 }
