@@ -14,6 +14,7 @@ import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
+import { ROOT } from './root.ts'
 
 const toValue = (name: string): string | undefined => {
   const at = process.argv.indexOf(name)
@@ -30,7 +31,7 @@ const readFolder = (folder: string): Story[] =>
 const made = makeStories(200, 1)
 const [story] = made
 if (!story) throw new Error('no story was made')
-const shelf = readFolder(new URL('../fixtures/shelf', import.meta.url).pathname)
+const shelf = readFolder(join(ROOT, 'fixtures', 'shelf'))
 const heteronym: Story = { name: 'heteronym.md', text: `${story.text}\n\nThe wind and the live band read on.\n` }
 
 const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {

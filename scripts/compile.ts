@@ -4,10 +4,10 @@
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, relative, sep } from 'node:path'
 import { bundle, warmUp } from './build/bundle.ts'
+import { ROOT as root } from './root.ts'
 
-const root = new URL('..', import.meta.url).pathname
 const dist = join(root, 'dist')
 
 function listFiles(path: string): string[] {
@@ -21,7 +21,7 @@ function listFiles(path: string): string[] {
 function toDigest(paths: readonly string[], packages: readonly string[]): string {
   const hash = createHash('sha256')
   for (const file of paths.flatMap((path) => listFiles(join(root, path))))
-    hash.update(file.slice(root.length)).update(readFileSync(file))
+    hash.update(relative(root, file).replaceAll(sep, '/')).update(readFileSync(file))
   for (const name of packages) hash.update(readFileSync(join(root, 'node_modules', name, 'package.json')))
   return hash.digest('hex')
 }

@@ -11,6 +11,7 @@ import { rules } from '../../rules/index.ts'
 import { checkStory } from '../../src/check/check-story.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
+import { PROGRAM } from '../root.ts'
 import { pair, type Row, runProcess, time, toMedian, toRatioRow } from './measure.ts'
 
 export interface Story {
@@ -18,7 +19,6 @@ export interface Story {
   readonly text: string
 }
 
-const CLI = new URL('../../dist/cli.cjs', import.meta.url).pathname
 const LAST_STEP = { step: { value: 'green-14', origin: '--step' } }
 
 /** The whole check of these stories in this process, each at its own step; at the last where it names none. */
@@ -92,22 +92,22 @@ export async function benchProcess(story: Story, heteronym: Story, many: readonl
     return [
       toRatioRow(
         `check of one story of ${toSize(story)} without suggestions ÷ node -e 0`,
-        await pair(() => runProcess(process.execPath, [CLI, 'check', one, '--no-suggest']), bare, 15),
+        await pair(() => runProcess(process.execPath, [PROGRAM, 'check', one, '--no-suggest']), bare, 15),
         2.5,
       ),
       toRatioRow(
         'the same with suggestions for its hard words (no limit set)',
-        await pair(() => runProcess(process.execPath, [CLI, 'check', one]), bare, 7),
+        await pair(() => runProcess(process.execPath, [PROGRAM, 'check', one]), bare, 7),
         Infinity,
       ),
       toRatioRow(
         'the same with a heteronym that needs the tagger (no limit set)',
-        await pair(() => runProcess(process.execPath, [CLI, 'check', other]), bare, 7),
+        await pair(() => runProcess(process.execPath, [PROGRAM, 'check', other]), bare, 7),
         Infinity,
       ),
       toRatioRow(
         `check of ${many.length} stories ÷ node -e 0`,
-        await pair(() => runProcess(process.execPath, [CLI, 'check', ...all, '--format', 'line']), bare, 5),
+        await pair(() => runProcess(process.execPath, [PROGRAM, 'check', ...all, '--format', 'line']), bare, 5),
         22,
       ),
     ]

@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process'
 import { explain } from '../../src/cli/commands/explain.ts'
 import { loadBuiltIn, loadLexicon, loadPhonics } from '../../src/cli/data.ts'
 import { toExplainJson } from '../../src/report/explain.ts'
+import { ROOT } from '../root.ts'
 import { type Row, time } from './measure.ts'
 
 /** 20,000 different words spread evenly over the lexicon, explained at a step and written as JSON; the engine warm, the words new. */
@@ -38,7 +39,7 @@ export function benchMemory(): Row[] {
       Number(
         spawnSync(process.execPath, ['--expose-gc', '--input-type=module', '-e', script], {
           encoding: 'utf8',
-          cwd: new URL('../..', import.meta.url).pathname,
+          cwd: ROOT,
         }).stdout,
       ),
     )

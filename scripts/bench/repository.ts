@@ -5,11 +5,10 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { POOL_FROM } from '../../src/cli/check/choose-judge.ts'
+import { PROGRAM } from '../root.ts'
 import { createChecker, type Story } from './check.ts'
 import { pair, type Row, toRatioRow } from './measure.ts'
 import { makeStories } from './stories.ts'
-
-const PROGRAM = new URL('../../dist/cli.cjs', import.meta.url).pathname
 
 /** A process in a folder; what it prints is thrown away. Throws where it fails (exit 2 and above). */
 function run(cwd: string, command: string, ...args: readonly string[]): void {

@@ -4,10 +4,10 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { PROGRAM } from '../root.ts'
 import { type Row, toMedian } from './measure.ts'
 import { makeStories } from './stories.ts'
 
-const CLI = new URL('../../dist/cli.cjs', import.meta.url).pathname
 const STORIES = 400
 const SAVES = 20
 /** Milliseconds. */
@@ -18,7 +18,7 @@ export async function benchWatch(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'battledore-watch-'))
   const stories = makeStories(STORIES, 1)
   for (const { name, text } of stories) writeFileSync(join(folder, name), text)
-  const child = spawn(process.execPath, [CLI, 'check', folder, '--watch', '--format', 'line'], {
+  const child = spawn(process.execPath, [PROGRAM, 'check', folder, '--watch', '--format', 'line'], {
     cwd: folder,
     stdio: ['ignore', 'pipe', 'inherit'],
   })

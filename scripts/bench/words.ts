@@ -6,9 +6,8 @@ import { join } from 'node:path'
 import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics } from '../../src/cli/data.ts'
 import { openWordFiles } from '../../src/cli/words-data.ts'
 import { createPool, findWords, readQuery, type WrittenQuery } from '../../src/finder/index.ts'
+import { PROGRAM } from '../root.ts'
 import { pair, type Row, runProcess, time, toMedian, toRatioRow } from './measure.ts'
-
-const CLI = new URL('../../dist/cli.cjs', import.meta.url).pathname
 
 /** At the last step, where the most words are readable. */
 const QUERIES: Readonly<Record<string, WrittenQuery>> = {
@@ -65,7 +64,7 @@ async function benchProcesses(): Promise<Row[]> {
     const run =
       (...args: string[]) =>
       () =>
-        runProcess(process.execPath, [CLI, ...args])
+        runProcess(process.execPath, [PROGRAM, ...args])
     const bare = () => runProcess(process.execPath, ['-e', '0'])
     return [
       toRatioRow(

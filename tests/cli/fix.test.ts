@@ -5,6 +5,7 @@ import { chmodSync, existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
+import { ROOT } from '../console.ts'
 import { createWorld, type TestWorld } from './io.ts'
 
 const STORY =
@@ -201,8 +202,8 @@ const hasScript = spawnSync('script', ['--version'], { encoding: 'utf8' }).stdou
 it.runIf(hasScript)('walks through a story on a real terminal', () => {
   const world = createWorld({ 'tam.md': STORY })
   worlds.push(world)
-  const program = new URL('../../dist/cli.cjs', import.meta.url).pathname
-  const run = spawnSync('script', ['-qec', `node ${program} fix tam.md`, '/dev/null'], {
+  const program = join(ROOT, 'dist', 'cli.cjs')
+  const run = spawnSync('script', ['-qec', `node '${program}' fix tam.md`, '/dev/null'], {
     cwd: world.cwd,
     input: '1\nq\ny\n',
     encoding: 'utf8',

@@ -2,24 +2,26 @@
 // After a change that is meant, `npx vitest run -u tests/lint/stories.test.ts` writes the files anew; read what changed.
 
 import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { rules } from '../../rules/index.ts'
+import { ROOT } from '../console.ts'
 import { check } from './pipeline.ts'
 
-const FOLDER = new URL('../../fixtures/stories/', import.meta.url)
+const FOLDER = join(ROOT, 'fixtures', 'stories')
 const findFiles = (ending: string): readonly string[] => readdirSync(FOLDER).filter((name) => name.endsWith(ending))
 
 test.each(findFiles('.md'))('%s', async (name) => {
-  const { messages, toPlaceText } = await check(readFileSync(new URL(name, FOLDER), 'utf8'))
+  const { messages, toPlaceText } = await check(readFileSync(join(FOLDER, name), 'utf8'))
   const lines = messages.flatMap((message) => [
     `${toPlaceText(message)} ${message.severity}: ${message.message} [${message.rule}] page ${message.page}`,
     `    ${message.note}`,
   ])
-  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(new URL(name.replace(/md$/u, 'expected'), FOLDER).pathname)
+  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(join(FOLDER, name.replace(/md$/u, 'expected')))
 })
 
 test('every rule speaks in some story', () => {
-  const expected = findFiles('.expected').map((name) => readFileSync(new URL(name, FOLDER), 'utf8'))
+  const expected = findFiles('.expected').map((name) => readFileSync(join(FOLDER, name), 'utf8'))
   const silent = rules.filter(({ id }) => !expected.some((text) => text.includes(`[${id}]`)))
   expect(silent.map(({ id }) => id)).toEqual([])
 })

@@ -1,6 +1,7 @@
 // The server and a client that nobody here wrote: neovim's own, headless.
 
 import { spawnSync } from 'node:child_process'
+import { fileURLToPath } from 'node:url'
 import { afterAll, describe, expect, it } from 'vitest'
 import { createWorld } from '../cli/io.ts'
 import { PROGRAM } from '../cli/program.ts'
@@ -10,7 +11,7 @@ const hasNeovim = found.status === 0
 if (!hasNeovim)
   process.stderr.write('tests/server/neovim.test.ts is left out: neovim is not installed (apt-get install neovim).\n')
 
-const SCRIPT = new URL('./neovim/client.lua', import.meta.url).pathname
+const SCRIPT = fileURLToPath(new URL('./neovim/client.lua', import.meta.url))
 
 interface Mark {
   readonly line: number
