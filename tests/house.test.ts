@@ -46,6 +46,7 @@ const arrows = imports
 
 /** Rooms in order: a room may import only rooms before it. Types of rules are known to config and story settings alike. */
 const ORDER = [
+  'problem',
   'nearest',
   'yaml',
   'story',

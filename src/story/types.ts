@@ -1,10 +1,8 @@
 // A story as the rest of the program sees it: pages, blocks, sentences and words, each with its exact place in the source.
 
-/** Source offsets in UTF-16 units, end-exclusive. */
-export interface Range {
-  readonly start: number
-  readonly end: number
-}
+import type { Range } from '../problem/index.ts'
+
+export type { Range } from '../problem/index.ts'
 
 export interface Story {
   /** The whole source text, untouched. */

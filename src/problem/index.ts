@@ -1,0 +1,17 @@
+// The ground floor: what is wrong with something that somebody wrote, for every room above.
+
+export {
+  type Found,
+  fail,
+  inOrder,
+  type Points,
+  succeed,
+  toExpected,
+  toPlace,
+  toProblem,
+  toProblemKey,
+  toRange,
+  withOrigin,
+} from './problem.ts'
+export { toOriginWords, toProblemLine, toProblemText } from './text.ts'
+export type { Origin, Place, Point, Problem, ProblemCode, Range, Result, Sourced } from './types.ts'
