@@ -49,7 +49,7 @@ function toPlugins(ids: readonly string[]): string {
   return [
     `// ${NOTICE} Each rule as a unified plugin, and all of them as one.`,
     '',
-    "import { createPreset, createRulePlugin } from '../src/lint/plugin.ts'",
+    "import { createPreset, createRulePlugin } from '../src/unified/plugin.ts'",
     "import { rules } from './index.ts'",
     ...ids.map((id) => `import ${toName(id)}Rule from './${id}/index.ts'`),
     '',

@@ -3,9 +3,18 @@
 export { rules } from '../rules/index.ts'
 export * from '../rules/plugins.ts'
 export { type CheckInput, checkStory, DEFAULT_SEQUENCE } from './check/check-story.ts'
-export type { MissingSequence, Resources } from './check/resources.ts'
 export type { CheckedStory, UncheckedStory } from './check/result.ts'
 export { createStoryContext, type ReadingSettings } from './lint/context.ts'
+export { defineRule } from './lint/rule.ts'
+export { runRules } from './lint/run.ts'
+export type { Message, Rule, RuleSettings, Severity, StoryContext } from './lint/types.ts'
+export { createPhonics, createSpelling, type Lexicon, openLexicon } from './phonics/index.ts'
+export type * from './phonics/types.ts'
+export type { MissingSequence, Resources } from './resources/types.ts'
+export { findStep, knowledgeAt, sequenceFromJson } from './sequence/index.ts'
+export type * from './sequence/types.ts'
+export { readStory, remarkFrontmatter, storyFromTree, storyPlugin } from './story/index.ts'
+export type * from './story/types.ts'
 export {
   createPreset,
   createRulePlugin,
@@ -13,15 +22,6 @@ export {
   type PresetOptions,
   type RulePluginOptions,
   readingPlugin,
-} from './lint/plugin.ts'
-export { defineRule } from './lint/rule.ts'
-export { runRules } from './lint/run.ts'
-export type { Message, Rule, RuleSettings, Severity, StoryContext } from './lint/types.ts'
-export { createPhonics, createSpelling, type Lexicon, openLexicon } from './phonics/index.ts'
-export type * from './phonics/types.ts'
-export { judge, judgeInSequence, toDifferentFigures, toFigures } from './reading/index.ts'
-export type { Figures, JudgedWord, Reason, ReasonCode, Verdict } from './reading/types.ts'
-export { findStep, knowledgeAt, sequenceFromJson } from './sequence/index.ts'
-export type * from './sequence/types.ts'
-export { readStory, remarkFrontmatter, storyFromTree, storyPlugin } from './story/index.ts'
-export type * from './story/types.ts'
+} from './unified/plugin.ts'
+export { judge, judgeInSequence, toDifferentFigures, toFigures } from './verdict/index.ts'
+export type { Figures, JudgedWord, Reason, ReasonCode, Verdict } from './verdict/types.ts'

@@ -1,10 +1,10 @@
 // What the package ships as files, for programs on Node: the lexicon and the built-in sequences, opened.
 
-import { findBuiltInNearest, listBuiltIns, loadBuiltIn as openBuiltIn } from './cli/data.ts'
+import { findBuiltInNearest, listBuiltIns, loadBuiltIn as openBuiltIn } from './packaged/data.ts'
 import type { Accent } from './phonics/types.ts'
 import type { Sequence } from './sequence/types.ts'
 
-export { listBuiltIns, loadLexicon, loadPhonics } from './cli/data.ts'
+export { listBuiltIns, loadLexicon, loadPhonics } from './packaged/data.ts'
 
 /**
  * A built-in sequence, in the accent that it was written for or in another.

@@ -5,11 +5,11 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { expect, it } from 'vitest'
 import { main } from '../src/cli/main.ts'
-import { VERBS } from '../src/lint/switch-syntax.ts'
+import { VERBS } from '../src/lint/switches/syntax.ts'
 import { createWorld } from './cli/io.ts'
 import { listPages, ROOT, readShown, withOutputs } from './console.ts'
-import { check } from './lint/pipeline.ts'
 import { findExamples } from './rule-pages.ts'
+import { check } from './unified/pipeline.ts'
 
 const YAML_BLOCK = /^```yaml\n([\s\S]*?)^```$/gm
 

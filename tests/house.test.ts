@@ -53,17 +53,21 @@ const ORDER = [
   'phonics',
   'words',
   'sequence',
-  'reading',
+  'verdict',
+  'usage',
   'readers',
   'shelf',
   'finder',
+  'resources',
   'lint',
+  'unified',
   'config',
   'rules',
   'check',
   'init',
   'report',
   'fix',
+  'packaged',
   'server',
   'cli',
   'index',
@@ -81,7 +85,7 @@ it('imports point one way', () => {
 })
 
 it('the core touches no file, process, clock or console', () => {
-  const outside = new Set(['cli', 'server', 'node'])
+  const outside = new Set(['cli', 'server', 'node', 'packaged'])
   const core = files.filter((file) => !outside.has(toRoom(file)))
   const wrong = core.flatMap((file) => {
     const text = readFileSync(join(ROOT, file), 'utf8').replace(/\/\/.*|\/\*[\s\S]*?\*\//g, '')

@@ -4,4 +4,4 @@ export {
   loadLexicon as testLexicon,
   loadPhonics as testPhonics,
   loadSpelling as testSpelling,
-} from '../src/cli/data.ts'
+} from '../src/packaged/data.ts'

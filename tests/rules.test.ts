@@ -6,8 +6,8 @@ import { rules } from '../rules/index.ts'
 import { findRuleIds, toGeneratedFiles } from '../scripts/generate-rules.ts'
 import type { Layer, Sourced } from '../src/config/index.ts'
 import type { Rule } from '../src/lint/types.ts'
-import { check } from './lint/pipeline.ts'
 import { type Example, findExamples, readPage, toRuleOptions } from './rule-pages.ts'
+import { check } from './unified/pipeline.ts'
 
 const HEADINGS = ['Why it matters', 'At a glance', 'Options', 'Examples']
 

@@ -2,8 +2,8 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount } from '../../src/lint/wording.ts'
-import type { Figures } from '../../src/reading/types.ts'
 import type { Page, Range } from '../../src/story/types.ts'
+import type { Figures } from '../../src/verdict/types.ts'
 
 export default defineRule({
   id: 'min-readable-share',

@@ -3,8 +3,8 @@
 import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
-import { toWordKey } from '../../src/reading/index.ts'
 import { toWordCounts } from '../../src/shelf/index.ts'
+import { toWordKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'min-sight-word-returns',

@@ -3,7 +3,7 @@
 import { defineRule } from '../../src/lint/rule.ts'
 import { findSoundExample } from '../../src/lint/taught.ts'
 import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
-import type { Reason } from '../../src/reading/types.ts'
+import type { Reason } from '../../src/verdict/types.ts'
 
 export default defineRule({
   id: 'no-irregular-word',

@@ -4,8 +4,8 @@ import { type Listed, readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { toWordKey } from '../../src/reading/index.ts'
 import { findStep } from '../../src/sequence/index.ts'
+import { toWordKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-look-alike-letters',

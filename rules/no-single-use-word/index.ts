@@ -1,10 +1,10 @@
 // A word that the story uses once only.
 
-import { toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { isAllowedName } from '../../src/reading/index.ts'
 import { toDifferentWords } from '../../src/shelf/index.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
+import { isAllowedName } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-single-use-word',

@@ -1,9 +1,9 @@
 // A character has a name that the child cannot sound out.
 
-import { toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { toWordKey } from '../../src/reading/index.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
+import { toWordKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-undecodable-name',

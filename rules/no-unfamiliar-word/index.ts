@@ -1,10 +1,10 @@
 // A word that the child can read and is unlikely to know.
 
-import { findLikelyNames, toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { isAllowedName, toWordKey } from '../../src/reading/index.ts'
 import { toDifferentWords } from '../../src/shelf/index.ts'
+import { findLikelyNames, toBareName } from '../../src/usage/likely-names.ts'
+import { isAllowedName, toWordKey } from '../../src/verdict/index.ts'
 
 const LEAST = { 'grade-3': 3, 'grade-4': 2, common: 1 } as const
 

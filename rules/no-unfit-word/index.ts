@@ -1,9 +1,9 @@
 // A word that the program would never propose to children.
 
-import { toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
 import { toDifferentWords } from '../../src/shelf/index.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
 import type { UnfitKind } from '../../src/words/fitness.ts'
 
 /** Said of a word: it … */

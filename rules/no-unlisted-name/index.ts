@@ -1,8 +1,8 @@
 // A word that cannot be read has a capital in mid-sentence: most likely a name that nobody listed.
 
-import { toBareName } from '../../src/lint/names.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
 
 export default defineRule({
   id: 'no-unlisted-name',

@@ -2,8 +2,8 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { markNames } from '../../src/reading/index.ts'
 import type { FrontMatter, Range, Story } from '../../src/story/types.ts'
+import { markNames } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-unused-name',

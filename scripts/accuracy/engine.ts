@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics, loadSpelling } from '../../src/cli/data.ts'
+import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics, loadSpelling } from '../../src/packaged/data.ts'
 import type { Accent, Lexicon, Phonics, Spelling } from '../../src/phonics/index.ts'
 import type { Sequence } from '../../src/sequence/index.ts'
 import { openWordData, type WordData } from '../../src/words/index.ts'

@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs'
 import { isUnhelpful } from '../../src/finder/index.ts'
 import type { Lexicon, Phonics } from '../../src/phonics/index.ts'
-import { createWordJudge } from '../../src/reading/index.ts'
 import type { Sequence } from '../../src/sequence/index.ts'
+import { createWordJudge } from '../../src/verdict/index.ts'
 import {
   createSuggester,
   type Inflection,

@@ -1,8 +1,8 @@
 // The cost of the engine: explaining many words, and what the lexicon takes of memory.
 
 import { spawnSync } from 'node:child_process'
-import { explain } from '../../src/cli/commands/explain.ts'
-import { loadBuiltIn, loadLexicon, loadPhonics } from '../../src/cli/data.ts'
+import { explain } from '../../src/cli/explain/command.ts'
+import { loadBuiltIn, loadLexicon, loadPhonics } from '../../src/packaged/data.ts'
 import { toExplainJson } from '../../src/report/explain.ts'
 import { ROOT } from '../root.ts'
 import { type Row, time } from './measure.ts'

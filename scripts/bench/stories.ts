@@ -1,11 +1,11 @@
 // Makes stories for the benchmarks: the same ones for the same seed, in words of Tansy Lane. Like the stories of a
 // teacher, they are written for their step: nine sentences of ten keep to it, and one goes astray.
 
-import { loadBuiltIn, loadPhonics } from '../../src/cli/data.ts'
 import { createRandom } from '../../src/finder/order.ts'
-import { createWordJudge } from '../../src/reading/index.ts'
+import { loadBuiltIn, loadPhonics } from '../../src/packaged/data.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import type { Limits } from '../../src/sequence/types.ts'
+import { createWordJudge } from '../../src/verdict/index.ts'
 
 export interface SyntheticStory {
   /** A file name: `0007-tam-and-the-duck.md`. */

@@ -3,9 +3,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics } from '../../src/cli/data.ts'
-import { openWordFiles } from '../../src/cli/words-data.ts'
 import { createPool, findWords, readQuery, type WrittenQuery } from '../../src/finder/index.ts'
+import { DATA_FOLDER, loadBuiltIn, loadLexicon, loadPhonics } from '../../src/packaged/data.ts'
+import { readWordFiles } from '../../src/packaged/word-files.ts'
+import { openWordFiles } from '../../src/resources/word-files.ts'
 import { PROGRAM } from '../root.ts'
 import { pair, type Row, runProcess, time, toMedian, toRatioRow } from './measure.ts'
 
@@ -28,7 +29,7 @@ async function benchQueries(): Promise<Row[]> {
   if (!sequence) throw new Error('dist/ is not built: run `npm run compile` first')
   const lexicon = loadLexicon()
   const phonics = loadPhonics(sequence.accent)
-  const { data, table } = openWordFiles(DATA_FOLDER, lexicon.size)
+  const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
   const step = sequence.steps.at(-1)?.id ?? ''
   const rows: Row[] = []
   for (const [what, written] of Object.entries(QUERIES)) {

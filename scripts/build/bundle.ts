@@ -21,7 +21,7 @@ const WHOLE = new Set(['tinypool'])
  * Wanted by every check that has something to say, so they stay in the program, where V8 finds them compiled; they are
  * run only when they are reached.
  */
-const KEPT = new Set(['src/check/suggest.ts', 'src/cli/word-help.ts'])
+const KEPT = new Set(['src/check/suggest.ts', 'src/packaged/word-files.ts', 'src/resources/word-help.ts'])
 
 /** Where the parts lie, as the program names them. */
 const PARTS = './parts/'
@@ -47,11 +47,11 @@ const lazy = (root: string, folder: string, wanted: Map<string, Part>): Plugin =
   },
 })
 
-/** `phonics/heteronyms/tagger.ts` → `tagger`; `cli/run/shelf.ts` → `run-shelf`. */
+/** `phonics/heteronyms/tagger.ts` → `tagger`; `cli/shelf/run.ts` → `shelf-run`. */
 const toPartName = (path: string): string => {
   const name = basename(path, '.ts')
   const parent = basename(dirname(path))
-  return parent === 'run' || name === 'index' ? `${parent}-${name}` : name
+  return path.startsWith('cli/') || name === 'index' ? `${parent}-${name}` : name
 }
 
 export async function bundle(root: string): Promise<void> {

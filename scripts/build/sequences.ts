@@ -1,7 +1,7 @@
 // Compiles the built-in sequences to JSON, with every sound found.
 
 import { readdirSync, readFileSync } from 'node:fs'
-import { loadPhonics } from '../../src/cli/data.ts'
+import { loadPhonics } from '../../src/packaged/data.ts'
 import { compileSequence } from '../../src/sequence/compile.ts'
 import type { CompiledSequence } from '../../src/sequence/compiled.ts'
 

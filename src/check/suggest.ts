@@ -3,28 +3,9 @@
 
 import type { Message, StoryContext } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
-import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import type { WordHelp } from '../resources/types.ts'
 import type { Sentence, Word } from '../story/index.ts'
-import { type Fitness, findUse, type Suggester, toTaggedUse, type WordFacts } from '../words/index.ts'
-
-/** For whom words are proposed, and what the project adds to the unfit words and clears. */
-export interface SuggestPlace {
-  readonly sequence: Sequence
-  readonly step: string
-  readonly reader?: ReaderExtra | undefined
-  readonly unfit: readonly string[]
-  readonly fit: readonly string[]
-}
-
-/** What is known of words beside their sounds. */
-export interface WordHelp {
-  /** Undefined for a word that the dictionary lacks. */
-  factsOf(word: string): WordFacts | undefined
-  /** What may be proposed, with what a project adds and clears. */
-  fitnessFor(own: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness
-  /** Made once for each place. */
-  suggesterFor(place: SuggestPlace): Suggester
-}
+import { findUse, type Suggester, toTaggedUse } from '../words/index.ts'
 
 export interface SuggestTools {
   readonly help: WordHelp

@@ -3,11 +3,11 @@
 import { resolve, sep } from 'node:path'
 import { rules } from '../../rules/index.ts'
 import { type CheckInput, checkStory, prepareStory } from '../check/check-story.ts'
-import type { Resources } from '../check/resources.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
+import type { Resources } from '../resources/types.ts'
 import type { Host, OpenStory } from '../server/host.ts'
+import { createTextReader } from './files/read.ts'
 import type { Io } from './io.ts'
-import { createTextReader } from './read.ts'
 import { createResources, isSequencePath } from './resources.ts'
 
 /** The part of the editor's host that a watcher needs too. */

@@ -3,13 +3,13 @@
 import { dirname, join, resolve, sep } from 'node:path'
 import { rules } from '../../rules/index.ts'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
-import { isMissing, type Resources } from '../check/resources.ts'
 import { createConfigFinder, readFlags, resolveSettings, type Settings, toProblemLine } from '../config/index.ts'
 import type { Phonics } from '../phonics/types.ts'
+import { isMissing, type Resources } from '../resources/types.ts'
 import { findStep, type ReaderExtra, type Sequence } from '../sequence/index.ts'
 import { toStepUnknown } from '../sequence/unknown-step.ts'
+import { createTextReader, readTextFile } from './files/read.ts'
 import type { Io } from './io.ts'
-import { createTextReader, readTextFile } from './read.ts'
 import { createResources, isSequencePath } from './resources.ts'
 
 export interface AskedReader {

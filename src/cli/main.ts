@@ -1,20 +1,20 @@
 // The program: arguments in, exit code out. Touches nothing but the `io` it is handed.
 
 import { Command, CommanderError } from 'commander'
+import { addCheck } from './check/command.ts'
 import { type CommandContext, complain, type ExitCode } from './command.ts'
-import { addCheck } from './commands/check.ts'
-import { addExplain } from './commands/explain.ts'
-import { addFix } from './commands/fix.ts'
-import { addInit } from './commands/init.ts'
-import { addLevel } from './commands/level.ts'
-import { addMatch } from './commands/match.ts'
-import { addSequence } from './commands/sequence.ts'
-import { addServe } from './commands/serve.ts'
-import { addShelf } from './commands/shelf.ts'
-import { addStream } from './commands/stream.ts'
-import { addWords } from './commands/words.ts'
+import { addExplain } from './explain/command.ts'
+import { addFix } from './fix/command.ts'
+import { addInit } from './init/command.ts'
 import type { Io } from './io.ts'
+import { addLevel } from './level/command.ts'
+import { addMatch } from './match/command.ts'
+import { addSequence } from './sequence/command.ts'
+import { addServe } from './serve/command.ts'
+import { addShelf } from './shelf/command.ts'
+import { addStream } from './stream/command.ts'
 import { VERSION } from './version.ts'
+import { addWords } from './words/command.ts'
 
 const COMMANDS = [
   addCheck,

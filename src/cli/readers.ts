@@ -2,11 +2,11 @@
 
 import { dirname, isAbsolute, join, resolve } from 'node:path'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
-import type { Resources } from '../check/resources.ts'
 import { loadReader, type Reader } from '../readers/index.ts'
-import { toFileMessage, toShownPath } from './file-message.ts'
+import type { Resources } from '../resources/types.ts'
+import { toFileMessage, toShownPath } from './files/file-message.ts'
+import { readTextFile } from './files/read.ts'
 import type { Io } from './io.ts'
-import { readTextFile } from './read.ts'
 import { isSequencePath, toSequenceProblemLine } from './resources.ts'
 
 export interface FileReader {

@@ -1,11 +1,6 @@
 // Engines, sequences and the tagger from the file system, each loaded when it is first asked for.
 
 import { resolve } from 'node:path'
-import type { MissingSequence, Resources } from '../check/resources.ts'
-import type { WordHelp } from '../check/suggest.ts'
-import type { Tagger } from '../phonics/heteronyms/tagger.ts'
-import type { Accent } from '../phonics/types.ts'
-import type { Sequence } from '../sequence/types.ts'
 import {
   DATA_FOLDER,
   findBuiltInNearest,
@@ -14,9 +9,13 @@ import {
   loadBuiltIn,
   loadLexicon,
   loadPhonics,
-} from './data.ts'
+} from '../packaged/data.ts'
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Accent } from '../phonics/types.ts'
+import type { MissingSequence, Resources, WordHelp } from '../resources/types.ts'
+import type { Sequence } from '../sequence/types.ts'
+import { readTextFile } from './files/read.ts'
 import type { Io } from './io.ts'
-import { readTextFile } from './read.ts'
 
 /** A name with a slash or a YAML ending is a path; anything else is the name of a built-in sequence. */
 export const isSequencePath = (name: string): boolean => /[/\\]|\.(ya?ml|json)$/i.test(name)
@@ -35,8 +34,14 @@ export function createResources(io: Io): Resources {
       return found
     },
     wordHelp: () =>
-      (words ??= import('./word-help.ts').then(({ openWordHelp }) =>
-        openWordHelp({ folder: DATA_FOLDER, lexicon: loadLexicon(), phonicsFor: loadPhonics, isBuiltIn }),
+      (words ??= Promise.all([import('../resources/word-help.ts'), import('../packaged/word-files.ts')]).then(
+        ([{ openWordHelp }, { readWordFiles }]) =>
+          openWordHelp({
+            files: readWordFiles(DATA_FOLDER),
+            lexicon: loadLexicon(),
+            phonicsFor: loadPhonics,
+            isBuiltIn,
+          }),
       )),
     tagger: () => (tagger ??= import('../phonics/heteronyms/tagger.ts').then(({ loadTagger }) => loadTagger())),
   }

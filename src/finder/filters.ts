@@ -3,7 +3,7 @@
 import { isForBox } from './boxes.ts'
 import { isInflected } from './order.ts'
 import type { Pool } from './pool.ts'
-import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './reading.ts'
+import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './pronunciation.ts'
 import { type Spelling, toSpellingTest, type Where } from './spelling.ts'
 import type { ListReading, SoundTable } from './table.ts'
 

@@ -2,8 +2,8 @@
 // only when all of them can be read.
 
 import type { WordReadings } from '../phonics/types.ts'
-import { findReadableAt, isReadable, type JudgeOptions } from '../reading/index.ts'
 import { type Knowledge, type Sequence, toStepIndex } from '../sequence/index.ts'
+import { findReadableAt, isReadable, type JudgeOptions } from '../verdict/index.ts'
 
 export const isReadableInAllForms = (readings: WordReadings, knowledge: Knowledge): boolean =>
   toForms(readings).every((form) => isReadable(form, knowledge))

@@ -6,8 +6,8 @@ export { isReadableInAllForms } from './forms.ts'
 export { isInUse } from './in-use.ts'
 export type { WordOrderName } from './order.ts'
 export { createPool, type FinderSources, type ListReader, type Pool } from './pool.ts'
+export { findRime, toLetterPattern, toListReading, toSoundPattern, toSounds } from './pronunciation.ts'
 export { type QueryTools, readQuery, type WrittenQuery } from './query.ts'
-export { findRime, toLetterPattern, toListReading, toSoundPattern, toSounds } from './reading.ts'
 export {
   type LookAlikes,
   type Pair,

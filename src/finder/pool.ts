@@ -1,7 +1,6 @@
 // All words that can be listed for one reader: the compiled table, and what is known by heart beyond it.
 
 import type { Phonics } from '../phonics/types.ts'
-import { judge } from '../reading/index.ts'
 import {
   type Knowledge,
   knowledgeAt,
@@ -11,6 +10,7 @@ import {
   toStepIndex,
   withReader,
 } from '../sequence/index.ts'
+import { judge } from '../verdict/index.ts'
 import {
   type Fitness,
   isLittleWord,
@@ -20,7 +20,7 @@ import {
   type WordOrder,
 } from '../words/index.ts'
 import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
-import { toListReading } from './reading.ts'
+import { toListReading } from './pronunciation.ts'
 import type { ListReading, ListTable, SoundTable, StepColumn } from './table.ts'
 
 export interface FinderSources {

@@ -2,13 +2,13 @@
 
 import { findNearest } from '../nearest.ts'
 import type { Phonics } from '../phonics/types.ts'
-import { findFirstStep } from '../reading/index.ts'
 import type { Sequence } from '../sequence/types.ts'
+import { findFirstStep } from '../verdict/index.ts'
 import type { Span, WordKind } from './filters.ts'
 import type { WordQuery } from './find.ts'
 import type { WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
-import { findRime, toListReading } from './reading.ts'
+import { findRime, toListReading } from './pronunciation.ts'
 import { type FoundSpelling, findSpelling, type Spelling, toSpellingTest } from './spelling.ts'
 import type { ListUnit } from './table.ts'
 

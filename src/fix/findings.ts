@@ -1,9 +1,9 @@
 // The words of a checked story that a person may want to change, one by one.
 
-import { hasCapital, toBareName } from '../lint/names.ts'
 import type { Message } from '../lint/types.ts'
 import type { Lines, Range } from '../story/index.ts'
 import { createWordRanges } from '../story/word-range.ts'
+import { hasCapital, toBareName } from '../usage/likely-names.ts'
 
 /** One place to decide on: the stretch of source that another word would take. */
 export interface Finding extends Range {

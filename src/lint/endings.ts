@@ -1,7 +1,7 @@
 // Endings in a teacher's words: which one a word has, and what it did to the word before it.
 
-import type { Reason } from '../reading/types.ts'
-import { findChange } from '../reading/unit.ts'
+import type { Reason } from '../verdict/types.ts'
+import { findChange } from '../verdict/unit.ts'
 import { toLettersText, toQuoted } from './wording.ts'
 
 /** What an ending did to the word before it: the `nn` of `running`, the lost `e` of `baking`, the `i` of `cried`. */

@@ -1,9 +1,9 @@
 // The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
 
 import type { Sentence, Word } from '../story/types.ts'
-import { readSwitches } from './directives.ts'
 import { compareMessages, moveMessage, toMessage } from './message.ts'
 import { toOptions } from './settings.ts'
+import { readSwitches } from './switches/directives.ts'
 import type {
   Fault,
   FaultCode,

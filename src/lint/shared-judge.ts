@@ -1,10 +1,10 @@
 // One memory of verdicts for all stories of one sequence, step and reader: most words of a shelf are in many of its books.
 
 import type { Phonics } from '../phonics/types.ts'
-import { createWordJudge, isAllowedName, type WordJudge } from '../reading/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { toBareName } from './names.ts'
+import { toBareName } from '../usage/likely-names.ts'
+import { createWordJudge, isAllowedName, type WordJudge } from '../verdict/index.ts'
 
 const shared = new WeakMap<Phonics, WeakMap<Sequence, Map<string, WordJudge>>>()
 

@@ -1,12 +1,12 @@
 // What a rule is, what it is handed, and the messages that come out.
 
 import type { Accent } from '../phonics/types.ts'
-import type { Figures, JudgedWord, Reason, ReasonCode } from '../reading/types.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
-import type { StoryCount, WordSet } from '../shelf/count.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
+import type { StoryCount, WordSet } from '../usage/count.ts'
+import type { Figures, JudgedWord, Reason, ReasonCode } from '../verdict/types.ts'
 import type { UnfitKind } from '../words/fitness.ts'
-import type { SwitchProblem } from './directives.ts'
+import type { SwitchProblem } from './switches/directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'
 

@@ -1,9 +1,9 @@
 // All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
 
-import { isContraction, type Reason } from '../reading/index.ts'
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
-import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from './names.ts'
+import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from '../usage/likely-names.ts'
+import { isContraction, type Reason } from '../verdict/index.ts'
 import { createNameTest } from './shared-judge.ts'
 import type { Fault, StoryContext } from './types.ts'
 

@@ -3,7 +3,7 @@
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
-import { toReading } from './to-reading.ts'
+import { toReading } from './to-pronunciation.ts'
 import type { Accent, Phonics, Reading, Span, WordReadings } from './types.ts'
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */

@@ -2,7 +2,7 @@
 
 import { findChangeText } from '../lint/endings.ts'
 import type { Reading, Unit, WordReadings } from '../phonics/types.ts'
-import type { Reason, Verdict } from '../reading/types.ts'
+import type { Reason, Verdict } from '../verdict/types.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumns, wrap } from './text.ts'
 

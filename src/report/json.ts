@@ -2,7 +2,7 @@
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
-import type { Figures } from '../reading/types.ts'
+import type { Figures } from '../verdict/types.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
 export const CHECK_SCHEMA = 1

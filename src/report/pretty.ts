@@ -2,7 +2,7 @@
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
-import type { Figures } from '../reading/types.ts'
+import type { Figures } from '../verdict/types.ts'
 import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, toShareCell, wrap } from './text.ts'

@@ -1,10 +1,10 @@
 // What the language server needs from outside: checks, settings and words, handed in so that it touches no files itself.
 
 import type { PreparedStory } from '../check/check-story.ts'
-import type { Resources } from '../check/resources.ts'
 import type { CheckedStory, UncheckedStory } from '../check/result.ts'
 import type { ConfigChain } from '../config/index.ts'
 import type { Lexicon } from '../phonics/index.ts'
+import type { Resources } from '../resources/types.ts'
 import type { WordData } from '../words/index.ts'
 
 export interface OpenStory {

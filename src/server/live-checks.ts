@@ -3,8 +3,8 @@
 import type { Connection, TextDocuments } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import { createConfigMarks } from './config-marks.ts'
-import { type Looked, look } from './desk.ts'
 import type { Host } from './host.ts'
+import { checkOpenStory, type LastCheck } from './open-stories.ts'
 
 /** Milliseconds that typing must pause before a check. A text that takes long waits that much longer. */
 const PAUSE = 150
@@ -15,7 +15,7 @@ export interface LiveChecks {
   /** Checks every open story again where a config or a sequence has changed. */
   refresh(): void
   /** What is said of the text as it is now; undefined where a newer text came meanwhile. */
-  find(document: TextDocument): Promise<Looked | undefined>
+  find(document: TextDocument): Promise<LastCheck | undefined>
   forget(uri: string): void
   stop(): void
 }
@@ -28,7 +28,7 @@ export function createLiveChecks(
   host: Host,
   tellError: TellError,
 ): LiveChecks {
-  const looked = new Map<string, Looked>()
+  const lastChecks = new Map<string, LastCheck>()
   const timers = createTimers((uri) => void checkNow(uri).catch(tellError))
   const configMarks = createConfigMarks(host, (params) => void connection.sendDiagnostics(params))
   let isStopped = false
@@ -37,32 +37,32 @@ export function createLiveChecks(
     for (const { uri } of documents.all()) if (uri !== except) timers.start(uri, 0)
   }
 
-  async function checkNow(uri: string): Promise<Looked | undefined> {
+  async function checkNow(uri: string): Promise<LastCheck | undefined> {
     timers.stop(uri)
     const document = documents.get(uri)
     if (!document) return undefined
     if (host.refresh()) startAll(uri)
-    const result = await look(document, host)
+    const result = await checkOpenStory(document, host)
     // A newer text has come meanwhile, and a check of it with it.
     if (isStopped || documents.get(uri)?.version !== result.version) return undefined
-    looked.set(uri, result)
+    lastChecks.set(uri, result)
     configMarks.set(uri, await host.findChain(host.toPath(uri)), result.inConfigs)
     void connection.sendDiagnostics({ uri, version: result.version, diagnostics: [...result.diagnostics] })
     return result
   }
 
   return {
-    soon: (uri) => timers.start(uri, PAUSE + (looked.get(uri)?.took ?? 0)),
+    soon: (uri) => timers.start(uri, PAUSE + (lastChecks.get(uri)?.took ?? 0)),
     refresh() {
       if (host.refresh()) startAll()
     },
     async find({ uri, version }) {
-      const last = looked.get(uri)
+      const last = lastChecks.get(uri)
       return last?.version === version && !timers.has(uri) ? last : checkNow(uri)
     },
     forget(uri) {
       timers.stop(uri)
-      looked.delete(uri)
+      lastChecks.delete(uri)
       configMarks.forget(uri)
       void connection.sendDiagnostics({ uri, diagnostics: [] })
     },

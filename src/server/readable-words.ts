@@ -1,8 +1,8 @@
 // The words that a child can read and that begin with some letters, most used first.
 
 import type { Phonics } from '../phonics/types.ts'
-import { createWordJudge, type Verdict } from '../reading/index.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import { createWordJudge, type Verdict } from '../verdict/index.ts'
 import type { Fitness, WordFacts } from '../words/index.ts'
 import type { WordSource } from './host.ts'
 

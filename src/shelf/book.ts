@@ -2,9 +2,9 @@
 
 import type { Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import type { StoryCount } from './count.ts'
+import type { StoryCount } from '../usage/count.ts'
+import { toNamesFor } from '../usage/long-names.ts'
 import type { Level } from './level.ts'
-import { toNamesFor } from './names.ts'
 import type { ReaderJudge } from './reader-judge.ts'
 import { type PackedCounts, packCounts, type Vocabulary } from './vocabulary.ts'
 

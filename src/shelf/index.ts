@@ -1,6 +1,5 @@
 // Counting over words, pages and books: what other folders may use.
 
-export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
 export {
   countStory,
   type DifferentWord,
@@ -13,7 +12,8 @@ export {
   toWordCounts,
   type WordSet,
   type WordUse,
-} from './count.ts'
+} from '../usage/count.ts'
+export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
 export { type CountedBook, type Match, type MatchOptions, matchBook, toCountedBook } from './match.ts'
 export { findPattern, type Pattern } from './pattern.ts'

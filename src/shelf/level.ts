@@ -1,11 +1,11 @@
 // The earliest step of a sequence at which the chosen share of a text's running words can be read.
 
 import type { Phonics } from '../phonics/types.ts'
-import { findReadableAt, hasMixedForms, keepForm } from '../reading/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import type { StoryCount, WordUse } from './count.ts'
-import { toNamesFor } from './names.ts'
+import type { StoryCount, WordUse } from '../usage/count.ts'
+import { toNamesFor } from '../usage/long-names.ts'
+import { findReadableAt, hasMixedForms, keepForm } from '../verdict/index.ts'
 import { isName } from './reader-judge.ts'
 
 /** A word that cannot be read before a step, or at no step (null). */

@@ -1,9 +1,9 @@
 // A pattern that a story practises: letters that say a sound, an ending, or the shape of a syllable.
 
 import type { CorrespondenceKey, Reading, WordReadings } from '../phonics/types.ts'
-import { findEnding, keepForm, toShapes, toWordKey } from '../reading/index.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
+import { findEnding, keepForm, toShapes, toWordKey } from '../verdict/index.ts'
 
 export interface Pattern {
   /** As the teacher wrote it. */

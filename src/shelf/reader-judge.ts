@@ -1,10 +1,10 @@
 // Judges the different words of many books for one reader, each word once: books × readers is then a matter of adding up.
 
 import type { Phonics } from '../phonics/types.ts'
-import { findNamedOwner, hasMixedForms, isAllowedName, judge, keepForm } from '../reading/index.ts'
-import type { Verdict } from '../reading/types.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge } from '../sequence/types.ts'
+import { findNamedOwner, hasMixedForms, isAllowedName, judge, keepForm } from '../verdict/index.ts'
+import type { Verdict } from '../verdict/types.ts'
 import type { KnownWord, Vocabulary, WordId } from './vocabulary.ts'
 
 export interface ReaderJudge {

@@ -1,7 +1,7 @@
 // The smallest set of things to teach so that enough of a book can be read: words by heart, or what letters say.
 
 import type { CorrespondenceKey } from '../phonics/types.ts'
-import type { Verdict } from '../reading/types.ts'
+import type { Verdict } from '../verdict/types.ts'
 
 /** A word that the reader cannot read yet. */
 export interface MissingWord {

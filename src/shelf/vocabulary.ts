@@ -1,6 +1,6 @@
 // The words of many books, each held once: a book keeps numbers, so that a shelf of thousands stays small.
 
-import type { WordUse } from './count.ts'
+import type { WordUse } from '../usage/count.ts'
 
 export type WordId = number
 

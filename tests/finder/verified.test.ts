@@ -4,8 +4,8 @@
 import { cuss } from 'cuss'
 import { describe, expect, it } from 'vitest'
 import { findWords, toSheet } from '../../src/finder/index.ts'
-import { isReadable, judge } from '../../src/reading/index.ts'
 import { knowledgeAt } from '../../src/sequence/index.ts'
+import { isReadable, judge } from '../../src/verdict/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { ACCENTS, SEQUENCES, testPool, testSequence, testTable, testWords } from './sources.ts'
 

@@ -5,7 +5,7 @@ import { createStoryContext, type ReadingSettings } from '../../src/lint/context
 import type { StoryContext } from '../../src/lint/types.ts'
 import type { Phonics, WordReadings } from '../../src/phonics/types.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../../src/story/types.ts'
-import { toReadings, toSequence, toStep } from '../reading/hand-made.ts'
+import { toReadings, toSequence, toStep } from '../verdict/hand-made.ts'
 
 const READINGS = [
   toReadings('bed', 'b=b e=ɛ d=d'),

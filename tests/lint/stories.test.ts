@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { rules } from '../../rules/index.ts'
 import { ROOT } from '../console.ts'
-import { check } from './pipeline.ts'
+import { check } from '../unified/pipeline.ts'
 
 const FOLDER = join(ROOT, 'fixtures', 'stories')
 const findFiles = (ending: string): readonly string[] => readdirSync(FOLDER).filter((name) => name.endsWith(ending))

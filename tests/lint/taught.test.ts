@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { findCapitalStep, findExample, findSoundExample, findStep } from '../../src/lint/taught.ts'
-import { toSequence, toStep } from '../reading/hand-made.ts'
+import { toSequence, toStep } from '../verdict/hand-made.ts'
 
 const taught = (letters: string, example: string, sound: string) => ({
   letters,

@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest'
 import type { Accent } from '../../src/phonics/types.ts'
-import { findReadableAt, judgeInSequence } from '../../src/reading/index.ts'
 import { compileSequence } from '../../src/sequence/compile.ts'
 import { sequenceFromJson } from '../../src/sequence/compiled.ts'
 import { toStepIndex } from '../../src/sequence/knowledge.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
+import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { type BuiltIn, loadBuiltIn, phonicsFor, readBuiltIn } from './engine.ts'
 import { EXAMPLES, EXCEPTIONS } from './national-curriculum.ts'
 

@@ -6,7 +6,7 @@ import { sequenceFromJson } from '../../src/sequence/compiled.ts'
 import { findStep, knowledgeAt, toStepIndex } from '../../src/sequence/knowledge.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import { withReader } from '../../src/sequence/reader.ts'
-import { toSequence, toStep } from '../reading/hand-made.ts'
+import { toSequence, toStep } from '../verdict/hand-made.ts'
 import { toyPhonics } from './toy-phonics.ts'
 
 const sequence = toSequence([

@@ -1,7 +1,7 @@
 // A dictionary of a few words written by hand, so that loading is tested without the real one.
 
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
-import { toReadings } from '../reading/hand-made.ts'
+import { toReadings } from '../verdict/hand-made.ts'
 
 const WORDS: Readonly<Record<string, readonly string[]>> = {
   cat: ['c=k a=æ t=t'],

@@ -11,7 +11,7 @@ import type {
   Position,
   Range,
 } from 'vscode-languageserver-types'
-import { serve } from '../../src/cli/run/serve.ts'
+import { serve } from '../../src/cli/serve/run.ts'
 import { createWorld, type TestWorld } from '../cli/io.ts'
 
 interface Answer {

@@ -3,12 +3,12 @@
 import { readFrontMatter } from '../../src/config/index.ts'
 import { createStoryContext } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
-import { toWordKey } from '../../src/reading/index.ts'
 import { knowledgeAt } from '../../src/sequence/index.ts'
 import { type Book, createLevelFinder, createReaderJudge, toBook, type Vocabulary } from '../../src/shelf/index.ts'
 import { readStory } from '../../src/story/index.ts'
+import { toWordKey } from '../../src/verdict/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
-import { readSequence } from '../lint/pipeline.ts'
+import { readSequence } from '../unified/pipeline.ts'
 
 export const phonics = testPhonics('general-american')
 export const series = readSequence('series')

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CorrespondenceKey } from '../../src/phonics/types.ts'
-import { judge } from '../../src/reading/index.ts'
 import { knowledgeAt, withReader } from '../../src/sequence/index.ts'
 import {
   createReaderJudge,
@@ -11,6 +10,7 @@ import {
   matchBook,
   toCountedBook,
 } from '../../src/shelf/index.ts'
+import { judge } from '../../src/verdict/index.ts'
 import { phonics, series, toContext } from './engine.ts'
 
 const AI: CorrespondenceKey = 'ai=eɪ'

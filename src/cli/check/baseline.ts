@@ -4,9 +4,9 @@
 import { dirname, relative, resolve, sep } from 'node:path'
 import type { CheckedStory } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
+import { readTextFile } from '../files/read.ts'
+import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
-import { readTextFile } from '../read.ts'
-import { writeTextFile } from '../write.ts'
 
 const FORMAT = 1
 

@@ -1,7 +1,7 @@
 // Which lines of which files have changed since a commit.
 
 import { resolve } from 'node:path'
-import { askGit } from '../git.ts'
+import { askGit } from '../files/git.ts'
 import type { Io } from '../io.ts'
 
 /** First and last line, from 1. */

@@ -1,7 +1,7 @@
 // Names the program and its data, so that results of another version are never taken for its own.
 
 import { join } from 'node:path'
-import { DATA_FOLDER } from '../data.ts'
+import { DATA_FOLDER } from '../../packaged/data.ts'
 import type { Io } from '../io.ts'
 import { VERSION } from '../version.ts'
 

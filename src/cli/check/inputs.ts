@@ -2,7 +2,7 @@
 
 import { resolve } from 'node:path'
 import type { CheckedStory } from '../../check/result.ts'
-import { findStories } from '../files.ts'
+import { findStories } from '../files/find.ts'
 import type { Io } from '../io.ts'
 import type { ChangedLines, LineRange } from './changed.ts'
 import type { CheckOptions } from './options.ts'

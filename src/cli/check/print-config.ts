@@ -2,7 +2,6 @@
 
 import { rules } from '../../../rules/index.ts'
 import { DEFAULT_SEQUENCE, readText } from '../../check/read-text.ts'
-import { isMissing } from '../../check/resources.ts'
 import {
   type ConfigChain,
   type Layer,
@@ -11,10 +10,11 @@ import {
   type Sourced,
   toSettingRows,
 } from '../../config/index.ts'
+import { isMissing } from '../../resources/types.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { complain, type ExitCode } from '../command.ts'
+import { readTextFile } from '../files/read.ts'
 import type { Io } from '../io.ts'
-import { readTextFile } from '../read.ts'
 import { createResources } from '../resources.ts'
 import type { CheckSettings } from './options.ts'
 import { createTaskMaker, type TaskOptions, toStoryPath } from './task.ts'

@@ -8,9 +8,9 @@ import { PLAIN } from '../../report/paint.ts'
 import { type PrettyOptions, toPrettyStory, toSummary } from '../../report/pretty.ts'
 import type { Reporter, Result } from '../../report/reporter.ts'
 import { complain, toPaint, toWidth } from '../command.ts'
+import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { VERSION } from '../version.ts'
-import { writeTextFile } from '../write.ts'
 import type { Format, Wanted } from './options.ts'
 
 /** A report on its way to where it is wanted. */

@@ -1,11 +1,11 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { join, relative, resolve, sep } from 'node:path'
-import { askGit, type GitAnswer } from '../git.ts'
-import { createIgnoreFiles, type IgnoreFiles } from '../ignore-files.ts'
+import { askGit, type GitAnswer } from '../files/git.ts'
+import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
+import { decode } from '../files/read.ts'
+import { isOpen, STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
-import { decode } from '../read.ts'
-import { isOpen, STORY_NAME } from '../walk.ts'
 import type { StoryInput } from './task.ts'
 
 export type Staged = { readonly files: readonly StoryInput[] } | { readonly message: string }

@@ -5,9 +5,9 @@ import { rules } from '../../../rules/index.ts'
 import type { UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, createConfigFinder, findIgnoring, type Problem, toProblemLine } from '../../config/index.ts'
 import { complain } from '../command.ts'
-import type { StoryFile } from '../files.ts'
+import type { StoryFile } from '../files/find.ts'
+import { createTextReader, type ReadResult, readStdin, readTextFile } from '../files/read.ts'
 import type { Io } from '../io.ts'
-import { createTextReader, type ReadResult, readStdin, readTextFile } from '../read.ts'
 
 /** A file, and its text where that is not what lies on the disk. */
 export interface StoryInput extends StoryFile {

@@ -1,6 +1,6 @@
 // How much of each page can be read, as bars and as a table: the table says all that the bars show.
 
-import type { Figures } from '../../reading/types.ts'
+import type { Figures } from '../../verdict/types.ts'
 import { toShareCell } from '../text.ts'
 
 export interface PageFigures {

@@ -1,0 +1,140 @@
+// `battledore explain`: how the letters of a word say its sounds, and when it becomes readable.
+
+import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import { findHeteronym } from '../../phonics/heteronyms/table.ts'
+import type { Accent, Phonics, WordReadings } from '../../phonics/types.ts'
+import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
+import { isMissing } from '../../resources/types.ts'
+import { findStep } from '../../sequence/index.ts'
+import type { Sequence } from '../../sequence/types.ts'
+import { toStepUnknown } from '../../sequence/unknown-step.ts'
+import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
+import { type AddCommand, complain, toPaint, toWidth, withExamples } from '../command.ts'
+import { readStdin } from '../files/read.ts'
+import type { Io } from '../io.ts'
+import { accentOption, formatOption, sequenceOption, stepOption } from '../options.ts'
+import { createResources } from '../resources.ts'
+
+interface Options {
+  readonly format: 'pretty' | 'ndjson'
+  readonly accent?: Accent
+  readonly sequence: string
+  readonly step?: string
+}
+
+export const addExplain: AddCommand = (program, { io, leave }) => {
+  const command = program
+    .command('explain')
+    .description('show how the letters of words say their sounds, and when each word becomes readable')
+    .argument('[WORD...]', 'the words; - reads them from standard input, one a line')
+    .addOption(stepOption())
+    .addOption(sequenceOption().default(DEFAULT_SEQUENCE))
+    .addOption(accentOption())
+    .addOption(formatOption(['pretty', 'ndjson']))
+    .action(async (given: string[], options: Options) => {
+      const resources = createResources(io)
+      const sequence = await resources.sequence(options.sequence, options.accent)
+      if (isMissing(sequence)) {
+        for (const problem of sequence.problems) complain(io, problem)
+        return leave(2)
+      }
+      const step = options.step === undefined ? undefined : findStep(sequence, options.step)
+      if (options.step !== undefined && !step) {
+        complain(io, `The ${toStepUnknown(options.step, sequence)}`)
+        return leave(2)
+      }
+      const words = await readWords(given, io)
+      if ('message' in words) {
+        complain(io, words.message)
+        return leave(2)
+      }
+      await print(
+        words,
+        { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id },
+        options.format,
+        io,
+      )
+    })
+  withExamples(
+    command,
+    ['battledore explain won can', 'see why `won` cannot be sounded out where `can` can'],
+    ['battledore explain night --step pink-3', 'see why a word is not readable at a step'],
+    ['battledore explain - --format ndjson < words.txt', 'a JSON object a line, for other programs'],
+  )
+}
+
+async function readWords(given: readonly string[], io: Io): Promise<readonly string[] | { readonly message: string }> {
+  const hint = 'Name the words to explain, or - to read them from standard input.'
+  if (given.length === 0) return { message: hint }
+  if (given.some((word) => word.trim() === '')) return { message: `An empty word was given. ${hint}` }
+  if (!given.includes('-')) return given
+  const input = await readStdin(io)
+  if (!input.ok) return { message: input.message }
+  const lines = input.text
+    .replace(/^\uFEFF/, '')
+    .split(/\r?\n/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+  return given.flatMap((word) => (word === '-' ? lines : [word]))
+}
+
+interface Place {
+  readonly sequence: Sequence
+  readonly phonics: Phonics
+  readonly step: string | undefined
+}
+
+/** How much is gathered before it is written: a write a word would be most of the time of a long list. */
+const CHUNK = 1 << 16
+
+async function print(words: readonly string[], place: Place, format: Options['format'], io: Io): Promise<void> {
+  const view = { width: toWidth(io), paint: await toPaint(io) }
+  const examples = toExamples(place.sequence)
+  let text = ''
+  words.forEach((word, at) => {
+    const explained = explain(word, place, examples)
+    text +=
+      format === 'ndjson'
+        ? `${JSON.stringify(toExplainJson(explained))}\n`
+        : `${at > 0 ? '\n' : ''}${toExplainText(explained, view)}`
+    if (text.length < CHUNK) return
+    io.stdout.write(text)
+    text = ''
+  })
+  io.stdout.write(text)
+}
+
+export function explain(
+  word: string,
+  { sequence, phonics, step }: Place,
+  examples: ReadonlyMap<string, string>,
+): ExplainedWord {
+  const readings = phonics.read(word)
+  const forms = findHeteronym(word)?.forms
+  return {
+    word,
+    readings,
+    step,
+    readableAt: findReadableAt(readings, sequence) ?? null,
+    verdict: step === undefined ? undefined : judgeInSequence(readings, sequence, step),
+    examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
+    meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+    formsReadableAt: findFormSteps(readings, sequence),
+  }
+}
+
+/** When each reading's form becomes readable; empty where all do at once. */
+function findFormSteps(readings: WordReadings, sequence: Sequence): readonly (string | null)[] {
+  if (!readings.heteronym) return []
+  const steps = readings.readings.map(({ form }) => findReadableAt(keepForm(readings, form), sequence) ?? null)
+  return new Set(steps).size > 1 ? steps : []
+}
+
+/** The first example word by which the sequence teaches each correspondence. */
+function toExamples({ steps }: Sequence): ReadonlyMap<string, string> {
+  const examples = new Map<string, string>()
+  for (const { adds } of steps) {
+    for (const { key, example } of adds.correspondences) if (!examples.has(key)) examples.set(key, example)
+  }
+  return examples
+}

@@ -1,0 +1,87 @@
+// Reads text files and standard input as strict UTF-8; what cannot be read is told in one line.
+
+import type { Io } from '../io.ts'
+import { toFileMessage, toShownPath } from './file-message.ts'
+
+export type ReadResult = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly message: string }
+
+/** A story has some kilobytes; this leaves room for a whole library in one file. */
+export const MAX_BYTES = 10 * 1024 * 1024
+
+/** A byte order mark stays in the text, so that offsets are those of the file. `shown` is the path for messages. */
+export function readTextFile(path: string, io: Io, shown: string = path): ReadResult {
+  try {
+    const status = io.fs.statSync(path)
+    if (status.isDirectory()) return fail(`${toShownPath(shown)} is a folder, not a file.`)
+    if (!status.isFile() && !status.isFIFO()) return fail(`${toShownPath(shown)} is not a file of text.`)
+    if (status.size > MAX_BYTES) return fail(toTooLarge(shown, status.size))
+    return decode(io.fs.readFileSync(path), shown)
+  } catch (error) {
+    return fail(toFileMessage(shown, error))
+  }
+}
+
+/** Stops reading where the text grows too large. */
+export async function readStdin(io: Io, shown = 'standard input'): Promise<ReadResult> {
+  const chunks: Uint8Array[] = []
+  let size = 0
+  try {
+    for await (const chunk of io.stdin()) {
+      size += chunk.length
+      if (size > MAX_BYTES) return fail(toTooLarge(shown, size))
+      chunks.push(chunk)
+    }
+  } catch (error) {
+    return fail(toFileMessage(shown, error))
+  }
+  return decode(Buffer.concat(chunks), shown)
+}
+
+/** As the finder of config files takes it: undefined where there is no such file, an error with a clear message else. */
+export function createTextReader(io: Io): (path: string) => Promise<string | undefined> {
+  return async (path) => {
+    if (!io.fs.existsSync(path)) return undefined
+    const result = readTextFile(path, io)
+    if (result.ok) return result.text
+    throw new Error(result.message)
+  }
+}
+
+export function decode(bytes: Uint8Array, shown: string): ReadResult {
+  if (bytes.length > MAX_BYTES) return fail(toTooLarge(shown, bytes.length))
+  const isUtf16 = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)
+  if (isUtf16) return fail(`${toShownPath(shown)} is saved as UTF-16. Save it as UTF-8 and try again.`)
+  if (bytes.includes(0)) return fail(`${toShownPath(shown)} is not a text: it holds bytes that no text has.`)
+  try {
+    return { ok: true, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) }
+  } catch {
+    return fail(`${toShownPath(shown)} is not UTF-8: see line ${findBadLine(bytes)}. Save it as UTF-8 and try again.`)
+  }
+}
+
+/** The line of the first byte that is no UTF-8. */
+function findBadLine(bytes: Uint8Array): number {
+  const NEWLINE = 0x0a
+  const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true })
+  let line = 1
+  for (let start = 0; start < bytes.length; line++) {
+    const newline = bytes.indexOf(NEWLINE, start)
+    const end = newline < 0 ? bytes.length : newline + 1
+    try {
+      decoder.decode(bytes.subarray(start, end))
+    } catch {
+      return line
+    }
+    start = end
+  }
+  return line
+}
+
+function toTooLarge(shown: string, bytes: number): string {
+  const toMegabytes = (size: number): string => String(Math.ceil(size / 1024 / 1024))
+  return `${toShownPath(shown)} is too large: ${toMegabytes(bytes)} MB, and the most is ${toMegabytes(MAX_BYTES)} MB.`
+}
+
+function fail(message: string): ReadResult {
+  return { ok: false, message }
+}

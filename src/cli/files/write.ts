@@ -1,0 +1,98 @@
+// Writes a file whole or not at all: a temporary file beside it, then a rename over it. A file that is write-protected stays.
+
+import { basename, dirname, join } from 'node:path'
+import type { Io } from '../io.ts'
+import { toFileMessage, toShownPath } from './file-message.ts'
+
+export type WriteResult = { readonly ok: true } | { readonly ok: false; readonly message: string }
+
+/** Keeps the file's permissions, and writes what a link leads to rather than the link. `shown` is for messages. */
+export function writeTextFile(path: string, text: string, io: Io, shown: string = path): WriteResult {
+  let temporary: string | undefined
+  try {
+    if (isDevice(path, io)) {
+      io.fs.writeFileSync(path, text)
+      return { ok: true }
+    }
+    const target = toTarget(path, io)
+    const mode = findMode(target, io)
+    temporary = toTemporary(target)
+    writeThrough(temporary, text, mode, io)
+    io.fs.renameSync(temporary, target)
+    return { ok: true }
+  } catch (error) {
+    if (temporary !== undefined) io.fs.rmSync(temporary, { force: true })
+    return { ok: false, message: toWriteMessage(shown, error) }
+  }
+}
+
+/** Why a file could not be written, asked before anything is to be written; undefined where it could. */
+export function findWriteObstacle(path: string, io: Io, shown: string = path): string | undefined {
+  try {
+    if (isDevice(path, io)) return undefined
+    const target = toTarget(path, io)
+    findMode(target, io)
+    const temporary = toTemporary(target)
+    io.fs.closeSync(io.fs.openSync(temporary, 'wx'))
+    io.fs.rmSync(temporary, { force: true })
+    return undefined
+  } catch (error) {
+    return toWriteMessage(shown, error)
+  }
+}
+
+const PROTECTED = 'EPROTECTED'
+
+function toWriteMessage(shown: string, error: unknown): string {
+  const { code, path } = error instanceof Error ? (error as NodeJS.ErrnoException) : {}
+  if (code === PROTECTED) return `${toShownPath(shown)} is write-protected: allow changes to it first.`
+  if (code !== 'EACCES' && code !== 'EPERM') return toFileMessage(shown, error)
+  const where = path?.endsWith('.tmp') ? ' to write in its folder' : ''
+  return `${toShownPath(shown)} may not be written: permission${where} is missing.`
+}
+
+const toTemporary = (target: string): string =>
+  join(dirname(target), `.${basename(target).slice(0, 200)}.${crypto.randomUUID().slice(0, 8)}.tmp`)
+
+/**
+ * Undefined for a file that is not there. Throws for one that may not be changed, since a rename asks only the folder.
+ * The mark is looked at too: an administrator's programs may write over it, but whoever set it wants the file kept.
+ */
+function findMode(target: string, io: Io): number | undefined {
+  const mode = io.fs.statSync(target, { throwIfNoEntry: false })?.mode
+  if (mode === undefined) return undefined
+  if ((mode & 0o222) === 0) throw Object.assign(new Error('write-protected'), { code: PROTECTED })
+  io.fs.closeSync(io.fs.openSync(target, 'r+'))
+  return mode & 0o7777
+}
+
+/** `/dev/stdout`, `/dev/null` or a pipe: a rename would put a file in its place. */
+function isDevice(path: string, io: Io): boolean {
+  const status = io.fs.statSync(path, { throwIfNoEntry: false })
+  return status !== undefined && !status.isFile() && !status.isDirectory()
+}
+
+/** Where a link leads, even when nothing is there yet. */
+function toTarget(path: string, io: Io): string {
+  if (io.fs.existsSync(path)) {
+    const target = io.fs.realpathSync(path)
+    // A rename would fail later, after a temporary file was written.
+    if (io.fs.statSync(target).isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' })
+    return target
+  }
+  const link = io.fs.lstatSync(path, { throwIfNoEntry: false })
+  return link?.isSymbolicLink() ? join(dirname(path), io.fs.readlinkSync(path)) : path
+}
+
+/** On the disk before the rename, so that a power cut leaves the old file or the new one. */
+function writeThrough(path: string, text: string, mode: number | undefined, io: Io): void {
+  const file = io.fs.openSync(path, 'wx', mode ?? 0o666)
+  try {
+    io.fs.writeFileSync(file, text)
+    io.fs.fsyncSync(file)
+  } finally {
+    io.fs.closeSync(file)
+  }
+  // The mode of `openSync` is cut by the user's mask.
+  if (mode !== undefined) io.fs.chmodSync(path, mode)
+}

@@ -1,0 +1,49 @@
+// One run of `level`: each text by itself, in the sequence that its settings name.
+
+import { withSetting } from '../../check/check-story.ts'
+import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
+import { isMissing } from '../../resources/types.ts'
+import { createLevelFinder } from '../../shelf/index.ts'
+import { countText } from '../../usage/count-text.ts'
+import { type ExitCode, toPaint, toWidth } from '../command.ts'
+import type { Io } from '../io.ts'
+import { createMemory } from '../memory.ts'
+import { createResources } from '../resources.ts'
+import { createTextRun, toShare } from '../texts.ts'
+
+export interface LevelOptions {
+  readonly sequence?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly share: string
+  readonly format: 'pretty' | 'json' | 'csv'
+}
+
+export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
+  const share = toShare(options.share)
+  const run = createTextRun(io, options)
+  if (run === undefined) return 2
+  const resources = createResources(io)
+  const findLevels = createMemory((sequence, sightWords) =>
+    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }),
+  )
+  const view = { width: toWidth(io), paint: await toPaint(io) }
+  const found: LevelledText[] = []
+  await run.each(given, async (text, fail) => {
+    const { path, story, settings, names, sightWords } = text
+    const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
+    if (isMissing(asked)) {
+      for (const problem of asked.problems) fail(`${path}: ${problem}`)
+      return
+    }
+    const levels = findLevels(withSetting(asked, settings), sightWords)
+    const count = await countText(story, names, levels.isMixed, resources)
+    const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
+    found.push(levelled)
+    if (options.format === 'pretty') io.stdout.write(toPrettyLevel(levelled, view))
+  })
+  if (options.format === 'json') io.stdout.write(`${JSON.stringify(toJsonLevels(found, share), null, 2)}\n`)
+  else if (options.format === 'csv') io.stdout.write(toCsvReport(found))
+  else if (found.length > 1) io.stdout.write(toPrettySum(found, view))
+  return run.hasFailed() ? 2 : 0
+}

@@ -1,0 +1,115 @@
+// One run of `shelf`: book after book is read, counted and let go; only figures are kept.
+
+import { withSetting } from '../../check/check-story.ts'
+import { toCsvShelf, toJsonShelf, toPrettyShelf } from '../../report/shelf.ts'
+import { isMissing, type Resources } from '../../resources/types.ts'
+import { findStep, knowledgeAt } from '../../sequence/index.ts'
+import { withReader } from '../../sequence/reader.ts'
+import type { Sequence } from '../../sequence/types.ts'
+import {
+  type Book,
+  createLevelFinder,
+  createReaderJudge,
+  createVocabulary,
+  type LevelFinder,
+  type ReaderJudge,
+  toBook,
+  toShelf,
+  type Vocabulary,
+} from '../../shelf/index.ts'
+import { countText } from '../../usage/count-text.ts'
+import { toWordKey } from '../../verdict/index.ts'
+import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
+import type { Io } from '../io.ts'
+import { createMemory } from '../memory.ts'
+import { createResources } from '../resources.ts'
+import { createTextRun, type NamedText, toShare } from '../texts.ts'
+
+export interface ShelfOptions {
+  readonly sequence?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly share: string
+  readonly format: 'pretty' | 'json' | 'csv'
+}
+
+export async function runShelf(given: readonly string[], options: ShelfOptions, io: Io): Promise<ExitCode> {
+  const share = toShare(options.share)
+  const run = createTextRun(io, options)
+  if (run === undefined) return 2
+  const vocabulary = createVocabulary()
+  const read = createBookReader(createResources(io), vocabulary, share)
+  const books: Book[] = []
+  await run.each(given, async (text, fail) => {
+    const book = await read(text, fail)
+    if (book !== undefined) books.push(book)
+  })
+  const shelf = toShelf(books, vocabulary)
+  for (const { path, message } of shelf.problems) complain(io, `${path}: ${message}`)
+  if (options.format === 'json') io.stdout.write(`${JSON.stringify(toJsonShelf(shelf, share), null, 2)}\n`)
+  else if (options.format === 'csv') io.stdout.write(toCsvShelf(shelf))
+  else if (books.length > 0)
+    io.stdout.write(toPrettyShelf(shelf, share, { width: toWidth(io), paint: await toPaint(io) }))
+  if (run.hasFailed()) return 2
+  return shelf.problems.length > 0 ? 1 : 0
+}
+
+type ReadBook = (text: NamedText, fail: (message: string) => void) => Promise<Book | undefined>
+
+/** Reads books into figures. @param share of the running words, for the earliest step; 0 to 1 */
+export function createBookReader(resources: Resources, vocabulary: Vocabulary, share: number): ReadBook {
+  const findLevels = createMemory(
+    (sequence: Sequence, sightWords: readonly string[]): LevelFinder =>
+      createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }),
+  )
+  const findJudge = createMemory(
+    (sequence: Sequence, sightWords: readonly string[], step: string): ReaderJudge =>
+      createReaderJudge(
+        resources.phonicsFor(sequence.accent),
+        withReader(knowledgeAt(sequence, step), { sightWords }),
+        vocabulary,
+      ),
+  )
+  return async ({ path, story, settings, own, names, sightWords }, fail) => {
+    const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
+    if (isMissing(asked)) {
+      for (const problem of asked.problems) fail(`${path}: ${problem}`)
+      return undefined
+    }
+    const sequence = withSetting(asked, settings)
+    const step = findBookStep({ path, settings }, sequence, fail)
+    const levels = findLevels(sequence, sightWords)
+    const count = await countText(story, names, levels.isMixed, resources)
+    return toBook(
+      {
+        path,
+        title: own.title?.value,
+        order: own.order?.value,
+        sequence,
+        phonics: resources.phonicsFor(sequence.accent),
+        step,
+        practises: own.practises.map(({ value }) => value),
+        introduces: own.introduces.map(({ value }) => toWordKey(value)),
+        count,
+        level: levels.find(count, names, share),
+        names,
+        reader: step === undefined ? undefined : findJudge(sequence, sightWords, step),
+      },
+      vocabulary,
+    )
+  }
+}
+
+/** Undefined, and told, where the sequence has no such step; undefined too where the book names none. */
+function findBookStep(
+  { path, settings }: Pick<NamedText, 'path' | 'settings'>,
+  sequence: Sequence,
+  fail: (message: string) => void,
+): string | undefined {
+  const asked = settings.step.value
+  if (asked === undefined) return undefined
+  const step = findStep(sequence, asked)
+  if (step === undefined)
+    fail(`${path}: the sequence \`${sequence.name}\` has no step \`${asked}\`, so the book stands here without a step.`)
+  return step?.id
+}

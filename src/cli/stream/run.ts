@@ -1,0 +1,170 @@
+// Checks stories one after the other as they come in, with no more in memory than one of them and what is known of words.
+
+import { rules } from '../../../rules/index.ts'
+import { checkStory, DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import { isChecked } from '../../check/result.ts'
+import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../config/index.ts'
+import { loadLexicon } from '../../packaged/data.ts'
+import { createPhonics, createSpelling } from '../../phonics/index.ts'
+import type { Accent, Phonics } from '../../phonics/types.ts'
+import { toStreamError, toStreamResult } from '../../report/stream.ts'
+import type { Resources } from '../../resources/types.ts'
+import { createTaskMaker, toStoryPath } from '../check/task.ts'
+import { complain, type ExitCode } from '../command.ts'
+import { MAX_BYTES } from '../files/read.ts'
+import type { Io } from '../io.ts'
+import { type Line, readLines } from '../json-lines.ts'
+import { createResources, isSequencePath } from '../resources.ts'
+import { findFlagMistakes } from './flags.ts'
+import { type BrokenRecord, type JsonId, readRecord, type StreamRecord } from './record.ts'
+
+export interface StreamOptions {
+  readonly sequence?: string
+  readonly step?: string
+  readonly accent?: string
+  readonly config?: string
+  readonly suggest?: boolean
+}
+
+/** JSON can take six bytes for one: `\u0000`. */
+const LONGEST_LINE = MAX_BYTES * 6
+
+/** After so many different words the engines are let go with all they remember: some 20 KB for a word that is guessed. */
+const MOST_WORDS = 10_000
+
+export async function runStream(options: StreamOptions, io: Io): Promise<ExitCode> {
+  const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
+  for (const { message } of flags.problems) complain(io, message)
+  const chain = flags.problems.length === 0 ? await findChain(options, io) : undefined
+  if (!chain) return 2
+  const engines = createEngines()
+  const storyPath = toStoryPath('story.md', io)
+  const settings = resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
+  const own = createResources(io)
+  const mistakes = await findFlagMistakes(settings, flags.layer, own)
+  for (const mistake of mistakes) complain(io, mistake)
+  if (mistakes.length > 0) return 2
+  const resources = toSafeResources(own, engines, settings.sequence.value)
+  const check = createRecordCheck(
+    { chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io },
+    engines,
+  )
+  for await (const line of readLines(io.stdin(), LONGEST_LINE)) {
+    io.stdout.write(`${await check(line)}\n`)
+    await io.stdout.drained?.()
+  }
+  return 0
+}
+
+async function findChain({ config }: StreamOptions, io: Io): Promise<ConfigChain | undefined> {
+  if (config === undefined) return { folders: [], problems: [] }
+  const tasks = createTaskMaker(io, { config })
+  const chain = await tasks.findChain(toStoryPath('story.md', io))
+  if ('message' in chain) complain(io, chain.message)
+  return 'message' in chain || tasks.hasConfigErrors() ? undefined : chain
+}
+
+interface Place {
+  readonly chain: ConfigChain
+  readonly flags: Layer
+  readonly resources: Resources
+  readonly suggest: boolean
+  readonly storyPath: string
+  readonly io: Io
+}
+
+function createRecordCheck(
+  { chain, flags, resources, suggest, storyPath, io }: Place,
+  engines: Engines,
+): (line: Line) => Promise<string> {
+  return async (line) => {
+    const record = line.ok ? readRecord(line.text) : { id: null, message: line.message }
+    return toText(await checkRecord(record), record.idText)
+  }
+
+  async function checkRecord(record: StreamRecord | BrokenRecord): Promise<unknown> {
+    if ('message' in record) return toStreamError(record.id, [record.message])
+    const own = readFlags(record.settings, io.cwd)
+    engines.forget()
+    if (own.problems.length > 0)
+      return toStreamError(
+        record.id,
+        own.problems.map(({ message }) => message.replace(/^--/, '')),
+      )
+    return check(record.id, record.text, { ...flags, ...fromRecord(own.layer) })
+  }
+
+  async function check(id: JsonId, source: string, all: Layer): Promise<unknown> {
+    try {
+      const result = await checkStory({
+        path: 'the text',
+        source,
+        storyPath,
+        chain,
+        flags: all,
+        rules,
+        resources,
+        suggest,
+      })
+      if (!isChecked(result)) return toStreamError(id, result.failures)
+      return toStreamResult(id, result)
+    } catch (error) {
+      return toStreamError(id, [
+        `The text could not be checked: ${error instanceof Error ? error.message : String(error)}`,
+      ])
+    }
+  }
+}
+
+/** The id is the first field. */
+const toText = (result: unknown, idText: string | undefined): string =>
+  idText === undefined
+    ? JSON.stringify(result)
+    : JSON.stringify(result).replace(/^\{"id":[^,]*/, () => `{"id":${idText}`)
+
+/** Messages say where a value was set. */
+const fromRecord = (layer: Layer): Layer =>
+  Object.fromEntries(Object.entries(layer).map(([key, value]) => [key, { ...value, origin: 'the record' }]))
+
+interface Engines {
+  find(accent: Accent): Phonics
+  /** Called between stories. */
+  forget(): void
+}
+
+/** Engines remember each word they have met, which is well for a shelf and too much for a library. */
+function createEngines(): Engines {
+  const engines = new Map<Accent, Phonics>()
+  const met = new Set<string>()
+  return {
+    find(accent) {
+      const engine =
+        engines.get(accent) ?? withWordsMet(createPhonics(loadLexicon(), accent, createSpelling(loadLexicon())), met)
+      engines.set(accent, engine)
+      return engine
+    },
+    forget() {
+      if (met.size < MOST_WORDS) return
+      met.clear()
+      engines.clear()
+    },
+  }
+}
+
+const withWordsMet = ({ accent, read }: Phonics, met: Set<string>): Phonics => ({
+  accent,
+  read(word) {
+    met.add(word)
+    return read(word)
+  },
+})
+
+/** A story of a stranger may not make the program read files: a sequence by path is for the command line and the config. */
+const toSafeResources = (resources: Resources, engines: Engines, allowed: string): Resources => ({
+  ...resources,
+  phonicsFor: engines.find,
+  sequence: (name, accent) =>
+    isSequencePath(name) && name !== allowed
+      ? Promise.resolve({ problems: ['A text may name only a built-in sequence; --sequence can be a file.'] })
+      : resources.sequence(name, accent),
+})

@@ -1,0 +1,231 @@
+// Lists words: opens the data, asks the finder, prints.
+
+import {
+  createPool,
+  type FoundWord,
+  findSpelling,
+  findWords,
+  type ListUnit,
+  type Pool,
+  proposeBox,
+  proposeMixed,
+  proposePairs,
+  readQuery,
+  toSheet,
+  type WordQuery,
+  type WrittenQuery,
+} from '../../finder/index.ts'
+import { findUntaught } from '../../finder/query.ts'
+import { readWordFiles } from '../../packaged/word-files.ts'
+import type { Lexicon } from '../../phonics/index.ts'
+import {
+  toWordsAside,
+  toWordsCsv,
+  toWordsJson,
+  toWordsPlain,
+  toWordsText,
+  type WordList,
+  type WordsView,
+} from '../../report/words.ts'
+import { openWordFiles } from '../../resources/word-files.ts'
+import { findStep } from '../../sequence/index.ts'
+import type { CommandContext, ExitCode } from '../command.ts'
+import type { AskedReader, FoundReader } from '../list-reader.ts'
+
+/** The wishes as typed, and how to print what is found. */
+export interface WordsOptions extends AskedReader, WrittenQuery {
+  readonly notOn?: string
+  readonly format: 'pretty' | 'plain' | 'csv' | 'json'
+  readonly set?: 'box' | 'contrast' | 'mixed'
+  readonly sounds?: string
+  readonly as?: 'list' | 'sheet'
+}
+
+export interface WordsTools extends FoundReader {
+  readonly lexicon: Lexicon
+  /** Where the data of the package lies. */
+  readonly folder: string
+  readonly view: WordsView
+}
+
+type Io = CommandContext['io']
+
+/** How many words a list has for a person, a set has, and a kind of word has on a sheet, where nobody says. */
+const LIST = 60
+const SET = 6
+
+export async function words(options: WordsOptions, tools: WordsTools, io: Io): Promise<ExitCode> {
+  const list = await makeList(options, tools, io)
+  if ('problem' in list) {
+    io.stderr.write(`battledore: ${list.problem}\n`)
+    return 2
+  }
+  io.stdout.write(print(list, options.format, tools.view))
+  // The words alone are for a program or a spreadsheet; what a person must know goes beside them.
+  if (options.format !== 'pretty') for (const line of toWordsAside(list, options.format)) io.stderr.write(`${line}\n`)
+  return 0
+}
+
+type Made = WordList | { readonly problem: string }
+type Found = Partial<Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll'>>
+
+/** Flags that one command cannot follow together: one of them would be passed over without a word. */
+function findClash({ as, set, sounds }: WordsOptions): string | undefined {
+  if (as === 'sheet' && set !== undefined)
+    return `--as sheet and --set ${set} do not go together: ask for the sheet or for the set.`
+  if (sounds !== undefined && set !== 'contrast')
+    return `--sounds is for pairs of words: write --set contrast --sounds ${sounds}.`
+  return undefined
+}
+
+async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promise<Made> {
+  const clash = findClash(options)
+  if (clash !== undefined) return { problem: clash }
+  const pool = openPool(tools)
+  const query = readQuery(options, { ...tools, pool })
+  if ('problem' in query) return query
+  const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
+  if (used && 'problem' in used) return used
+  const whole: WordQuery = used ? { ...query, not: used } : query
+  const found = propose(options, whole, pool, tools)
+  if ('problem' in found) return found
+  const { sequence, step, phonics, name } = tools
+  return {
+    as: options.as === 'sheet' ? 'sheet' : (options.set ?? 'list'),
+    sequence,
+    step: { id: step, title: findStep(sequence, step)?.title ?? step },
+    accent: phonics.accent,
+    reader: name ?? null,
+    words: [],
+    pairs: [],
+    more: false,
+    relaxed: [],
+    hasObjects: query.object === true,
+    isAll: false,
+    untaught: findUntaught(options, { ...tools, pool }),
+    ...found,
+  }
+}
+
+function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: WordsTools): Pool {
+  const { data, table } = openWordFiles(readWordFiles(folder), lexicon.size)
+  const [add, clear] = [settings.unfitWords, settings.fitWords].map((words) => words.map(({ value }) => value))
+  const fitness =
+    (add?.length ?? 0) + (clear?.length ?? 0) > 0
+      ? data.fitness({ ...(add && { add }), ...(clear && { clear }) })
+      : undefined
+  return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
+}
+
+function propose(
+  options: WordsOptions,
+  query: WordQuery,
+  pool: Pool,
+  tools: WordsTools,
+): Found | { readonly problem: string } {
+  if (options.as === 'sheet') return makeSheet(query, pool, tools.view)
+  if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
+  if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools)
+  const forPeople = options.format === 'pretty' ? LIST : Infinity
+  return findWords(pool, { ...query, count: query.count ?? forPeople })
+}
+
+/** A box holds small objects, unless pictures are asked for. */
+function makeBox(
+  set: 'box' | 'mixed',
+  query: WordQuery,
+  pool: Pool,
+  { sequence }: WordsTools,
+): Found | { readonly problem: string } {
+  if (set === 'box' && query.vowel === undefined) return { problem: '--set box needs a vowel, such as --vowel o.' }
+  const hasObjects = query.picture !== true
+  const all = { ...query, syllables: { from: 1, to: 1 }, object: hasObjects, count: Infinity }
+  const count = query.count ?? SET
+  const words = findWords(pool, all).words.filter(({ facts }) => facts.known > 0)
+  if (set === 'box') {
+    const box = proposeBox(words, count, sequence.lookAlikes)
+    return { ...box, hasObjects, isAll: box.words.length === words.length }
+  }
+  const vowels = findVowels(pool)
+  const vowelOf = ({ reading }: FoundWord): string | undefined => {
+    const own = reading.units.filter(({ vowel }) => vowel)
+    return own.length === 1 ? own[0]?.key : undefined
+  }
+  return { ...proposeMixed(words, vowels, vowelOf, count, sequence.lookAlikes), hasObjects }
+}
+
+/** The short vowels that have been taught: the first thing that each vowel letter says. */
+function findVowels({ reader: { sequence }, knowledge }: Pool): string[] {
+  const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences)
+  return ['a', 'e', 'i', 'o', 'u'].flatMap((letter) => {
+    const key = taught.find(({ letters }) => letters === letter)?.key
+    return key !== undefined && knowledge.correspondences.has(key) ? [key] : []
+  })
+}
+
+function makeContrast(
+  options: WordsOptions,
+  query: WordQuery,
+  pool: Pool,
+  tools: WordsTools,
+): Found | { readonly problem: string } {
+  const [one, other, ...more] = (options.sounds ?? '').split(',').map((text) => text.trim())
+  if (!one || !other || more.length > 0) return { problem: '--set contrast needs two spellings, such as --sounds a,u.' }
+  const tests: ((unit: ListUnit) => boolean)[] = []
+  for (const text of [one, other]) {
+    const found = findSpelling(text, tools.sequence, tools.phonics)
+    if ('problem' in found) return found
+    if ('letters' in found.spelling || found.spelling.length !== 1)
+      return {
+        problem: `\`${text}\` is not one spelling that is taught. Take one such as a, sh or \`ea as in bread\`.`,
+      }
+    const [test] = found.spelling
+    if (test) tests.push(test)
+  }
+  const [isOne, isOther] = tests
+  if (!isOne || !isOther) return {}
+  const all = findWords(pool, { ...query, syllables: query.syllables ?? { from: 1, to: 1 }, count: Infinity })
+  const pairs = proposePairs(
+    all.words.filter(({ isSight }) => !isSight),
+    isOne,
+    isOther,
+    query.count ?? SET,
+  )
+  return { pairs, words: pairs.flat() }
+}
+
+/** As many lines as a printed page has, less its head. */
+const PAGE = 54
+
+/** As many words of each kind as go on one page together. */
+function makeSheet(query: WordQuery, pool: Pool, { width }: WordsView): Found {
+  const full = toSheet(pool, { ...query, base: query.base ?? true }, query.count ?? 400)
+  const toLines = (count: number): number =>
+    full.reduce((sum, part) => {
+      const own = part.words.slice(0, count)
+      const wide = Math.max(0, ...own.map(({ word }) => word.length + 1)) + 2
+      return sum + (own.length === 0 ? 0 : 2 + Math.ceil(own.length / Math.max(1, Math.floor((width + 2) / wide))))
+    }, 0)
+  let count = query.count ?? 400
+  while (query.count === undefined && count > 8 && toLines(count) > PAGE) count -= 4
+  const parts = toSheet(pool, { ...query, base: query.base ?? true }, count)
+  return { words: parts.flatMap((part) => part.words), more: parts.some(({ more }) => more) }
+}
+
+async function readUsedWords(folder: string, io: Io): Promise<ReadonlySet<string> | { readonly problem: string }> {
+  const { findUsedWords } = await import('./used-words.ts')
+  return findUsedWords(folder, io)
+}
+
+function print(list: WordList, format: WordsOptions['format'], view: WordsView): string {
+  switch (format) {
+    case 'plain':
+      return toWordsPlain(list)
+    case 'csv':
+      return toWordsCsv(list)
+    case 'json':
+      return `${JSON.stringify(toWordsJson(list), null, 2)}\n`
+    default:
+      return toWordsText(list, view)
+  }
+}

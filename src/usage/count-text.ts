@@ -1,0 +1,18 @@
+// Counts the words of a text, with the sentence settling a heteronym where that makes a difference to somebody.
+
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Story } from '../story/types.ts'
+import { countStory, type StoryCount } from './count.ts'
+import { createSenseFinder } from './sense.ts'
+import { isTaggerNeeded } from './spoken-form.ts'
+
+/** @param isMixed whether the spoken forms of a word are judged differently */
+export async function countText(
+  story: Story,
+  names: readonly string[],
+  isMixed: (text: string) => boolean,
+  { tagger }: { tagger(): Promise<Tagger> },
+): Promise<StoryCount> {
+  const isNeeded = isTaggerNeeded(story, { judge: ({ text }) => ({ unsettled: isMixed(text) }) })
+  return countStory(story, createSenseFinder(story, names, isNeeded ? await tagger() : undefined))
+}

@@ -1,0 +1,47 @@
+// Which words of a story look like names, by the capital that they keep in mid-sentence.
+
+import type { Sentence, Story, Word } from '../story/types.ts'
+import { findOwner } from '../verdict/index.ts'
+
+/** `Meg's` → `Meg`: a name stays a name when something is its own. */
+export function toBareName(text: string): string {
+  return findOwner(text) ?? text
+}
+
+export function hasCapital(text: string): boolean {
+  return /\p{Lu}/u.test(text)
+}
+
+/** `STOP` and `A.M.`, but not `A` or `I`, whose one letter can open a sentence. */
+export function isAllCapitals(text: string): boolean {
+  const letters = text.match(/\p{L}/gu) ?? []
+  return letters.length > 1 && letters.every((letter) => letter !== letter.toLowerCase())
+}
+
+/**
+ * The words that the story writes with a capital in the middle of a sentence and never in small letters.
+ * Headings prove nothing (they may capitalise every word), nor do words in capitals throughout.
+ */
+export function findLikelyNames(story: Story): ReadonlySet<string> {
+  const blocks = story.pages.flatMap((page) => page.blocks).filter(({ kind }) => kind === 'paragraph')
+  const capital = new Set<string>()
+  const small = new Set<string>()
+  for (const sentence of blocks.flatMap((block) => block.sentences)) {
+    for (const [index, word] of sentence.words.entries()) {
+      const bare = toBareName(word.text)
+      const first = bare.charAt(0)
+      if (first === first.toLowerCase()) small.add(bare.toLowerCase())
+      else if (!isAllCapitals(bare) && bare !== 'I' && !isOpening(word, index, sentence)) capital.add(bare)
+    }
+  }
+  return new Set([...capital].filter((name) => !small.has(name.toLowerCase())))
+}
+
+/** Whether a sentence, or speech in it, starts at this word: `Tam said, “Go.”` has two such words. */
+function isOpening(word: Word, index: number, sentence: Sentence): boolean {
+  const before = sentence.words[index - 1]
+  if (before === undefined) return true
+  return sentence.marks.some(
+    (mark) => mark.start >= before.end && mark.end <= word.start && !/^[,;-]$/u.test(mark.text),
+  )
+}

@@ -1,0 +1,46 @@
+// What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
+
+import { findHeteronym } from '../phonics/heteronyms/table.ts'
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Sentence, Story, Word } from '../story/types.ts'
+import { markNames } from '../verdict/index.ts'
+import type { FindSense, Sense } from './count.ts'
+import { isLongName } from './long-names.ts'
+import { createFormFinder } from './spoken-form.ts'
+
+const PLAIN: Sense = { spoken: undefined, isInName: false }
+
+/** @param names the names that the story allows, as written */
+export function createSenseFinder(story: Story, names: readonly string[], tagger?: Tagger): FindSense {
+  const findForm = createFormFinder(story, tagger)
+  const long = names.filter(isLongName)
+  const marked = new WeakMap<Sentence, ReadonlySet<Word>>()
+  const isInName = (word: Word, sentence: Sentence): boolean => {
+    if (long.length === 0) return false
+    let inName = marked.get(sentence)
+    if (inName === undefined) {
+      const marks = markNames(
+        sentence.words.map(({ text }) => text),
+        long,
+      )
+      inName = new Set(sentence.words.filter((_, index) => marks[index]))
+      marked.set(sentence, inName)
+    }
+    return inName.has(word)
+  }
+  const plain = new Map<string, boolean>()
+  const hasOneForm = (text: string): boolean => {
+    let isPlain = plain.get(text)
+    if (isPlain === undefined) {
+      isPlain = findHeteronym(text) === undefined
+      plain.set(text, isPlain)
+    }
+    return isPlain
+  }
+  const findSense = (word: Word, sentence: Sentence): Sense => {
+    const spoken = hasOneForm(word.text) ? undefined : findForm(word, sentence)
+    const inName = isInName(word, sentence)
+    return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
+  }
+  return Object.assign(findSense, { isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(text) })
+}

@@ -1,0 +1,83 @@
+// Which spoken form of a heteronym a sentence of the story asks for, and whether a tagger is worth loading for it.
+
+import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
+import { findHeteronym } from '../phonics/heteronyms/table.ts'
+import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Mark, Sentence, Story, Word } from '../story/types.ts'
+import type { JudgedWord } from '../verdict/types.ts'
+
+/** How many sentences before one show the tense of the story. */
+const LOOK_BACK = 3
+
+/** The form that the sentence asks for, as in `Reading.form`; undefined where it cannot be told. */
+export type FormFinder = (word: Word, sentence: Sentence) => string | undefined
+
+export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {
+  const findBefore = createLookBack(story)
+  const known = new Map<Word, string | undefined>()
+  return (word, sentence) => {
+    if (known.has(word)) return known.get(word)
+    const found = settleWord(word, sentence, { tagger, before: findBefore(sentence) })
+    const form = found.kind === 'settled' ? found.form : undefined
+    known.set(word, form)
+    return form
+  }
+}
+
+/**
+ * Whether a tagger might settle what the small words leave open, where it matters: a heteronym whose forms the reader
+ * can all read, or none of them, needs no settling. The tagger is slow to load, and few stories need it.
+ */
+export function isTaggerNeeded(
+  story: Story,
+  { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
+): boolean {
+  const findBefore = createLookBack(story)
+  return toSentences(story).some((sentence) =>
+    sentence.words.some(
+      (word) =>
+        findHeteronym(word.text.toLowerCase()) !== undefined &&
+        judge(word, sentence).unsettled &&
+        settleWord(word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed',
+    ),
+  )
+}
+
+function settleWord(word: Word, sentence: Sentence, options: SettleOptions) {
+  const { parts, texts } = toParts(sentence)
+  return settle(texts, parts.indexOf(word), options)
+}
+
+function createLookBack(story: Story): (sentence: Sentence) => readonly (readonly string[])[] {
+  let places: ReadonlyMap<Sentence, number> | undefined
+  let all: readonly Sentence[] = []
+  return (sentence) => {
+    if (places === undefined) {
+      all = toSentences(story)
+      places = new Map(all.map((one, index) => [one, index]))
+    }
+    const at = places.get(sentence) ?? 0
+    return all.slice(Math.max(0, at - LOOK_BACK), at).map((one) => toParts(one).texts)
+  }
+}
+
+function toSentences({ pages }: Story): readonly Sentence[] {
+  return pages.flatMap(({ blocks }) => blocks.flatMap(({ sentences }) => sentences))
+}
+
+interface Parts {
+  readonly parts: readonly (Word | Mark)[]
+  readonly texts: readonly string[]
+}
+
+const known = new WeakMap<Sentence, Parts>()
+
+/** Words and marks in order of place, as the tables of heteronyms read them; a sentence is looked back at three times. */
+function toParts(sentence: Sentence): Parts {
+  let found = known.get(sentence)
+  if (found === undefined) {
+    const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+    known.set(sentence, (found = { parts, texts: parts.map(({ text }) => text) }))
+  }
+  return found
+}

@@ -1,0 +1,25 @@
+// `battledore explain`: what it says of a word, and what it says where there is none.
+
+import { afterAll, expect, it } from 'vitest'
+import { createVocabularyWorld } from '../vocabulary-world.ts'
+
+const world = createVocabularyWorld({
+  'one.yaml':
+    'name: one\nsteps:\n  - id: first\n    teach: [a as in cat, t as in cat]\n    limits: {letters: 1, syllables: 1}\n  - id: last\n    limits: {letters: any, syllables: any}\n',
+})
+afterAll(() => world.remove())
+
+it.each([[['']], [['  ']], [['cat', '']]])('tells of an empty word: %j', async (words) => {
+  expect(await world.run('explain', ...words)).toEqual({
+    code: 2,
+    out: '',
+    err: 'battledore: An empty word was given. Name the words to explain, or - to read them from standard input.\n',
+  })
+})
+
+it('says that one is allowed', async () => {
+  const { out } = await world.run('explain', 'rabbit', '--step', 'first', '--sequence', 'one.yaml')
+  const text = out.replace(/\s+/g, ' ')
+  expect(text).toContain('it has 6 letters, and at most 1 is allowed')
+  expect(text).toContain('it has 2 syllables, and at most 1 is allowed')
+})

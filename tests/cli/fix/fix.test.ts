@@ -1,0 +1,215 @@
+// The dialogue of `fix` at a terminal, with typed answers, and what it writes.
+
+import { spawnSync } from 'node:child_process'
+import { chmodSync, existsSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterEach, describe, expect, it } from 'vitest'
+import { main } from '../../../src/cli/main.ts'
+import { ROOT } from '../../console.ts'
+import { createWorld, type TestWorld } from '../io.ts'
+
+const STORY =
+  '---\r\n# kept\r\nstep: pink-5   # where Tansy Lane reads\r\n---\r\nMeg had a big boat. Tam and Tully sat in the boat.\r\n\r\nThe garden is wet.'
+const worlds: TestWorld[] = []
+afterEach(() => {
+  for (const world of worlds.splice(0)) world.remove()
+})
+
+function atTerminal(answers: string, source = STORY): TestWorld {
+  const world = createWorld(
+    { 'tam.md': source },
+    { stdin: answers, isTTY: true, columns: 80, stdinIsTTY: true, env: { NO_COLOR: '1' } },
+  )
+  worlds.push(world)
+  return world
+}
+
+const run = (world: TestWorld, ...more: string[]) => main(['fix', 'tam.md', ...more], world.io)
+const firstChoice = (world: TestWorld): string => /^ {2}1 (\S+)/m.exec(world.out())?.[1] ?? ''
+
+describe('at a terminal', () => {
+  it('asks about one word after the other, shows the change and writes it', async () => {
+    const world = atTerminal('1\nq\ny\n')
+    expect(await run(world)).toBe(1)
+    const out = world.out()
+    expect(out).toMatch(/1 of \d, line 5/)
+    expect(out).toContain('Meg had a big boat.')
+    expect(out).toMatch(/\^{4}\n/)
+    const word = firstChoice(world)
+    expect(word).toMatch(/^[a-z]+$/)
+    expect(world.read('tam.md')).toBe(STORY.replace('boat', word))
+    expect(out.indexOf(`+Meg had a big ${word}.`)).toBeLessThan(out.indexOf('Write this to tam.md?'))
+  })
+
+  it('replaces a word everywhere, and allows a name once for all its places', async () => {
+    const world = atTerminal('1a\nn\nq\ny\n', STORY.replace('wet.', 'wet. Meg and Tully ran.'))
+    await run(world)
+    const text = world.read('tam.md')
+    expect(text).not.toContain('boat')
+    expect(text.match(/Tully/g)).toHaveLength(3)
+    expect(text).toContain('names: [Tully]\r\n')
+    expect(world.out().match(/Tully is a name/g)).toHaveLength(1)
+  })
+
+  it.each([
+    ['no answer', '1\nq\nn\n'],
+    ['the end of the input', '1\n'],
+    ['stopping at once', 'q\n'],
+  ])('writes nothing after %s', async (_, answers) => {
+    const world = atTerminal(answers)
+    expect(await run(world)).toBe(1)
+    expect(world.read('tam.md')).toBe(STORY)
+    expect(world.out()).toContain('Nothing is changed.')
+  })
+
+  it('leaves a word everywhere', async () => {
+    const world = atTerminal('la\nq\n')
+    await run(world)
+    expect(world.out().match(/`boat` has/g)).toHaveLength(1)
+  })
+
+  it('asks again after an answer that was not offered', async () => {
+    const world = atTerminal('99\nx\nq\n')
+    await run(world)
+    expect(world.out().match(/That is none of the choices/g)).toHaveLength(2)
+  })
+
+  it('does not write over what another program has written meanwhile', async () => {
+    const world = atTerminal('')
+    const answers = ['1\n', 'q\n', 'y\n']
+    const io = {
+      ...world.io,
+      stdin: async function* () {
+        for (const answer of answers) {
+          if (answer === 'y\n') world.write({ 'tam.md': 'Another text.' })
+          yield new TextEncoder().encode(answer)
+        }
+      },
+    }
+    expect(await main(['fix', 'tam.md'], io)).toBe(2)
+    expect(world.read('tam.md')).toBe('Another text.')
+    expect(world.err()).toContain('has changed in the meantime')
+  })
+
+  it('does not make a file anew that has gone meanwhile', async () => {
+    const world = atTerminal('')
+    const io = {
+      ...world.io,
+      stdin: async function* () {
+        yield new TextEncoder().encode('1\nq\n')
+        rmSync(join(world.cwd, 'tam.md'))
+        yield new TextEncoder().encode('y\n')
+      },
+    }
+    expect(await main(['fix', 'tam.md'], io)).toBe(2)
+    expect(existsSync(join(world.cwd, 'tam.md'))).toBe(false)
+    expect(world.err()).toBe(
+      'battledore: `tam.md` is not there. This has changed in the meantime. Nothing is written.\n',
+    )
+  })
+
+  it('asks nothing where the file is write-protected', async () => {
+    const world = atTerminal('1\nq\ny\n')
+    chmodSync(join(world.cwd, 'tam.md'), 0o444)
+    expect(await run(world)).toBe(2)
+    expect(world.err()).toBe('battledore: `tam.md` is write-protected: allow changes to it first.\n')
+    expect([world.out(), world.read('tam.md')]).toEqual(['', STORY])
+  })
+
+  it('names the words for which there is nothing', async () => {
+    const world = atTerminal('', '---\nstep: pink-1\n---\nA fat cat sat at the boundary.')
+    await run(world)
+    expect(world.out()).toMatch(/No word was found that could stand for/)
+  })
+
+  it('replaces a word with bold letters, and says why it cannot where the bold goes on', async () => {
+    const world = atTerminal('1a\ny\n', '---\nstep: green-2\n---\nThe b**oa**t is big. A boat is big. **The b**oat.')
+    await run(world)
+    const word = firstChoice(world)
+    expect(world.read('tam.md')).toBe(`---\nstep: green-2\n---\nThe ${word} is big. A ${word} is big. **The b**oat.`)
+    const out = world.out().replace(/\s+/g, ' ')
+    expect(out).toContain('No word can be put in for `boat` on line 4: emphasis reaches beyond the word')
+    expect(out).not.toContain('No word was found')
+  })
+
+  it('offers an invented name that only begins sentences', async () => {
+    const world = atTerminal('n\ny\n', '---\nstep: green-2\n---\nZorba sat. Zorba ran.')
+    expect(await run(world)).toBe(0)
+    expect(world.out()).toContain('n: Zorba is a name')
+    expect(world.read('tam.md')).toBe('---\nstep: green-2\nnames: [Zorba]\n---\nZorba sat. Zorba ran.')
+  })
+
+  it('takes no word of the dictionary for a name because it begins a sentence', async () => {
+    const world = atTerminal('', '---\nstep: pink-2\n---\nFrom it.')
+    await run(world)
+    expect(world.out()).not.toContain('is a name')
+  })
+
+  it('says when there is nothing to decide on', async () => {
+    const world = atTerminal('', '---\nstep: pink-2\n---\nA fat cat sat.')
+    await run(world)
+    expect(world.out()).toContain('there is nothing to decide on')
+    expect(world.read('tam.md')).toBe('---\nstep: pink-2\n---\nA fat cat sat.')
+  })
+})
+
+describe('without a terminal', () => {
+  it('refuses in one line', async () => {
+    const world = createWorld({ 'tam.md': STORY })
+    worlds.push(world)
+    expect(await run(world)).toBe(2)
+    expect(world.err().trim().split('\n')).toHaveLength(1)
+    expect(world.err()).toContain('--dry-run')
+    expect(world.read('tam.md')).toBe(STORY)
+  })
+
+  it('prints a diff with the first suggestions, and writes nothing', async () => {
+    const world = createWorld({ 'tam.md': STORY })
+    worlds.push(world)
+    await run(world, '--dry-run')
+    expect(world.out()).toMatch(/^--- a\/tam\.md\n\+\+\+ b\/tam\.md\n@@ /)
+    expect(world.out()).toMatch(/^-The garden is wet\.$/m)
+    expect(world.read('tam.md')).toBe(STORY)
+  })
+
+  it('names a file outside the folder from the folder that holds both, and says which', async () => {
+    const world = createWorld({ 'tam.md': STORY, 'in/hen.md': '' })
+    worlds.push(world)
+    await main(['fix', '../tam.md', '--dry-run'], { ...world.io, cwd: join(world.cwd, 'in') })
+    expect(world.out()).toMatch(/^--- a\/tam\.md\n\+\+\+ b\/tam\.md\n@@ /)
+    expect(world.err()).toBe('This diff holds in the folder ..: patch -p1 -d ..\n')
+  })
+
+  it('names a file by its path from the current folder, however it was given', async () => {
+    const world = createWorld({ 'tam.md': STORY })
+    worlds.push(world)
+    await main(['fix', join(world.cwd, 'tam.md'), '--dry-run'], world.io)
+    expect(world.out()).toMatch(/^--- a\/tam\.md\n/)
+    expect(world.err()).toBe('')
+  })
+
+  it('tells of a file that is not there', async () => {
+    const world = createWorld({})
+    worlds.push(world)
+    expect(await run(world, '--dry-run')).toBe(2)
+    expect(world.err()).toContain('tam.md')
+  })
+})
+
+// A terminal of its own, as the program `script` of util-linux makes it; where there is none, the tests above stand alone.
+const hasScript = spawnSync('script', ['--version'], { encoding: 'utf8' }).stdout?.includes('util-linux') ?? false
+
+it.runIf(hasScript)('walks through a story on a real terminal', () => {
+  const world = createWorld({ 'tam.md': STORY })
+  worlds.push(world)
+  const program = join(ROOT, 'dist', 'cli.cjs')
+  const run = spawnSync('script', ['-qec', `node '${program}' fix tam.md`, '/dev/null'], {
+    cwd: world.cwd,
+    input: '1\nq\ny\n',
+    encoding: 'utf8',
+    timeout: 30_000,
+  })
+  expect(run.stdout).toContain('Write this to tam.md?')
+  expect(world.read('tam.md')).toMatch(/Meg had a big (?!boat)[a-z]+\. Tam and Tully sat in the boat\./)
+  expect(world.read('tam.md').replace(/big [a-z]+\./, 'big boat.')).toBe(STORY)
+})

@@ -1,0 +1,274 @@
+// `battledore init`: what it writes works as it stands, and nothing that was there is lost.
+
+import { spawnSync } from 'node:child_process'
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterEach, describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
+import { main } from '../../../src/cli/main.ts'
+import { createWorld, type TestWorld } from '../io.ts'
+
+const worlds: TestWorld[] = []
+const world = (...args: Parameters<typeof createWorld>): TestWorld => {
+  const made = createWorld(...args)
+  worlds.push(made)
+  return made
+}
+afterEach(() => {
+  for (const { remove } of worlds.splice(0)) remove()
+})
+
+const MADE = [
+  'battledore.yaml',
+  'stories/tam-and-the-hat.md',
+  'package.json',
+  '.vscode/tasks.json',
+  '.vscode/settings.json',
+]
+
+describe('in an empty folder', () => {
+  it('writes all files, shows them first, and what it wrote passes the check', async () => {
+    const { io, out, read, err } = world()
+    expect(await main(['init'], io)).toBe(0)
+    for (const path of MADE) {
+      expect(out()).toContain(`make       ${path}`)
+      expect(read(path)).not.toBe('')
+    }
+    expect(
+      out()
+        .split('\n')
+        .every((line) => line.length <= 80),
+    ).toBe(true)
+    expect(await main(['check', 'stories', '--fail-on', 'warning'], io), out() + err()).toBe(0)
+  })
+
+  it('adds npm scripts, and the package itself', async () => {
+    const { io, cwd, read } = world()
+    await main(['init'], io)
+    const made = JSON.parse(read('package.json'))
+    expect(made.scripts).toEqual({
+      check: 'battledore check stories',
+      'check:watch': 'battledore check stories --watch',
+    })
+    const { battledore } = made.devDependencies
+    expect(battledore).toMatch(/^file:\.\.\//)
+    expect(JSON.parse(readFileSync(join(cwd, battledore.slice(5), 'package.json'), 'utf8')).name).toBe('battledore')
+  })
+
+  it('makes the folder where it is not there', async () => {
+    const { io, read, out } = world()
+    expect(await main(['init', 'a shelf'], io)).toBe(0)
+    expect(read('a shelf/battledore.yaml')).toContain('sequence: series')
+    expect(out()).toContain('cd "a shelf" && npm install')
+  })
+
+  it('explains every setting that the config has switched off', async () => {
+    const { io, read, write, err } = world()
+    await main(['init'], io)
+    const all = read('battledore.yaml').replace(/^# (?=[a-z ]+: ?|#? {2,})/gm, '')
+    expect(Object.keys(parse(all))).toEqual(
+      expect.arrayContaining([
+        'step',
+        'accent',
+        'names',
+        'sight words',
+        'readable share',
+        'ignore',
+        'rules',
+        'overrides',
+      ]),
+    )
+    write({ 'battledore.yaml': all })
+    await main(['check', 'stories', '--fail-on', 'never'], io)
+    expect(err()).toBe('')
+  })
+})
+
+describe('run again', () => {
+  it('writes nothing the second time', async () => {
+    const { io, read } = world()
+    await main(['init'], io)
+    const before = MADE.map(read)
+    const second = world({}, { cwd: io.cwd })
+    expect(await main(['init'], second.io)).toBe(0)
+    expect(MADE.map(read)).toEqual(before)
+    expect(second.out()).not.toMatch(/^ {2}(make|change|overwrite) /m)
+  })
+
+  it('keeps what a person has changed, and writes it anew only by force', async () => {
+    const { io, read, write, out } = world({ 'battledore.yaml': 'sequence: england\n' })
+    await main(['init'], io)
+    expect(read('battledore.yaml')).toBe('sequence: england\n')
+    expect(out()).toMatch(/keep {7}battledore\.yaml/)
+    write({ 'stories/tam-and-the-hat.md': 'mine' })
+    await main(['init', '--force'], io)
+    expect(read('battledore.yaml')).toContain('sequence: series')
+    expect(read('stories/tam-and-the-hat.md')).toContain('Tam had a hat.')
+  })
+
+  it('takes the config under its other names for one', async () => {
+    const { io } = world({ '.battledore.yaml': 'step: pink-4\n' })
+    await main(['init'], io)
+    expect(existsSync(join(io.cwd, 'battledore.yaml'))).toBe(false)
+  })
+})
+
+describe('what belongs to others', () => {
+  it('never overwrites an npm script, even by force, and keeps indent, line ends and all other keys', async () => {
+    const before =
+      '{\r\n\t"name": "ours",\r\n\t"scripts": {\r\n\t\t"check": "tsc",\r\n\t\t"b": "c"\r\n\t},\r\n\t"dependencies": { "battledore": "1" }\r\n}\r\n'
+    const { io, read, out } = world({ 'package.json': before })
+    await main(['init', '--force'], io)
+    const after = read('package.json')
+    expect(JSON.parse(after).scripts).toEqual({
+      check: 'tsc',
+      b: 'c',
+      'check:stories': 'battledore check stories',
+      'check:stories:watch': 'battledore check stories --watch',
+    })
+    expect(JSON.parse(after).devDependencies).toBeUndefined()
+    expect(after).toMatch(/^\{\r\n\t"name": "ours",\r\n\t"scripts"/)
+    expect(out().replace(/\s+/g, ' ')).toContain('its own `check` stays as it is')
+    expect(out()).toContain('Next: npm install && npm run check:stories\n')
+    const { tasks } = JSON.parse(read('.vscode/tasks.json'))
+    expect(tasks.map(({ args }: { args: string[] }) => args[2])).toEqual(['check:stories', 'check:stories:watch'])
+  })
+
+  it('takes a script for its own that somebody has changed, but that still checks stories', async () => {
+    const { io, read, out } = world({
+      'package.json': '{"scripts":{"check":"battledore check stories --fail-on warning"}}',
+    })
+    await main(['init'], io)
+    expect(JSON.parse(read('package.json')).scripts).toEqual({
+      check: 'battledore check stories --fail-on warning',
+      'check:watch': 'battledore check stories --watch',
+    })
+    expect(out()).toContain('npm run check\n')
+  })
+
+  it.each(['{ "name": ', '[]', '{ "scripts": "tsc" }'])(
+    'stops in one line at a package.json that npm cannot read: %s',
+    async (text) => {
+      const { io, read, out, err } = world({ 'package.json': text })
+      expect(await main(['init', '--hook'], io)).toBe(2)
+      expect(read('package.json')).toBe(text)
+      expect(out()).toBe('')
+      expect(err()).toBe(
+        'battledore: npm cannot read package.json, so nothing was written. Mend it, then run this again.\n',
+      )
+      expect(readdirSync(io.cwd).sort()).toEqual(['.git', 'package.json'])
+    },
+  )
+
+  it('leaves the place alone from which a package.json takes us', async () => {
+    const { io, read, out } = world({ 'package.json': '{"devDependencies":{"battledore":"file:b.tgz"}}' })
+    await main(['init'], io)
+    expect(JSON.parse(read('package.json')).devDependencies).toEqual({ battledore: 'file:b.tgz' })
+    expect(out()).toContain('Next: npm install && npm run check\n')
+    expect(out()).not.toContain('from this machine')
+  })
+
+  it('leaves tasks and settings with comments alone, even by force, and prints what to add', async () => {
+    const tasks = '{ // ours\n  "version": "2.0.0", "tasks": [] }\n'
+    const { io, read, out } = world({ '.vscode/tasks.json': tasks, '.vscode/settings.json': '{ /* ours */ }' })
+    await main(['init', '--force'], io)
+    expect(read('.vscode/tasks.json')).toBe(tasks)
+    expect(read('.vscode/settings.json')).toBe('{ /* ours */ }')
+    expect(out()).toContain('Add to .vscode/tasks.json:')
+    expect(out()).toContain('"beginsPattern"')
+    expect(out()).toContain('"yaml.schemas"')
+  })
+
+  it('adds no example to a folder with stories, and checks that folder', async () => {
+    const { io, read } = world({ 'pond.md': '---\nstep: pink-4\n---\nSid sat.\n' })
+    await main(['init'], io)
+    expect(readdirSync(io.cwd)).not.toContain('stories')
+    expect(JSON.parse(read('package.json')).scripts.check).toBe('battledore check .')
+    await main(['init', '--hook'], io)
+    expect(read('.githooks/pre-commit')).toContain('check --staged .\n')
+  })
+})
+
+describe('wrong use', () => {
+  it('refuses a file', async () => {
+    const { io, err } = world({ a: '' })
+    expect(await main(['init', 'a'], io)).toBe(2)
+    expect(err()).toBe('battledore: `a` is a file, not a folder.\n')
+  })
+
+  it('says in one line what cannot be written, and writes no half file', async () => {
+    const { io, err } = world({ '.vscode': 'a file' })
+    expect(await main(['init'], io)).toBe(2)
+    expect(err().trim().split('\n')).toHaveLength(1)
+    expect(readdirSync(io.cwd).some((name) => name.endsWith('.tmp'))).toBe(false)
+  })
+})
+
+describe('asking', () => {
+  it('writes nothing with --dry-run', async () => {
+    const { io, out } = world()
+    expect(await main(['init', '--dry-run'], io)).toBe(0)
+    expect(out()).toContain('make       battledore.yaml')
+    expect(readdirSync(io.cwd)).toEqual(['.git'])
+  })
+
+  it('asks on a terminal, and takes no for an answer', async () => {
+    const { io, out } = world({}, { isTTY: true, stdinIsTTY: true, stdin: 'n\n' })
+    expect(await main(['init'], io)).toBe(0)
+    expect(out()).toContain('Write 5 files? [Y/n]')
+    expect(readdirSync(io.cwd)).toEqual(['.git'])
+  })
+
+  it('takes a mere Enter for yes, and does not ask after --yes', async () => {
+    const enter = world({}, { isTTY: true, stdinIsTTY: true, stdin: '\n' })
+    await main(['init'], enter.io)
+    expect(readdirSync(enter.io.cwd)).toContain('battledore.yaml')
+    const yes = world({}, { isTTY: true, stdinIsTTY: true, stdin: 'n\n' })
+    await main(['init', '--yes'], yes.io)
+    expect(yes.out()).not.toContain('[Y/n]')
+    expect(readdirSync(yes.io.cwd)).toContain('battledore.yaml')
+  })
+})
+
+describe('the hook', () => {
+  const git = (cwd: string, ...args: string[]) => spawnSync('git', args, { cwd, encoding: 'utf8' })
+  const repository = (files = {}): TestWorld => {
+    const made = world(files)
+    git(made.cwd, 'init', '-q')
+    return made
+  }
+
+  it('is written as a program, and switched on', async () => {
+    const { io, cwd, read, out } = repository()
+    await main(['init', '--hook'], io)
+    expect(read('.githooks/pre-commit')).toContain('check --staged stories\n')
+    expect(read('.githooks/pre-commit')).not.toContain('npx')
+    expect(statSync(join(cwd, '.githooks/pre-commit')).mode & 0o111).not.toBe(0)
+    expect(git(cwd, 'config', 'core.hooksPath').stdout.trim()).toBe('.githooks')
+    expect(out()).toContain('Git now checks staged stories')
+  })
+
+  it('does not take the place of hooks that are there', async () => {
+    const { io, cwd, out } = repository()
+    mkdirSync(join(cwd, '.git/hooks'), { recursive: true })
+    createHook(cwd)
+    await main(['init', '--hook'], io)
+    expect(git(cwd, 'config', 'core.hooksPath').stdout).toBe('')
+    expect(out()).toContain('hooks of its own')
+  })
+
+  it('says so where there is no repository, or where it lies above', async () => {
+    const none = world()
+    await main(['init', '--hook'], none.io)
+    expect(none.out()).toContain('no git repository')
+    const above = repository()
+    await main(['init', 'stories', '--hook'], above.io)
+    expect(above.out().replace(/\s+/g, ' ')).toContain('the top folder of the repository')
+  })
+
+  function createHook(cwd: string): void {
+    const path = join(cwd, '.git/hooks/pre-push')
+    spawnSync('sh', ['-c', `echo '#!/bin/sh' > '${path}'`])
+    chmodSync(path, 0o755)
+  }
+})

@@ -1,0 +1,65 @@
+import { afterAll, expect, it } from 'vitest'
+import { compileSchema, createVocabularyWorld, readCsv } from '../vocabulary-world.ts'
+
+const world = createVocabularyWorld({
+  'hard.md': 'The colonel of the choir.\n',
+  'empty.md': '---\nstep: pink-1\n---\n',
+  'wrong.md': '---\nsequence: serie\n---\n\nTam sat.\n',
+})
+afterAll(() => world.remove())
+
+it('gives the earliest step and the words that hold it back', async () => {
+  const { code, out, err } = await world.run('level', 'books/hat.md')
+  expect([code, err]).toEqual([0, ''])
+  expect(out).toBe(
+    'books/hat.md\n  Earliest step: pink-5, “Short e”. There 100 % of 11 words can be read.\n' +
+      '  Words that hold it back, and the step that makes each readable: red once\n  (pink-5), met once (pink-5).\n\n',
+  )
+})
+
+it('says where a text is beyond the last step', async () => {
+  const { out } = await world.run('level', 'hard.md', '--share', '100%')
+  expect(out).toContain('Beyond the last step: at green-14,')
+  expect(out).toMatch(/Words that no step makes readable: .*colonel once/)
+})
+
+it('needs no step, and takes another share and sequence', async () => {
+  const { out } = await world.run('level', 'books', '--share', '0.5', '--format', 'json', '--sequence', 'england')
+  const report = JSON.parse(out)
+  expect(report.share).toBe(0.5)
+  expect(report.texts.map((one: { sequence: string }) => one.sequence)).toEqual(['england', 'england', 'england'])
+})
+
+it('prints JSON as its schema says, and CSV', async () => {
+  const validate = compileSchema('level')
+  const report = JSON.parse((await world.run('level', 'books', 'hard.md', '--format', 'json')).out)
+  validate(report)
+  expect(validate.errors ?? []).toEqual([])
+  expect(report.texts.map(({ step }: { step: string | null }) => step)).toHaveLength(4)
+  const rows = readCsv((await world.run('level', 'books', '--format', 'csv')).out)
+  expect(rows.map(([path]) => path)).toEqual(['path', 'books/boat.md', 'books/fish.md', 'books/hat.md'])
+})
+
+it('tells what cannot be read and goes on with the rest', async () => {
+  const { code, out, err } = await world.run(
+    'level',
+    'empty.md',
+    'wrong.md',
+    'missing.md',
+    'books/hat.md',
+    '--format',
+    'csv',
+  )
+  expect(code).toBe(2)
+  expect(err.trim().split('\n')).toEqual([
+    expect.stringContaining('There is no file or folder `missing.md`.'),
+    expect.stringContaining('empty.md:'),
+    'battledore: wrong.md: There is no sequence `serie`. Did you mean `series`?',
+  ])
+  expect(readCsv(out)).toHaveLength(2)
+})
+
+it.each(['nine', '101', '-1', ''])('refuses the share %j', async (share) => {
+  const { code, err } = await world.run('level', 'books', `--share=${share}`)
+  expect([code, err.includes('--share is a percentage')]).toEqual([2, true])
+})

@@ -1,0 +1,176 @@
+// Along a sequence: which step teaches what is missing, when a word becomes readable, and that it stays so.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { WordReadings } from '../../src/phonics/types.ts'
+import { knowledgeAt } from '../../src/sequence/knowledge.ts'
+import { createWordJudge } from '../../src/verdict/judge-word.ts'
+import { findReadableAt, judgeInSequence } from '../../src/verdict/look-ahead.ts'
+import { judge } from '../../src/verdict/verdict.ts'
+import { toReading, toReadings, toSequence, toStep } from './hand-made.ts'
+
+const sequence = toSequence([
+  toStep('one', 'c=k a=æ t=t s=s n=n', {
+    sightWords: ['the'],
+    shapes: ['CVC'],
+    contractions: ["can't"],
+    limits: { letters: 3, syllables: 1 },
+  }),
+  toStep('two', 'sh=ʃ i=ɪ p=p', { sightWords: ['see'], limits: { letters: 4 } }),
+  toStep('three', 'ee=i s=z ai=eɪ', { sightWords: ['said'], endings: ['-s'], shapes: 'any' }),
+  toStep('four', 'd=d r=r bb=b', { limits: { letters: 'any', syllables: 'any' } }),
+  toStep('five', '', { endings: ["'s", '-ing'], endingChanges: ['double'], contractions: 'any' }),
+])
+
+function toOutcome(readings: WordReadings, step: string, names: readonly string[] = []): string {
+  const { kind, reasons } = judgeInSequence(readings, sequence, step, { names })
+  return [kind, ...reasons.map(({ code, taughtAt }) => `${code}@${taughtAt ?? 'never'}`)].join(' ')
+}
+
+describe('judgeInSequence', () => {
+  it.each([
+    ['cat', 'c=k a=æ t=t', 'one', 'decodable'],
+    [
+      'ship',
+      'sh=ʃ i=ɪ p=p',
+      'one',
+      'unreadable correspondence-later@two correspondence-later@two correspondence-later@two too-many-letters@two',
+    ],
+    ['ship', 'sh=ʃ i=ɪ p=p', 'two', 'decodable'],
+    ['rain', 'r=r ai=eɪ n=n', 'two', 'unreadable correspondence-later@four correspondence-later@three'],
+    ['put', 'p=p u=ʊ t=t', 'two', 'unreadable irregular@never'],
+    ['said', 's=s ai=ɛ d=d', 'two', 'unreadable sight-word-later@three correspondence-later@four irregular@never'],
+    ['said', 's=s ai=ɛ d=d', 'three', 'sight'],
+    ['see', 's=s ee=i', 'one', 'unreadable sight-word-later@two correspondence-later@three shape@three'],
+    ['see', 's=s ee=i', 'three', 'decodable'],
+    ['cats', 'c=k a=æ t=t +s=s', 'two', 'unreadable ending@three'],
+    ['tan.ning', 't=t a=æ nn<n=n +ing=ɪŋ', 'four', 'unreadable ending@five ending@five'],
+    [
+      'rab.bit',
+      'r=r a=æ bb=b i~=ə t=t',
+      'three',
+      'unreadable correspondence-later@four correspondence-later@four too-many-letters@four too-many-syllables@four reduced-vowel@four',
+    ],
+    ["can't", "c=k a=æ n't=nt", 'one', 'sight'],
+    ["isn't", "i=ɪ s=z n't=nt", 'four', 'unreadable contraction@five'],
+    [
+      '?drat',
+      'd=d r=r a=æ t=t',
+      'three',
+      'unreadable correspondence-later@four correspondence-later@four unknown-word@never',
+    ],
+  ])('%s %s at %s: %s', (dotted, units, step, expected) => {
+    expect(toOutcome(toReadings(dotted, units), step)).toBe(expected)
+  })
+
+  it("tells when the owner's ending on a name is taught", () => {
+    expect(toOutcome(toReadings("Roy's", "r=r oy=ɔɪ +'s=z"), 'one', ['Roy'])).toBe('unreadable ending@five')
+  })
+
+  it('takes a step in any case, and throws on a step that is not there', () => {
+    expect(toOutcome(toReadings('cat', 'c=k a=æ t=t'), 'ONE')).toBe('decodable')
+    expect(() => toOutcome(toReadings('cat', 'c=k a=æ t=t'), 'six')).toThrow(RangeError)
+  })
+})
+
+describe('findReadableAt', () => {
+  it.each([
+    ['cat', 'c=k a=æ t=t', 'one'],
+    ['the', 'th=ð e~=ə', 'one'],
+    ['see', 's=s ee=i', 'two'],
+    ['rain', 'r=r ai=eɪ n=n', 'four'],
+    ['put', 'p=p u=ʊ t=t', undefined],
+  ])('%s %s: %s', (dotted, units, step) => {
+    expect(findReadableAt(toReadings(dotted, units), sequence)).toBe(step)
+  })
+
+  it('knows what a reader knows beyond the step, and does not know yet', () => {
+    const rain = toReadings('rain', 'r=r ai=eɪ n=n')
+    expect(findReadableAt(rain, sequence, { reader: { correspondences: ['r=r', 'ai=eɪ'] } })).toBe('two')
+    expect(findReadableAt(rain, sequence, { reader: { correspondencesNotYet: ['ai=eɪ'] } })).toBeUndefined()
+    expect(findReadableAt(rain, sequence, { reader: { sightWords: ['Rain'] } })).toBe('one')
+    const the = toReadings('the', 'th=ð e~=ə')
+    expect(findReadableAt(the, sequence, { reader: { sightWordsNotYet: ['the'] } })).toBeUndefined()
+  })
+})
+
+describe('createWordJudge', () => {
+  const read: WordReadings = {
+    word: 'read',
+    source: 'dictionary',
+    readings: [toReading('read', 'r=r ea=ɛ d=d', 'past'), toReading('read', 'r=r ea=i d=d', 'present')],
+    heteronym: true,
+  }
+  const known = toSequence([toStep('one', 'r=r d=d ea=i'), toStep('two', 'ea=ɛ')])
+
+  it('judges the form that the sentence asks for', () => {
+    const judgeWord = createWordJudge(known, 'one')
+    expect(judgeWord(read, 'present')).toMatchObject({
+      verdict: { kind: 'decodable' },
+      unsettled: false,
+      readableAt: 'one',
+    })
+    expect(judgeWord(read, 'past')).toMatchObject({
+      verdict: { kind: 'unreadable' },
+      unsettled: false,
+      readableAt: 'two',
+    })
+  })
+
+  it('is unsettled where the forms are judged differently and the sentence does not tell', () => {
+    expect(createWordJudge(known, 'one')(read).unsettled).toBe(true)
+    expect(createWordJudge(known, 'two')(read).unsettled).toBe(false)
+  })
+
+  it('judges each word once', () => {
+    const judgeWord = createWordJudge(known, 'one')
+    expect(judgeWord(read)).toBe(judgeWord(read))
+    expect(judgeWord(read)).not.toBe(judgeWord(read, 'past'))
+  })
+})
+
+describe('teaching more never makes a readable word unreadable', () => {
+  const KEYS = ['c=k', 'a=æ', 't=t', 'sh=ʃ', 'n=n', 'nn=n', 'ee=i', 'y=i', 'r=r'] as const
+  const WORDS = [
+    toReadings('cat', 'c=k a=æ t=t'),
+    toReadings('nan.ny', 'n=n a=æ nn=n y~=i'),
+    toReadings('can.ning', 'c=k a=æ nn<n=n +ing=ɪŋ'),
+    toReadings('trees', 't=t r=r ee=i +s=z'),
+    toReadings("can't", 'c=k a=æ n=n t=t'),
+    toReadings("Tan's", "t=t a=æ n=n +'s=z"),
+    toReadings('sha.tra', 'sh=ʃ a~=ə t=t r=r a~=ə', 'sh=ʃ a=æ t=t r=r a~=ə'),
+  ]
+  const adds = fc.record({
+    keys: fc.subarray([...KEYS]),
+    sightWords: fc.subarray(['cat', 'tree', "can't"]),
+    shapes: fc.oneof(fc.constant('any' as const), fc.subarray(['CVC', 'CV', 'VC', 'CCV', 'CVCC'])),
+    endings: fc.subarray(['-s', '-ing', "'s"] as const),
+    endingChanges: fc.subarray(['double'] as const),
+    contractions: fc.oneof(fc.constant('any' as const), fc.subarray(["can't"])),
+  })
+  const settings = fc.record({
+    endings: fc.constantFrom('taught' as const, 'sounded' as const),
+    reducedVowels: fc.constantFrom('accept' as const, 'flag' as const),
+  })
+
+  it('holds for any sequence whose limits only widen', () => {
+    fc.assert(
+      fc.property(fc.array(adds, { minLength: 2, maxLength: 6 }), settings, (drafts, more) => {
+        const steps = drafts.map(({ keys, ...rest }, index) =>
+          toStep(`s${index}`, keys.join(' '), {
+            ...rest,
+            limits: { letters: index + 3, syllables: Math.ceil((index + 1) / 2) },
+          }),
+        )
+        const drawn = toSequence(steps, more)
+        for (const word of WORDS) {
+          const readable = steps.map(({ id }) => judge(word, knowledgeAt(drawn, id), ['Tan']).readable)
+          const first = readable.indexOf(true)
+          expect(readable.slice(first === -1 ? readable.length : first)).not.toContain(false)
+          expect(findReadableAt(word, drawn, { names: ['Tan'] })).toBe(steps[first]?.id)
+        }
+      }),
+      { numRuns: 300 },
+    )
+  })
+})

@@ -1,0 +1,43 @@
+// The shape of each syllable, counted in sounds, not in letters.
+
+import { describe, expect, it } from 'vitest'
+import { toShapes } from '../../src/verdict/shape.ts'
+import { toReading } from './hand-made.ts'
+
+const isInflection = ({ kind }: { readonly kind: string }) => kind === 'inflection'
+
+describe('toShapes', () => {
+  it.each([
+    ['cat', 'c=k a=æ t=t', 'CVC', 'cat'],
+    ['at', 'a=æ t=t', 'VC', 'at'],
+    ['ship', 'sh=ʃ i=ɪ p=p', 'CVC', 'ship'],
+    ['box', 'b=b o=ɑ x=ks', 'CVC', 'box'],
+    ['quit', 'qu=kw i=ɪ t=t', 'CVC', 'quit'],
+    ['quit', 'q=k u=w i=ɪ t=t', 'CVC', 'quit'],
+    ['cake', 'c=k a_e=eɪ k=k', 'CVC', 'cake'],
+    ['ape', 'a_e=eɪ p=p', 'VC', 'ape'],
+    ['see', 's=s ee=i', 'CV', 'see'],
+    ['lamb', 'l=l a=æ m=m b=', 'CVC', 'lamb'],
+    ['frog', 'f=f r=r o=ɑ g=ɡ', 'CCVC', 'fr'],
+    ['stamp', 's=s t=t a=æ m=m p=p', 'CCVCC', 'st mp'],
+    ['strap', 's=s t=t r=r a=æ p=p', 'CCCVC', 'str'],
+    ['rab.bit', 'r=r a=æ bb=b i=ɪ t=t', 'CVC VC', 'rabb it'],
+    ['hats', 'h=h a=æ t=t +s=s', 'CVC', 'hat'],
+    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'CVC', 'runn'],
+    ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'CVC', 'bak'],
+    ['ta.ble', 't=t a=eɪ b=b le=əl', 'CV CV', 'ta ble'],
+  ])('%s %s: %s', (dotted, units, shapes, blamed) => {
+    const word = dotted.replaceAll('.', '')
+    const found = toShapes(word, toReading(dotted, units), isInflection)
+    expect(found.map(({ shape }) => shape).join(' ')).toBe(shapes)
+    const letters = found.flatMap((one) => one.letters.map(([start, end]) => word.slice(start, end)))
+    expect(letters.join(' ')).toBe(blamed)
+  })
+
+  it('counts an ending that is not taught as such', () => {
+    const shapes = (dotted: string, units: string) =>
+      toShapes(dotted.replaceAll('.', ''), toReading(dotted, units), () => false).map(({ shape }) => shape)
+    expect(shapes('hats', 'h=h a=æ t=t +s=s')).toEqual(['CVCC'])
+    expect(shapes('jump.ing', 'j=dʒ u=ʌ m=m p=p +ing=ɪŋ')).toEqual(['CVCC', 'VC'])
+  })
+})

@@ -1,0 +1,262 @@
+// The verdict by table: a word, what the child knows, and what comes out.
+
+import { describe, expect, it } from 'vitest'
+import type { WordReadings } from '../../src/phonics/types.ts'
+import type { Knowledge } from '../../src/sequence/types.ts'
+import { judge } from '../../src/verdict/verdict.ts'
+import { toKnowledge, toReadings } from './hand-made.ts'
+
+const SINGLE =
+  'a=æ b=b c=k d=d e=ɛ f=f g=ɡ h=h i=ɪ j=dʒ k=k l=l m=m n=n o=ɑ p=p qu=kw r=r s=s t=t u=ʌ v=v w=w x=ks y=j z=z'
+
+/** Three letters, each with its own short or plain sound, in the shapes VC and CVC: the pink rules. */
+const pink = toKnowledge(SINGLE, {
+  sightWords: new Set(['the', 'a', 'I', 'is', 'one', 'cow']),
+  shapes: new Set(['VC', 'CVC']),
+  limits: { letters: 3, syllables: 1 },
+})
+
+const blue = toKnowledge(`${SINGLE} ll=l ck=k bb=b nn=n`, {
+  sightWords: pink.sightWords,
+  shapes: new Set(['VC', 'CVC', 'VCC', 'CCVC', 'CVCC']),
+  endings: new Set(['-s'] as const),
+  limits: { letters: 6, syllables: 2 },
+})
+
+const LATER = 'sh=ʃ th=θ th=ð ng=ŋ n=ŋ ai=eɪ a_e=eɪ i_e=aɪ igh=aɪ ee=i ea=i ar=ɑr er=ɚ y=aɪ y=i tt=t ss=s'
+const green = toKnowledge(`${SINGLE} ${LATER} ll=l ck=k bb=b`, {
+  sightWords: pink.sightWords,
+  endings: new Set(['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"] as const),
+  endingChanges: new Set(['double', 'drop-e', 'y-to-i'] as const),
+  contractions: 'any',
+})
+
+type Row = readonly [dotted: string, units: string | readonly string[], expected: string]
+
+function toOutcome(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): string {
+  const verdict = judge(readings, knowledge, names)
+  const blamed = verdict.reasons.map(
+    ({ code, letters }) => `${code}:${letters.map(([start, end]) => readings.word.slice(start, end)).join('_')}`,
+  )
+  return [verdict.kind, ...(verdict.guessed ? ['guessed'] : []), ...blamed].join(' ')
+}
+
+function runTable(knowledge: Knowledge, rows: readonly Row[], names: readonly string[] = []): void {
+  it.each(rows)('%s  %s  →  %s', (dotted, units, expected) => {
+    expect(toOutcome(toReadings(dotted, ...[units].flat()), knowledge, names)).toBe(expected)
+  })
+}
+
+describe('three letters, each with its own sound', () => {
+  runTable(pink, [
+    ['cat', 'c=k a=æ t=t', 'decodable'],
+    ['Cat', 'c=k a=æ t=t', 'decodable'],
+    ['at', 'a=æ t=t', 'decodable'],
+    ['can', 'c=k a=æ n=n', 'decodable'],
+    ['him', 'h=h i=ɪ m=m', 'decodable'],
+    ['but', 'b=b u=ʌ t=t', 'decodable'],
+    ['fox', 'f=f o=ɑ x=ks', 'decodable'],
+    ['won', 'w=w o=ʌ n=n', 'unreadable irregular:o'],
+    ['his', 'h=h i=ɪ s=z', 'unreadable irregular:s'],
+    ['put', 'p=p u=ʊ t=t', 'unreadable irregular:u'],
+    ['day', 'd=d ay=eɪ', 'unreadable irregular:ay shape:day'],
+    ['car', 'c=k ar=ɑr', 'unreadable irregular:ar shape:car'],
+    ['ape', 'a_e=eɪ p=p', 'unreadable irregular:a_e'],
+    ['go', 'g=ɡ o=oʊ', 'unreadable irregular:o shape:go'],
+    ['and', 'a=æ n=n d=d', 'unreadable shape:nd'],
+    ['frog', 'f=f r=r o=ɑ g=ɡ', 'unreadable too-many-letters:frog shape:fr'],
+    ['bell', 'b=b e=ɛ ll=l', 'unreadable irregular:ll too-many-letters:bell'],
+    ['quit', 'qu=kw i=ɪ t=t', 'unreadable too-many-letters:quit'],
+    ['ship', 'sh=ʃ i=ɪ p=p', 'unreadable irregular:sh too-many-letters:ship'],
+    ['rab.bit', 'r=r a=æ bb=b i=ɪ t=t', 'unreadable irregular:bb too-many-letters:rabbit too-many-syllables:rabbit'],
+    ['pig-.pen', 'p=p i=ɪ g=ɡ p=p e=ɛ n=n', 'unreadable too-many-syllables:pig-pen'],
+    [
+      'hen-.coop',
+      'h=h e=ɛ n=n c=k oo=u p=p',
+      'unreadable irregular:oo too-many-letters:coop too-many-syllables:hen-coop',
+    ],
+    ['ads', 'a=æ d=d +s=z', 'unreadable ending:s'],
+  ])
+})
+
+describe('sight words', () => {
+  runTable(pink, [
+    ['the', 'th=ð e~=ə', 'sight'],
+    ['The', 'th=ð e~=ə', 'sight'],
+    ['THE', 'th=ð e~=ə', 'sight'],
+    ['a', 'a~=ə', 'sight'],
+    ['I', 'i=aɪ', 'sight'],
+    ['i', 'i=aɪ', 'unreadable irregular:i shape:i'],
+    ['is', 'i=ɪ s=z', 'sight'],
+    ['cows', 'c=k ow=aʊ +s=z', 'unreadable irregular:ow too-many-letters:cows shape:cow ending:s'],
+    ["one's", "o=w n=ʌn e= +'s=z", "unreadable irregular:o irregular:n too-many-letters:one's shape:one ending:'s"],
+  ])
+  runTable(blue, [
+    ['cows', 'c=k ow=aʊ +s=z', 'sight'],
+    ['Cows', 'c=k ow=aʊ +s=z', 'sight'],
+    ['as', 'a=æ s=z', 'unreadable irregular:s'],
+    ["cow's", "c=k ow=aʊ +'s=z", "unreadable irregular:ow shape:cow ending:'s"],
+  ])
+  runTable(green, [
+    ["cow's", "c=k ow=aʊ +'s=z", 'sight'],
+    ["cows'", "c=k ow=aʊ +s=z '=", 'sight'],
+    ['cowed', 'c=k ow=aʊ +ed=d', 'sight'],
+    ['coward', 'c=k ow=aʊ ar=ərr d=d', 'unreadable irregular:ow irregular:ar'],
+    ['cow’s', 'c=k ow=aʊ +s=z', 'sight'],
+  ])
+})
+
+describe('a sight word that can be sounded out', () => {
+  const known = (before: string) =>
+    toKnowledge(`${SINGLE} ay=eɪ`, {
+      sightWords: new Set(['today']),
+      knownWithSightWord: new Map([['today', toKnowledge(before)]]),
+    })
+  const today = toReadings('to.day', 't=t o~=ə d=d ay=eɪ')
+
+  it('is decodable where the letters were taught later than the word', () => {
+    expect(toOutcome(today, known(SINGLE))).toBe('decodable')
+    expect(toOutcome(today, toKnowledge(`${SINGLE} ay=eɪ`, { sightWords: new Set(['today']) }))).toBe('decodable')
+  })
+
+  it('stays a sight word where it was taught by heart although its letters were known', () => {
+    expect(toOutcome(today, known(`${SINGLE} ay=eɪ`))).toBe('sight')
+  })
+})
+
+describe('names that the story allows', () => {
+  const names = ['Zub', 'Old Ned', 'plop', 'Roy']
+  runTable(
+    pink,
+    [
+      ['?Zub', 'z=z u=ʌ b=b', 'decodable guessed'],
+      ['Roy', 'r=r oy=ɔɪ', 'name'],
+      ['ROY', 'r=r oy=ɔɪ', 'name'],
+      ['roy', 'r=r oy=ɔɪ', 'unreadable irregular:oy shape:roy'],
+      ['Old', 'o=oʊ l=l d=d', 'name'],
+      ['old', 'o=oʊ l=l d=d', 'unreadable irregular:o shape:ld'],
+      ['?Plop', 'p=p l=l o=ɑ p=p', 'name guessed'],
+      ["Roy's", "r=r oy=ɔɪ +'s=z", "unreadable ending:'s"],
+      [
+        'Roy.al',
+        'r=r oy=ɔɪ a~=ə l=l',
+        'unreadable irregular:oy too-many-letters:Royal too-many-syllables:Royal shape:Roy reduced-vowel:a',
+      ],
+    ],
+    names,
+  )
+  runTable(green, [["Roy's", "r=r oy=ɔɪ +'s=z", 'name']], names)
+})
+
+describe('longer words', () => {
+  runTable(blue, [
+    ['bell', 'b=b e=ɛ ll=l', 'decodable'],
+    ['duck', 'd=d u=ʌ ck=k', 'decodable'],
+    ['quick', 'qu=kw i=ɪ ck=k', 'decodable'],
+    ['frog', 'f=f r=r o=ɑ g=ɡ', 'decodable'],
+    ['pond', 'p=p o=ɑ n=n d=d', 'decodable'],
+    ['stamp', 's=s t=t a=æ m=m p=p', 'unreadable shape:st_mp'],
+    ['hats', 'h=h a=æ t=t +s=s', 'decodable'],
+    ["dogs'", "d=d o=ɑ g=ɡ +s=z '=", "unreadable ending:'"],
+    ['frogs', 'f=f r=r o=ɑ g=ɡ +s=z', 'decodable'],
+    ['hat.ted', 'h=h a=æ tt<t=t +ed=ɪd', 'unreadable ending:tt ending:ed'],
+    ['kit.ten', 'k=k i=ɪ tt=t e~=ə n=n', 'unreadable irregular:tt'],
+    ['rab.bit', 'r=r a=æ bb=b i~=ə t=t', 'decodable'],
+    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'unreadable too-many-letters:running ending:ing'],
+    ['hen-.pen', 'h=h e=ɛ n=n p=p e=ɛ n=n', 'decodable'],
+    ['as', ['a~=ə s=z', 'a=æ s=z'], 'unreadable irregular:s'],
+  ])
+})
+
+describe('spellings of more than one letter, endings, contractions', () => {
+  runTable(green, [
+    ['ship', 'sh=ʃ i=ɪ p=p', 'decodable'],
+    ['cake', 'c=k a_e=eɪ k=k', 'decodable'],
+    ['night', 'n=n igh=aɪ t=t', 'decodable'],
+    ['bread', 'b=b r=r ea=ɛ d=d', 'unreadable irregular:ea'],
+    ['rained', 'r=r ai=eɪ n=n +ed=d', 'decodable'],
+    ["dogs'", "d=d o=ɑ g=ɡ +s=z '=", 'decodable'],
+    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'decodable'],
+    ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'decodable'],
+    ['cried', 'c=k r=r i<y=aɪ +ed=d', 'decodable'],
+    ['baked', 'b=b a<a_e=eɪ k=k e= +d=t', 'decodable'],
+    ['said', 's=s ai=ɛ d=d', 'unreadable irregular:ai'],
+    ['knee', 'kn=n ee=i', 'unreadable irregular:kn'],
+    ['lamb', 'l=l a=æ m=m b=', 'unreadable irregular:b'],
+    ["can't", "c=k a=æ n't=nt", 'decodable'],
+    ['didn’t', 'd=d i=ɪ d=d n’t=ənt', 'decodable'],
+    ["o'clock", "o=ə '= c=k l=l o=ɑ ck=k", 'unreadable irregular:o'],
+    ["it's", "i=ɪ t=t +'s=s", 'decodable'],
+    ['so.fa', 's=s o=oʊ f=f a~=ə', 'unreadable irregular:o'],
+    ['le.mon', 'l=l e=ɛ m=m o~=ə n=n', 'decodable'],
+    ['cap.tain', 'c=k a=æ p=p t=t ai~=ə n=n', 'unreadable irregular:ai'],
+    ['read', ['r=r ea=ɛ d=d', 'r=r ea=i d=d'], 'decodable'],
+    ['?glim', 'g=ɡ l=l i=ɪ m=m', 'decodable guessed'],
+    ['?glimph', 'g=ɡ l=l i=ɪ m=m ph=f', 'unreadable guessed irregular:ph unknown-word:glimph'],
+    ['???', [], 'unreadable guessed unknown-word:??'],
+  ])
+})
+
+describe('settings', () => {
+  const hatted = toReadings('hat.ted', 'h=h a=æ tt<t=t +ed=ɪd')
+  const rabbit = toReadings('rab.bit', 'r=r a=æ bb=b i~=ə t=t')
+  const cant = toReadings("can't", 'c=k a=æ n=n t=t')
+  const dont = toReadings("don't", 'd=d o=oʊ n=n t=t')
+
+  it('an ending may be sounded out where the sequence says so', () => {
+    const sounded = toKnowledge(`${SINGLE} tt=t s=z`, { endingsMode: 'sounded' })
+    expect(toOutcome(hatted, sounded)).toBe('decodable')
+    expect(toOutcome(toReadings('dogs', 'd=d o=ɑ g=ɡ +s=z'), sounded)).toBe('decodable')
+    expect(toOutcome(toReadings('hummed', 'h=h u=ʌ mm<m=m +ed=d'), sounded)).toBe('unreadable ending:mm ending:ed')
+    expect(toOutcome(toReadings("Roy's", "r=r oy=ɔɪ +'s=z"), sounded, ['Roy'])).toBe('name')
+  })
+
+  it('a changed spelling needs its change, or a taught double letter', () => {
+    const endings = new Set(['-ed'] as const)
+    expect(toOutcome(hatted, toKnowledge(SINGLE, { endings }))).toBe('unreadable ending:tt')
+    expect(toOutcome(hatted, toKnowledge(SINGLE, { endings, endingChanges: new Set(['drop-e'] as const) }))).toBe(
+      'unreadable ending:tt',
+    )
+    expect(toOutcome(hatted, toKnowledge(SINGLE, { endings, endingChanges: new Set(['double'] as const) }))).toBe(
+      'decodable',
+    )
+    expect(toOutcome(hatted, toKnowledge(`${SINGLE} tt=t`, { endings }))).toBe('decodable')
+  })
+
+  it('a worn-down vowel is accepted only in long words, where two syllables are taught and the setting says so', () => {
+    const known = `${SINGLE} bb=b`
+    expect(toOutcome(rabbit, toKnowledge(known))).toBe('decodable')
+    expect(toOutcome(rabbit, toKnowledge(known, { reducedVowels: 'flag' }))).toBe('unreadable reduced-vowel:i')
+    expect(toOutcome(rabbit, toKnowledge(known, { limits: { syllables: 1 } }))).toBe(
+      'unreadable too-many-syllables:rabbit reduced-vowel:i',
+    )
+    expect(toOutcome(rabbit, toKnowledge(`${known} i=ə`, { reducedVowels: 'flag' }))).toBe('decodable')
+    expect(toOutcome(toReadings('the', 'th=ð e~=ə'), toKnowledge(`${SINGLE} th=ð`))).toBe('unreadable reduced-vowel:e')
+  })
+
+  it('a contraction is taught by name, or all are', () => {
+    expect(toOutcome(cant, toKnowledge(SINGLE))).toBe("unreadable contraction:'")
+    expect(toOutcome(cant, toKnowledge(SINGLE, { contractions: 'any' }))).toBe('decodable')
+    expect(toOutcome(cant, toKnowledge(SINGLE, { contractions: new Set(["can't"]) }))).toBe('decodable')
+    expect(toOutcome(dont, toKnowledge(SINGLE, { contractions: new Set(["can't"]) }))).toBe(
+      "unreadable irregular:o contraction:'",
+    )
+    expect(toOutcome(dont, toKnowledge(SINGLE, { sightWords: new Set(["don't"]) }))).toBe('sight')
+    expect(toOutcome(toReadings("dog's", "d=d o=ɑ g=ɡ +'s=z"), toKnowledge(SINGLE, { contractions: 'any' }))).toBe(
+      "unreadable ending:'s",
+    )
+  })
+
+  it('says which figure was found and which is allowed', () => {
+    const [letters, shape] = judge(toReadings('frog', 'f=f r=r o=ɑ g=ɡ'), pink).reasons
+    expect(letters).toMatchObject({ found: 4, allowed: 3 })
+    expect(shape).toMatchObject({ found: 'CCVC', allowed: 'VC, CVC' })
+  })
+
+  it('names the correspondence that is missing, and keeps the reading nearest to readable', () => {
+    const tear = toReadings('tear', 't=t ea=ɛ r=R', 't=t ea=i r=r')
+    const verdict = judge(tear, pink)
+    expect(verdict.reading).toBe(tear.readings[1])
+    expect(verdict.reasons[0]).toMatchObject({ key: 'ea=i', unit: { letters: 'ea' } })
+  })
+})
