@@ -16,7 +16,7 @@ export function decodeText(bytes: Uint8Array): Decoded | Unreadable {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), isGuessed: false }
   } catch {
     // What older programs for Windows write; every byte means some letter there.
-    return decode(bytes, 'windows-1252', true)
+    return { text: toWindowsText(bytes), isGuessed: true }
   }
 }
 
@@ -24,3 +24,12 @@ const decode = (bytes: Uint8Array, encoding: string, isGuessed: boolean): Decode
   text: new TextDecoder(encoding).decode(bytes),
   isGuessed,
 })
+
+/** The letters of bytes 80 to 9F (WHATWG Encoding Standard, windows-1252); no letter stands for itself. */
+const HIGH = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ'
+
+/** By hand, since Node 20 decodes windows-1252 as Latin-1: its `’` is a control character. */
+const toWindowsText = (bytes: Uint8Array): string =>
+  new TextDecoder('windows-1252')
+    .decode(bytes)
+    .replace(/[\x80-\x9f]/g, (letter) => HIGH[letter.charCodeAt(0) - 0x80] ?? letter)
