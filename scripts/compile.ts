@@ -3,12 +3,15 @@
 
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
 import { bundle, warmUp } from './build/bundle.ts'
 import { ROOT as root } from './root.ts'
 
 const dist = join(root, 'dist')
+
+/** A folder in which several checkouts on one machine share the data that they make, by digest; data takes minutes. */
+const KEPT = process.env['COMPILE_CACHE']
 
 function listFiles(path: string): string[] {
   if (statSync(path).isFile()) return [path]
@@ -38,8 +41,11 @@ async function once(
     existsSync(stamp) && readFileSync(stamp, 'utf8') === digest && outputs.every((file) => existsSync(join(dist, file)))
   if (isFresh) return
   const start = performance.now()
-  await make()
+  const kept = KEPT && !name.startsWith('bundle') && name !== 'types' && join(KEPT, `${name}-${digest.slice(0, 40)}`)
+  if (kept && existsSync(kept)) for (const file of outputs) cpSync(join(kept, file), join(dist, file))
+  else await make()
   writeFileSync(stamp, digest)
+  if (kept && !existsSync(kept)) for (const file of outputs) cpSync(join(dist, file), join(kept, file))
   process.stderr.write(`${name}: made in ${((performance.now() - start) / 1000).toFixed(1)} s\n`)
 }
 
@@ -72,7 +78,7 @@ await once('words', ['words.bin'], toDigest(['src/phonics', 'src/words', 'script
 
 await once(
   'sequences',
-  ['sequences/series.json'],
+  ['sequences/common-core.json', 'sequences/england.json', 'sequences/series.json'],
   toDigest(['src/sequence', 'src/phonics'], ['cmu-pronouncing-dictionary']),
   async () => {
     const { compileBuiltIns } = await import('./build/sequences.ts')
