@@ -50,6 +50,7 @@ const ORDER = [
   'nearest',
   'yaml',
   'story',
+  'bring',
   'phonics',
   'words',
   'sequence',
