@@ -13,7 +13,7 @@ export default defineRule({
   create: ({ story, report }) => ({
     fault: (fault) => {
       const { word, reason, judged } = fault
-      const syllables = judged?.verdict.reading?.syllables ?? []
+      const syllables = judged?.verdict.pronunciation?.syllables ?? []
       report({
         ...toFaultReport(fault),
         messageId: 'long',

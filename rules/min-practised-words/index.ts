@@ -25,7 +25,7 @@ export default defineRule({
         const times = uses
           .filter(
             ({ form, word, sentence, spoken }) =>
-              form === 'word' && pattern.isIn(story.judge(word, sentence).readings, spoken),
+              form === 'word' && pattern.isIn(story.judge(word, sentence).pronunciations, spoken),
           )
           .reduce((sum, use) => sum + use.times, 0)
         return times > 0 ? [times] : []

@@ -33,7 +33,7 @@ export default defineRule({
 
 /** `z` as in `zip`, `u` as in `cup`, `b` as in `bat` */
 function toGuess({ word, judged }: WordFault, { sequence }: StoryContext): string {
-  const units = judged?.verdict.reading?.units ?? []
+  const units = judged?.verdict.pronunciation?.units ?? []
   return units
     .map((unit) => {
       if (unit.kind === 'silent') return `silent ${toQuoted(unit.letters)}`

@@ -37,7 +37,7 @@ function findCluster({ reason, judged }: WordFault): Span | undefined {
   const isBlamed = ({ spans }: Unit): boolean =>
     blamed.some(([from, to]) => (spans[0]?.[0] ?? -1) >= from && (spans[0]?.[0] ?? to) < to)
   const runs: Unit[][] = [[]]
-  for (const unit of judged?.verdict.reading?.units ?? []) {
+  for (const unit of judged?.verdict.pronunciation?.units ?? []) {
     if (unit.vowel || !isBlamed(unit)) runs.push([])
     else if (unit.kind !== 'silent') runs.at(-1)?.push(unit)
   }

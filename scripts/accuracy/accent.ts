@@ -1,6 +1,6 @@
-// Compares the Southern British readings with an independent general-purpose synthesiser, over the words most used.
+// Compares the Southern British pronunciations with an independent general-purpose synthesiser, over the words most used.
 
-import type { Phonics, Reading } from '../../src/phonics/types.ts'
+import type { Phonics, Pronunciation } from '../../src/phonics/types.ts'
 import { frequencyRank } from '../build/frequency.ts'
 
 const VOICE = 'en-gb-x-rp'
@@ -19,9 +19,9 @@ export async function measureAccent(phonics: Phonics): Promise<AccentFigures> {
   const said = await sayAll(words)
   const differing = words.flatMap((word, at) => {
     const theirs = said[at] ?? ''
-    const { readings } = phonics.read(word)
-    const isAgreed = readings.some((reading) => ourSymbols(reading) === theirSymbols(theirs))
-    return isAgreed ? [] : [{ word, ours: readings.map(({ ipa }) => ipa), theirs }]
+    const { pronunciations } = phonics.read(word)
+    const isAgreed = pronunciations.some((pronunciation) => ourSymbols(pronunciation) === theirSymbols(theirs))
+    return isAgreed ? [] : [{ word, ours: pronunciations.map(({ ipa }) => ipa), theirs }]
   })
   return { words: words.length, agreed: words.length - differing.length, differing }
 }
@@ -50,7 +50,7 @@ function findMostUsed(phonics: Phonics): readonly string[] {
 /** One sign for every vowel worn down outside the main stress: which of ə ɪ ʊ it is depends on who wrote the dictionary. */
 const WEAK = 'ə'
 
-const ourSymbols = ({ units }: Reading): string => {
+const ourSymbols = ({ units }: Pronunciation): string => {
   const isLong = units.filter(({ vowel }) => vowel).length > 1
   return toCommon(units.map((unit) => (isLong && unit.stress !== 1 ? wearDown(unit.sound) : unit.sound)).join(''))
 }

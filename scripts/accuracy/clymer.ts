@@ -65,17 +65,17 @@ export function measureGeneralisations(engine: Engine): readonly Generalisation[
   })
 }
 
-/** The words of two lists for the primary grades, as the dictionary's first reading has them in General American. */
+/** The words of two lists for the primary grades, as the dictionary's first pronunciation has them in General American. */
 export function countedWords({ spelling, phonics }: Engine): readonly CountedWord[] {
   const words = [...new Set([...daleChall, ...spache].map((word) => word.toLowerCase()))].filter((word) =>
     /^[a-z]{2,}$/.test(word),
   )
   return words.flatMap((word) => {
     const { source, cuttings } = spelling.spell(word)
-    const [reading] = phonics['general-american'].read(word).readings
+    const [pronunciation] = phonics['general-american'].read(word).pronunciations
     const units = cuttings[0]?.raw.units
-    if (source === 'guess' || !units || !reading) return []
-    return [{ word, units, stress: units.flatMap(toStress), syllables: reading.syllables }]
+    if (source === 'guess' || !units || !pronunciation) return []
+    return [{ word, units, stress: units.flatMap(toStress), syllables: pronunciation.syllables }]
   })
 }
 

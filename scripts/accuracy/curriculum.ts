@@ -25,7 +25,7 @@ export function readCurriculum(): readonly CurriculumRow[] {
   })
 }
 
-/** Whether consecutive units cover exactly the row's letters and say exactly its sound, in any reading of the word. */
+/** Whether consecutive units cover exactly the row's letters and say exactly its sound, in any pronunciation of the word. */
 export function isRowMet(row: CurriculumRow, spelling: Spelling): boolean {
   const grapheme = row.grapheme.replace('-', '_')
   return spelling.spell(row.word.toLowerCase()).cuttings.some(({ raw }) => hasRun(raw.units, grapheme, row.sounds))

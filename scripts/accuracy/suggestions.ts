@@ -82,7 +82,7 @@ function openSuggester({ data, lexicon, phonics, sequence }: SuggestionTools, st
     fitness: data.fitness(),
     isReadable,
     candidates: () => lexicon.words().filter((word, i) => data.facts.factsAt(i).known > 0 && isReadable(word)),
-    soundsOf: (word) => phonics.read(word).readings[0]?.units.map(({ sound }) => sound) ?? [],
+    soundsOf: (word) => phonics.read(word).pronunciations[0]?.units.map(({ sound }) => sound) ?? [],
   })
 }
 

@@ -26,7 +26,7 @@ export function measureSyllables(phonics: Phonics): SyllableFigures {
   let theirs = 0
   for (const word of words) {
     const possible = counts.get(word)
-    const ours = phonics.read(word).readings[0]?.syllables.length ?? 0
+    const ours = phonics.read(word).pronunciations[0]?.syllables.length ?? 0
     if (!possible?.has(ours)) differing.push(word)
     if (possible?.has(syllable(word))) theirs++
   }

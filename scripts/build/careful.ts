@@ -1,6 +1,6 @@
-// Which of a word's pronunciations a careful reader says: fast speech and slips make no word decodable.
+// Which of a word's transcriptions a careful reader says: fast speech and slips make no word decodable.
 
-import type { Pronunciation } from '../../src/phonics/arpabet.ts'
+import type { Transcription } from '../../src/phonics/arpabet.ts'
 import type { DictionaryWord } from './pronunciations.ts'
 
 /** Vowels that careful speakers differ in without saying another word. */
@@ -34,16 +34,16 @@ const NEAR: ReadonlySet<string> = new Set([
 ])
 
 /**
- * The careful readings of a word, best first.
- * @param toCost cost of a pronunciation's best alignment, in nats; Infinity where the table cannot say it.
+ * The careful pronunciations of a word, best first.
+ * @param toCost cost of a transcription's best alignment, in nats; Infinity where the table cannot say it.
  */
 export function findCareful(
   word: DictionaryWord,
-  toCost: (pronunciation: Pronunciation) => number,
+  toCost: (transcription: Transcription) => number,
   keepAll: boolean,
-): Pronunciation[] {
-  const costs = new Map(word.pronunciations.map((one) => [one, toCost(one)]))
-  const able = word.pronunciations.filter((one) => Number.isFinite(costs.get(one) ?? Infinity))
+): Transcription[] {
+  const costs = new Map(word.transcriptions.map((one) => [one, toCost(one)]))
+  const able = word.transcriptions.filter((one) => Number.isFinite(costs.get(one) ?? Infinity))
   if (keepAll) return able
   const strong = able.filter((one) => one.stress.some((mark) => mark > 0))
   const pool = strong.length > 0 ? strong : able
@@ -58,7 +58,7 @@ export function findCareful(
 
 // A later variant counts where it is as long and no worse spelt; one with sounds left out is fast speech, one that
 // only weakens a vowel adds nothing.
-function isCareful(first: Pronunciation, one: Pronunciation, firstCost: number, cost: number): boolean {
+function isCareful(first: Transcription, one: Transcription, firstCost: number, cost: number): boolean {
   if (one.phones.length < first.phones.length) return false
   if (one.phones.length > first.phones.length) return cost <= firstCost + 1
   const differ = one.phones.flatMap((phone, at) => (phone === first.phones[at] ? [] : [`${first.phones[at]} ${phone}`]))

@@ -1,27 +1,27 @@
 // Tells which words of the dictionary are a stem with an ending, so that the file holds the stem once.
 
-import type { Pronunciation } from '../../src/phonics/arpabet.ts'
+import type { Transcription } from '../../src/phonics/arpabet.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from '../../src/phonics/inflect.ts'
 import type { LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
-import { type RawReading, toRawReading } from '../../src/phonics/raw.ts'
+import { type RawPronunciation, toRawPronunciation } from '../../src/phonics/raw.ts'
 import type { readRows } from '../../src/phonics/rows.ts'
 import { isLittleWord } from '../../src/words/little.ts'
 import type { WordNet } from './wordnet.ts'
 
-/** A pronunciation with the rows that say it. */
-export interface Aligned extends Pronunciation {
+/** A transcription with the rows that say it. */
+export interface Aligned extends Transcription {
   readonly path: readonly number[]
   readonly cost: number
 }
 
-/** A word with the pronunciations that a careful reader says. */
+/** A word with the transcriptions that a careful reader says. */
 export interface Careful {
   readonly word: string
-  readonly readings: readonly Aligned[]
+  readonly pronunciations: readonly Aligned[]
 }
 
 interface StoredWord {
-  readonly raws: readonly RawReading[]
+  readonly raws: readonly RawPronunciation[]
   readonly found: Found | undefined
 }
 
@@ -36,16 +36,18 @@ export function toEntries(
 ): LexiconEntry[] {
   const byWord = new Map(careful.map((one) => [one.word, one]))
   const stored = new Map<string, StoredWord>()
-  // A stem may itself be a stem with an ending (`teachers`): its readings are those that the file will give.
+  // A stem may itself be a stem with an ending (`teachers`): its pronunciations are those that the file will give.
   const store = (word: string): StoredWord => {
     let known = stored.get(word)
     if (!known) {
-      const readings = byWord.get(word)?.readings ?? []
-      const ending = findTrueEnding(word, readings, byWord, (stem) => store(stem).raws, wordnet)
+      const pronunciations = byWord.get(word)?.pronunciations ?? []
+      const ending = findTrueEnding(word, pronunciations, byWord, (stem) => store(stem).raws, wordnet)
       const inflected = ending ? toInflected(ending, store(ending.inflection.stem).raws) : []
       // The spoken forms of a heteronym keep their order, and none is lost: `used`, `winds`; not `does`, also of a doe.
-      const found = fixed.has(word) && !isSame(inflected, readings) ? undefined : ending
-      const raws = found ? inflected : readings.map(({ path, stress }) => toRawReading(word, path, rows, stress))
+      const found = fixed.has(word) && !isSame(inflected, pronunciations) ? undefined : ending
+      const raws = found
+        ? inflected
+        : pronunciations.map(({ path, stress }) => toRawPronunciation(word, path, rows, stress))
       known = { raws, found }
       stored.set(word, known)
     }
@@ -55,9 +57,13 @@ export function toEntries(
     careful
       // The owner's 's follows from the word that it stands on.
       .filter(({ word }) => !word.endsWith("'s") || !byWord.has(word.slice(0, -2)) || fixed.has(word))
-      .map(({ word, readings }): LexiconEntry => {
+      .map(({ word, pronunciations }): LexiconEntry => {
         const { found } = store(word)
-        if (!found) return { word, readings: readings.map(({ path, stress }) => ({ path, stress: toPattern(stress) })) }
+        if (!found)
+          return {
+            word,
+            pronunciations: pronunciations.map(({ path, stress }) => ({ path, stress: toPattern(stress) })),
+          }
         return {
           word,
           ending: ENDINGS.indexOf(found.inflection.ending),
@@ -68,14 +74,14 @@ export function toEntries(
   )
 }
 
-const toInflected = ({ inflection, mask }: Found, stems: readonly RawReading[]): readonly RawReading[] =>
+const toInflected = ({ inflection, mask }: Found, stems: readonly RawPronunciation[]): readonly RawPronunciation[] =>
   stems.filter((_, k) => (mask >> k) & 1).flatMap((raw) => inflect(raw, inflection.stem.length, inflection) ?? [])
 
-const isSame = (inflected: readonly RawReading[], readings: readonly Aligned[]): boolean =>
-  inflected.length === readings.length &&
+const isSame = (inflected: readonly RawPronunciation[], pronunciations: readonly Aligned[]): boolean =>
+  inflected.length === pronunciations.length &&
   inflected.every((raw, k) => {
     const sounds = raw.units.flatMap((unit) => unit.phones)
-    return toLoose(sounds) === toLoose(readings[k]?.phones ?? [])
+    return toLoose(sounds) === toLoose(pronunciations[k]?.phones ?? [])
   })
 
 /** Second stress is left out of words of seven syllables and more, so that every pattern has a number of one byte. */
@@ -85,9 +91,9 @@ const toPattern = (stress: readonly number[]): string =>
 /** An ending is true where the word is said as its stem with the ending's sound, and the stem is a word that takes it. */
 function findTrueEnding(
   word: string,
-  readings: readonly Aligned[],
+  pronunciations: readonly Aligned[],
   byWord: ReadonlyMap<string, Careful>,
-  toRaws: (word: string) => readonly RawReading[],
+  toRaws: (word: string) => readonly RawPronunciation[],
   wordnet: WordNet,
 ): Found | undefined {
   for (const inflection of findInflections(word)) {
@@ -95,7 +101,8 @@ function findTrueEnding(
     let mask = 0
     toRaws(inflection.stem).forEach((raw, k) => {
       const sounds = inflect(raw, inflection.stem.length, inflection)?.units.flatMap((unit) => unit.phones)
-      if (sounds && readings.some((reading) => toLoose(reading.phones) === toLoose(sounds))) mask |= 1 << k
+      if (sounds && pronunciations.some((pronunciation) => toLoose(pronunciation.phones) === toLoose(sounds)))
+        mask |= 1 << k
     })
     if (mask > 0) return { inflection, mask }
   }

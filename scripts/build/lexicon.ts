@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
-import { type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
+import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
@@ -24,7 +24,7 @@ const readData = (name: string): string =>
 export interface LexiconBuild {
   readonly bytes: Uint8Array
   readonly report: {
-    /** Ordinary entries, each pronunciation one: see `readDictionary`; what the corrections leave out is not counted. */
+    /** Ordinary entries, each transcription one: see `readDictionary`; what the corrections leave out is not counted. */
     readonly entries: number
     readonly aligned: number
     readonly share: number
@@ -42,9 +42,9 @@ export function buildLexicon(): LexiconBuild {
   const rows = readRows(readData('correspondences.tsv'))
   const set = toRowSet(rows)
   const { words, leftOut } = readDictionary()
-  const entries = words.flatMap(({ word, pronunciations }) => pronunciations.map(({ phones }) => ({ word, phones })))
+  const entries = words.flatMap(({ word, transcriptions }) => transcriptions.map(({ phones }) => ({ word, phones })))
   const costs = learnCosts(set, entries, ROUNDS)
-  const align = (word: string, { phones, stress }: Pronunciation): Aligned | undefined => {
+  const align = (word: string, { phones, stress }: Transcription): Aligned | undefined => {
     const found = findAlignment(set, { word, phones }, costs)
     return found && { phones, stress, ...found }
   }
@@ -54,17 +54,17 @@ export function buildLexicon(): LexiconBuild {
   const corrected = toCorrected(words)
   let aligned = 0
   let total = 0
-  for (const { word, pronunciations, given } of corrected) {
-    const able = new Map<Pronunciation, Aligned>()
-    for (const one of pronunciations) {
+  for (const { word, transcriptions, given } of corrected) {
+    const able = new Map<Transcription, Aligned>()
+    for (const one of transcriptions) {
       const found = align(word, one)
       if (found) able.set(one, found)
       else residue.push(`${word} ${one.phones.join(' ')}`)
     }
-    total += pronunciations.length
+    total += transcriptions.length
     aligned += able.size
-    const kept = findCareful({ word, pronunciations }, (one) => able.get(one)?.cost ?? Infinity, given)
-    if (kept.length > 0) careful.push({ word, readings: kept.map((one) => able.get(one) as Aligned) })
+    const kept = findCareful({ word, transcriptions }, (one) => able.get(one)?.cost ?? Infinity, given)
+    if (kept.length > 0) careful.push({ word, pronunciations: kept.map((one) => able.get(one) as Aligned) })
   }
 
   const wordnet = loadWordnet()
@@ -72,7 +72,7 @@ export function buildLexicon(): LexiconBuild {
   const stored = toEntries(careful, rows, wordnet, fixed)
   const learnt = careful
     .filter(({ word }) => frequencyRank.has(word))
-    .flatMap(({ readings }) => readings.slice(0, 1).map(({ path }) => path))
+    .flatMap(({ pronunciations }) => pronunciations.slice(0, 1).map(({ path }) => path))
   const toModel = (places: ReadonlyMap<number, number>) =>
     learnModel(
       learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))),
@@ -82,7 +82,7 @@ export function buildLexicon(): LexiconBuild {
   const known = new Set(careful.map(({ word }) => word))
   // `etc` and its like are left out by the corrections: they are abbreviations.
   const used = corrected
-    .filter(({ pronunciations }) => pronunciations.length > 0)
+    .filter(({ transcriptions }) => transcriptions.length > 0)
     .map(({ word }) => word)
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
@@ -103,17 +103,17 @@ export function buildLexicon(): LexiconBuild {
 
 /** The dictionary with the project's corrections, and the spoken forms of heteronyms one by one in the order of their table. */
 function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { given: boolean })[] {
-  const corrections = new Map(readCorrections(readData('corrections.tsv')).map((row) => [row.word, row.pronunciations]))
+  const corrections = new Map(readCorrections(readData('corrections.tsv')).map((row) => [row.word, row.transcriptions]))
   for (const { word, forms } of heteronyms)
     corrections.set(
       word,
-      forms.map(({ sounds }) => mend(word, toPronunciation(sounds))),
+      forms.map(({ sounds }) => mend(word, toTranscription(sounds))),
     )
   const all = words.map((word) => {
     const given = corrections.get(word.word)
     corrections.delete(word.word)
-    return given ? { word: word.word, pronunciations: given, given: true } : { ...word, given: false }
+    return given ? { word: word.word, transcriptions: given, given: true } : { ...word, given: false }
   })
-  const added = [...corrections].map(([word, pronunciations]) => ({ word, pronunciations, given: true }))
+  const added = [...corrections].map(([word, transcriptions]) => ({ word, transcriptions, given: true }))
   return [...all, ...added].sort((x, y) => (x.word < y.word ? -1 : 1))
 }

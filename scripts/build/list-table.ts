@@ -7,11 +7,11 @@ import { deflateSync } from 'node:zlib'
 import { findFirstStepOfAllForms } from '../../src/finder/forms.ts'
 import { isInUse } from '../../src/finder/in-use.ts'
 import { packListTable } from '../../src/finder/pack.ts'
-import { toListReading } from '../../src/finder/pronunciation.ts'
-import { type FirstStep, type ListEntry, type ListReading, toColumnName } from '../../src/finder/table.ts'
+import { toListPronunciation } from '../../src/finder/pronunciation.ts'
+import { type FirstStep, type ListEntry, type ListPronunciation, toColumnName } from '../../src/finder/table.ts'
 import { isUnhelpful } from '../../src/finder/unhelpful.ts'
 import { createPhonics, createSpelling, type Lexicon, openLexicon } from '../../src/phonics/index.ts'
-import type { Accent, Phonics, Reading } from '../../src/phonics/types.ts'
+import type { Accent, Phonics, Pronunciation } from '../../src/phonics/types.ts'
 import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { openWordData, type WordData } from '../../src/words/index.ts'
@@ -59,7 +59,7 @@ export function buildListTable(
       {
         word,
         place,
-        readings: toReadings(word, columns),
+        pronunciations: toPronunciations(word, columns),
         firstSteps: new Map(columns.map((column) => [column.name, findFirst(word, column)])),
       },
     ]
@@ -71,28 +71,28 @@ export function buildListTable(
 }
 
 function findFirst(word: string, { sequence, phonics }: Column): FirstStep {
-  const readings = phonics.read(word)
-  const step = findFirstStepOfAllForms(readings, sequence)
+  const pronunciations = phonics.read(word)
+  const step = findFirstStepOfAllForms(pronunciations, sequence)
   const id = sequence.steps[step ?? -1]?.id
-  return { step, isSight: id !== undefined && judgeInSequence(readings, sequence, id).kind === 'sight' }
+  return { step, isSight: id !== undefined && judgeInSequence(pronunciations, sequence, id).kind === 'sight' }
 }
 
-function toReadings(word: string, columns: readonly Column[]): Record<Accent, ListReading> {
-  const inAccent = (accent: Accent): ListReading => {
+function toPronunciations(word: string, columns: readonly Column[]): Record<Accent, ListPronunciation> {
+  const inAccent = (accent: Accent): ListPronunciation => {
     const own = columns.filter(({ phonics }) => phonics.accent === accent)
     const read = own
-      .map(({ sequence, phonics }) => findReading(word, sequence, phonics))
-      .find((reading) => reading !== undefined)
-    return toListReading(read ?? own[0]?.phonics.read(word).readings[0])
+      .map(({ sequence, phonics }) => findPronunciation(word, sequence, phonics))
+      .find((pronunciation) => pronunciation !== undefined)
+    return toListPronunciation(read ?? own[0]?.phonics.read(word).pronunciations[0])
   }
   return { 'general-american': inAccent('general-american'), 'southern-british': inAccent('southern-british') }
 }
 
-/** The reading by which the word is first sounded out: of two ways to say it, the one that children meet. */
-function findReading(word: string, sequence: Sequence, phonics: Phonics): Reading | undefined {
-  const readings = phonics.read(word)
-  const step = findReadableAt(readings, sequence)
+/** The pronunciation by which the word is first sounded out: of two ways to say it, the one that children meet. */
+function findPronunciation(word: string, sequence: Sequence, phonics: Phonics): Pronunciation | undefined {
+  const pronunciations = phonics.read(word)
+  const step = findReadableAt(pronunciations, sequence)
   if (step === undefined) return undefined
-  const verdict = judgeInSequence(readings, sequence, step)
-  return verdict.kind === 'decodable' ? verdict.reading : undefined
+  const verdict = judgeInSequence(pronunciations, sequence, step)
+  return verdict.kind === 'decodable' ? verdict.pronunciation : undefined
 }

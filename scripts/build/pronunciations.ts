@@ -1,30 +1,30 @@
 // Reads the dictionary: leaves out abbreviations and letter names, and mends what is written in two ways.
 
 import { dictionary } from 'cmu-pronouncing-dictionary'
-import { isVowel, type Pronunciation, toPronunciation } from '../../src/phonics/arpabet.ts'
+import { isVowel, type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 
-/** A word with its pronunciations in the dictionary's order. */
+/** A word with its transcriptions in the dictionary's order. */
 export interface DictionaryWord {
   readonly word: string
-  readonly pronunciations: readonly Pronunciation[]
+  readonly transcriptions: readonly Transcription[]
 }
 
 export interface Correction {
   readonly word: string
-  /** The pronunciations that replace the dictionary's; empty to leave the word out. */
-  readonly pronunciations: readonly Pronunciation[]
+  /** The transcriptions that replace the dictionary's; empty to leave the word out. */
+  readonly transcriptions: readonly Transcription[]
   readonly reason: string
 }
 
-/** Reads the corrections file: word, pronunciations parted by `/` (or `-`), reason. */
+/** Reads the corrections file: word, transcriptions parted by `/` (or `-`), reason. */
 export function readCorrections(table: string): Correction[] {
   return table
     .split('\n')
     .filter((line) => line !== '' && !line.startsWith('#'))
     .map((line) => {
       const [word = '', sounds = '', reason = ''] = line.split('\t')
-      const pronunciations = sounds === '-' ? [] : sounds.split('/').map((one) => toPronunciation(one.trim()))
-      return { word, pronunciations, reason }
+      const transcriptions = sounds === '-' ? [] : sounds.split('/').map((one) => toTranscription(one.trim()))
+      return { word, transcriptions, reason }
     })
 }
 
@@ -57,7 +57,7 @@ const LETTER_NAMES: Readonly<Record<string, readonly string[]>> = {
   z: ['Z IY'],
 }
 
-/** Whether a pronunciation spells the word out letter by letter: `tv`, `us` as U S. */
+/** Whether a transcription spells the word out letter by letter: `tv`, `us` as U S. */
 export function isSpelledOut(word: string, phones: readonly string[]): boolean {
   if (word.length < 2) return false
   let rest = [phones.join(' ')]
@@ -82,24 +82,24 @@ export function isSpelledOut(word: string, phones: readonly string[]): boolean {
  * abbreviations), and not said letter by letter (`usa`).
  */
 export function readDictionary(): { words: DictionaryWord[]; leftOut: Readonly<Record<string, number>> } {
-  const byWord = new Map<string, Pronunciation[]>()
+  const byWord = new Map<string, Transcription[]>()
   const leftOut = { notLetters: 0, abbreviation: 0, spelledOut: 0 }
   for (const [key, sounds] of Object.entries(dictionary)) {
     const word = key.replace(/\(\d\)$/, '')
     if (!/^[a-z][a-z']*$/.test(word) || word.endsWith("'")) leftOut.notLetters++
     else if (word !== 'a' && word !== 'i' && (word.length < 2 || !/[aeiouy]/.test(word))) leftOut.abbreviation++
     else {
-      const pronunciation = mend(word, toPronunciation((sounds as string).replace(/ #.*/, '')))
-      if (isSpelledOut(word, pronunciation.phones)) leftOut.spelledOut++
-      else addNew(byWord, word, pronunciation)
+      const transcription = mend(word, toTranscription((sounds as string).replace(/ #.*/, '')))
+      if (isSpelledOut(word, transcription.phones)) leftOut.spelledOut++
+      else addNew(byWord, word, transcription)
     }
   }
-  const words = [...byWord].map(([word, all]) => ({ word, pronunciations: dropBroad(word, all) }))
+  const words = [...byWord].map(([word, all]) => ({ word, transcriptions: dropBroad(word, all) }))
   return { words: words.sort((x, y) => (x.word < y.word ? -1 : 1)), leftOut }
 }
 
 /** `want`, `swan` and `watch` with the vowel of `ball` as well as that of `father`: the spelling is taught with the second. */
-function dropBroad(word: string, all: readonly Pronunciation[]): readonly Pronunciation[] {
+function dropBroad(word: string, all: readonly Transcription[]): readonly Transcription[] {
   if (!/(?:w|wh|qu)a(?![lruw])/.test(word)) return all
   const sounds = all.map(({ phones }) => phones.join(' '))
   return all.filter((_, at) => {
@@ -108,18 +108,18 @@ function dropBroad(word: string, all: readonly Pronunciation[]): readonly Pronun
   })
 }
 
-function addNew(byWord: Map<string, Pronunciation[]>, word: string, pronunciation: Pronunciation): void {
+function addNew(byWord: Map<string, Transcription[]>, word: string, transcription: Transcription): void {
   const list = byWord.get(word)
-  const sounds = pronunciation.phones.join(' ')
-  if (!list) byWord.set(word, [pronunciation])
-  else if (!list.some((one) => one.phones.join(' ') === sounds)) list.push(pronunciation)
+  const sounds = transcription.phones.join(' ')
+  if (!list) byWord.set(word, [transcription])
+  else if (!list.some((one) => one.phones.join(' ') === sounds)) list.push(transcription)
 }
 
 /**
  * Mends what the dictionary writes in two ways:
  * `w` as HH W (now said by few), ER R for ER, ER for a last `a` (`pasadena`), vowels before r.
  */
-export function mend(word: string, { phones, stress }: Pronunciation): Pronunciation {
+export function mend(word: string, { phones, stress }: Transcription): Transcription {
   const mended: string[] = []
   const marks: (0 | 1 | 2)[] = []
   let vowels = 0

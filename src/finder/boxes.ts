@@ -47,7 +47,7 @@ female fencing fighter filter fisher flip following formation freighter frontal 
 heel hitch hobby holder honesty horror horseback human hunting ignition insert inspiration interstate invention jolly
 journal jumper lash launch light local lunch male mankind meal mess mixer mobile mow nanny notion operation overload
 ox package patch picket pickup picture piece plant planter plot pointer pony porker porter pose press product pump
-punch putter quarrel reading record reel relay release relief repeat representation ruin runner searcher seeker server
+punch putter quarrel pronunciation record reel relay release relief repeat representation ruin runner searcher seeker server
 setup shipment shoot short shortcut shot shuttle silver sitter slam sleeper slide sling smoker snap spray springer
 stake stall stand standby starter stick stray stroke stroll stunt sub subject supporter surgery sweep switch target
 tattoo teaser tester tick token trainer transit transport treasure trip trophy trotter try tug video viewer wrap

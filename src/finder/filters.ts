@@ -5,7 +5,7 @@ import { isInflected } from './order.ts'
 import type { Pool } from './pool.ts'
 import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './pronunciation.ts'
 import { type Spelling, toSpellingTest, type Where } from './spelling.ts'
-import type { ListReading, SoundTable } from './table.ts'
+import type { ListPronunciation, SoundTable } from './table.ts'
 
 export type WordKind = 'naming' | 'doing' | 'describing' | 'little'
 
@@ -29,7 +29,7 @@ export interface WordFilters {
   readonly lettersPattern?: string
   readonly length?: Span
   readonly syllables?: Span
-  readonly rhymesWith?: { readonly word: string; readonly reading: ListReading }
+  readonly rhymesWith?: { readonly word: string; readonly pronunciation: ListPronunciation }
   /** A word family: its letters from the vowel on, and their sounds. */
   readonly family?: { readonly letters: string; readonly sounds: string }
   readonly kinds?: readonly WordKind[]
@@ -111,13 +111,13 @@ function toSoundTests(filters: WordFilters, pool: Pool): Test[] {
   for (const one of filters.with ?? []) tests.push(toSpellingTest(one, 'any', sounds))
   if (pattern) tests.push(toPatternTest(pattern, sounds))
   if (rhymesWith) {
-    tests.push(toRhymeTest(rhymesWith.reading, sounds))
-    tests.push((at) => isOther(pool.readingAt(at), pool.wordAt(at), rhymesWith))
+    tests.push(toRhymeTest(rhymesWith.pronunciation, sounds))
+    tests.push((at) => isOther(pool.pronunciationAt(at), pool.wordAt(at), rhymesWith))
   }
   if (family) {
     tests.push((at) => {
       if (!pool.wordAt(at).endsWith(family.letters)) return false
-      const rime = findRime(pool.wordAt(at), pool.readingAt(at))
+      const rime = findRime(pool.wordAt(at), pool.pronunciationAt(at))
       return rime?.letters === family.letters && rime.sounds === family.sounds
     })
   }
@@ -137,8 +137,8 @@ function toPatternTest(pattern: string, { units, numbers, starts }: SoundTable):
 }
 
 /** Whether the sounds from the stressed vowel on are these. */
-function toRhymeTest(reading: ListReading, { units, numbers, starts }: SoundTable): Test {
-  const wanted = reading.units.slice(reading.stressed).flatMap(({ sound }) => (sound === '' ? [] : [sound]))
+function toRhymeTest(pronunciation: ListPronunciation, { units, numbers, starts }: SoundTable): Test {
+  const wanted = pronunciation.units.slice(pronunciation.stressed).flatMap(({ sound }) => (sound === '' ? [] : [sound]))
   return (row) => {
     const at = starts[row] ?? 0
     let same = 0
@@ -154,7 +154,7 @@ function toRhymeTest(reading: ListReading, { units, numbers, starts }: SoundTabl
 
 /** Words that sound the same all through do not rhyme: they are one to the ear. */
 const isOther = (
-  reading: ListReading,
+  pronunciation: ListPronunciation,
   word: string,
-  other: { readonly word: string; readonly reading: ListReading },
-): boolean => word !== other.word && toSounds(reading) !== toSounds(other.reading)
+  other: { readonly word: string; readonly pronunciation: ListPronunciation },
+): boolean => word !== other.word && toSounds(pronunciation) !== toSounds(other.pronunciation)

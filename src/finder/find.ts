@@ -4,7 +4,7 @@ import { toUseOfBits, type WordFacts } from '../words/index.ts'
 import { asksForSounds, findKind, isByHeart, toTest, type WordFilters, type WordKind } from './filters.ts'
 import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
-import type { ListReading } from './table.ts'
+import type { ListPronunciation } from './table.ts'
 
 export interface FoundWord {
   readonly word: string
@@ -14,7 +14,7 @@ export interface FoundWord {
   readonly isSight: boolean
   /** The id of the first step at which it is readable; null where only this reader can read it. */
   readonly readableAt: string | null
-  readonly reading: ListReading
+  readonly pronunciation: ListPronunciation
 }
 
 export interface WordQuery extends WordFilters {
@@ -120,7 +120,7 @@ export function toFoundWord(at: number, pool: Pool): FoundWord {
     facts: pool.factsAt(at),
     isSight: pool.isSight(at),
     readableAt: step === undefined ? null : (pool.reader.sequence.steps[step]?.id ?? null),
-    reading: pool.readingAt(at),
+    pronunciation: pool.pronunciationAt(at),
   }
 }
 

@@ -1,21 +1,21 @@
 // A list has no sentence that tells how a word is meant, so a word with several spoken forms (`read`, `wind`) is listed
 // only when all of them can be read.
 
-import type { WordReadings } from '../phonics/types.ts'
+import type { WordPronunciations } from '../phonics/types.ts'
 import { type Knowledge, type Sequence, toStepIndex } from '../sequence/index.ts'
 import { findReadableAt, isReadable, type JudgeOptions } from '../verdict/index.ts'
 
-export const isReadableInAllForms = (readings: WordReadings, knowledge: Knowledge): boolean =>
-  toForms(readings).every((form) => isReadable(form, knowledge))
+export const isReadableInAllForms = (pronunciations: WordPronunciations, knowledge: Knowledge): boolean =>
+  toForms(pronunciations).every((form) => isReadable(form, knowledge))
 
 /** The place of the first step at which all forms are readable; undefined where the sequence never gets there. */
 export function findFirstStepOfAllForms(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   options: JudgeOptions = {},
 ): number | undefined {
   let last = -1
-  for (const form of toForms(readings)) {
+  for (const form of toForms(pronunciations)) {
     const step = findReadableAt(form, sequence, options)
     if (step === undefined) return undefined
     last = Math.max(last, toStepIndex(sequence, step))
@@ -23,8 +23,11 @@ export function findFirstStepOfAllForms(
   return last < 0 ? undefined : last
 }
 
-function toForms(readings: WordReadings): readonly WordReadings[] {
-  if (!readings.heteronym) return [readings]
-  const forms = new Set(readings.readings.map(({ form }) => form))
-  return [...forms].map((form) => ({ ...readings, readings: readings.readings.filter((one) => one.form === form) }))
+function toForms(pronunciations: WordPronunciations): readonly WordPronunciations[] {
+  if (!pronunciations.heteronym) return [pronunciations]
+  const forms = new Set(pronunciations.pronunciations.map(({ form }) => form))
+  return [...forms].map((form) => ({
+    ...pronunciations,
+    pronunciations: pronunciations.pronunciations.filter((one) => one.form === form),
+  }))
 }

@@ -6,7 +6,7 @@ export { isReadableInAllForms } from './forms.ts'
 export { isInUse } from './in-use.ts'
 export type { WordOrderName } from './order.ts'
 export { createPool, type FinderSources, type ListReader, type Pool } from './pool.ts'
-export { findRime, toLetterPattern, toListReading, toSoundPattern, toSounds } from './pronunciation.ts'
+export { findRime, toLetterPattern, toListPronunciation, toSoundPattern, toSounds } from './pronunciation.ts'
 export { type QueryTools, readQuery, type WrittenQuery } from './query.ts'
 export {
   type LookAlikes,
@@ -19,5 +19,5 @@ export {
 } from './sets.ts'
 export { KINDS, type SheetPart, toSheet } from './sheet.ts'
 export { findSpelling, type Spelling } from './spelling.ts'
-export { type ListReading, type ListTable, type ListUnit, openListTable } from './table.ts'
+export { type ListPronunciation, type ListTable, type ListUnit, openListTable } from './table.ts'
 export { isUnhelpful } from './unhelpful.ts'

@@ -4,7 +4,7 @@ import { joinSections, toBytes } from '../words/bytes.ts'
 import {
   type FirstStep,
   type ListEntry,
-  type ListReading,
+  type ListPronunciation,
   type ListUnit,
   NEVER,
   SIGHT,
@@ -19,7 +19,9 @@ export function packListTable(entries: readonly ListEntry[], columns: readonly s
     text.encode(JSON.stringify({ columns, units: [...units.keys()] })),
     packWords(entries.map(({ word }) => word)),
     toBytes(entries.map(({ place }, row) => place - (entries[row - 1]?.place ?? 0))),
-    ...TABLE_ACCENTS.map((accent) => toBytes(entries.flatMap(({ readings }) => packReading(readings[accent], units)))),
+    ...TABLE_ACCENTS.map((accent) =>
+      toBytes(entries.flatMap(({ pronunciations }) => packPronunciation(pronunciations[accent], units))),
+    ),
     ...columns.map((name) => Uint8Array.from(entries, ({ firstSteps }) => packStep(firstSteps.get(name)))),
   ])
 }
@@ -30,18 +32,16 @@ const packUnit = ({ letters, key, sound, kind, vowel }: ListUnit): string =>
 /** The commonest units have the smallest numbers, so that they take one byte. */
 function toUnitNumbers(entries: readonly ListEntry[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>()
-  for (const { readings } of entries)
+  for (const { pronunciations } of entries)
     for (const accent of TABLE_ACCENTS)
-      for (const unit of readings[accent].units) counts.set(packUnit(unit), (counts.get(packUnit(unit)) ?? 0) + 1)
+      for (const unit of pronunciations[accent].units) counts.set(packUnit(unit), (counts.get(packUnit(unit)) ?? 0) + 1)
   return new Map([...counts].sort((left, right) => right[1] - left[1]).map(([unit], number) => [unit, number]))
 }
 
-const packReading = ({ units, stressed, syllables }: ListReading, numbers: ReadonlyMap<string, number>): number[] => [
-  units.length,
-  stressed,
-  syllables,
-  ...units.map((unit) => numbers.get(packUnit(unit)) ?? 0),
-]
+const packPronunciation = (
+  { units, stressed, syllables }: ListPronunciation,
+  numbers: ReadonlyMap<string, number>,
+): number[] => [units.length, stressed, syllables, ...units.map((unit) => numbers.get(packUnit(unit)) ?? 0)]
 
 const packStep = (first: FirstStep | undefined): number => (first?.step ?? NEVER) | (first?.isSight ? SIGHT : 0)
 

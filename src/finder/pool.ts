@@ -20,8 +20,8 @@ import {
   type WordOrder,
 } from '../words/index.ts'
 import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
-import { toListReading } from './pronunciation.ts'
-import type { ListReading, ListTable, SoundTable, StepColumn } from './table.ts'
+import { toListPronunciation } from './pronunciation.ts'
+import type { ListPronunciation, ListTable, SoundTable, StepColumn } from './table.ts'
 
 export interface FinderSources {
   readonly table: ListTable
@@ -55,9 +55,9 @@ export interface Pool {
   factsAt(at: number): WordFacts
   /** The facts as one number. */
   bitsAt(at: number): number
-  readingAt(at: number): ListReading
+  pronunciationAt(at: number): ListPronunciation
   syllablesAt(at: number): number
-  /** The readings of the table's words, as numbers. */
+  /** The pronunciations of the table's words, as numbers. */
   readonly sounds: SoundTable
   isReadable(at: number): boolean
   /** Whether the reader knows it by heart rather than by its letters. Asked of readable words. */
@@ -83,8 +83,10 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
   const factsAt = (at: number): WordFacts =>
     at < table.size ? facts.factsAt(table.placeAt(at)) : toFacts(wordAt(at), sources)
   const sounds = table.soundsIn(phonics.accent)
-  const readingAt = (at: number): ListReading =>
-    at < table.size ? table.readingAt(at, phonics.accent) : toListReading(phonics.read(wordAt(at)).readings[0])
+  const pronunciationAt = (at: number): ListPronunciation =>
+    at < table.size
+      ? table.pronunciationAt(at, phonics.accent)
+      : toListPronunciation(phonics.read(wordAt(at)).pronunciations[0])
   return {
     reader,
     knowledge,
@@ -94,9 +96,9 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     wordAt,
     factsAt,
     bitsAt: (at) => (at < table.size ? facts.bitsAt(table.placeAt(at)) : packFacts(factsAt(at))),
-    readingAt,
+    pronunciationAt,
     syllablesAt: (at) =>
-      at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : readingAt(at).syllables,
+      at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : pronunciationAt(at).syllables,
     sounds,
     isReadable: (at) => (at < table.size ? tell.isReadable(at, wordAt(at)) : true),
     isSight: (at) => (at < table.size ? tell : judged).isSight(at, wordAt(at)),

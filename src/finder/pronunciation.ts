@@ -1,11 +1,11 @@
-// A reading as lists are searched by it.
+// A pronunciation as lists are searched by it.
 
-import type { Reading } from '../phonics/types.ts'
-import type { ListReading, ListUnit } from './table.ts'
+import type { Pronunciation } from '../phonics/types.ts'
+import type { ListPronunciation, ListUnit } from './table.ts'
 
 /** Empty for a word that cannot be read. */
-export function toListReading(reading: Reading | undefined): ListReading {
-  const units = reading?.units ?? []
+export function toListPronunciation(pronunciation: Pronunciation | undefined): ListPronunciation {
+  const units = pronunciation?.units ?? []
   const stressed = units.findIndex(({ vowel, stress }) => vowel && stress === 1)
   return {
     units: units.map(({ letters, key, sound, kind, vowel }) => ({ letters, key, sound, kind, vowel })),
@@ -16,11 +16,11 @@ export function toListReading(reading: Reading | undefined): ListReading {
             0,
             units.findIndex(({ vowel }) => vowel),
           ),
-    syllables: reading?.syllables.length ?? 0,
+    syllables: pronunciation?.syllables.length ?? 0,
   }
 }
 
-export const toSounds = ({ units }: ListReading): string => units.map(({ sound }) => sound).join('')
+export const toSounds = ({ units }: ListPronunciation): string => units.map(({ sound }) => sound).join('')
 
 /**
  * The end of a one-syllable word from its vowel on, letters and sounds: `at` of `cat`. Undefined for a longer word, and for
@@ -28,7 +28,7 @@ export const toSounds = ({ units }: ListReading): string => units.map(({ sound }
  */
 export function findRime(
   word: string,
-  { units, syllables }: ListReading,
+  { units, syllables }: ListPronunciation,
 ): { readonly letters: string; readonly sounds: string } | undefined {
   const vowel = units.findIndex((unit) => unit.vowel)
   if (syllables !== 1 || vowel < 1) return undefined
@@ -43,7 +43,8 @@ export function findRime(
 }
 
 /** `CVC` for `cat`, `ship` and `cake`: letters that say one sound together count once, silent ones not at all, `qu` as one consonant. */
-export const toSoundPattern = ({ units }: ListReading): string => toPlainPattern(units.map(toPatternLetter).join(''))
+export const toSoundPattern = ({ units }: ListPronunciation): string =>
+  toPlainPattern(units.map(toPatternLetter).join(''))
 
 /** `Q` and a sounded `U` after it stay apart until the whole word is seen. */
 export function toPatternLetter({ kind, vowel, letters }: ListUnit): string {

@@ -8,7 +8,7 @@ import type { Span, WordKind } from './filters.ts'
 import type { WordQuery } from './find.ts'
 import type { WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
-import { findRime, toListReading } from './pronunciation.ts'
+import { findRime, toListPronunciation } from './pronunciation.ts'
 import { type FoundSpelling, findSpelling, type Spelling, toSpellingTest } from './spelling.ts'
 import type { ListUnit } from './table.ts'
 
@@ -238,10 +238,10 @@ function toChoice<const Choice extends string>(text: string, choices: readonly C
 /** The sounds of a word that the dictionary lacks are a guess, and most such words are slips of the keys. */
 function toRhymeWord(text: string, { phonics, pool }: QueryTools) {
   const word = text.trim().toLowerCase()
-  const { readings, source } = phonics.read(word)
-  const [reading] = readings
-  if (!reading) return fail(`--rhymes-with needs a word; this is \`${text}\`.`)
-  if (source !== 'guess') return { word, reading: toListReading(reading) }
+  const { pronunciations, source } = phonics.read(word)
+  const [pronunciation] = pronunciations
+  if (!pronunciation) return fail(`--rhymes-with needs a word; this is \`${text}\`.`)
+  if (source !== 'guess') return { word, pronunciation: toListPronunciation(pronunciation) }
   const places = Array.from({ length: pool.size }, (_, at) => at)
   const known = places.filter((at) => pool.factsAt(at).known >= 2).map(pool.wordAt)
   const nearest = findLikeliest(word, known) ?? findLikeliest(word, places.map(pool.wordAt))
@@ -254,8 +254,8 @@ function toRhymeWord(text: string, { phonics, pool }: QueryTools) {
 /** `-at` and `at` are the letters, said as most readable words say them; `cat` is the family of that word. */
 function toFamily(text: string, tools: QueryTools): { readonly letters: string; readonly sounds: string } {
   const word = text.trim().toLowerCase()
-  const reading = word.startsWith('-') ? undefined : tools.phonics.read(word).readings[0]
-  const own = reading && findRime(word, toListReading(reading))
+  const pronunciation = word.startsWith('-') ? undefined : tools.phonics.read(word).pronunciations[0]
+  const own = pronunciation && findRime(word, toListPronunciation(pronunciation))
   if (own) return own
   const letters = word.replace(/^-/, '')
   if (!/^[a-z]+$/.test(letters))
@@ -267,7 +267,7 @@ function findCommonSounds(letters: string, pool: Pool): string {
   const counts = new Map<string, number>()
   for (let at = 0; at < pool.size; at++) {
     if (!pool.wordAt(at).endsWith(letters) || (pool.isCheap && !pool.isReadable(at))) continue
-    const rime = findRime(pool.wordAt(at), pool.readingAt(at))
+    const rime = findRime(pool.wordAt(at), pool.pronunciationAt(at))
     if (rime?.letters === letters) counts.set(rime.sounds, (counts.get(rime.sounds) ?? 0) + 1)
   }
   return [...counts].sort((left, right) => right[1] - left[1])[0]?.[0] ?? ''

@@ -131,7 +131,7 @@ function toPlainBase({ word, facts }: FoundWord): string {
 }
 
 /** The word with each fitting unit in turn left open: `c=k _ p=p`. */
-function toFrames({ reading: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): string[] {
+function toFrames({ pronunciation: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): string[] {
   return units.flatMap((open, at) =>
     isMeant(open) ? [units.map((unit, place) => (place === at ? '_' : unit.key)).join(' ')] : [],
   )

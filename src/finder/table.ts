@@ -14,7 +14,7 @@ export interface ListUnit {
 }
 
 /** How a word is said in one accent. */
-export interface ListReading {
+export interface ListPronunciation {
   readonly units: readonly ListUnit[]
   /** Place of the stressed vowel among the units. */
   readonly stressed: number
@@ -26,7 +26,7 @@ export interface ListEntry {
   readonly word: string
   /** Place in the lexicon. */
   readonly place: number
-  readonly readings: Readonly<Record<Accent, ListReading>>
+  readonly pronunciations: Readonly<Record<Accent, ListPronunciation>>
   /** By `toColumnName`: the place of the first step at which it is readable, and whether it is a sight word there. */
   readonly firstSteps: ReadonlyMap<string, FirstStep>
 }
@@ -38,7 +38,7 @@ export interface FirstStep {
 }
 
 /**
- * The readings of all words in one accent, as numbers: what is asked of every word makes no objects. A word has at its
+ * The pronunciations of all words in one accent, as numbers: what is asked of every word makes no objects. A word has at its
  * start how many units it has, the place of the stressed vowel, and how many syllables; then its units.
  */
 export interface SoundTable {
@@ -61,7 +61,7 @@ export interface ListTable {
   wordAt(row: number): string
   /** Place of the word in the lexicon. */
   placeAt(row: number): number
-  readingAt(row: number, accent: Accent): ListReading
+  pronunciationAt(row: number, accent: Accent): ListPronunciation
   /** The steps of a built-in sequence in an accent; undefined where the table was not made for it. */
   findColumn(sequence: string, accent: Accent): StepColumn | undefined
   /** The row of a lower-case word; -1 where it is not in the table. */
@@ -103,7 +103,7 @@ export function openListTable(bytes: Uint8Array): ListTable {
     wordAt: (row) => words[row] ?? '',
     placeAt: (row) => places[row] ?? -1,
     soundsIn,
-    readingAt: (row, accent) => toReading(row, soundsIn(accent)),
+    pronunciationAt: (row, accent) => toPronunciation(row, soundsIn(accent)),
     findColumn(sequence, accent) {
       const column = steps[columns.indexOf(toColumnName(sequence, accent))]
       return column && toStepColumn(column)
@@ -163,7 +163,7 @@ function openSounds(bytes: Uint8Array, size: number, units: readonly ListUnit[])
   return { units, numbers, starts }
 }
 
-function toReading(row: number, { units, numbers, starts }: SoundTable): ListReading {
+function toPronunciation(row: number, { units, numbers, starts }: SoundTable): ListPronunciation {
   const at = starts[row] ?? 0
   const length = numbers[at] ?? 0
   const found: ListUnit[] = []

@@ -12,14 +12,14 @@ export const isHiss = (phone: string): boolean => HISSES.has(phone)
 
 export const isVoiceless = (phone: string): boolean => VOICELESS.has(phone)
 
-export interface Pronunciation {
+export interface Transcription {
   readonly phones: readonly string[]
   /** Stress of each vowel in turn: 1 main, 2 secondary, 0 none. */
   readonly stress: readonly (0 | 1 | 2)[]
 }
 
 /** Reads `R AE1 B AH0 T`. */
-export function toPronunciation(text: string): Pronunciation {
+export function toTranscription(text: string): Transcription {
   const phones: string[] = []
   const stress: (0 | 1 | 2)[] = []
   for (const symbol of text.split(' ')) {

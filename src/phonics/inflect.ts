@@ -7,7 +7,7 @@
 //   go + es     g o          →  g oe s          the e spells the vowel, as in `toe`
 
 import { isHiss, isVoiceless } from './arpabet.ts'
-import type { Change, RawReading, RawUnit } from './raw.ts'
+import type { Change, RawPronunciation, RawUnit } from './raw.ts'
 import type { Span } from './types.ts'
 
 export const ENDINGS = ['s', 'es', 'ed', 'ing', 'er', 'est', "'s"] as const
@@ -58,7 +58,11 @@ function isDoubled(word: string, endingLength: number): boolean {
 }
 
 /** The units of stem + ending, or undefined where the stem's units do not allow the change. */
-export function inflect(stem: RawReading, stemLength: number, inflection: Inflection): RawReading | undefined {
+export function inflect(
+  stem: RawPronunciation,
+  stemLength: number,
+  inflection: Inflection,
+): RawPronunciation | undefined {
   const { ending, change } = inflection
   const sounds = stem.units.flatMap((unit) => unit.phones)
   const last = sounds.at(-1)

@@ -1,22 +1,22 @@
-// The engine in one accent: any word as written → its careful readings.
+// The engine in one accent: any word as written → its careful pronunciations.
 
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
-import { toReading } from './to-pronunciation.ts'
-import type { Accent, Phonics, Reading, Span, WordReadings } from './types.ts'
+import { toPronunciation } from './to-pronunciation.ts'
+import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */
 export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelling = createSpelling(lexicon)): Phonics {
-  const cache = new Map<string, WordReadings>()
+  const cache = new Map<string, WordPronunciations>()
   return {
     accent,
     read(word) {
       const known = cache.get(word)
       if (known) return known
-      const readings = readWord(word, accent, spelling)
-      cache.set(word, readings)
-      return readings
+      const pronunciations = readWord(word, accent, spelling)
+      cache.set(word, pronunciations)
+      return pronunciations
     },
   }
 }
@@ -38,18 +38,23 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   return { letters, places: [...places, word.length] }
 }
 
-function readWord(word: string, accent: Accent, spelling: Spelling): WordReadings {
+function readWord(word: string, accent: Accent, spelling: Spelling): WordPronunciations {
   const { letters, places } = fold(word)
   const { source, cuttings } = spellParts(letters, spelling)
   const forms = findHeteronym(letters)?.forms
   const plain = letters.length === word.length
-  const readings = cuttings.map(({ raw, stem }, at): Reading => {
-    const reading = toReading(raw, letters, stem, accent)
+  const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
+    const pronunciation = toPronunciation(raw, letters, stem, accent)
     const form = forms?.[at]?.form
-    const placed = plain ? reading : place(reading, places, word)
+    const placed = plain ? pronunciation : place(pronunciation, places, word)
     return form === undefined ? placed : { ...placed, form }
   })
-  return { word, source, readings: distinct(readings), heteronym: forms !== undefined && readings.length > 1 }
+  return {
+    word,
+    source,
+    pronunciations: distinct(pronunciations),
+    heteronym: forms !== undefined && pronunciations.length > 1,
+  }
 }
 
 /** Anything longer is no word, hyphens or not; some rules look along the whole word, which must stay short. */
@@ -73,16 +78,16 @@ function spellParts(letters: string, spelling: Spelling): Spelled {
   return { source, cuttings: whole }
 }
 
-function place(reading: Reading, places: readonly number[], word: string): Reading {
+function place(pronunciation: Pronunciation, places: readonly number[], word: string): Pronunciation {
   const toSpan = ([from, to]: Span): Span => [places[from] ?? word.length, places[to] ?? word.length]
-  return { ...reading, units: reading.units.map((unit) => ({ ...unit, spans: unit.spans.map(toSpan) })) }
+  return { ...pronunciation, units: pronunciation.units.map((unit) => ({ ...unit, spans: unit.spans.map(toSpan) })) }
 }
 
-/** Of readings alike in this accent, the first. */
-function distinct(readings: readonly Reading[]): readonly Reading[] {
-  if (readings.length < 2) return readings
+/** Of pronunciations alike in this accent, the first. */
+function distinct(pronunciations: readonly Pronunciation[]): readonly Pronunciation[] {
+  if (pronunciations.length < 2) return pronunciations
   const seen = new Set<string>()
-  return readings.filter(({ units, form }) => {
+  return pronunciations.filter(({ units, form }) => {
     const key = `${form ?? ''} ${units.map((unit) => `${unit.letters}=${unit.sound}`).join(' ')}`
     return !seen.has(key) && seen.add(key)
   })

@@ -21,17 +21,17 @@ export interface RawUnit {
 
 export type Change = 'double' | 'drop-e' | 'y-to-i'
 
-export interface RawReading {
+export interface RawPronunciation {
   readonly units: readonly RawUnit[]
 }
 
 /** Lays a path of rows over a word. `stress` holds one digit a vowel sound, in order. */
-export function toRawReading(
+export function toRawPronunciation(
   word: string,
   path: readonly number[],
   rows: readonly Row[],
   stress: readonly (0 | 1 | 2)[],
-): RawReading {
+): RawPronunciation {
   const units: RawUnit[] = []
   let at = 0
   let vowels = 0

@@ -6,11 +6,11 @@ import { openModel } from './guess/model.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
-import { type RawReading, type RawUnit, toRawReading } from './raw.ts'
+import { type RawPronunciation, type RawUnit, toRawPronunciation } from './raw.ts'
 
 /** One way to cut a word, with the word that its ending was put on (the word itself where it has none). */
 export interface Cutting {
-  readonly raw: RawReading
+  readonly raw: RawPronunciation
   readonly stem: string
 }
 
@@ -24,7 +24,7 @@ const NOTHING: Spelled = { source: 'guess', cuttings: [] }
 /** How many nats a second guess may be dearer than the first and still be plausible. */
 const PLAUSIBLE = 2.3
 const MOST_GUESSES = 4
-/** Longer words are not guessed: no child's book has one, and no reading would mean anything. */
+/** Longer words are not guessed: no child's book has one, and no pronunciation would mean anything. */
 const LONGEST_GUESS = 60
 
 export interface Spelling {
@@ -48,9 +48,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function findStored(word: string): Spelled | undefined {
     const stored = lexicon.find(word)
     if (!stored) return undefined
-    if ('readings' in stored) {
-      const cuttings = stored.readings.map(({ path, stress }) => ({
-        raw: toRawReading(word, path, lexicon.rows, stress),
+    if ('pronunciations' in stored) {
+      const cuttings = stored.pronunciations.map(({ path, stress }) => ({
+        raw: toRawPronunciation(word, path, lexicon.rows, stress),
         stem: word,
       }))
       return { source: 'dictionary', cuttings }
@@ -107,7 +107,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return { source: 'guess', cuttings: isSure ? cuttings : [...cuttings, ...guessWhole(word)] }
   }
 
-  /** The plausible readings, and the plain one that a beginner would find. */
+  /** The plausible pronunciations, and the plain one that a beginner would find. */
   function guessWhole(word: string): readonly Cutting[] {
     const guesses = guessPaths(set, model, word, MOST_GUESSES)
     const best = guesses[0]?.cost ?? 0
@@ -118,7 +118,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     )
     const distinct = paths.filter((path, at) => paths.findIndex((one) => one.join() === path.join()) === at)
     return distinct.map((path) => ({
-      raw: toRawReading(word, path, lexicon.rows, toGuessedStress(path, lexicon)),
+      raw: toRawPronunciation(word, path, lexicon.rows, toGuessedStress(path, lexicon)),
       stem: word,
     }))
   }
@@ -167,7 +167,7 @@ function toInflected(stems: readonly Cutting[], inflection: Inflection): readonl
   })
 }
 
-/** Every pair of readings of two parts, at most four: for compounds and hyphenated words. */
+/** Every pair of pronunciations of two parts, at most four: for compounds and hyphenated words. */
 export function joinCuttings(first: readonly Cutting[], second: readonly Cutting[], at: number): readonly Cutting[] {
   const shift = (unit: RawUnit): RawUnit => ({
     ...unit,

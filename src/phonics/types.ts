@@ -31,7 +31,7 @@ export interface Unit {
 }
 
 /** One way to say a word, letter group by letter group. The units cover the letters once, in order of their first letter. */
-export interface Reading {
+export interface Pronunciation {
   readonly units: readonly Unit[]
   /** The whole word in IPA, with stress marks where the word has more than one syllable. */
   readonly ipa: string
@@ -41,20 +41,20 @@ export interface Reading {
   readonly form?: string
 }
 
-/** Every careful reading of a word, best first. */
-export interface WordReadings {
+/** Every careful pronunciation of a word, best first. */
+export interface WordPronunciations {
   readonly word: string
   readonly source: 'dictionary' | 'guess'
-  readonly readings: readonly Reading[]
-  /** True where the readings are different words and the sentence must choose. */
+  readonly pronunciations: readonly Pronunciation[]
+  /** True where the pronunciations are different words and the sentence must choose. */
   readonly heteronym: boolean
 }
 
-/** The engine in one accent: words in, readings out. Pure and cached. */
+/** The engine in one accent: words in, pronunciations out. Pure and cached. */
 export interface Phonics {
   readonly accent: Accent
-  /** Readings of a word in any case; curly apostrophes are taken as straight. Never throws; no readings for what has no letters or more than 200. */
-  read(word: string): WordReadings
+  /** Pronunciations of a word in any case; curly apostrophes are taken as straight. Never throws; no pronunciations for what has no letters or more than 200. */
+  read(word: string): WordPronunciations
 }
 
 /** The name of a correspondence inside the program: grapheme, equals sign, IPA, as `a_e=eɪ`. */

@@ -1,24 +1,24 @@
 // What `explain` says of a word: letters over sounds, when it becomes readable, and why not before.
 
 import { findChangeText } from '../lint/endings.ts'
-import type { Reading, Unit, WordReadings } from '../phonics/types.ts'
+import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumns, wrap } from './text.ts'
 
-/** A word explained: its readings, and where a sequence is given, the verdict. */
+/** A word explained: its pronunciations, and where a sequence is given, the verdict. */
 export interface ExplainedWord {
   readonly word: string
-  readonly readings: WordReadings
+  readonly pronunciations: WordPronunciations
   readonly readableAt: string | null
   readonly verdict: Verdict | undefined
   /** The step that the verdict is for. */
   readonly step: string | undefined
   /** An example word for each unit, in order; undefined where the sequence has none. */
   readonly examples: readonly (readonly (string | undefined)[])[]
-  /** The meaning of each reading, for a word with several spoken forms. */
+  /** The meaning of each pronunciation, for a word with several spoken forms. */
   readonly meanings: readonly (string | undefined)[]
-  /** When each reading's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
+  /** When each pronunciation's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
   readonly formsReadableAt?: readonly (string | null)[]
 }
 
@@ -26,9 +26,9 @@ export interface ExplainedWord {
 export function toExplainJson(word: ExplainedWord): unknown {
   return {
     word: word.word,
-    source: word.readings.source,
-    readings: word.readings.readings.map((reading, at) => ({
-      ...toReadingFields(reading),
+    source: word.pronunciations.source,
+    readings: word.pronunciations.pronunciations.map((pronunciation, at) => ({
+      ...toPronunciationFields(pronunciation),
       ...(word.formsReadableAt?.length ? { readableAt: word.formsReadableAt[at] ?? null } : {}),
     })),
     readableAt: word.readableAt,
@@ -36,12 +36,12 @@ export function toExplainJson(word: ExplainedWord): unknown {
   }
 }
 
-const toReadingFields = (reading: Reading) => ({
-  ipa: reading.ipa,
-  syllables: reading.syllables.length,
-  syllableParts: reading.syllables,
-  ...(reading.form === undefined ? {} : { form: reading.form }),
-  units: reading.units.map(({ letters, spans, sound, kind, base }) => ({
+const toPronunciationFields = (pronunciation: Pronunciation) => ({
+  ipa: pronunciation.ipa,
+  syllables: pronunciation.syllables.length,
+  syllableParts: pronunciation.syllables,
+  ...(pronunciation.form === undefined ? {} : { form: pronunciation.form }),
+  units: pronunciation.units.map(({ letters, spans, sound, kind, base }) => ({
     letters,
     spans,
     sound,
@@ -63,19 +63,19 @@ const toVerdictFields = ({ readable, kind, reasons }: Verdict) => ({
 })
 
 export function toExplainText(word: ExplainedWord, { width, paint }: { width: number; paint: Paint }): string {
-  const { readings } = word.readings
+  const { pronunciations } = word.pronunciations
   const lines = [
     paint.strong(word.word) +
-      (word.readings.source === 'guess' ? '  (not in the dictionary: guessed from its letters)' : ''),
+      (word.pronunciations.source === 'guess' ? '  (not in the dictionary: guessed from its letters)' : ''),
   ]
-  if (readings.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
-  readings.forEach((reading, at) => {
+  if (pronunciations.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
+  pronunciations.forEach((pronunciation, at) => {
     const meaning = word.meanings[at]
-    const parts = reading.syllables.length > 1 ? `  ${reading.syllables.join('-')}` : ''
+    const parts = pronunciation.syllables.length > 1 ? `  ${pronunciation.syllables.join('-')}` : ''
     lines.push(
-      ...wrap(`/${reading.ipa}/${parts}${meaning ? `  ${meaning}` : ''}`, width - 2).map((line) => `  ${line}`),
+      ...wrap(`/${pronunciation.ipa}/${parts}${meaning ? `  ${meaning}` : ''}`, width - 2).map((line) => `  ${line}`),
     )
-    lines.push(...toUnitLines(reading, word.examples[at] ?? [], width))
+    lines.push(...toUnitLines(pronunciation, word.examples[at] ?? [], width))
   })
   lines.push(
     ...[...toWhen(word), ...toFormLines(word)].flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`),
@@ -84,7 +84,7 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
 }
 
 /** Letters over sounds over example words, in columns; a long word goes on below. */
-function toUnitLines({ units }: Reading, examples: readonly (string | undefined)[], width: number): string[] {
+function toUnitLines({ units }: Pronunciation, examples: readonly (string | undefined)[], width: number): string[] {
   const cells = units.map((unit, at) => [unit.letters, toSoundCell(unit), examples[at] ?? ''] as const)
   const lines: string[] = []
   let row: (readonly [string, string, string])[] = []
@@ -138,11 +138,11 @@ function toEndingText(reason: Reason, letters: string): string {
 }
 
 /** A word with several spoken forms: in a story the sentence tells which is meant, and that one counts. */
-function toFormLines({ formsReadableAt = [], meanings, readings }: ExplainedWord): string[] {
+function toFormLines({ formsReadableAt = [], meanings, pronunciations }: ExplainedWord): string[] {
   if (formsReadableAt.length === 0) return []
-  const forms = readings.readings.map((reading, at) => {
+  const forms = pronunciations.pronunciations.map((pronunciation, at) => {
     const step = formsReadableAt[at]
-    return `/${reading.ipa}/ (${meanings[at] ?? 'another word'}) ${step === null ? 'at no step' : `from step ${step} on`}`
+    return `/${pronunciation.ipa}/ (${meanings[at] ?? 'another word'}) ${step === null ? 'at no step' : `from step ${step} on`}`
   })
   return [`In a story the sentence tells which is meant: ${[...new Set(forms)].join('; ')}.`]
 }

@@ -237,17 +237,17 @@ export function toWordsJson(list: WordList): unknown {
   }
 }
 
-function toWordFields({ word, kind, isSight, readableAt, facts, reading }: FoundWord) {
+function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation }: FoundWord) {
   return {
     word,
     kind,
     sight: isSight,
     readableAt,
     letters: word.replace(/[^a-z]/gi, '').length,
-    syllables: reading.syllables,
-    pattern: toSoundPattern(reading),
+    syllables: pronunciation.syllables,
+    pattern: toSoundPattern(pronunciation),
     lettersPattern: toLetterPattern(word),
-    correspondences: reading.units.filter(({ kind }) => kind !== 'silent').map(({ key }) => key),
+    correspondences: pronunciation.units.filter(({ kind }) => kind !== 'silent').map(({ key }) => key),
     picture: facts.nameable !== 'no',
     object: facts.nameable === 'object',
     known: facts.known,

@@ -57,7 +57,7 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
       },
       soundsOf(word) {
         const at = pool.find(word)
-        const units = at < 0 ? (phonics.read(word).readings[0]?.units ?? []) : pool.readingAt(at).units
+        const units = at < 0 ? (phonics.read(word).pronunciations[0]?.units ?? []) : pool.pronunciationAt(at).units
         return units.map(({ sound }) => sound)
       },
     })

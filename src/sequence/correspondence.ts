@@ -1,7 +1,7 @@
 // Finds what letters say from an example word: `ai as in rain` → `ai=eɪ`. No phonetic letters are asked of a teacher.
 
 import { findNearest } from '../nearest.ts'
-import type { Phonics, Reading, Unit } from '../phonics/types.ts'
+import type { Phonics, Pronunciation, Unit } from '../phonics/types.ts'
 import type { TaughtCorrespondence } from './types.ts'
 
 /** What a line teaches, or what is wrong with it. */
@@ -21,23 +21,26 @@ export function resolveCorrespondence(written: string, phonics: Phonics): Resolv
     return { problem: `Cannot read \`${written}\`. Write letters and an example word`, suggestion: 'ai as in rain' }
   }
   const grapheme = toGrapheme(letters)
-  const readings = phonics.read(example)
-  const reading = readings.readings[0]
-  if (readings.source === 'guess' || reading === undefined) {
+  const pronunciations = phonics.read(example)
+  const pronunciation = pronunciations.pronunciations[0]
+  if (pronunciations.source === 'guess' || pronunciation === undefined) {
     return {
       problem: `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says. Take another word`,
     }
   }
-  if (readings.heteronym && new Set(readings.readings.map((one) => toKeys(one, grapheme).join())).size > 1) {
+  if (
+    pronunciations.heteronym &&
+    new Set(pronunciations.pronunciations.map((one) => toKeys(one, grapheme).join())).size > 1
+  ) {
     return {
       problem: `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says. Take another word`,
     }
   }
-  return findTaught(grapheme, example, reading)
+  return findTaught(grapheme, example, pronunciation)
 }
 
-function findTaught(grapheme: string, example: string, reading: Reading): Resolved {
-  const keys = new Set(toKeys(reading, grapheme))
+function findTaught(grapheme: string, example: string, pronunciation: Pronunciation): Resolved {
+  const keys = new Set(toKeys(pronunciation, grapheme))
   const [key] = keys
   if (keys.size > 1) {
     return {
@@ -45,15 +48,15 @@ function findTaught(grapheme: string, example: string, reading: Reading): Resolv
     }
   }
   if (key !== undefined) return { taught: [{ letters: grapheme, example, key }] }
-  const run = findRun(reading.units, grapheme)
+  const run = findRun(pronunciation.units, grapheme)
   if (run !== undefined) {
     return { taught: run.map((unit) => ({ letters: unit.base ?? unit.letters, example, key: unit.key })) }
   }
-  return toMissing(grapheme, example, reading)
+  return toMissing(grapheme, example, pronunciation)
 }
 
-function toMissing(grapheme: string, example: string, reading: Reading): Resolved {
-  const units = reading.units.map((unit) => unit.base ?? unit.letters)
+function toMissing(grapheme: string, example: string, pronunciation: Pronunciation): Resolved {
+  const units = pronunciation.units.map((unit) => unit.base ?? unit.letters)
   const parts = units.join(', ')
   if (!isSpelt(example, grapheme)) {
     const nearest = findNearest(grapheme, units)
@@ -65,8 +68,8 @@ function toMissing(grapheme: string, example: string, reading: Reading): Resolve
   }
 }
 
-function toKeys(reading: Reading, grapheme: string): readonly Unit['key'][] {
-  return reading.units
+function toKeys(pronunciation: Pronunciation, grapheme: string): readonly Unit['key'][] {
+  return pronunciation.units
     .filter((unit) => toGrapheme(unit.letters) === grapheme || unit.base === grapheme)
     .map((unit) => unit.key)
 }

@@ -23,18 +23,18 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   const found = findWord(story, offset)
   if (found?.word.form !== 'word') return undefined
   const { word, sentence } = found
-  const { readings, verdict, readableAt } = context.judge(word, sentence)
+  const { pronunciations, verdict, readableAt } = context.judge(word, sentence)
   const forms = findHeteronym(word.text)?.forms
   const examples = toExamples(sequence.steps)
   const text = toExplainText(
     {
       word: word.text,
-      readings,
+      pronunciations,
       readableAt,
       verdict,
       step,
-      examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
-      meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+      examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => examples.get(key))),
+      meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
     },
     { width: WIDTH, paint: PLAIN },
   )

@@ -1,6 +1,6 @@
 // A pattern that a story practises: letters that say a sound, an ending, or the shape of a syllable.
 
-import type { CorrespondenceKey, Reading, WordReadings } from '../phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
 import { findEnding, keepForm, toShapes, toWordKey } from '../verdict/index.ts'
@@ -8,8 +8,8 @@ import { findEnding, keepForm, toShapes, toWordKey } from '../verdict/index.ts'
 export interface Pattern {
   /** As the teacher wrote it. */
   readonly written: string
-  /** Whether some careful reading of the word has it; the spoken form where the sentence tells it. */
-  isIn(readings: WordReadings, spoken?: string): boolean
+  /** Whether some careful pronunciation of the word has it; the spoken form where the sentence tells it. */
+  isIn(pronunciations: WordPronunciations, spoken?: string): boolean
 }
 
 const ENDINGS: readonly Ending[] = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"]
@@ -28,10 +28,13 @@ export function findPattern(written: string, sequence: Sequence, step: string | 
   return toPattern(written, ({ units }) => units.some(({ key }) => keys.has(key)))
 }
 
-function toPattern(written: string, hasIt: (reading: Reading, word: string) => boolean): Pattern {
+function toPattern(written: string, hasIt: (pronunciation: Pronunciation, word: string) => boolean): Pattern {
   return {
     written,
-    isIn: (readings, spoken) => keepForm(readings, spoken).readings.some((reading) => hasIt(reading, readings.word)),
+    isIn: (pronunciations, spoken) =>
+      keepForm(pronunciations, spoken).pronunciations.some((pronunciation) =>
+        hasIt(pronunciation, pronunciations.word),
+      ),
   }
 }
 
@@ -43,8 +46,10 @@ function findEndingPattern(written: string, ending: Ending, { steps }: Sequence)
 function findShapePattern(written: string, shape: string, { steps }: Sequence): Pattern | undefined {
   const isTaught = steps.some(({ adds }) => adds.shapes !== 'any' && adds.shapes.includes(shape))
   if (!isTaught) return undefined
-  const isEnding = (unit: Reading['units'][number]) => findEnding(unit) !== undefined
-  return toPattern(written, (reading, word) => toShapes(word, reading, isEnding).some((one) => one.shape === shape))
+  const isEnding = (unit: Pronunciation['units'][number]) => findEnding(unit) !== undefined
+  return toPattern(written, (pronunciation, word) =>
+    toShapes(word, pronunciation, isEnding).some((one) => one.shape === shape),
+  )
 }
 
 function findKeys(name: string, sequence: Sequence, step: string | undefined): ReadonlySet<CorrespondenceKey> {

@@ -16,7 +16,7 @@ export interface ReaderJudge {
   isMixed(text: string): boolean
 }
 
-const FOREIGN: Verdict = { readable: false, kind: 'unreadable', reasons: [], reading: undefined, guessed: false }
+const FOREIGN: Verdict = { readable: false, kind: 'unreadable', reasons: [], pronunciation: undefined, guessed: false }
 
 export function createReaderJudge(phonics: Phonics, knowledge: Knowledge, vocabulary: Vocabulary): ReaderJudge {
   const verdicts: (Verdict | undefined)[] = []

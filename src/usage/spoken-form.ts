@@ -9,7 +9,7 @@ import type { JudgedWord } from '../verdict/types.ts'
 /** How many sentences before one show the tense of the story. */
 const LOOK_BACK = 3
 
-/** The form that the sentence asks for, as in `Reading.form`; undefined where it cannot be told. */
+/** The form that the sentence asks for, as in `Pronunciation.form`; undefined where it cannot be told. */
 export type FormFinder = (word: Word, sentence: Sentence) => string | undefined
 
 export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {

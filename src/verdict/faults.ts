@@ -1,6 +1,6 @@
-// Everything that stands between a child and one reading of a word, in order of use to a teacher.
+// Everything that stands between a child and one pronunciation of a word, in order of use to a teacher.
 
-import type { Reading, Unit } from '../phonics/types.ts'
+import type { Pronunciation, Unit } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import { isContraction } from './apostrophe.ts'
@@ -27,38 +27,41 @@ export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
   return [...reasons].sort((left, right) => REASON_CODES.indexOf(left.code) - REASON_CODES.indexOf(right.code))
 }
 
-/** Why this reading cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
-export function findFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
-  return inOrder([...findUnitFaults(word, reading, knowledge), ...findWholeFaults(word, reading, knowledge)])
+/** Why this pronunciation cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
+export function findFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
+  return inOrder([
+    ...findUnitFaults(word, pronunciation, knowledge),
+    ...findWholeFaults(word, pronunciation, knowledge),
+  ])
 }
 
 /** Whether there is no fault; stops at the first, as it is asked most often. */
-export function isSoundedOut(word: string, reading: Reading, knowledge: Knowledge): boolean {
+export function isSoundedOut(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const isShort = isContraction(word)
-  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit, reading, isShort), knowledge) !== undefined
-  return !reading.units.some(isUnread) && findWholeFaults(word, reading, knowledge).length === 0
+  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit, pronunciation, isShort), knowledge) !== undefined
+  return !pronunciation.units.some(isUnread) && findWholeFaults(word, pronunciation, knowledge).length === 0
 }
 
 /** Whether a fault found with less knowledge is gone with more. */
-export function isMended(fault: Reason, word: string, reading: Reading, knowledge: Knowledge): boolean {
+export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    return findUnitFault(unit, toPlace(unit, reading, isContraction(word)), knowledge) === undefined
+    return findUnitFault(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge) === undefined
   }
   const start = fault.letters[0]?.[0]
-  const still = findWholeFaults(word, reading, knowledge)
+  const still = findWholeFaults(word, pronunciation, knowledge)
   return !still.some((other) => other.code === fault.code && other.letters[0]?.[0] === start)
 }
 
-function findUnitFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const isShort = isContraction(word)
-  return reading.units.flatMap((unit) => {
-    const fault = findUnitFault(unit, toPlace(unit, reading, isShort), knowledge)
+  return pronunciation.units.flatMap((unit) => {
+    const fault = findUnitFault(unit, toPlace(unit, pronunciation, isShort), knowledge)
     return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
   })
 }
 
-function toPlace(unit: Unit, { units }: Reading, isShort: boolean): UnitPlace {
+function toPlace(unit: Unit, { units }: Pronunciation, isShort: boolean): UnitPlace {
   return {
     isContraction: isShort,
     isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
@@ -66,11 +69,11 @@ function toPlace(unit: Unit, { units }: Reading, isShort: boolean): UnitPlace {
   }
 }
 
-function findWholeFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+function findWholeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   return [
     ...findLetterFaults(word, knowledge),
-    ...findSyllableFaults(word, reading, knowledge),
-    ...findShapeFaults(word, reading, knowledge),
+    ...findSyllableFaults(word, pronunciation, knowledge),
+    ...findShapeFaults(word, pronunciation, knowledge),
     ...findContractionFaults(word, knowledge),
   ]
 }
@@ -86,21 +89,21 @@ function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[]
   })
 }
 
-function findSyllableFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+function findSyllableFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const allowed = knowledge.limits.syllables
-  const found = reading.syllables.length
+  const found = pronunciation.syllables.length
   if (allowed === undefined || found <= allowed) return []
   return [{ code: 'too-many-syllables', letters: [[0, word.length]], found, allowed }]
 }
 
-function findShapeFaults(word: string, reading: Reading, knowledge: Knowledge): readonly Reason[] {
+function findShapeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const shapes = knowledge.shapes
   if (shapes === 'any') return []
   const isTaughtEnding = (unit: Unit) => {
     const ending = findEnding(unit)
     return ending !== undefined && (knowledge.endings.has(ending) || knowledge.endingsMode === 'taught')
   }
-  return toShapes(word, reading, isTaughtEnding).flatMap(({ shape, letters }) =>
+  return toShapes(word, pronunciation, isTaughtEnding).flatMap(({ shape, letters }) =>
     shapes.has(shape) ? [] : [{ code: 'shape' as const, letters, found: shape, allowed: [...shapes].join(', ') }],
   )
 }

@@ -1,7 +1,7 @@
 // Looks along the sequence: at which step does a word become readable, and which step teaches what is missing?
 // Teaching more never makes a readable word unreadable, so the earliest step is found by halving.
 
-import type { CorrespondenceKey, WordReadings } from '../phonics/types.ts'
+import type { CorrespondenceKey, WordPronunciations } from '../phonics/types.ts'
 import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
@@ -21,26 +21,26 @@ export interface JudgeOptions {
  * @throws RangeError where the sequence has no such step
  */
 export function judgeInSequence(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   stepId: string,
   options: JudgeOptions = {},
 ): Verdict {
-  const verdict = judge(readings, toKnowledge(sequence, stepId, options), options.names)
+  const verdict = judge(pronunciations, toKnowledge(sequence, stepId, options), options.names)
   if (verdict.readable) return verdict
   const from = toStepIndex(sequence, stepId) + 1
-  const reasons = verdict.reasons.map((reason) => lookAhead(reason, readings, verdict, sequence, from, options))
-  const sight = findLaterSightWord(readings, sequence, from, options)
+  const reasons = verdict.reasons.map((reason) => lookAhead(reason, pronunciations, verdict, sequence, from, options))
+  const sight = findLaterSightWord(pronunciations, sequence, from, options)
   return { ...verdict, reasons: inOrder(sight === undefined ? reasons : [sight, ...reasons]) }
 }
 
 /** The earliest step at which the word is readable; undefined where the sequence never gets there. */
 export function findReadableAt(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   options: JudgeOptions = {},
 ): string | undefined {
-  return findFirstStep(sequence, 0, options, (knowledge) => isReadable(readings, knowledge, options.names))
+  return findFirstStep(sequence, 0, options, (knowledge) => isReadable(pronunciations, knowledge, options.names))
 }
 
 /** The first step from a place on at which something holds that, once true, stays true. */
@@ -69,7 +69,7 @@ function toKnowledge(sequence: Sequence, stepId: string, options: JudgeOptions):
 
 function lookAhead(
   reason: Reason,
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   verdict: Verdict,
   sequence: Sequence,
   from: number,
@@ -80,10 +80,10 @@ function lookAhead(
     correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)),
   )
   if (gap !== undefined) return { ...reason, code: 'correspondence-later', taughtAt: gap }
-  const { reading } = verdict
+  const { pronunciation } = verdict
   const isGone = (knowledge: Knowledge) => {
     if (reason.code === 'ending' && reason.unit === undefined) return findOwnerFault(knowledge) === undefined
-    return reading === undefined || isMended(reason, readings.word, reading, knowledge)
+    return pronunciation === undefined || isMended(reason, pronunciations.word, pronunciation, knowledge)
   }
   const taughtAt = findFirstStep(sequence, from, options, isGone)
   if (taughtAt === undefined) return reason
@@ -102,19 +102,20 @@ function isNotYet(key: CorrespondenceKey, { reader }: JudgeOptions): boolean {
 // Told only where it is the way by which the child will first read the word: a sight word that can be sounded out before
 // it is taught by heart is no help to the teacher.
 function findLaterSightWord(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   from: number,
   options: JudgeOptions,
 ): Reason | undefined {
-  const word = toSightKey(readings.word)
+  const word = toSightKey(pronunciations.word)
   if (options.reader?.sightWordsNotYet?.some((one) => toSightKey(one) === word)) {
     const gap = findGap(sequence, ({ sightWords }) => sightWords.some((one) => toSightKey(one) === word))
-    if (gap !== undefined) return { code: 'sight-word-later', letters: [[0, readings.word.length]], taughtAt: gap }
+    if (gap !== undefined)
+      return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: gap }
   }
-  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(readings, knowledge))
-  if (taughtAt === undefined || taughtAt !== findReadableAt(readings, sequence, options)) return undefined
-  const atThatStep = judge(readings, toKnowledge(sequence, taughtAt, options), options.names)
+  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(pronunciations, knowledge))
+  if (taughtAt === undefined || taughtAt !== findReadableAt(pronunciations, sequence, options)) return undefined
+  const atThatStep = judge(pronunciations, toKnowledge(sequence, taughtAt, options), options.names)
   if (atThatStep.kind !== 'sight') return undefined
-  return { code: 'sight-word-later', letters: [[0, readings.word.length]], taughtAt }
+  return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt }
 }

@@ -1,6 +1,6 @@
 // The shape of each syllable as a teacher writes it: C for a consonant, V for a vowel, `CVC` for `cat` and for `ship`.
 
-import type { Reading, Span, Unit } from '../phonics/types.ts'
+import type { Pronunciation, Span, Unit } from '../phonics/types.ts'
 
 /** One syllable's shape, and the letters that make it hard: its clusters of consonants, else all its letters. */
 export interface SyllableShape {
@@ -9,15 +9,19 @@ export interface SyllableShape {
 }
 
 /**
- * The shapes of a reading's syllables, taken from its units: `sh`, `ck`, `qu` and `x` count as one consonant, `ai` and
+ * The shapes of a pronunciation's syllables, taken from its units: `sh`, `ck`, `qu` and `x` count as one consonant, `ai` and
  * `a_e` as one vowel, silent letters as nothing.
  * @param isEnding tells the units that are a taught ending, which no shape counts: `hats` has the shape of `hat`.
  */
-export function toShapes(word: string, reading: Reading, isEnding: (unit: Unit) => boolean): readonly SyllableShape[] {
-  const starts = toSyllableStarts(word, reading.syllables)
+export function toShapes(
+  word: string,
+  pronunciation: Pronunciation,
+  isEnding: (unit: Unit) => boolean,
+): readonly SyllableShape[] {
+  const starts = toSyllableStarts(word, pronunciation.syllables)
   const groups: Unit[][] = []
   let last = -1
-  for (const unit of reading.units) {
+  for (const unit of pronunciation.units) {
     if (isEnding(unit)) continue
     const syllable = starts.filter((start) => start <= startOf(unit)).length - 1
     const group = groups.at(-1)

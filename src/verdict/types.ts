@@ -1,6 +1,6 @@
 // The verdict on one word at one step, and the figures that are counted from verdicts.
 
-import type { CorrespondenceKey, Reading, Span, Unit, WordReadings } from '../phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, Span, Unit, WordPronunciations } from '../phonics/types.ts'
 
 /** Why a child cannot read a word yet. Kept in order of use to a teacher: the first is the one shown. */
 export type ReasonCode =
@@ -34,19 +34,19 @@ export interface Verdict {
   readonly kind: 'decodable' | 'sight' | 'name' | 'unreadable'
   /** Empty where the word is readable. */
   readonly reasons: readonly Reason[]
-  /** The reading that was judged: the readable one, else the nearest to it. Undefined for a word without letters. */
-  readonly reading: Reading | undefined
-  /** Whether the reading was guessed from the letters. */
+  /** The pronunciation that was judged: the readable one, else the nearest to it. Undefined for a word without letters. */
+  readonly pronunciation: Pronunciation | undefined
+  /** Whether the pronunciation was guessed from the letters. */
   readonly guessed: boolean
 }
 
 /** A word of the story as rules see it: judged once per different word (and spoken form). */
 export interface JudgedWord {
-  readonly readings: WordReadings
+  readonly pronunciations: WordPronunciations
   readonly verdict: Verdict
   /** The earliest step at which the word is readable; null where the sequence never gets there. Found when first asked for. */
   readonly readableAt: string | null
-  /** For a heteronym whose readings are judged differently: did the sentence settle it? */
+  /** For a heteronym whose pronunciations are judged differently: did the sentence settle it? */
   readonly unsettled: boolean
 }
 

@@ -1,6 +1,6 @@
 // The verdict: can a child who knows this much read this word? One pure function.
 
-import type { Reading, WordReadings } from '../phonics/types.ts'
+import type { Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import { findShortened } from './apostrophe.ts'
@@ -10,57 +10,68 @@ import type { Reason, Verdict } from './types.ts'
 import { findEnding, findOwnerFault } from './unit.ts'
 
 /**
- * Judges a word by all its readings. A word that can be sounded out is decodable even where it is a sight word or a
+ * Judges a word by all its pronunciations. A word that can be sounded out is decodable even where it is a sight word or a
  * name too, so that the decodable share counts what the letters alone give; but a word that was taught by heart when it
  * could be sounded out already is held for an exception by its sequence, and stays a sight word.
  * A unit that is not known has the reason `irregular`: only a sequence can tell that it comes later, see
  * `judgeInSequence`.
  * @param names the names that the story allows, as written
  */
-export function judge(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): Verdict {
-  const { word } = readings
-  const guessed = readings.source === 'guess'
-  const tried = readings.readings.map((reading) => ({ reading, reasons: findFaults(word, reading, knowledge) }))
+export function judge(
+  pronunciations: WordPronunciations,
+  knowledge: Knowledge,
+  names: readonly string[] = [],
+): Verdict {
+  const { word } = pronunciations
+  const guessed = pronunciations.source === 'guess'
+  const tried = pronunciations.pronunciations.map((pronunciation) => ({
+    pronunciation,
+    reasons: findFaults(word, pronunciation, knowledge),
+  }))
   const decodable = tried.find(({ reasons }) => reasons.length === 0)
-  const isByHeart = isSightWord(readings, knowledge)
-  if (decodable !== undefined && !(isByHeart && isHeldForException(readings, knowledge))) {
-    return { readable: true, kind: 'decodable', reasons: [], reading: decodable.reading, guessed }
+  const isByHeart = isSightWord(pronunciations, knowledge)
+  if (decodable !== undefined && !(isByHeart && isHeldForException(pronunciations, knowledge))) {
+    return { readable: true, kind: 'decodable', reasons: [], pronunciation: decodable.pronunciation, guessed }
   }
-  const reading = readings.readings[0]
-  if (isByHeart) return { readable: true, kind: 'sight', reasons: [], reading, guessed: false }
+  const pronunciation = pronunciations.pronunciations[0]
+  if (isByHeart) return { readable: true, kind: 'sight', reasons: [], pronunciation, guessed: false }
   const name = judgeName(word, knowledge, names)
   if (name !== undefined) {
     const kind = name.length === 0 ? 'name' : 'unreadable'
-    return { readable: name.length === 0, kind, reasons: name, reading, guessed }
+    return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
-  const nearest = findNearestReading(tried)
+  const nearest = findNearestPronunciation(tried)
   const reasons = [...(nearest?.reasons ?? [])]
   if (guessed || nearest === undefined) reasons.push({ code: 'unknown-word', letters: [[0, word.length]] })
-  return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
+  return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }
 
 /** Whether `judge` would call the word readable, without finding out why not. */
-export function isReadable(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): boolean {
-  const { word } = readings
-  if (readings.readings.some((reading) => isSoundedOut(word, reading, knowledge))) return true
-  return isSightWord(readings, knowledge) || judgeName(word, knowledge, names)?.length === 0
+export function isReadable(
+  pronunciations: WordPronunciations,
+  knowledge: Knowledge,
+  names: readonly string[] = [],
+): boolean {
+  const { word } = pronunciations
+  if (pronunciations.pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, knowledge))) return true
+  return isSightWord(pronunciations, knowledge) || judgeName(word, knowledge, names)?.length === 0
 }
 
-function isHeldForException({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
+function isHeldForException({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
   const then = knowledge.knownWithSightWord?.get(toSightKey(word))
-  return then !== undefined && readings.some((reading) => isSoundedOut(word, reading, then))
+  return then !== undefined && pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, then))
 }
 
 /**
  * Whether the word is known by heart: as it is, with a taught ending that leaves its letters as they are, or shortened by
  * an apostrophe where that is taught (`they've`, `wouldn't`).
  */
-export function isSightWord({ word, readings }: WordReadings, knowledge: Knowledge): boolean {
+export function isSightWord({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
   const { sightWords, endings } = knowledge
   if (sightWords.has(toSightKey(word))) return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
-  return readings.some(({ units }) => {
+  return pronunciations.some(({ units }) => {
     const ending = units.find((unit) => unit.kind === 'inflection')
     const name = ending === undefined ? undefined : findEnding(ending)
     if (name === undefined || !endings.has(name)) return false
@@ -79,11 +90,11 @@ function judgeName(word: string, knowledge: Knowledge, names: readonly string[])
 }
 
 interface Tried {
-  readonly reading: Reading
+  readonly pronunciation: Pronunciation
   readonly reasons: readonly Reason[]
 }
 
-function findNearestReading(tried: readonly Tried[]): Tried | undefined {
+function findNearestPronunciation(tried: readonly Tried[]): Tried | undefined {
   return tried.reduce<Tried | undefined>(
     (best, next) => (best === undefined || next.reasons.length < best.reasons.length ? next : best),
     undefined,

@@ -26,7 +26,7 @@ export interface SuggestSources {
   readonly candidates: readonly string[] | (() => readonly string[])
   /** Facts of a candidate, where they are at hand; otherwise they are looked up by the lexicon's places. */
   factsOf?(word: string): WordFacts | undefined
-  /** The sounds of a word's best reading; without it, only letters are compared. */
+  /** The sounds of a word's best pronunciation; without it, only letters are compared. */
   soundsOf?(word: string): readonly string[]
 }
 

@@ -4,7 +4,7 @@ import {
   findWords,
   readQuery,
   toLetterPattern,
-  toListReading,
+  toListPronunciation,
   toSoundPattern,
   type WordQuery,
   type WrittenQuery,
@@ -76,7 +76,7 @@ describe('what a list is asked for', () => {
 
   it('counts letters and syllables', () => {
     expect(list('green-14', { length: '3-4' }).every((word) => /^[a-z]{3,4}$/.test(word.replace("'", '')))).toBe(true)
-    expect(ask('green-14', { syllables: '2' }).every(({ reading }) => reading.syllables === 2)).toBe(true)
+    expect(ask('green-14', { syllables: '2' }).every(({ pronunciation }) => pronunciation.syllables === 2)).toBe(true)
     expect(list('green-14', { syllables: '2' })).toContain('rabbit')
   })
 
@@ -154,7 +154,7 @@ describe('patterns of single words', () => {
     ['jumped', 'CVCCC', 'CVCCVC'],
   ])('%s is %s by sound and %s by letter', (word, sound, letter) => {
     expect(toLetterPattern(word)).toBe(letter)
-    expect(toSoundPattern(toListReading(phonics.read(word).readings[0]))).toBe(sound)
+    expect(toSoundPattern(toListPronunciation(phonics.read(word).pronunciations[0]))).toBe(sound)
   })
 })
 

@@ -74,7 +74,7 @@ describe('pairs that contrast two sounds', () => {
     expect(pairs.length).toBeGreaterThan(4)
     expect(new Set(pairs.flatMap(toWords)).size).toBe(pairs.length * 2)
     for (const [left, right] of pairs) {
-      const [a, b] = [left.reading.units, right.reading.units]
+      const [a, b] = [left.pronunciation.units, right.pronunciation.units]
       expect(a.length).toBe(b.length)
       const differ = a.flatMap((unit, at) => (unit.key === b[at]?.key ? [] : [at]))
       expect(differ).toHaveLength(1)
@@ -113,7 +113,7 @@ describe('pairs that contrast two sounds', () => {
 describe('a box of mixed vowels', () => {
   it.each([5, 10, 15])('balances the vowels in %i words', (count) => {
     const vowels = ['a=æ', 'e=ɛ', 'i=ɪ', 'o=ɑ', 'u=ʌ']
-    const vowelOf = ({ reading }: FoundWord) => reading.units.find(({ vowel }) => vowel)?.key
+    const vowelOf = ({ pronunciation }: FoundWord) => pronunciation.units.find(({ vowel }) => vowel)?.key
     const { words } = proposeMixed(objects('pink-5'), vowels, vowelOf, count, sequence.lookAlikes)
     expect(words).toHaveLength(count)
     for (const vowel of vowels) expect(words.filter((found) => vowelOf(found) === vowel)).toHaveLength(count / 5)

@@ -10,10 +10,10 @@ const unit: fc.Arbitrary<ListUnit> = fc.record({
   kind: fc.constantFrom('correspondence', 'inflection', 'silent'),
   vowel: fc.boolean(),
 })
-const reading = fc.record({ units: fc.array(unit, { maxLength: 9 }), stressed: fc.nat(8), syllables: fc.nat(9) })
+const pronunciation = fc.record({ units: fc.array(unit, { maxLength: 9 }), stressed: fc.nat(8), syllables: fc.nat(9) })
 const first = fc.record({ step: fc.option(fc.nat(126), { nil: undefined }), isSight: fc.boolean() })
 const entries: fc.Arbitrary<ListEntry[]> = fc
-  .uniqueArray(fc.tuple(fc.stringMatching(/^[a-z']{1,12}$/), reading, reading, first), {
+  .uniqueArray(fc.tuple(fc.stringMatching(/^[a-z']{1,12}$/), pronunciation, pronunciation, first), {
     selector: ([word]) => word,
     maxLength: 40,
   })
@@ -23,7 +23,7 @@ const entries: fc.Arbitrary<ListEntry[]> = fc
       .map(([word, american, british, step], row) => ({
         word,
         place: row * 1000 + word.length,
-        readings: { 'general-american': american, 'southern-british': british },
+        pronunciations: { 'general-american': american, 'southern-british': british },
         firstSteps: new Map([['series general-american', step]]),
       })),
   )
@@ -37,8 +37,8 @@ it('opens to what was packed', () => {
         expect(table.wordAt(row)).toBe(entry.word)
         expect(table.rowOf(entry.word)).toBe(row)
         expect(table.placeAt(row)).toBe(entry.place)
-        expect(table.readingAt(row, 'general-american')).toEqual(entry.readings['general-american'])
-        expect(table.readingAt(row, 'southern-british')).toEqual(entry.readings['southern-british'])
+        expect(table.pronunciationAt(row, 'general-american')).toEqual(entry.pronunciations['general-american'])
+        expect(table.pronunciationAt(row, 'southern-british')).toEqual(entry.pronunciations['southern-british'])
         const wanted = entry.firstSteps.get('series general-american')
         const column = table.findColumn('series', 'general-american')
         expect(column?.stepAt(row)).toBe(wanted?.step ?? Infinity)

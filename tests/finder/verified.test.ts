@@ -47,10 +47,10 @@ describe.each(SEQUENCES.flatMap((name) => ACCENTS.map((accent) => ({ name, accen
         if (at % 5 !== 0 || readableAt === null) return false
         const index = sequence.steps.findIndex(({ id }) => id === readableAt)
         const before = sequence.steps[index - 1]?.id
-        const readings = phonics.read(word)
+        const pronunciations = phonics.read(word)
         const isEarlier =
-          before !== undefined && !readings.heteronym && isReadable(readings, knowledgeAt(sequence, before))
-        return isEarlier || !isReadable(readings, knowledgeAt(sequence, readableAt))
+          before !== undefined && !pronunciations.heteronym && isReadable(pronunciations, knowledgeAt(sequence, before))
+        return isEarlier || !isReadable(pronunciations, knowledgeAt(sequence, readableAt))
       })
       expect(wrong.map(({ word }) => word)).toEqual([])
     })

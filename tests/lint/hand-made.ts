@@ -1,32 +1,32 @@
-// Stories, readings and a sequence written by hand, so that the run is tested without Markdown and without the dictionary.
+// Stories, pronunciations and a sequence written by hand, so that the run is tested without Markdown and without the dictionary.
 // A page is a string, a line is a sentence; words are letters and apostrophes, digits are numerals, all else are marks.
 
 import { createStoryContext, type ReadingSettings } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
-import type { Phonics, WordReadings } from '../../src/phonics/types.ts'
+import type { Phonics, WordPronunciations } from '../../src/phonics/types.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../../src/story/types.ts'
-import { toReadings, toSequence, toStep } from '../verdict/hand-made.ts'
+import { toPronunciations, toSequence, toStep } from '../verdict/hand-made.ts'
 
-const READINGS = [
-  toReadings('bed', 'b=b e=ɛ d=d'),
-  toReadings('duck', 'd=d u=ʌ ck=k'),
-  toReadings('frog', 'f=f r=r o=ɒ g=g'),
-  toReadings('had', 'h=h a=æ d=d'),
-  toReadings('hen', 'h=h e=ɛ n=n'),
-  toReadings('in', 'i=ɪ n=n'),
-  toReadings('met', 'm=m e=ɛ t=t'),
-  toReadings('priya', 'p=p r=r i=iː y=j a=ə'),
-  toReadings('ran', 'r=r a=æ n=n'),
-  toReadings('said', 's=s ai=ɛ d=d'),
-  toReadings('the', 'th=ð e=ə'),
-  toReadings('?zub', 'z=z u=ʌ b=b'),
-] as const satisfies readonly WordReadings[]
+const PRONUNCIATIONS = [
+  toPronunciations('bed', 'b=b e=ɛ d=d'),
+  toPronunciations('duck', 'd=d u=ʌ ck=k'),
+  toPronunciations('frog', 'f=f r=r o=ɒ g=g'),
+  toPronunciations('had', 'h=h a=æ d=d'),
+  toPronunciations('hen', 'h=h e=ɛ n=n'),
+  toPronunciations('in', 'i=ɪ n=n'),
+  toPronunciations('met', 'm=m e=ɛ t=t'),
+  toPronunciations('priya', 'p=p r=r i=iː y=j a=ə'),
+  toPronunciations('ran', 'r=r a=æ n=n'),
+  toPronunciations('said', 's=s ai=ɛ d=d'),
+  toPronunciations('the', 'th=ð e=ə'),
+  toPronunciations('?zub', 'z=z u=ʌ b=b'),
+] as const satisfies readonly WordPronunciations[]
 
 const phonics: Phonics = {
   accent: 'general-american',
   read(word) {
-    const known = READINGS.find((readings) => readings.word === word.toLowerCase())
-    if (known === undefined) throw new Error(`no reading of ${word}`)
+    const known = PRONUNCIATIONS.find((pronunciations) => pronunciations.word === word.toLowerCase())
+    if (known === undefined) throw new Error(`no pronunciation of ${word}`)
     return { ...known, word }
   },
 }

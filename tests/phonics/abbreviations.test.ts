@@ -4,12 +4,12 @@
 import { expect, it } from 'vitest'
 import { testSpelling } from '../lexicon-for-tests.ts'
 
-const countReadings = (word: string): number => testSpelling().spell(word).cuttings.length
+const countPronunciations = (word: string): number => testSpelling().spell(word).cuttings.length
 
-it.each(['mr', 'mrs', 'dr', 'st', 'tv', 'dvd', 'bbc', 'pm', 'ok', 'etc'])('%s has no reading', (word) => {
-  expect(countReadings(word)).toBe(0)
+it.each(['mr', 'mrs', 'dr', 'st', 'tv', 'dvd', 'bbc', 'pm', 'ok', 'etc'])('%s has no pronunciation', (word) => {
+  expect(countPronunciations(word)).toBe(0)
 })
 
 it.each(['shh', 'sh', 'hmm', 'mm', 'zzz', 'brr', 'grr', 'psst', 'tsk', 'pfft'])('%s has one', (word) => {
-  expect(countReadings(word)).toBeGreaterThan(0)
+  expect(countPronunciations(word)).toBeGreaterThan(0)
 })

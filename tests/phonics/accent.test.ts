@@ -15,7 +15,7 @@ describe('against the synthesiser', () => {
 
 // Source: Wells, Accents of English (1982), lexical sets, from memory.
 describe('lexical sets', () => {
-  const first = (accent: Accent, word: string) => testPhonics(accent).read(word).readings[0]?.ipa
+  const first = (accent: Accent, word: string) => testPhonics(accent).read(word).pronunciations[0]?.ipa
 
   it.each([
     ['LOT', 'hot', 'hɑt', 'hɒt'],
@@ -44,7 +44,7 @@ describe('lexical sets', () => {
   })
 
   it('asks no more than the letter r of an r that is not said', () => {
-    const unit = testPhonics('southern-british').read('dinosaur').readings[0]?.units.at(-1)
+    const unit = testPhonics('southern-british').read('dinosaur').pronunciations[0]?.units.at(-1)
     expect(unit).toMatchObject({ letters: 'r', sound: '', kind: 'silent', key: 'r=r' })
   })
 })
@@ -54,7 +54,7 @@ describe('sounds taught as one in America', () => {
   const keys = (word: string) =>
     testPhonics('general-american')
       .read(word)
-      .readings[0]?.units.map(({ key }) => key)
+      .pronunciations[0]?.units.map(({ key }) => key)
 
   it.each([
     ['dog', 'o=ɑ'],
@@ -86,7 +86,7 @@ describe('reduced vowels', () => {
     for (const accent of ['general-american', 'southern-british'] as const) {
       const reduced = testPhonics(accent)
         .read(word)
-        .readings[0]?.units.filter((unit) => unit.reduced)
+        .pronunciations[0]?.units.filter((unit) => unit.reduced)
       expect(
         reduced?.map(({ letters }) => letters),
         accent,
@@ -99,7 +99,7 @@ describe('reduced vowels', () => {
       expect(
         testPhonics(accent)
           .read(word)
-          .readings[0]?.units.some((unit) => unit.reduced),
+          .pronunciations[0]?.units.some((unit) => unit.reduced),
         accent,
       ).toBe(false)
     }

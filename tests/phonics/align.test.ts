@@ -117,7 +117,7 @@ describe('the table of correspondences', () => {
     expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([])
   })
 
-  // Said so only in a second pronunciation, which no careful reading keeps; the rows let those entries align.
+  // Said so only in a second pronunciation, which no careful pronunciation keeps; the rows let those entries align.
   const SECOND: ReadonlySet<string> = new Set(['awy OY', 'n M', 'r ER'])
 
   it('gives each row an example that is cut so', () => {

@@ -6,7 +6,8 @@ import { frequencyRank } from '../../scripts/build/frequency.ts'
 import type { Accent, Unit } from '../../src/phonics/types.ts'
 import { testPhonics, testSpelling } from '../lexicon-for-tests.ts'
 
-const units = (accent: Accent, word: string): readonly Unit[] => testPhonics(accent).read(word).readings[0]?.units ?? []
+const units = (accent: Accent, word: string): readonly Unit[] =>
+  testPhonics(accent).read(word).pronunciations[0]?.units ?? []
 const keys = (accent: Accent, word: string): readonly string[] => units(accent, word).map(({ key }) => key)
 
 describe('example words', () => {
@@ -47,7 +48,7 @@ describe('notes of the source', () => {
   it('read has two sounds', () => {
     const said = testPhonics('southern-british')
       .read('read')
-      .readings.map(({ ipa }) => ipa)
+      .pronunciations.map(({ ipa }) => ipa)
     expect(said.sort()).toEqual(['riːd', 'rɛd'])
   })
 })

@@ -6,8 +6,10 @@ import { expect, it } from 'vitest'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
 const cut = (word: string): string => {
-  const [reading] = testPhonics('general-american').read(word).readings
-  return (reading?.units ?? []).map(({ letters, kind }) => (kind === 'inflection' ? `+${letters}` : letters)).join('·')
+  const [pronunciation] = testPhonics('general-american').read(word).pronunciations
+  return (pronunciation?.units ?? [])
+    .map(({ letters, kind }) => (kind === 'inflection' ? `+${letters}` : letters))
+    .join('·')
 }
 
 it.each([
@@ -44,24 +46,24 @@ it.each([
   ['squirrel', 's·qu·i·rr·e·l'],
   ['story', 's·t·or·y'],
 ])('%s is cut %s in Southern British', (word, units) => {
-  const [reading] = testPhonics('southern-british').read(word).readings
-  expect(reading?.units.map(({ letters }) => letters).join('·')).toBe(units)
+  const [pronunciation] = testPhonics('southern-british').read(word).pronunciations
+  expect(pronunciation?.units.map(({ letters }) => letters).join('·')).toBe(units)
 })
 
-it('gives tyre and aunt one Southern British reading each', () => {
+it('gives tyre and aunt one Southern British pronunciation each', () => {
   const say = (word: string) =>
     testPhonics('southern-british')
       .read(word)
-      .readings.map(({ ipa }) => ipa)
+      .pronunciations.map(({ ipa }) => ipa)
   expect(say('tyre')).toEqual(['ˈtaɪə'])
   expect(say('aunt')).toEqual(['ɑːnt'])
 })
 
 it('reads the a of want, swan and watch in one way', () => {
   for (const word of ['want', 'swan', 'watch', 'swamp', 'wash']) {
-    const { readings } = testPhonics('general-american').read(word)
-    expect(new Set(readings.flatMap(({ units }) => units.filter(({ vowel }) => vowel).map(({ key }) => key)))).toEqual(
-      new Set(['a=ɑ']),
-    )
+    const { pronunciations } = testPhonics('general-american').read(word)
+    expect(
+      new Set(pronunciations.flatMap(({ units }) => units.filter(({ vowel }) => vowel).map(({ key }) => key))),
+    ).toEqual(new Set(['a=ɑ']))
   }
 })

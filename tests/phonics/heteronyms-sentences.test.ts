@@ -11,7 +11,7 @@ beforeAll(async () => {
 })
 
 describe('sentences with heteronyms', () => {
-  it('are enough, over enough words, with both readings of the common ones', async () => {
+  it('are enough, over enough words, with both pronunciations of the common ones', async () => {
     const cases = await readHeteronymCases()
     expect(cases.length).toBeGreaterThanOrEqual(120)
     expect(new Set(cases.map(({ word }) => word)).size).toBeGreaterThanOrEqual(45)

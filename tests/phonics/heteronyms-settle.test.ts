@@ -75,7 +75,7 @@ describe('settle', () => {
     }
   })
 
-  it('asks for no tagger where the readings are of one part of speech', () => {
+  it('asks for no tagger where the pronunciations are of one part of speech', () => {
     expect(ask('It was a *bass*.')).toBe('unsettled')
   })
 

@@ -8,7 +8,7 @@ import { testPhonics } from '../lexicon-for-tests.ts'
 const read = (word: string) => testPhonics('southern-british').read(word)
 const show = ({ letters, base, sound, kind }: Unit): string =>
   `${letters}${base === undefined ? '' : `<${base}`}=${sound}${kind === 'inflection' ? '+' : ''}`
-const units = (word: string): string => read(word).readings[0]?.units.map(show).join(' ') ?? ''
+const units = (word: string): string => read(word).pronunciations[0]?.units.map(show).join(' ') ?? ''
 
 describe('endings of known words', () => {
   it.each([
@@ -51,7 +51,7 @@ describe('endings of known words', () => {
     'nest',
     'summer',
   ])('%s has none', (word) => {
-    expect(read(word).readings[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
+    expect(read(word).pronunciations[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
   })
 })
 
@@ -68,7 +68,7 @@ describe('endings of words that nobody knows', () => {
   })
 
   it('draws no split grapheme over a doubled letter', () => {
-    for (const { units: drawn } of read('zubbed').readings)
+    for (const { units: drawn } of read('zubbed').pronunciations)
       expect(drawn.map(({ letters }) => letters).join()).not.toContain('_')
   })
 })
@@ -85,7 +85,7 @@ describe('owners', () => {
   })
 
   it("leaves the mark of the boys' unsaid", () => {
-    expect(read("boys'").readings[0]?.ipa).toBe('bɔɪz')
+    expect(read("boys'").pronunciations[0]?.ipa).toBe('bɔɪz')
   })
 })
 
@@ -113,7 +113,7 @@ describe('contractions', () => {
   ])('%s says %s', (word, ipa) => {
     const found = read(word)
     expect(found.source).toBe('dictionary')
-    expect(found.readings.map((reading) => reading.ipa)).toContain(ipa)
+    expect(found.pronunciations.map((pronunciation) => pronunciation.ipa)).toContain(ipa)
   })
 })
 

@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { createPhonics } from '../../src/phonics/index.ts'
-import type { Accent, Reading } from '../../src/phonics/types.ts'
+import type { Accent, Pronunciation } from '../../src/phonics/types.ts'
 import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
 
 const ACCENTS = ['general-american', 'southern-british'] as const
@@ -18,17 +18,17 @@ const anyWord = () =>
 const accent = () => fc.constantFrom<Accent>(...ACCENTS)
 
 /** The places of the letters that the units hold, in the order of the units. */
-const places = ({ units }: Reading): number[] =>
+const places = ({ units }: Pronunciation): number[] =>
   units.flatMap(({ spans }) => spans.flatMap(([from, to]) => Array.from({ length: to - from }, (_, k) => from + k)))
 
 describe('units', () => {
   it('cover the letters once, in order of their first letter', () => {
     fc.assert(
       fc.property(anyWord(), accent(), (word, inAccent) => {
-        for (const reading of testPhonics(inAccent).read(word).readings) {
+        for (const pronunciation of testPhonics(inAccent).read(word).pronunciations) {
           const letters = Array.from(word, (_, at) => at).filter((at) => word[at] !== '-')
-          expect([...places(reading)].sort((x, y) => x - y)).toEqual(letters)
-          const starts = reading.units.map(({ spans }) => spans[0]?.[0] ?? -1)
+          expect([...places(pronunciation)].sort((x, y) => x - y)).toEqual(letters)
+          const starts = pronunciation.units.map(({ spans }) => spans[0]?.[0] ?? -1)
           expect(starts).toEqual([...starts].sort((x, y) => x - y))
         }
       }),
@@ -39,7 +39,7 @@ describe('units', () => {
   it('say together what the whole word says', () => {
     fc.assert(
       fc.property(anyWord(), accent(), (word, inAccent) => {
-        for (const { units, ipa } of testPhonics(inAccent).read(word).readings) {
+        for (const { units, ipa } of testPhonics(inAccent).read(word).pronunciations) {
           expect(units.map(({ sound }) => sound).join('')).toBe(ipa.replace(/[ˈˌ]/g, ''))
         }
       }),
@@ -50,7 +50,7 @@ describe('units', () => {
   it('are spelt as the letters they stand on', () => {
     fc.assert(
       fc.property(anyWord(), accent(), (word, inAccent) => {
-        for (const { units } of testPhonics(inAccent).read(word).readings) {
+        for (const { units } of testPhonics(inAccent).read(word).pronunciations) {
           for (const { letters, spans } of units) {
             const shared = letters.endsWith('_e') && spans.length === 1
             expect(spans.map(([from, to]) => word.slice(from, to)).join(spans.length > 1 ? '_' : '')).toBe(
@@ -66,7 +66,7 @@ describe('units', () => {
   it('make syllables that have the letters of the word, one for each stressed or weak vowel', () => {
     fc.assert(
       fc.property(known(), accent(), (word, inAccent) => {
-        for (const { syllables } of testPhonics(inAccent).read(word).readings) {
+        for (const { syllables } of testPhonics(inAccent).read(word).pronunciations) {
           expect(syllables.join('')).toBe(word)
           expect(syllables.every((syllable) => syllable !== '')).toBe(true)
         }
@@ -137,7 +137,7 @@ describe('reading', () => {
         const ipa = (written: string) =>
           testPhonics('general-american')
             .read(written)
-            .readings.map((reading) => reading.ipa)
+            .pronunciations.map((pronunciation) => pronunciation.ipa)
         expect(ipa(word.toUpperCase())).toEqual(ipa(word))
       }),
       { numRuns: 100 },

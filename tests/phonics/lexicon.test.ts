@@ -14,7 +14,7 @@ const MANY = [...ROWS, ...Array.from({ length: 300 }, (_, k) => `q${LETTERS[Math
 
 const toEntry = (word: string): LexiconEntry => ({
   word,
-  readings: [{ stress: '1', path: [...word].map((letter) => LETTERS.indexOf(letter)) }],
+  pronunciations: [{ stress: '1', path: [...word].map((letter) => LETTERS.indexOf(letter)) }],
 })
 
 const pack = (words: readonly string[], rows = ROWS) =>
@@ -34,7 +34,7 @@ describe('round trip', () => {
           expect(lexicon.indexOf(word)).toBe(at)
           expect(lexicon.wordAt(at)).toBe(word)
           const found = lexicon.find(word)
-          const path = found && 'readings' in found ? (found.readings[0]?.path ?? []) : []
+          const path = found && 'pronunciations' in found ? (found.pronunciations[0]?.path ?? []) : []
           expect(path.map((id) => lexicon.rows[id]?.letters).join('')).toBe(word)
         })
       }),
@@ -52,12 +52,12 @@ describe('round trip', () => {
     )
   })
 
-  it('keeps rows that need two bytes, several readings, and the closing e', () => {
+  it('keeps rows that need two bytes, several pronunciations, and the closing e', () => {
     const entries: LexiconEntry[] = [
-      { word: 'aqzz', readings: [{ stress: '1', path: [0, 26 + 299] }] },
+      { word: 'aqzz', pronunciations: [{ stress: '1', path: [0, 26 + 299] }] },
       {
         word: 'base',
-        readings: [
+        pronunciations: [
           { stress: '1', path: [1, 0, 18, CLOSE] },
           { stress: '10', path: [1, 0, 18, 4] },
         ],
@@ -67,8 +67,8 @@ describe('round trip', () => {
     const lexicon = openLexicon(encodeLexicon({ rows, entries, toModel: () => new Uint8Array() }))
     const letters = (word: string) => {
       const found = lexicon.find(word)
-      return found && 'readings' in found
-        ? found.readings.map(
+      return found && 'pronunciations' in found
+        ? found.pronunciations.map(
             ({ path, stress }) =>
               `${path.map((id) => (id === CLOSE ? '+' : lexicon.rows[id]?.letters)).join(' ')} ${stress.join('')}`,
           )

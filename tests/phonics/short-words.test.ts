@@ -24,13 +24,13 @@ describe('short words', () => {
     expect(
       testPhonics('southern-british')
         .read(word)
-        .readings.map((reading) => reading.ipa),
+        .pronunciations.map((pronunciation) => pronunciation.ipa),
     ).toEqual([ipa])
   })
 
   it('never reads a word as the names of its letters', () => {
     for (const word of ['us', 'am', 'it', 'as', 'or', 'pa']) {
-      for (const { units } of testPhonics('general-american').read(word).readings) {
+      for (const { units } of testPhonics('general-american').read(word).pronunciations) {
         expect(
           units.filter((unit) => unit.vowel),
           word,
@@ -42,7 +42,7 @@ describe('short words', () => {
   it('takes /bɪkɒz/ for because', () => {
     const said = testPhonics('southern-british')
       .read('because')
-      .readings.map(({ ipa }) => ipa)
+      .pronunciations.map(({ ipa }) => ipa)
     expect(said.some((ipa) => /^bɪˈkɒz$/.test(ipa))).toBe(true)
   })
 })

@@ -18,20 +18,20 @@ const CUT = `
 
 describe.each(['general-american', 'southern-british'] as const)('%s', (accent: Accent) => {
   it.each(CUT)('%s', (cut) => {
-    expect(testPhonics(accent).read(cut.replaceAll('-', '')).readings[0]?.syllables.join('-')).toBe(cut)
+    expect(testPhonics(accent).read(cut.replaceAll('-', '')).pronunciations[0]?.syllables.join('-')).toBe(cut)
   })
 
   it.each(['cat', 'fire', 'hour', 'choir', 'tired', 'splashed', 'horse', 'cried'])('%s is one syllable', (word) => {
-    expect(testPhonics(accent).read(word).readings[0]?.syllables).toEqual([word])
+    expect(testPhonics(accent).read(word).pronunciations[0]?.syllables).toEqual([word])
   })
 })
 
 it('cuts at a hyphen and does not show it', () => {
-  expect(testPhonics('general-american').read('tip-top').readings[0]?.syllables).toEqual(['tip', 'top'])
+  expect(testPhonics('general-american').read('tip-top').pronunciations[0]?.syllables).toEqual(['tip', 'top'])
 })
 
 it('puts the stress mark before the stressed syllable', () => {
-  const ipa = (word: string) => testPhonics('southern-british').read(word).readings[0]?.ipa
+  const ipa = (word: string) => testPhonics('southern-british').read(word).pronunciations[0]?.ipa
   expect(ipa('rabbit')).toMatch(/^ˈræ/)
   expect(ipa('giraffe')).toBe('dʒəˈrɑːf')
   expect(ipa('about')).toBe('əˈbaʊt')

@@ -1,7 +1,7 @@
 // A dictionary of a few words written by hand, so that loading is tested without the real one.
 
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
-import { toReadings } from '../verdict/hand-made.ts'
+import { toPronunciations } from '../verdict/hand-made.ts'
 
 const WORDS: Readonly<Record<string, readonly string[]>> = {
   cat: ['c=k a=æ t=t'],
@@ -30,8 +30,8 @@ export function toyPhonics(accent: Accent): Phonics {
     accent,
     read(word) {
       const found = words.get(word.toLowerCase())
-      if (found === undefined) return { word, source: 'guess', readings: [], heteronym: false }
-      return { ...toReadings(found[0], ...found[1]), heteronym: found[1].length > 1 }
+      if (found === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }
+      return { ...toPronunciations(found[0], ...found[1]), heteronym: found[1].length > 1 }
     },
   }
 }

@@ -7,7 +7,7 @@ import type { Verdict } from '../../src/verdict/types.ts'
 const toWord = (text: string, kind: Verdict['kind'], form: CountedWord['form'] = 'word'): CountedWord => ({
   text,
   form,
-  verdict: { readable: kind !== 'unreadable', kind, reasons: [], reading: undefined, guessed: false },
+  verdict: { readable: kind !== 'unreadable', kind, reasons: [], pronunciation: undefined, guessed: false },
 })
 
 /** `cat:d the:s Zub:n night:u` */

@@ -1,17 +1,17 @@
-// Readings and knowledge written by hand, so that the verdict is tested without the dictionary.
+// Pronunciations and knowledge written by hand, so that the verdict is tested without the dictionary.
 //
-// A reading is written unit by unit: `sh=ʃ i=ɪ p=p`, `c=k a_e=eɪ k=k`, `r=r u=ʌ nn<n=n +ing=ɪŋ`:
+// A pronunciation is written unit by unit: `sh=ʃ i=ɪ p=p`, `c=k a_e=eɪ k=k`, `r=r u=ʌ nn<n=n +ing=ɪŋ`:
 //   +ed=d    an ending          nn<n=n   letters that an ending changed, and what they stand for
 //   e=       silent letters     i~=ə     a vowel worn down
 // The word is written with dots between its syllables: `run.ning`.
 
-import type { CorrespondenceKey, Reading, Span, Unit, WordReadings } from '../../src/phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, Span, Unit, WordPronunciations } from '../../src/phonics/types.ts'
 import type { Knowledge, Sequence, Step, StepAdds, TaughtCorrespondence } from '../../src/sequence/types.ts'
 
 const VOWELS = /[aeiouæɑɒɔəɛɜɝɚɪʊʌ]/
 
 /** One way to say the dotted word. */
-export function toReading(dotted: string, units: string, form?: string): Reading {
+export function toPronunciation(dotted: string, units: string, form?: string): Pronunciation {
   const word = dotted.replaceAll('.', '')
   const isTaken = new Array<boolean>(word.length).fill(false)
   const built = units.split(' ').map((unit) => toUnit(unit, word, isTaken))
@@ -19,14 +19,14 @@ export function toReading(dotted: string, units: string, form?: string): Reading
   return { units: built, ipa, syllables: dotted.split('.'), ...(form === undefined ? {} : { form }) }
 }
 
-/** Every reading of the dotted word, from the dictionary unless it starts with `?`. */
-export function toReadings(dotted: string, ...readings: readonly string[]): WordReadings {
+/** Every pronunciation of the dotted word, from the dictionary unless it starts with `?`. */
+export function toPronunciations(dotted: string, ...pronunciations: readonly string[]): WordPronunciations {
   const isGuess = dotted.startsWith('?')
   const plain = dotted.replace('?', '')
   return {
     word: plain.replaceAll('.', ''),
     source: isGuess ? 'guess' : 'dictionary',
-    readings: readings.map((units) => toReading(plain, units)),
+    pronunciations: pronunciations.map((units) => toPronunciation(plain, units)),
     heteronym: false,
   }
 }

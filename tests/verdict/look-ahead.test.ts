@@ -2,12 +2,12 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { WordReadings } from '../../src/phonics/types.ts'
+import type { WordPronunciations } from '../../src/phonics/types.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import { createWordJudge } from '../../src/verdict/judge-word.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/look-ahead.ts'
 import { judge } from '../../src/verdict/verdict.ts'
-import { toReading, toReadings, toSequence, toStep } from './hand-made.ts'
+import { toPronunciation, toPronunciations, toSequence, toStep } from './hand-made.ts'
 
 const sequence = toSequence([
   toStep('one', 'c=k a=æ t=t s=s n=n', {
@@ -22,8 +22,8 @@ const sequence = toSequence([
   toStep('five', '', { endings: ["'s", '-ing'], endingChanges: ['double'], contractions: 'any' }),
 ])
 
-function toOutcome(readings: WordReadings, step: string, names: readonly string[] = []): string {
-  const { kind, reasons } = judgeInSequence(readings, sequence, step, { names })
+function toOutcome(pronunciations: WordPronunciations, step: string, names: readonly string[] = []): string {
+  const { kind, reasons } = judgeInSequence(pronunciations, sequence, step, { names })
   return [kind, ...reasons.map(({ code, taughtAt }) => `${code}@${taughtAt ?? 'never'}`)].join(' ')
 }
 
@@ -60,16 +60,16 @@ describe('judgeInSequence', () => {
       'unreadable correspondence-later@four correspondence-later@four unknown-word@never',
     ],
   ])('%s %s at %s: %s', (dotted, units, step, expected) => {
-    expect(toOutcome(toReadings(dotted, units), step)).toBe(expected)
+    expect(toOutcome(toPronunciations(dotted, units), step)).toBe(expected)
   })
 
   it("tells when the owner's ending on a name is taught", () => {
-    expect(toOutcome(toReadings("Roy's", "r=r oy=ɔɪ +'s=z"), 'one', ['Roy'])).toBe('unreadable ending@five')
+    expect(toOutcome(toPronunciations("Roy's", "r=r oy=ɔɪ +'s=z"), 'one', ['Roy'])).toBe('unreadable ending@five')
   })
 
   it('takes a step in any case, and throws on a step that is not there', () => {
-    expect(toOutcome(toReadings('cat', 'c=k a=æ t=t'), 'ONE')).toBe('decodable')
-    expect(() => toOutcome(toReadings('cat', 'c=k a=æ t=t'), 'six')).toThrow(RangeError)
+    expect(toOutcome(toPronunciations('cat', 'c=k a=æ t=t'), 'ONE')).toBe('decodable')
+    expect(() => toOutcome(toPronunciations('cat', 'c=k a=æ t=t'), 'six')).toThrow(RangeError)
   })
 })
 
@@ -81,24 +81,27 @@ describe('findReadableAt', () => {
     ['rain', 'r=r ai=eɪ n=n', 'four'],
     ['put', 'p=p u=ʊ t=t', undefined],
   ])('%s %s: %s', (dotted, units, step) => {
-    expect(findReadableAt(toReadings(dotted, units), sequence)).toBe(step)
+    expect(findReadableAt(toPronunciations(dotted, units), sequence)).toBe(step)
   })
 
   it('knows what a reader knows beyond the step, and does not know yet', () => {
-    const rain = toReadings('rain', 'r=r ai=eɪ n=n')
+    const rain = toPronunciations('rain', 'r=r ai=eɪ n=n')
     expect(findReadableAt(rain, sequence, { reader: { correspondences: ['r=r', 'ai=eɪ'] } })).toBe('two')
     expect(findReadableAt(rain, sequence, { reader: { correspondencesNotYet: ['ai=eɪ'] } })).toBeUndefined()
     expect(findReadableAt(rain, sequence, { reader: { sightWords: ['Rain'] } })).toBe('one')
-    const the = toReadings('the', 'th=ð e~=ə')
+    const the = toPronunciations('the', 'th=ð e~=ə')
     expect(findReadableAt(the, sequence, { reader: { sightWordsNotYet: ['the'] } })).toBeUndefined()
   })
 })
 
 describe('createWordJudge', () => {
-  const read: WordReadings = {
+  const read: WordPronunciations = {
     word: 'read',
     source: 'dictionary',
-    readings: [toReading('read', 'r=r ea=ɛ d=d', 'past'), toReading('read', 'r=r ea=i d=d', 'present')],
+    pronunciations: [
+      toPronunciation('read', 'r=r ea=ɛ d=d', 'past'),
+      toPronunciation('read', 'r=r ea=i d=d', 'present'),
+    ],
     heteronym: true,
   }
   const known = toSequence([toStep('one', 'r=r d=d ea=i'), toStep('two', 'ea=ɛ')])
@@ -132,13 +135,13 @@ describe('createWordJudge', () => {
 describe('teaching more never makes a readable word unreadable', () => {
   const KEYS = ['c=k', 'a=æ', 't=t', 'sh=ʃ', 'n=n', 'nn=n', 'ee=i', 'y=i', 'r=r'] as const
   const WORDS = [
-    toReadings('cat', 'c=k a=æ t=t'),
-    toReadings('nan.ny', 'n=n a=æ nn=n y~=i'),
-    toReadings('can.ning', 'c=k a=æ nn<n=n +ing=ɪŋ'),
-    toReadings('trees', 't=t r=r ee=i +s=z'),
-    toReadings("can't", 'c=k a=æ n=n t=t'),
-    toReadings("Tan's", "t=t a=æ n=n +'s=z"),
-    toReadings('sha.tra', 'sh=ʃ a~=ə t=t r=r a~=ə', 'sh=ʃ a=æ t=t r=r a~=ə'),
+    toPronunciations('cat', 'c=k a=æ t=t'),
+    toPronunciations('nan.ny', 'n=n a=æ nn=n y~=i'),
+    toPronunciations('can.ning', 'c=k a=æ nn<n=n +ing=ɪŋ'),
+    toPronunciations('trees', 't=t r=r ee=i +s=z'),
+    toPronunciations("can't", 'c=k a=æ n=n t=t'),
+    toPronunciations("Tan's", "t=t a=æ n=n +'s=z"),
+    toPronunciations('sha.tra', 'sh=ʃ a~=ə t=t r=r a~=ə', 'sh=ʃ a=æ t=t r=r a~=ə'),
   ]
   const adds = fc.record({
     keys: fc.subarray([...KEYS]),

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { toShapes } from '../../src/verdict/shape.ts'
-import { toReading } from './hand-made.ts'
+import { toPronunciation } from './hand-made.ts'
 
 const isInflection = ({ kind }: { readonly kind: string }) => kind === 'inflection'
 
@@ -28,7 +28,7 @@ describe('toShapes', () => {
     ['ta.ble', 't=t a=eɪ b=b le=əl', 'CV CV', 'ta ble'],
   ])('%s %s: %s', (dotted, units, shapes, blamed) => {
     const word = dotted.replaceAll('.', '')
-    const found = toShapes(word, toReading(dotted, units), isInflection)
+    const found = toShapes(word, toPronunciation(dotted, units), isInflection)
     expect(found.map(({ shape }) => shape).join(' ')).toBe(shapes)
     const letters = found.flatMap((one) => one.letters.map(([start, end]) => word.slice(start, end)))
     expect(letters.join(' ')).toBe(blamed)
@@ -36,7 +36,7 @@ describe('toShapes', () => {
 
   it('counts an ending that is not taught as such', () => {
     const shapes = (dotted: string, units: string) =>
-      toShapes(dotted.replaceAll('.', ''), toReading(dotted, units), () => false).map(({ shape }) => shape)
+      toShapes(dotted.replaceAll('.', ''), toPronunciation(dotted, units), () => false).map(({ shape }) => shape)
     expect(shapes('hats', 'h=h a=æ t=t +s=s')).toEqual(['CVCC'])
     expect(shapes('jump.ing', 'j=dʒ u=ʌ m=m p=p +ing=ɪŋ')).toEqual(['CVCC', 'VC'])
   })

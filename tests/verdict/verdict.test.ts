@@ -1,10 +1,10 @@
 // The verdict by table: a word, what the child knows, and what comes out.
 
 import { describe, expect, it } from 'vitest'
-import type { WordReadings } from '../../src/phonics/types.ts'
+import type { WordPronunciations } from '../../src/phonics/types.ts'
 import type { Knowledge } from '../../src/sequence/types.ts'
 import { judge } from '../../src/verdict/verdict.ts'
-import { toKnowledge, toReadings } from './hand-made.ts'
+import { toKnowledge, toPronunciations } from './hand-made.ts'
 
 const SINGLE =
   'a=æ b=b c=k d=d e=ɛ f=f g=ɡ h=h i=ɪ j=dʒ k=k l=l m=m n=n o=ɑ p=p qu=kw r=r s=s t=t u=ʌ v=v w=w x=ks y=j z=z'
@@ -33,17 +33,17 @@ const green = toKnowledge(`${SINGLE} ${LATER} ll=l ck=k bb=b`, {
 
 type Row = readonly [dotted: string, units: string | readonly string[], expected: string]
 
-function toOutcome(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): string {
-  const verdict = judge(readings, knowledge, names)
+function toOutcome(pronunciations: WordPronunciations, knowledge: Knowledge, names: readonly string[] = []): string {
+  const verdict = judge(pronunciations, knowledge, names)
   const blamed = verdict.reasons.map(
-    ({ code, letters }) => `${code}:${letters.map(([start, end]) => readings.word.slice(start, end)).join('_')}`,
+    ({ code, letters }) => `${code}:${letters.map(([start, end]) => pronunciations.word.slice(start, end)).join('_')}`,
   )
   return [verdict.kind, ...(verdict.guessed ? ['guessed'] : []), ...blamed].join(' ')
 }
 
 function runTable(knowledge: Knowledge, rows: readonly Row[], names: readonly string[] = []): void {
   it.each(rows)('%s  %s  →  %s', (dotted, units, expected) => {
-    expect(toOutcome(toReadings(dotted, ...[units].flat()), knowledge, names)).toBe(expected)
+    expect(toOutcome(toPronunciations(dotted, ...[units].flat()), knowledge, names)).toBe(expected)
   })
 }
 
@@ -112,7 +112,7 @@ describe('a sight word that can be sounded out', () => {
       sightWords: new Set(['today']),
       knownWithSightWord: new Map([['today', toKnowledge(before)]]),
     })
-  const today = toReadings('to.day', 't=t o~=ə d=d ay=eɪ')
+  const today = toPronunciations('to.day', 't=t o~=ə d=d ay=eɪ')
 
   it('is decodable where the letters were taught later than the word', () => {
     expect(toOutcome(today, known(SINGLE))).toBe('decodable')
@@ -198,17 +198,19 @@ describe('spellings of more than one letter, endings, contractions', () => {
 })
 
 describe('settings', () => {
-  const hatted = toReadings('hat.ted', 'h=h a=æ tt<t=t +ed=ɪd')
-  const rabbit = toReadings('rab.bit', 'r=r a=æ bb=b i~=ə t=t')
-  const cant = toReadings("can't", 'c=k a=æ n=n t=t')
-  const dont = toReadings("don't", 'd=d o=oʊ n=n t=t')
+  const hatted = toPronunciations('hat.ted', 'h=h a=æ tt<t=t +ed=ɪd')
+  const rabbit = toPronunciations('rab.bit', 'r=r a=æ bb=b i~=ə t=t')
+  const cant = toPronunciations("can't", 'c=k a=æ n=n t=t')
+  const dont = toPronunciations("don't", 'd=d o=oʊ n=n t=t')
 
   it('an ending may be sounded out where the sequence says so', () => {
     const sounded = toKnowledge(`${SINGLE} tt=t s=z`, { endingsMode: 'sounded' })
     expect(toOutcome(hatted, sounded)).toBe('decodable')
-    expect(toOutcome(toReadings('dogs', 'd=d o=ɑ g=ɡ +s=z'), sounded)).toBe('decodable')
-    expect(toOutcome(toReadings('hummed', 'h=h u=ʌ mm<m=m +ed=d'), sounded)).toBe('unreadable ending:mm ending:ed')
-    expect(toOutcome(toReadings("Roy's", "r=r oy=ɔɪ +'s=z"), sounded, ['Roy'])).toBe('name')
+    expect(toOutcome(toPronunciations('dogs', 'd=d o=ɑ g=ɡ +s=z'), sounded)).toBe('decodable')
+    expect(toOutcome(toPronunciations('hummed', 'h=h u=ʌ mm<m=m +ed=d'), sounded)).toBe(
+      'unreadable ending:mm ending:ed',
+    )
+    expect(toOutcome(toPronunciations("Roy's", "r=r oy=ɔɪ +'s=z"), sounded, ['Roy'])).toBe('name')
   })
 
   it('a changed spelling needs its change, or a taught double letter', () => {
@@ -231,7 +233,9 @@ describe('settings', () => {
       'unreadable too-many-syllables:rabbit reduced-vowel:i',
     )
     expect(toOutcome(rabbit, toKnowledge(`${known} i=ə`, { reducedVowels: 'flag' }))).toBe('decodable')
-    expect(toOutcome(toReadings('the', 'th=ð e~=ə'), toKnowledge(`${SINGLE} th=ð`))).toBe('unreadable reduced-vowel:e')
+    expect(toOutcome(toPronunciations('the', 'th=ð e~=ə'), toKnowledge(`${SINGLE} th=ð`))).toBe(
+      'unreadable reduced-vowel:e',
+    )
   })
 
   it('a contraction is taught by name, or all are', () => {
@@ -242,21 +246,21 @@ describe('settings', () => {
       "unreadable irregular:o contraction:'",
     )
     expect(toOutcome(dont, toKnowledge(SINGLE, { sightWords: new Set(["don't"]) }))).toBe('sight')
-    expect(toOutcome(toReadings("dog's", "d=d o=ɑ g=ɡ +'s=z"), toKnowledge(SINGLE, { contractions: 'any' }))).toBe(
-      "unreadable ending:'s",
-    )
+    expect(
+      toOutcome(toPronunciations("dog's", "d=d o=ɑ g=ɡ +'s=z"), toKnowledge(SINGLE, { contractions: 'any' })),
+    ).toBe("unreadable ending:'s")
   })
 
   it('says which figure was found and which is allowed', () => {
-    const [letters, shape] = judge(toReadings('frog', 'f=f r=r o=ɑ g=ɡ'), pink).reasons
+    const [letters, shape] = judge(toPronunciations('frog', 'f=f r=r o=ɑ g=ɡ'), pink).reasons
     expect(letters).toMatchObject({ found: 4, allowed: 3 })
     expect(shape).toMatchObject({ found: 'CCVC', allowed: 'VC, CVC' })
   })
 
-  it('names the correspondence that is missing, and keeps the reading nearest to readable', () => {
-    const tear = toReadings('tear', 't=t ea=ɛ r=R', 't=t ea=i r=r')
+  it('names the correspondence that is missing, and keeps the pronunciation nearest to readable', () => {
+    const tear = toPronunciations('tear', 't=t ea=ɛ r=R', 't=t ea=i r=r')
     const verdict = judge(tear, pink)
-    expect(verdict.reading).toBe(tear.readings[1])
+    expect(verdict.pronunciation).toBe(tear.pronunciations[1])
     expect(verdict.reasons[0]).toMatchObject({ key: 'ea=i', unit: { letters: 'ea' } })
   })
 })

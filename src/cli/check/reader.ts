@@ -8,7 +8,7 @@ import type { Io } from '../io.ts'
 import { findReaders, toSequenceName } from '../readers.ts'
 import { createResources } from '../resources.ts'
 
-export interface ReaderReading {
+export interface ReaderSettings {
   /** Sequence, step and accent of the reader. */
   readonly layer: Layer
   readonly extra: ReaderExtra
@@ -20,7 +20,7 @@ export interface ReaderReading {
 export async function readReader(
   path: string,
   io: Io,
-): Promise<ReaderReading | { readonly problems: readonly string[] }> {
+): Promise<ReaderSettings | { readonly problems: readonly string[] }> {
   const { readers, problems } = await findReaders(path, io, createResources(io))
   const [first, ...others] = readers
   if (problems.length > 0 || first === undefined) return { problems }

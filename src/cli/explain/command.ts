@@ -2,7 +2,7 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findHeteronym } from '../../phonics/heteronyms/table.ts'
-import type { Accent, Phonics, WordReadings } from '../../phonics/types.ts'
+import type { Accent, Phonics, WordPronunciations } from '../../phonics/types.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { isMissing } from '../../resources/types.ts'
 import { findStep } from '../../sequence/index.ts'
@@ -109,24 +109,26 @@ export function explain(
   { sequence, phonics, step }: Place,
   examples: ReadonlyMap<string, string>,
 ): ExplainedWord {
-  const readings = phonics.read(word)
+  const pronunciations = phonics.read(word)
   const forms = findHeteronym(word)?.forms
   return {
     word,
-    readings,
+    pronunciations,
     step,
-    readableAt: findReadableAt(readings, sequence) ?? null,
-    verdict: step === undefined ? undefined : judgeInSequence(readings, sequence, step),
-    examples: readings.readings.map(({ units }) => units.map(({ key }) => examples.get(key))),
-    meanings: readings.readings.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
-    formsReadableAt: findFormSteps(readings, sequence),
+    readableAt: findReadableAt(pronunciations, sequence) ?? null,
+    verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
+    examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => examples.get(key))),
+    meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+    formsReadableAt: findFormSteps(pronunciations, sequence),
   }
 }
 
-/** When each reading's form becomes readable; empty where all do at once. */
-function findFormSteps(readings: WordReadings, sequence: Sequence): readonly (string | null)[] {
-  if (!readings.heteronym) return []
-  const steps = readings.readings.map(({ form }) => findReadableAt(keepForm(readings, form), sequence) ?? null)
+/** When each pronunciation's form becomes readable; empty where all do at once. */
+function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): readonly (string | null)[] {
+  if (!pronunciations.heteronym) return []
+  const steps = pronunciations.pronunciations.map(
+    ({ form }) => findReadableAt(keepForm(pronunciations, form), sequence) ?? null,
+  )
   return new Set(steps).size > 1 ? steps : []
 }
 

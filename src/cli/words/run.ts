@@ -147,8 +147,8 @@ function makeBox(
     return { ...box, hasObjects, isAll: box.words.length === words.length }
   }
   const vowels = findVowels(pool)
-  const vowelOf = ({ reading }: FoundWord): string | undefined => {
-    const own = reading.units.filter(({ vowel }) => vowel)
+  const vowelOf = ({ pronunciation }: FoundWord): string | undefined => {
+    const own = pronunciation.units.filter(({ vowel }) => vowel)
     return own.length === 1 ? own[0]?.key : undefined
   }
   return { ...proposeMixed(words, vowels, vowelOf, count, sequence.lookAlikes), hasObjects }

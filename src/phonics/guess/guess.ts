@@ -19,10 +19,10 @@ interface Walk {
   readonly before: Walk | undefined
 }
 
-/** How many walks are kept at each letter: more finds no better readings on held-out words. */
+/** How many walks are kept at each letter: more finds no better pronunciations on held-out words. */
 const BEAM = 12
 
-/** Up to `most` readings, likeliest first. Time grows with the length of the word. */
+/** Up to `most` pronunciations, likeliest first. Time grows with the length of the word. */
 export function guessPaths(set: RowSet, model: GuessModel, word: string, most: number): Guess[] {
   const { arcs } = toArcs(set, word, undefined)
   const beams = new Map<number, Walk[]>([[0, [{ cost: 0, a: EDGE, b: EDGE, c: EDGE, row: EDGE, before: undefined }]]])
@@ -49,7 +49,7 @@ export function guessPaths(set: RowSet, model: GuessModel, word: string, most: n
 const SILENT = 4
 
 /**
- * The reading of someone who knows what each group of letters mostly says and nothing else: the likeliest rows, wherever
+ * The pronunciation of someone who knows what each group of letters mostly says and nothing else: the likeliest rows, wherever
  * they stand. A child reads an invented name so: `Zub` as z·u·b.
  */
 export function guessPlainPath(set: RowSet, model: GuessModel, word: string): Guess | undefined {

@@ -1,4 +1,4 @@
-// Phrases that give one reading of a heteronym away: `made of _`, `take/takes/took a _`.
+// Phrases that give one pronunciation of a heteronym away: `made of _`, `take/takes/took a _`.
 //
 // A pattern is words parted by spaces. `_` is the heteronym, `a/b` is either word, `*` is any one word, `.` is a mark or
 // an end of the sentence, and `@name` is a group: @be @det @poss @number @pron @name @plural.

@@ -1,17 +1,17 @@
 // The shape of a heteronym: one spelling, two spoken words, and what in a sentence gives each of them away.
 
-/** The grammar that tells readings apart. `verb` is the base or -s form; `past` is the past tense and the past participle. */
+/** The grammar that tells pronunciations apart. `verb` is the base or -s form; `past` is the past tense and the past participle. */
 export type WordClass = 'noun' | 'adjective' | 'adverb' | 'verb' | 'past'
 
 /** One of the spoken words that share a spelling. */
 export interface HeteronymForm {
-  /** A short key, unique in its row: `past`, `verb`, `knot`. It is the `form` of a `Reading`. */
+  /** A short key, unique in its row: `past`, `verb`, `knot`. It is the `form` of a `Pronunciation`. */
   readonly form: string
   /** Empty for a form so rare that only a phrase or a topic may speak for it. */
   readonly classes: readonly WordClass[]
   /** ARPAbet with stress digits, as the CMU Pronouncing Dictionary writes it under the word, or `word(2)`. */
   readonly sounds: string
-  /** True where the dictionary lacks this reading, so that the sounds were written by hand. */
+  /** True where the dictionary lacks this pronunciation, so that the sounds were written by hand. */
   readonly byHand?: true
   /** For a teacher, in plain words. */
   readonly meaning: string

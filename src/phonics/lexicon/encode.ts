@@ -6,7 +6,7 @@ import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './fo
 export type LexiconEntry =
   | {
       readonly word: string
-      readonly readings: readonly { readonly stress: string; readonly path: readonly number[] }[]
+      readonly pronunciations: readonly { readonly stress: string; readonly path: readonly number[] }[]
     }
   | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
 
@@ -40,8 +40,8 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
 function toCodes(source: LexiconSource): Map<number, number> {
   const counts = source.rows.map((_, id) => ({ id, count: 0 }))
   for (const entry of source.entries) {
-    if (!('readings' in entry)) continue
-    for (const { path } of entry.readings)
+    if (!('pronunciations' in entry)) continue
+    for (const { path } of entry.pronunciations)
       for (const id of path) if (id !== CLOSE) (counts[id] as { count: number }).count++
   }
   return new Map(counts.sort((x, y) => y.count - x.count || x.id - y.id).map(({ id }, at) => [id, at + 1]))
@@ -54,7 +54,8 @@ const toPlaces = (codes: ReadonlyMap<number, number>): ReadonlyMap<number, numbe
 function toPatterns(entries: readonly LexiconEntry[]): string[] {
   const counts = new Map<string, number>()
   for (const entry of entries) {
-    if ('readings' in entry) for (const { stress } of entry.readings) counts.set(stress, (counts.get(stress) ?? 0) + 1)
+    if ('pronunciations' in entry)
+      for (const { stress } of entry.pronunciations) counts.set(stress, (counts.get(stress) ?? 0) + 1)
   }
   return [...counts].sort((x, y) => y[1] - x[1] || (x[0] < y[0] ? -1 : 1)).map(([pattern]) => pattern)
 }
@@ -76,8 +77,8 @@ function encodeWords(
     let shared = 0
     while (shared < before.length && before[shared] === entry.word[shared]) shared++
     const payload =
-      'readings' in entry
-        ? entry.readings.flatMap(({ stress, path }) => [
+      'pronunciations' in entry
+        ? entry.pronunciations.flatMap(({ stress, path }) => [
             number.get(stress) ?? 0,
             ...path.flatMap((id) => toBytes(id, codes)),
           ])

@@ -7,8 +7,8 @@
 //   words    per word: letters shared with the word before u8, further letters u8, those letters, payload length u8, payload
 //   model    the guesser's model
 //
-// Payload of a plain word: per reading a stress number u8 and codes until the word's letters are used up.
-// Payload of an inflected word: 255, ending × 4 + change, mask of the stem's readings.
+// Payload of a plain word: per pronunciation a stress number u8 and codes until the word's letters are used up.
+// Payload of an inflected word: 255, ending × 4 + change, mask of the stem's pronunciations.
 // A code is one byte below 240, else two: 240 + high, low. Code 0 is the silent e that closes a split grapheme.
 
 export const MAGIC = [0x42, 0x54, 0x44, 0x4c] as const

@@ -6,7 +6,9 @@ import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './fo
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
 export type Stored =
-  | { readonly readings: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[] }
+  | {
+      readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[]
+    }
   | { readonly ending: number; readonly change: number; readonly mask: number }
 
 export interface Lexicon {
@@ -139,7 +141,7 @@ function decode(
     const packed = words[payload + 1] ?? 0
     return { ending: packed >> 2, change: packed & 3, mask: words[payload + 2] ?? 0 }
   }
-  const readings: { path: number[]; stress: readonly (0 | 1 | 2)[] }[] = []
+  const pronunciations: { path: number[]; stress: readonly (0 | 1 | 2)[] }[] = []
   for (let at = payload; at < end; ) {
     const stress = patterns[words[at++] ?? 0] ?? []
     const path: number[] = []
@@ -149,7 +151,7 @@ function decode(
       path.push(code === CLOSE_CODE ? CLOSE : code - 1)
       used += code === CLOSE_CODE ? 1 : (rows[code - 1]?.head.length ?? 1)
     }
-    readings.push({ path, stress })
+    pronunciations.push({ path, stress })
   }
-  return { readings }
+  return { pronunciations }
 }

@@ -1,4 +1,4 @@
-// Heteronyms whose readings are different things: a bow in the hair, a bow to the crowd.
+// Heteronyms whose pronunciations are different things: a bow in the hair, a bow to the crowd.
 
 import type { Heteronym } from '../types.ts'
 
