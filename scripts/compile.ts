@@ -5,7 +5,7 @@ import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
-import { bundle, warmUp } from './build/bundle.ts'
+import { bundle, warmUp } from './bundle/bundle.ts'
 import { ROOT as root } from './root.ts'
 
 const dist = join(root, 'dist')
@@ -115,7 +115,7 @@ await once(
 await once(
   'bundle',
   ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'],
-  toDigest(['src', 'rules', 'scripts/build/bundle.ts', 'package.json'], ['esbuild']) + process.version,
+  toDigest(['src', 'rules', 'scripts/bundle', 'package.json'], ['esbuild']) + process.version,
   async () => {
     await bundle(root)
     chmodSync(join(dist, 'cli.cjs'), 0o755)

@@ -1,0 +1,72 @@
+// Bundles the launcher, the program with its parts, and the library.
+
+import { spawnSync } from 'node:child_process'
+import { readFileSync, rmSync } from 'node:fs'
+import * as nodeModule from 'node:module'
+import { join } from 'node:path'
+import { type BuildOptions, build } from 'esbuild'
+import { splitProgram } from './split.ts'
+
+const SPLIT = {
+  entry: 'src/cli/start.ts',
+  // Wanted by every check that has something to say: in the program V8 finds them compiled.
+  kept: new Set(['src/check/suggest.ts', 'src/packaged/word-files.ts', 'src/resources/word-help.ts']),
+}
+
+/** Where a CommonJS file lies, as ESM asks for it. */
+const META_URL = "const importMetaUrl=require('node:url').pathToFileURL(__filename).href;"
+
+export async function bundle(root: string): Promise<void> {
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
+  const common: BuildOptions = {
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    absWorkingDir: root,
+    logLevel: 'warning',
+    legalComments: 'none',
+    define: { BATTLEDORE_VERSION: JSON.stringify(version) },
+  }
+  const program: BuildOptions = {
+    ...common,
+    minifySyntax: true,
+    minifyWhitespace: true,
+    // Starts threads from files of its own, so it stays a package.
+    external: ['tinypool'],
+  }
+  const cjs: BuildOptions = {
+    ...program,
+    format: 'cjs',
+    // The parts are CommonJS: `require` takes them as they are, where `import()` would wrap them once more.
+    supported: { 'dynamic-import': false },
+    define: { ...common.define, 'import.meta.url': 'importMetaUrl' },
+    banner: { js: META_URL },
+  }
+  for (const old of ['program.cache', 'parts', 'chunks'])
+    rmSync(join(root, 'dist', old), { force: true, recursive: true })
+  await splitProgram(program, cjs, SPLIT)
+  await build({
+    ...cjs,
+    entryPoints: ['src/cli/launch.ts'],
+    outfile: 'dist/cli.cjs',
+    banner: { js: `#!/usr/bin/env node\n${META_URL}` },
+  })
+  await build({
+    ...common,
+    format: 'esm',
+    packages: 'external',
+    entryPoints: ['src/index.ts', 'src/node.ts'],
+    outdir: 'dist',
+    splitting: true,
+    chunkNames: 'chunks/[name]-[hash]',
+  })
+}
+
+/** Checks some stories once, so that the compiled code lies ready. Where that fails the program still runs, only slower. */
+export function warmUp(root: string): void {
+  if ('enableCompileCache' in nodeModule) return
+  const fixtures = ['shelf/02-a-duck-at-the-pond.md', 'shelf/03-the-ship-in-the-shed.md', 'stories/odd-words.md']
+  const stories = fixtures.map((name) => join(root, 'fixtures', name))
+  const script = join(root, 'scripts', 'bundle', 'warm-up.ts')
+  spawnSync(process.execPath, ['--import', 'tsx', script, 'check', ...stories], { cwd: root, stdio: 'ignore' })
+}
