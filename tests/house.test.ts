@@ -48,6 +48,7 @@ const arrows = imports
 const ORDER = [
   'problem',
   'nearest',
+  'sorted',
   'yaml',
   'story',
   'bring',

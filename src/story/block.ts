@@ -2,6 +2,8 @@
 
 import type { Nodes, Paragraph, Sentence as SentenceNode } from 'nlcst'
 import { isInvisible, toVisible } from './characters.ts'
+import { placeEmphasis } from './emphasis.ts'
+import type { Inlines } from './inlines.ts'
 import { toWordText } from './mend-words.ts'
 import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 import type { Block, Mark, Range, Sentence, Word } from './types.ts'
@@ -14,12 +16,19 @@ interface Shared {
 }
 
 /** Build a block from its text and its parsed sentences. */
-export function toBlock(kind: Block['kind'], map: TextMap, paragraph: Paragraph, range: Range, page: number): Block {
+export function toBlock(
+  kind: Block['kind'],
+  map: TextMap,
+  paragraph: Paragraph,
+  range: Range & Partial<Pick<Inlines, 'emphasis'>>,
+  page: number,
+): Block {
   const sentences: Sentence[] = []
   const block: Block = {
     kind,
     text: map.text,
     sentences,
+    emphasis: placeEmphasis(range.emphasis ?? [], map),
     toSource: (offset) => toSourceStart(map, offset),
     start: range.start,
     end: range.end,

@@ -28,7 +28,7 @@ export function storyFromTree(root: Root, source: string): Story {
   const pages = first ? [{ number: 1, start: first.start, end: blocks.at(-1)?.end ?? first.end, blocks }] : []
   const message = 'There is no text for a child to read here.'
   const problems = first ? [] : [{ code: 'empty' as const, message, start: 0, end: source.length }]
-  return { source, frontMatter: undefined, title: undefined, pages, comments: [], problems }
+  return { source, frontMatter: undefined, title: undefined, pages, pictures: [], notes: [], comments: [], problems }
 }
 
 function toParagraphMaps(root: Root, lines: Lines): TextMap[] {

@@ -1,9 +1,11 @@
 // The text of a paragraph or heading as a child reads it: emphasis and links opened up, pictures and code left out.
 
-import type { Link, Nodes, PhrasingContent } from 'mdast'
+import type { Image, ImageReference, Link, Nodes, Parent, PhrasingContent } from 'mdast'
 import { appendAligned } from './align.ts'
+import type { FoundEmphasis } from './emphasis.ts'
 import { maxDepth } from './guard.ts'
 import { appendText, createTextMap, type TextMap, type TextMapBuilder } from './text-map.ts'
+import type { Range } from './types.ts'
 
 /** Where the nodes stand: their offsets count from `base`; `quotes` is how many block quotes hold them. */
 export interface Place {
@@ -15,17 +17,29 @@ export interface Place {
 /** What a block's inline nodes hold besides text. */
 export interface InlineExtras {
   html(start: number, end: number): void
-  picture(start: number, end: number): void
+  picture(node: Image | ImageReference, start: number, end: number): void
   tooDeep(start: number, end: number): void
 }
 
-export function readInlines(nodes: readonly PhrasingContent[], place: Place, extras: InlineExtras): TextMap {
-  const map = createTextMap()
-  for (const node of nodes) readInline(node, place, extras, map, 0)
-  return map
+/** A block's text before it is cut into sentences. */
+export interface Inlines {
+  readonly map: TextMap
+  readonly emphasis: readonly FoundEmphasis[]
 }
 
-function readInline(node: Nodes, place: Place, extras: InlineExtras, map: TextMapBuilder, depth: number): void {
+interface InlinesBuilder {
+  readonly map: TextMapBuilder
+  readonly emphasis: FoundEmphasis[]
+}
+
+export function readInlines(nodes: readonly PhrasingContent[], place: Place, extras: InlineExtras): Inlines {
+  const found: InlinesBuilder = { map: createTextMap(), emphasis: [] }
+  for (const node of nodes) readInline(node, place, extras, found, 0)
+  return found
+}
+
+function readInline(node: Nodes, place: Place, extras: InlineExtras, found: InlinesBuilder, depth: number): void {
+  const { map } = found
   const start = node.position?.start.offset
   const end = node.position?.end.offset
   if (start === undefined || end === undefined) return
@@ -42,12 +56,20 @@ function readInline(node: Nodes, place: Place, extras: InlineExtras, map: TextMa
   } else if (node.type === 'footnoteReference') {
     // A number for the adult: it does not part the letters around it.
   } else if ('children' in node && !(node.type === 'link' && isBareAddress(node))) {
+    if (node.type === 'strong' || node.type === 'emphasis')
+      found.emphasis.push({ kind: node.type, start: from, end: to, inside: toInside(node, base, from, to) })
     if (depth > maxDepth) extras.tooDeep(from, to)
-    else for (const child of node.children) readInline(child, place, extras, map, depth + 1)
+    else for (const child of node.children) readInline(child, place, extras, found, depth + 1)
   } else {
-    if (node.type === 'image' || node.type === 'imageReference') extras.picture(from, to)
+    if (node.type === 'image' || node.type === 'imageReference') extras.picture(node, from, to)
     appendGap(map, from, to)
   }
+}
+
+function toInside({ children }: Parent, base: number, start: number, end: number): Range {
+  const first = children[0]?.position?.start.offset
+  const last = children.at(-1)?.position?.end.offset
+  return first === undefined || last === undefined ? { start, end } : { start: base + first, end: base + last }
 }
 
 /** What is left out still parts the words on its two sides. */

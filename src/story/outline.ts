@@ -1,24 +1,22 @@
 // Walks the Markdown tree once and lists what matters to a story, in order of place: text, headings, rules, pictures.
 
-import type { Nodes } from 'mdast'
+import type { Heading, Nodes, Paragraph } from 'mdast'
 import { type FoundComment, findComments } from './comments.ts'
 import { toFrontMatter } from './front-matter.ts'
 import { maxDepth, tooDeep } from './guard.ts'
-import { type InlineExtras, readInlines } from './inlines.ts'
+import { type InlineExtras, type Inlines, readInlines } from './inlines.ts'
 import type { ParsedPiece } from './parse.ts'
+import { createPictureReader, type PictureText } from './pictures.ts'
 import { findDashes, findUnreadHtml } from './problems.ts'
-import type { TextMap } from './text-map.ts'
-import type { FrontMatter, Range, StoryProblem } from './types.ts'
+import type { FrontMatter, Note, Range, StoryProblem } from './types.ts'
 
-export interface TextPiece extends Range {
+export interface TextPiece extends Range, Inlines {
   readonly kind: 'text'
-  readonly map: TextMap
   readonly isListItem: boolean
 }
 
-export interface HeadingPiece extends Range {
+export interface HeadingPiece extends Range, Inlines {
   readonly kind: 'heading'
-  readonly map: TextMap
   readonly depth: number
   /** Whether it stands in no list, and so can start a page. */
   readonly isTop: boolean
@@ -30,8 +28,20 @@ export interface BarePiece extends Range {
 
 export type Piece = TextPiece | HeadingPiece | BarePiece
 
+/** A picture before its page is known. */
+export interface FoundPicture extends Range, PictureText {
+  readonly inNote: boolean
+}
+
+/** A text for the adult before its page is known. */
+export interface FoundNote extends Range, Inlines {
+  readonly kind: Note['kind']
+}
+
 export interface Outline {
   readonly pieces: Piece[]
+  readonly pictures: FoundPicture[]
+  readonly notes: FoundNote[]
   readonly comments: FoundComment[]
   readonly problems: StoryProblem[]
   frontMatter: FrontMatter | undefined
@@ -45,31 +55,44 @@ interface Walk {
   readonly base: number
   readonly outline: Outline
   readonly extras: InlineExtras
+  /** The same for what is for the adult: its pictures cut no pages. */
+  readonly asideExtras: InlineExtras
   readonly reparse: Reparse
 }
 
 interface Where {
   readonly depth: number
   readonly isListItem: boolean
-  /** In a block quote: for the adult, so only its comments matter. */
-  readonly isAside: boolean
+  /** In a block quote or a footnote: for the adult. */
+  readonly aside: 'quote' | 'footnote' | undefined
+  /** How many block quotes hold it. */
+  readonly quotes: number
 }
 
 export function createOutline(): Outline {
-  return { pieces: [], comments: [], problems: [], frontMatter: undefined }
+  return { pieces: [], pictures: [], notes: [], comments: [], problems: [], frontMatter: undefined }
 }
 
 /** Add a parsed piece of the source to an outline. */
 export function addToOutline(outline: Outline, source: string, piece: ParsedPiece, reparse: Reparse): void {
+  const readPicture = createPictureReader(piece.root)
   const extras: InlineExtras = {
     html: (start, end) => {
       for (const comment of findComments(source, start, end)) outline.comments.push(comment)
     },
-    picture: (start, end) => outline.pieces.push({ kind: 'picture', start, end }),
+    picture: (node, start, end) => {
+      outline.pieces.push({ kind: 'picture', start, end })
+      outline.pictures.push({ ...readPicture(node), start, end, inNote: false })
+    },
     tooDeep: (start, end) => addTooDeep(outline, start, end),
   }
-  const walk = { source, base: piece.base, outline, extras, reparse }
-  for (const node of piece.root.children) visit(node, walk, { depth: 0, isListItem: false, isAside: false })
+  const asideExtras: InlineExtras = {
+    ...extras,
+    picture: (node, start, end) => outline.pictures.push({ ...readPicture(node), start, end, inNote: true }),
+  }
+  const walk = { source, base: piece.base, outline, extras, asideExtras, reparse }
+  const where = { depth: 0, isListItem: false, aside: undefined, quotes: 0 }
+  for (const node of piece.root.children) visit(node, walk, where)
 }
 
 function visit(node: Nodes, walk: Walk, where: Where): void {
@@ -80,25 +103,41 @@ function visit(node: Nodes, walk: Walk, where: Where): void {
   if (node.type === 'yaml') {
     walk.outline.frontMatter ??= toFrontMatter(walk.source, node.value, start, end)
   } else if (node.type === 'html') {
-    if (where.isAside) walk.extras.html(start, end)
+    if (where.aside) walk.extras.html(start, end)
     else if (walk.source.startsWith('<!--', start)) visitCommentLine(walk, start, end)
     else visitHtml(walk, start, end)
   } else if (node.type === 'thematicBreak') {
     if (isTop) walk.outline.pieces.push({ kind: 'rule', start, end })
-  } else if ((node.type === 'heading' || node.type === 'paragraph') && !where.isAside) {
-    const map = readInlines(node.children, toPlace(walk), walk.extras)
-    const { isListItem } = where
-    const isEmpty = map.text.trim() === ''
-    if (node.type === 'heading') {
-      walk.outline.pieces.push({ kind: 'heading', map, depth: node.depth, isTop, start, end })
-      // Below a picture, dashes do begin a new page.
-      if (!isEmpty) addProblem(walk.outline, findDashes(walk.source, start, end))
-    } else if (!isEmpty) walk.outline.pieces.push({ kind: 'text', map, isListItem, start, end })
+  } else if (node.type === 'heading' || node.type === 'paragraph') {
+    visitText(node, walk, where, { start, end })
   } else if ('children' in node) {
-    const isAside = where.isAside || node.type === 'blockquote' || node.type === 'footnoteDefinition'
-    const inner = { depth: where.depth + 1, isListItem: where.isListItem || node.type === 'listItem', isAside }
+    const inner = toInner(node, where)
     if (inner.depth > maxDepth) walk.extras.tooDeep(start, end)
     else for (const child of node.children) visit(child, walk, inner)
+  }
+}
+
+function visitText(node: Heading | Paragraph, walk: Walk, where: Where, { start, end }: Range): void {
+  const { source, base, outline } = walk
+  const { aside, isListItem, quotes } = where
+  const inlines = readInlines(node.children, { source, base, quotes }, aside ? walk.asideExtras : walk.extras)
+  const isEmpty = inlines.map.text.trim() === ''
+  if (aside) {
+    if (!isEmpty) outline.notes.push({ kind: aside, ...inlines, start, end })
+  } else if (node.type === 'heading') {
+    outline.pieces.push({ kind: 'heading', ...inlines, depth: node.depth, isTop: where.depth === 0, start, end })
+    // Below a picture, dashes do begin a new page.
+    if (!isEmpty) addProblem(outline, findDashes(source, start, end))
+  } else if (!isEmpty) outline.pieces.push({ kind: 'text', ...inlines, isListItem, start, end })
+}
+
+function toInner({ type }: Nodes, where: Where): Where {
+  const isQuote = type === 'blockquote'
+  return {
+    depth: where.depth + 1,
+    isListItem: where.isListItem || type === 'listItem',
+    aside: where.aside ?? (isQuote ? 'quote' : type === 'footnoteDefinition' ? 'footnote' : undefined),
+    quotes: where.quotes + Number(isQuote),
   }
 }
 
@@ -135,9 +174,4 @@ function addProblem(outline: Outline, problem: StoryProblem | undefined): void {
 
 function addTooDeep(outline: Outline, start: number, end: number): void {
   if (!outline.problems.some((it) => it.code === 'too-deep')) outline.problems.push(tooDeep(start, end))
-}
-
-function toPlace(walk: Walk) {
-  // Block quotes are never read, so no quote mark stands before a line.
-  return { source: walk.source, base: walk.base, quotes: 0 }
 }

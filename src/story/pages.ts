@@ -13,6 +13,8 @@ export interface PageCut {
 
 export interface Cut {
   readonly title: HeadingPiece | undefined
+  /** From where the credits begin to the end. */
+  readonly credits: readonly Piece[]
   readonly pages: readonly PageCut[]
 }
 
@@ -21,7 +23,8 @@ const label = /^\s*(?:page\s*)?\d*\s*[.:]?\s*$/i
 
 /** The title is among the pieces of the first page. */
 export function cutPages(all: readonly Piece[], pages: StoryOptions['pages'] = 'auto'): Cut {
-  const pieces = all.slice(0, findCredits(all))
+  const creditsAt = findCredits(all)
+  const pieces = all.slice(0, creditsAt)
   const title = findTitle(pieces)
   const isBreak = toBreakTest(pieces, title, pages)
   const sections: Section[] = [{ lead: undefined, pieces: [] }]
@@ -29,7 +32,8 @@ export function cutPages(all: readonly Piece[], pages: StoryOptions['pages'] = '
     if (piece !== title && isBreak(piece)) sections.push({ lead: piece, pieces: [] })
     if (piece.kind !== 'rule') sections.at(-1)?.pieces.push(piece)
   }
-  return { title, pages: joinOuter(sections, title).map((it) => toPage(it, title)) }
+  const cut = joinOuter(sections, title).map((it) => toPage(it, title))
+  return { title, credits: all.slice(creditsAt), pages: cut }
 }
 
 interface Section {

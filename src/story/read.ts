@@ -2,6 +2,7 @@
 
 import type { Paragraph } from 'nlcst'
 import { withoutAddresses } from './addresses.ts'
+import { toAsides } from './asides.ts'
 import { toBlock } from './block.ts'
 import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
@@ -75,7 +76,9 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
   const blocks = pages.flatMap((it) => it.blocks)
   const comments = addNextBlocks(outline.comments, blocks)
   const problems = [...outline.problems, ...findTextProblems(source, blocks)].sort((a, b) => a.start - b.start)
-  return { story: { source, frontMatter: outline.frontMatter, title, pages, comments, problems }, paragraphs }
+  const { frontMatter } = outline
+  const asides = toAsides(outline, cut, pages)
+  return { story: { source, frontMatter, title, pages, ...asides, comments, problems }, paragraphs }
 }
 
 function findTextProblems(source: string, blocks: readonly Block[]): StoryProblem[] {
@@ -100,5 +103,14 @@ function findTextProblems(source: string, blocks: readonly Block[]): StoryProble
 }
 
 function toEmptyStory(source: string, problems: readonly StoryProblem[]): Story {
-  return { source, frontMatter: undefined, title: undefined, pages: [], comments: [], problems }
+  return {
+    source,
+    frontMatter: undefined,
+    title: undefined,
+    pages: [],
+    pictures: [],
+    notes: [],
+    comments: [],
+    problems,
+  }
 }

@@ -1,5 +1,7 @@
 // The text of a block, and where each of its letters stands in the source.
 
+import { findLastIndex } from '../sorted.ts'
+
 /**
  * Segments in order of place, as parallel lists. A segment whose width is its length in the text stands letter for
  * letter in the source; any other (a character reference, an escape, a line break with its quote mark) is one piece.
@@ -64,13 +66,20 @@ function segmentEnd(map: TextMap, index: number): number {
   return (map.sources[index] ?? 0) + (map.widths[index] ?? 0)
 }
 
+/** The offset of the first letter of the text that stands at a source offset or after it. */
+export function toTextOffset(map: TextMap, source: number): number {
+  const index = findLastIndex(0, map.sources.length, (at) => (map.sources[at] ?? 0) < source)
+  if (index < 0) return 0
+  const start = map.starts[index] ?? 0
+  const end = map.starts[index + 1] ?? map.text.length
+  return isLiteralSegment(map, index) ? Math.min(end, start + source - (map.sources[index] ?? 0)) : end
+}
+
 function findSegment(map: TextMap, offset: number): number {
-  let low = 0
-  let high = map.starts.length - 1
-  while (low < high) {
-    const middle = (low + high + 1) >> 1
-    if ((map.starts[middle] ?? 0) <= offset) low = middle
-    else high = middle - 1
-  }
-  return low
+  // Most blocks are one piece, and this is asked twice for each word.
+  if (map.starts.length === 1) return 0
+  return Math.max(
+    0,
+    findLastIndex(0, map.starts.length, (at) => (map.starts[at] ?? 0) <= offset),
+  )
 }

@@ -12,6 +12,10 @@ export interface Story {
   readonly title: Block | undefined
   /** Pages in order; at least one when the story has any text. */
   readonly pages: readonly Page[]
+  /** Pictures in order of place, those in notes among them. */
+  readonly pictures: readonly Picture[]
+  /** What is for the adult, in order of place: block quotes, footnotes, and the credits at the end. */
+  readonly notes: readonly Note[]
   /** HTML comments in order of place, for switches. */
   readonly comments: readonly StoryComment[]
   /** What could not be read as meant, in order of place. */
@@ -37,7 +41,43 @@ export interface Block extends Range {
   /** What a child reads: the text of the inline nodes joined, breaks as one newline. */
   readonly text: string
   readonly sentences: readonly Sentence[]
+  /** What stands in bold or italics, in order of place; the outer of two first. */
+  readonly emphasis: readonly Emphasis[]
   /** The source offset of a text offset. `text.length` gives the end of the last letter. */
+  toSource(textOffset: number): number
+}
+
+/** A stretch of a text that Markdown emphasises: `**sh**` in `**sh**ip`. The range holds its marks too. */
+export interface Emphasis extends Range {
+  /** One mark is `emphasis`, two are `strong`. */
+  readonly kind: 'emphasis' | 'strong'
+  /** Text offsets in the block: the `sh` alone. */
+  readonly textStart: number
+  readonly textEnd: number
+}
+
+/** A picture by Markdown, `![alt](source "title")` or by a reference; the range holds all of it. One in HTML is none. */
+export interface Picture extends Range {
+  /** As written, escapes and character references resolved: `pictures/hen.png`. */
+  readonly source: string
+  /** Empty where none is given. */
+  readonly alt: string
+  readonly title: string | undefined
+  /** The page that it stands on. */
+  readonly page: number
+  /** Whether it is for the adult: in a block quote, a footnote or the credits. */
+  readonly inNote: boolean
+}
+
+/** A paragraph or heading for the adult; the child does not read it. */
+export interface Note extends Range {
+  readonly kind: 'quote' | 'footnote' | 'credits'
+  /** Without Markdown, breaks as one newline. */
+  readonly text: string
+  readonly emphasis: readonly Emphasis[]
+  /** The page that it stands on: the first for what stands before it, the last for the credits. */
+  readonly page: number
+  /** The source offset of a text offset. */
   toSource(textOffset: number): number
 }
 

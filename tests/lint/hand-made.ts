@@ -56,13 +56,22 @@ export function toStory(pages: readonly string[]): Story {
     start = page.end + '\n---\n'.length
     return page
   })
-  return { source, frontMatter: undefined, title: undefined, pages: made, comments: [], problems: [] }
+  return {
+    source,
+    frontMatter: undefined,
+    title: undefined,
+    pages: made,
+    pictures: [],
+    notes: [],
+    comments: [],
+    problems: [],
+  }
 }
 
 function toPage(text: string, start: number, number: number): Page {
   const sentences: Sentence[] = []
   const toSource = (offset: number): number => start + offset
-  const block: Block = { kind: 'paragraph', text, sentences, toSource, start, end: start + text.length }
+  const block: Block = { kind: 'paragraph', text, sentences, emphasis: [], toSource, start, end: start + text.length }
   for (const { 0: line, index } of text.matchAll(/[^\n]+/gu)) sentences.push(toSentence(line, index, block, number))
   return { number, blocks: [block], start, end: block.end }
 }

@@ -13,7 +13,7 @@ function placeInQuote(source: string, word: string): string {
   const paragraph = quote?.type === 'blockquote' ? quote.children[0] : undefined
   if (paragraph?.type !== 'paragraph') throw new Error('no paragraph in a quote')
   const none = () => undefined
-  const map = readInlines(
+  const { map } = readInlines(
     paragraph.children,
     { source, base: 0, quotes: 1 },
     { html: none, picture: none, tooDeep: none },

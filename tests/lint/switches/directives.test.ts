@@ -19,7 +19,16 @@ function toStory(source: string): Story {
     const nextBlock = blocks.find((block) => block.start >= end)
     return { start, end, value: match[1] ?? '', valueStart, inline: line.trim() !== '', nextBlock }
   })
-  return { source, comments, frontMatter: undefined, title: undefined, pages: [], problems: [] }
+  return {
+    source,
+    comments,
+    frontMatter: undefined,
+    title: undefined,
+    pages: [],
+    pictures: [],
+    notes: [],
+    problems: [],
+  }
 }
 
 /** A message on each number and each word `won`, in order of place. */
