@@ -2,8 +2,10 @@
 // hashes.
 
 import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { cuss } from 'cuss'
 import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
+import { ROOT } from '../root.ts'
 import type { WordNet } from './wordnet.ts'
 
 export interface UnfitRow {
@@ -54,19 +56,42 @@ export function addDerived(
   return [...rows, ...derived].sort((a, b) => (a.word < b.word ? -1 : 1))
 }
 
-/** The rows of src/words/data/unfit.tsv, in the order of the file. */
-export function readOwnRows(): readonly UnfitRow[] {
-  const text = readFileSync(new URL('../../src/words/data/unfit.tsv', import.meta.url), 'utf8')
+export interface UnfitReason {
+  readonly kind: FitnessKind
+  readonly reason: string
+  readonly example: string
+}
+
+/** The rows of src/words/data/unfit-reasons.tsv by their keys, in the order of the file. */
+export function readReasons(): ReadonlyMap<string, UnfitReason> {
+  return new Map(
+    readTable('unfit-reasons.tsv').map(([key = '', name = '', reason = '', example = '']) => {
+      const kind = FITNESS_KINDS.find((known) => known === name)
+      if (kind === undefined || reason === '') throw new Error(`unfit-reasons.tsv: cannot read the row of "${key}"`)
+      return [key, { kind, reason, example }]
+    }),
+  )
+}
+
+/** The rows of src/words/data/unfit.tsv, in the order of the file; a note stands for the reason where there is one. */
+export function readOwnRows(): readonly (UnfitRow & { readonly key: string })[] {
+  const reasons = readReasons()
+  return readTable('unfit.tsv').map(([word = '', key = '', note = '']) => {
+    const found = reasons.get(key)
+    if (found === undefined || word === '')
+      throw new Error(`unfit.tsv: "${word}" has the reason "${key}", which unfit-reasons.tsv lacks`)
+    return { word, key, kind: found.kind, reason: note === '' ? found.reason : note }
+  })
+}
+
+/** The rows of a table below its head, comments left out. */
+function readTable(name: string): readonly (readonly string[])[] {
+  const text = readFileSync(join(ROOT, 'src', 'words', 'data', name), 'utf8')
   const [, ...rows] = text
     .trimEnd()
     .split('\n')
     .filter((row) => !row.startsWith('#'))
-  return rows.map((row) => {
-    const [word = '', name = '', reason = ''] = row.split('\t')
-    const kind = FITNESS_KINDS.find((known) => known === name)
-    if (kind === undefined || word === '' || reason === '') throw new Error(`unfit.tsv: cannot read the row "${row}"`)
-    return { word, kind, reason }
-  })
+  return rows.map((row) => row.split('\t'))
 }
 
 /** Five bytes a word: its hash, least byte first, and its kind. Sorted by hash. Nothing in it can be read by eye. */

@@ -1,6 +1,6 @@
 import { cuss } from 'cuss'
 import { describe, expect, it } from 'vitest'
-import { addDerived, buildUnfit, readOwnRows, readUnfit } from '../../scripts/build/unfit.ts'
+import { addDerived, buildUnfit, readOwnRows, readReasons, readUnfit } from '../../scripts/build/unfit.ts'
 import { loadWordnet } from '../../scripts/build/wordnet.ts'
 import { createFitness } from '../../src/words/fitness.ts'
 
@@ -144,7 +144,20 @@ describe('fitness', () => {
   it('keeps the own list sorted, each word once, each row with a reason', () => {
     const rows = readOwnRows()
     expect(rows.map((row) => row.word)).toEqual([...new Set(rows.map((row) => row.word))].sort())
-    for (const row of rows) expect(row.reason.length, row.word).toBeGreaterThan(10)
+    // Of these two the key alone tells nothing.
+    const isVague = ({ key }: (typeof rows)[number]): boolean => key === 'no-form' || key === 'second-meaning'
+    const vague = readReasons()
+    for (const row of rows.filter(isVague)) expect(row.reason, row.word).not.toBe(vague.get(row.key)?.reason)
+  })
+
+  it('keeps the reasons sorted, each in use, with an example that has it', () => {
+    const reasons = readReasons()
+    const rows = new Map(readOwnRows().map(({ word, key }) => [word, key]))
+    expect([...reasons.keys()]).toEqual([...reasons.keys()].sort())
+    for (const [key, { reason, example }] of reasons) {
+      expect(reason.length, key).toBeGreaterThan(3)
+      expect(rows.get(example), example).toBe(key)
+    }
   })
 
   it('stays small, and holds no two words in one hash', () => {
