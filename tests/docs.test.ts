@@ -1,7 +1,7 @@
 // The documentation shows what the program really prints, and its links lead somewhere.
 // After a change that is meant: npm run docs, and read the difference.
 
-import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { expect, it } from 'vitest'
 import { main } from '../src/cli/main.ts'
@@ -66,21 +66,34 @@ it.each(switches)('docs/switches.md:$line says what comes out', async ({ source,
 
 const UPDATE = process.env['UPDATE_DOCS'] !== undefined
 
-async function run(argv: readonly string[]): Promise<string> {
-  const world = createWorld({}, { cwd: ROOT, env: { COLUMNS: '80' } })
-  try {
-    await main(argv, world.io)
-    return world.err() + world.out()
-  } finally {
-    world.remove()
+/** Pages whose commands write files: they run in a copy of the fixtures. */
+const WRITING: ReadonlySet<string> = new Set(['docs/bring.md'])
+
+async function runAll(page: string, all: readonly (readonly string[])[]): Promise<string[]> {
+  const copy = createWorld()
+  const isWriting = WRITING.has(page)
+  if (isWriting) cpSync(join(ROOT, 'fixtures'), join(copy.cwd, 'fixtures'), { recursive: true })
+  const outputs: string[] = []
+  for (const argv of all) {
+    const world = createWorld({}, { cwd: isWriting ? copy.cwd : ROOT, env: { COLUMNS: '80' } })
+    try {
+      await main(argv, world.io)
+      outputs.push(world.err() + world.out())
+    } finally {
+      world.remove()
+    }
   }
+  copy.remove()
+  return outputs
 }
 
 for (const page of listPages()) {
   it(`${page} shows real output`, async () => {
     const shown = readShown(page)
-    const outputs: string[] = []
-    for (const { argv } of shown) outputs.push(await run(argv))
+    const outputs = await runAll(
+      page,
+      shown.map(({ argv }) => argv),
+    )
     if (UPDATE) writeFileSync(join(ROOT, page), withOutputs(page, outputs))
     else for (const [at, { place, output }] of shown.entries()) expect(outputs[at], place).toBe(output)
   })

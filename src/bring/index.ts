@@ -18,7 +18,9 @@ export interface BringInput {
   /** The file's name, whose ending tells HTML from plain text. */
   readonly name: string
   readonly pages?: PagesBy
+  /** Written at the story's top, where they are given. */
   readonly step?: string | undefined
+  readonly sequence?: string | undefined
   /** The folder of the pictures, as the story names it: `tam-pictures`. */
   readonly pictureFolder: string
 }
@@ -26,7 +28,6 @@ export interface BringInput {
 export interface BroughtStory {
   readonly markdown: string
   readonly pages: number
-  readonly words: number
   readonly notes: readonly Note[]
   readonly pictures: readonly { readonly path: string; readonly bytes: Uint8Array; readonly type: PictureType }[]
 }
@@ -36,8 +37,7 @@ export async function bringText(input: BringInput): Promise<BroughtStory | Unrea
   const brought = await read(input)
   if ('unreadable' in brought) return brought
   const { pages, notes } = cutPages(brought.pieces, input.pages)
-  const text = pages.flat().flatMap((piece) => ('runs' in piece ? piece.runs.map((run) => run.text) : []))
-  if (text.length === 0) return { unreadable: 'holds no text to bring in.' }
+  if (!pages.flat().some((piece) => 'runs' in piece)) return { unreadable: 'holds no text to bring in.' }
   const pictures = new Map<BroughtPicture, { path: string; bytes: Uint8Array; type: PictureType }>()
   const toPath = (picture: BroughtPicture): string => {
     const { content } = picture
@@ -47,11 +47,10 @@ export async function bringText(input: BringInput): Promise<BroughtStory | Unrea
     return path
   }
   const isTitled = pages.flat().some(({ kind }) => kind === 'title' || kind === 'heading')
-  const head = { title: isTitled ? undefined : brought.title, step: input.step }
+  const head = { title: isTitled ? undefined : brought.title, sequence: input.sequence, step: input.step }
   return {
     markdown: toStory(pages, head, toPath),
     pages: pages.length,
-    words: text.join(' ').match(/[\p{L}\p{M}\p{N}'’]+/gu)?.length ?? 0,
     notes: [...brought.notes, ...notes],
     pictures: [...pictures.values()],
   }

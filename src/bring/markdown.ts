@@ -7,6 +7,7 @@ import type { BroughtPicture, Piece, Run } from './types.ts'
 
 export interface Head {
   readonly title?: string | undefined
+  readonly sequence?: string | undefined
   readonly step?: string | undefined
 }
 
@@ -34,8 +35,8 @@ const isLabel = (runs: readonly Run[]): boolean => /^\s*(?:page\s*)?\d*\s*[.:]?\
 
 export const toPlain = (runs: readonly Run[]): string => runs.map(({ text }) => text).join('')
 
-function toHead({ title, step }: Head): string {
-  const settings = { ...(title !== undefined && { title }), ...(step !== undefined && { step }) }
+function toHead(head: Head): string {
+  const settings = Object.fromEntries(Object.entries(head).filter(([, value]) => value !== undefined))
   return Object.keys(settings).length === 0 ? '' : `---\n${stringify(settings, { lineWidth: 0 })}---\n\n`
 }
 

@@ -18,10 +18,20 @@ export function readPlainText(text: string): Brought {
   return { pieces: to.pieces, notes: to.notes(), title: undefined }
 }
 
+/** A line by itself at the very top that does not end as a sentence does. */
+const TITLE = /^\s*(\S.{0,59})(?<![.!?…,;:"”'’)\s])[^\S\n]*\n(?=\s*(?:\n|$))/
+
 function readSheet(sheet: string, to: ReturnType<typeof createCollector>): void {
-  for (const line of sheet.split('\n')) {
-    if (line.trim() === '') to.end('text', true)
-    else if (RULE.test(line)) to.addBreak()
+  const title = to.pieces.length === 0 ? TITLE.exec(sheet) : null
+  if (title) {
+    to.add(title[1] ?? '', PLAIN)
+    to.end('title')
+  }
+  for (const line of sheet.slice(title?.[0].length ?? 0).split('\n')) {
+    if (line.trim() === '') {
+      to.end()
+      to.end('text', true)
+    } else if (RULE.test(line)) to.addBreak()
     else if (LABEL.test(line)) {
       to.addBreak()
       to.add(line, PLAIN)

@@ -1,6 +1,7 @@
 // The program: arguments in, exit code out. Touches nothing but the `io` it is handed.
 
 import { Command, CommanderError } from 'commander'
+import { addBring } from './bring/command.ts'
 import { addCheck } from './check/command.ts'
 import { type CommandContext, complain, type ExitCode } from './command.ts'
 import { addExplain } from './explain/command.ts'
@@ -28,6 +29,7 @@ const COMMANDS = [
   addWords,
   addFix,
   addStream,
+  addBring,
 ] as const
 
 /** @param argv the arguments after the program's own name */

@@ -195,7 +195,7 @@ describe('generated documents', () => {
         )
         expect(await readBack(makeDocx(body.join('')), 'a.docx')).toEqual(wanted)
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     )
   })
 
@@ -257,7 +257,7 @@ describe('what cannot be read is told in one sentence', () => {
         changed[at] = byte
         expect(await bring(changed, 'hat.docx')).toBeTypeOf('object')
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     )
   })
 })

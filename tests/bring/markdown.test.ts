@@ -11,9 +11,9 @@ import { readStory } from '../../src/story/index.ts'
 const toRuns = (text: string) => [{ text, bold: false, italic: false }]
 const toSpaces = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ').trim()
 
-/** What Markdown would take for a mark of its own, in the midst of words. */
+/** What Markdown would take for a mark of its own, in the midst of words. No `@`: a child does not read addresses. */
 const AWKWARD =
-  '# ## - + * ** _ __ ~ ~~~ ` ``` > < <b> </b> <!-- --> & &amp; &#65; [ ] ( ) ![x](y) [a]: 1. 1) 10. | \\ \\* = === --- *** ___ : :: { } ^ $ @ % ! ? … “ ” ’ ‘ " \' é ñ 3'.split(
+  '# ## - + * ** _ __ ~ ~~~ ` ``` > < <b> </b> <!-- --> & &amp; &#65; [ ] ( ) ![x](y) [a]: 1. 1) 10. | \\ \\* = === --- *** ___ : :: { } ^ $ % ! ? … “ ” ’ ‘ " \' é ñ 3'.split(
     ' ',
   )
 const token = fc.oneof(
@@ -41,7 +41,7 @@ describe('generated texts', () => {
         const texts = story.pages.map((page) => page.blocks.map(({ text }) => toSpaces(text)))
         expect(texts).toEqual(wanted.map((page) => page.map((runs) => toSpaces(toPlain(runs)))))
       }),
-      { numRuns: 400 },
+      { numRuns: 300 },
     )
   })
 })

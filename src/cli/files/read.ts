@@ -8,33 +8,46 @@ export type ReadResult = { readonly ok: true; readonly text: string } | { readon
 /** A story has some kilobytes; this leaves room for a whole library in one file. */
 export const MAX_BYTES = 10 * 1024 * 1024
 
+export type BytesResult = { readonly ok: true; readonly bytes: Uint8Array } | Extract<ReadResult, { ok: false }>
+
 /** A byte order mark stays in the text, so that offsets are those of the file. `shown` is the path for messages. */
 export function readTextFile(path: string, io: Io, shown: string = path): ReadResult {
+  const read = readBytes(path, io, shown)
+  return read.ok ? decode(read.bytes, shown) : read
+}
+
+export async function readStdin(io: Io, shown = 'standard input'): Promise<ReadResult> {
+  const read = await readStdinBytes(io, shown)
+  return read.ok ? decode(read.bytes, shown) : read
+}
+
+/** @param most how many bytes it may have */
+export function readBytes(path: string, io: Io, shown: string = path, most = MAX_BYTES): BytesResult {
   try {
     const status = io.fs.statSync(path)
     if (status.isDirectory()) return fail(`${toShownPath(shown)} is a folder, not a file.`)
     if (!status.isFile() && !status.isFIFO()) return fail(`${toShownPath(shown)} is not a file of text.`)
-    if (status.size > MAX_BYTES) return fail(toTooLarge(shown, status.size))
-    return decode(io.fs.readFileSync(path), shown)
+    if (status.size > most) return fail(toTooLarge(shown, status.size, most))
+    return { ok: true, bytes: io.fs.readFileSync(path) }
   } catch (error) {
     return fail(toFileMessage(shown, error))
   }
 }
 
-/** Stops reading where the text grows too large. */
-export async function readStdin(io: Io, shown = 'standard input'): Promise<ReadResult> {
+/** Stops reading where the input grows too large. */
+export async function readStdinBytes(io: Io, shown = 'standard input', most = MAX_BYTES): Promise<BytesResult> {
   const chunks: Uint8Array[] = []
   let size = 0
   try {
     for await (const chunk of io.stdin()) {
       size += chunk.length
-      if (size > MAX_BYTES) return fail(toTooLarge(shown, size))
+      if (size > most) return fail(toTooLarge(shown, size, most))
       chunks.push(chunk)
     }
   } catch (error) {
     return fail(toFileMessage(shown, error))
   }
-  return decode(Buffer.concat(chunks), shown)
+  return { ok: true, bytes: Buffer.concat(chunks) }
 }
 
 /** As the finder of config files takes it: undefined where there is no such file, an error with a clear message else. */
@@ -77,11 +90,11 @@ function findBadLine(bytes: Uint8Array): number {
   return line
 }
 
-function toTooLarge(shown: string, bytes: number): string {
+function toTooLarge(shown: string, bytes: number, most = MAX_BYTES): string {
   const toMegabytes = (size: number): string => String(Math.ceil(size / 1024 / 1024))
-  return `${toShownPath(shown)} is too large: ${toMegabytes(bytes)} MB, and the most is ${toMegabytes(MAX_BYTES)} MB.`
+  return `${toShownPath(shown)} is too large: ${toMegabytes(bytes)} MB, and the most is ${toMegabytes(most)} MB.`
 }
 
-function fail(message: string): ReadResult {
+function fail(message: string): { readonly ok: false; readonly message: string } {
   return { ok: false, message }
 }

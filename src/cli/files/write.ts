@@ -7,7 +7,7 @@ import { toFileMessage, toShownPath } from './file-message.ts'
 export type WriteResult = { readonly ok: true } | { readonly ok: false; readonly message: string }
 
 /** Keeps the file's permissions, and writes what a link leads to rather than the link. `shown` is for messages. */
-export function writeTextFile(path: string, text: string, io: Io, shown: string = path): WriteResult {
+export function writeTextFile(path: string, text: string | Uint8Array, io: Io, shown: string = path): WriteResult {
   let temporary: string | undefined
   try {
     if (isDevice(path, io)) {
@@ -85,7 +85,7 @@ function toTarget(path: string, io: Io): string {
 }
 
 /** On the disk before the rename, so that a power cut leaves the old file or the new one. */
-function writeThrough(path: string, text: string, mode: number | undefined, io: Io): void {
+function writeThrough(path: string, text: string | Uint8Array, mode: number | undefined, io: Io): void {
   const file = io.fs.openSync(path, 'wx', mode ?? 0o666)
   try {
     io.fs.writeFileSync(file, text)
