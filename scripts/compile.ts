@@ -113,6 +113,27 @@ await once(
 )
 
 await once(
+  'pictures',
+  ['pictures.json', 'fonts/andika.ttf', 'fonts/andika-OFL.txt'],
+  toDigest(
+    ['src/print/pictures.tsv', 'src/print/pictures/rows.ts', 'scripts/build/pictures.ts'],
+    [
+      '@expo-google-fonts/andika',
+      '@fontsource/abeezee',
+      '@fontsource/lexend',
+      '@iconify-json/fluent-emoji-flat',
+      '@iconify-json/fluent-emoji-high-contrast',
+    ],
+  ),
+  async () => {
+    const { buildPictures, writeFonts } = await import('./build/pictures.ts')
+    const table = readFileSync(join(root, 'src', 'print', 'pictures.tsv'), 'utf8')
+    writeFileSync(join(dist, 'pictures.json'), JSON.stringify(buildPictures(table)))
+    writeFonts(join(dist, 'fonts'), join(root, 'node_modules'))
+  },
+)
+
+await once(
   'bundle',
   ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'],
   toDigest(['src', 'rules', 'scripts/bundle', 'package.json'], ['esbuild']) + process.version,

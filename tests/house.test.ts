@@ -66,6 +66,7 @@ const ORDER = [
   'config',
   'rules',
   'check',
+  'print',
   'init',
   'report',
   'fix',

@@ -1,5 +1,6 @@
 // What every kind of sheet is told: the paper, the letters, how large, how cut; and what comes back.
 
+import { fail, type Result } from '../problem/index.ts'
 import type { CutWish } from './lay/marks.ts'
 import type { Paper } from './lay/paper.ts'
 import { LEAST } from './lay/sizes.ts'
@@ -39,18 +40,18 @@ export interface Laid {
   readonly counts: readonly string[]
 }
 
-export type LaidOrProblem = Laid | { readonly problem: string }
-
 export const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`
 
 /** The word that does not fit at the least size, told in one line. */
-export const toTooWide = (texts: readonly MarkedText[], letters: Letters, what: string): { readonly problem: string } => {
+export function toTooWide(texts: readonly MarkedText[], letters: Letters, what: string): Result<never> {
   const widest = texts.reduce((one, other) =>
     letters.widthOf(other.text, 1) > letters.widthOf(one.text, 1) ? other : one,
   )
-  return {
-    problem: `\`${widest.text}\` is too wide for ${what}, even in the smallest letters (${LEAST} mm). Leave it out, or ask for larger cards with --size large.`,
-  }
+  return fail({
+    code: 'does-not-fit',
+    message: `\`${widest.text}\` is too wide for ${what}, even in the smallest letters`,
+    note: 'Leave it out, or ask for larger cards with --size large.',
+  })
 }
 
 /** The largest letters that are wished for, in sizes of the font; Infinity where only the card sets a limit. */

@@ -11,6 +11,7 @@ declare module 'fontkit' {
   export interface Font {
     readonly familyName: string | null
     readonly unitsPerEm: number
+    readonly name: { readonly records: Readonly<Record<string, Readonly<Record<string, string>> | undefined>> }
     readonly availableFeatures: readonly string[]
     readonly directory: { readonly tables: Readonly<Record<string, unknown>> }
     glyphForCodePoint(codePoint: number): Glyph

@@ -1,6 +1,7 @@
 // The letters of a font, measured from its bytes: how wide a text is, how high its letters stand, which letters it lacks.
 
 import * as fontkit from 'fontkit'
+import { fail, type Result, succeed } from '../problem/index.ts'
 import type { Face } from './sheet.ts'
 
 export interface FontFiles {
@@ -24,8 +25,6 @@ export interface Letters {
   findMissing(texts: Iterable<string>): readonly string[]
 }
 
-export type OpenedLetters = Letters | { readonly problem: string }
-
 const TALL = 'bdfhklABCDEFGHIJKLMNOPQRSTUVWXYZ'
 const DEEP = 'gjpqy'
 
@@ -33,18 +32,19 @@ const DEEP = 'gjpqy'
 const APART = { liga: false, clig: false, dlig: false, calt: false, kern: false }
 
 /** @param shapes features of the font that choose shapes, such as `cv56` */
-export function openLetters(files: FontFiles, shapes: readonly string[] = []): OpenedLetters {
-  const plain = openFont(files.plain)
-  if ('problem' in plain) return plain
-  const bold = files.bold === undefined ? plain : openFont(files.bold)
-  if ('problem' in bold) return bold
+export function openLetters(files: FontFiles, shapes: readonly string[] = []): Result<Letters> {
+  const opened = openFont(files.plain)
+  if (!opened.ok) return opened
+  const openedBold = files.bold === undefined ? opened : openFont(files.bold)
+  if (!openedBold.ok) return openedBold
+  const [plain, bold] = [opened.value, openedBold.value]
   const missing = shapes.filter((tag) => !plain.availableFeatures.includes(tag))
-  if (missing.length > 0) return { problem: 'has no other shapes for these letters: only Andika has' }
+  if (missing.length > 0) return toBad('has no other shapes for these letters: only Andika has')
   const features = { ...APART, ...Object.fromEntries(shapes.map((tag) => [tag, true])) }
   const toExtent = (letters: string, side: 'maxY' | 'minY'): number[] =>
     [...letters].map((letter) => plain.glyphForCodePoint(letter.codePointAt(0) ?? 0).bbox[side] / plain.unitsPerEm)
   const known: Record<Face, Map<string, number>> = { plain: new Map(), bold: new Map() }
-  return {
+  return succeed({
     files,
     family: plain.familyName ?? 'the font',
     xHeight: plain.glyphForCodePoint(0x78).bbox.maxY / plain.unitsPerEm,
@@ -62,7 +62,7 @@ export function openLetters(files: FontFiles, shapes: readonly string[] = []): O
         (letter) => /\S/.test(letter) && !plain.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0),
       )
     },
-  }
+  })
 }
 
 /** In shares of the font's square. Without chosen shapes a text is as wide as its letters, and nothing need be laid out. */
@@ -78,23 +78,23 @@ function measure(
   return width / font.unitsPerEm
 }
 
-type OpenedFont = fontkit.Font | { readonly problem: string }
+const toBad = (message: string): Result<never> => fail({ code: 'bad-font', message: `the font ${message}` })
 
-function openFont(bytes: Uint8Array): OpenedFont {
+function openFont(bytes: Uint8Array): Result<fontkit.Font> {
   const signature = String.fromCharCode(...bytes.subarray(0, 4))
   // Both were seen to print scraps of letters, or to stop, through the PDF library.
-  if (signature === 'wOF2') return { problem: 'is a WOFF2 font: take the TTF or WOFF file of the same font' }
-  if (signature === 'OTTO') return { problem: 'holds its letters in a way (CFF) that prints badly: take a TTF file' }
-  if (signature === 'ttcf') return { problem: 'holds several fonts: take a TTF file of one' }
+  if (signature === 'wOF2') return toBad('is a WOFF2 font: take the TTF or WOFF file of the same font')
+  if (signature === 'OTTO') return toBad('holds its letters in a way (CFF) that prints badly: take a TTF file')
+  if (signature === 'ttcf') return toBad('holds several fonts: take a TTF file of one')
   try {
     const font = fontkit.create(bytes)
-    if (!('glyphForCodePoint' in font)) return { problem: 'is not a font of one kind of letters: take a TTF file' }
+    if (!('glyphForCodePoint' in font)) return toBad('is not a font of one kind of letters: take a TTF file')
     if ('CFF ' in font.directory.tables)
-      return { problem: 'holds its letters in a way (CFF) that prints badly: take a TTF file' }
+      return toBad('holds its letters in a way (CFF) that prints badly: take a TTF file')
     // Reads the tables that a broken file lacks.
-    if (!(font.glyphForCodePoint(0x78).bbox.maxY > 0)) return { problem: 'has no letter x' }
-    return font
+    if (!(font.glyphForCodePoint(0x78).bbox.maxY > 0)) return toBad('has no letter x')
+    return succeed(font)
   } catch {
-    return { problem: 'is no font that can be read: take a TTF or WOFF file' }
+    return toBad('is no font that can be read: take a TTF or WOFF file')
   }
 }

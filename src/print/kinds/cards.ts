@@ -1,6 +1,7 @@
 // Picture cards, each with the tag of its word right below, to be cut apart and matched; and tags alone.
 
-import { type Ask, count, type LaidOrProblem, toMostSize, toTooWide, type WordPiece } from '../ask.ts'
+import { type Result, succeed } from '../../problem/index.ts'
+import { type Ask, count, type Laid, toMostSize, toTooWide, type WordPiece } from '../ask.ts'
 import { type GridSpec, layBacks, layGrid, type Place } from '../lay/grid.ts'
 import { inset, putPicture } from '../lay/pictures.ts'
 import { LEAST, toBaseline, toFittingSize } from '../lay/sizes.ts'
@@ -38,7 +39,7 @@ export function toSharedSize(
   return size * letters.xHeight < Math.min(LEAST, typeof wish === 'number' ? wish : LEAST) - 1e-9 ? undefined : size
 }
 
-export function layCards(words: readonly WordPiece[], ask: Ask): LaidOrProblem {
+export function layCards(words: readonly WordPiece[], ask: Ask): Result<Laid> {
   const { columns, rows, width, picture: high, tag } = toCards(ask.size)
   const grid: GridSpec = { paper: ask.paper, columns, rows, width, height: high + tag, inner: [high] }
   const texts = words.map(({ text }) => text)
@@ -51,11 +52,15 @@ export function layCards(words: readonly WordPiece[], ask: Ask): LaidOrProblem {
     const card = { ...place, height: high }
     return [
       putPicture(picture, inset(card, ROUND), { part, at: 2 * number }),
-      ...putWord(text, { ...place, y: place.y + high, height: tag }, size, ask, { part, at: 2 * number + 1, role: 'P' }),
+      ...putWord(text, { ...place, y: place.y + high, height: tag }, size, ask, {
+        part,
+        at: 2 * number + 1,
+        role: 'P',
+      }),
     ]
   })
   const counts = [count(words.length, 'card'), count(words.length, 'tag')]
-  if (ask.backs === 'none') return { sheets: fronts, counts }
+  if (ask.backs === 'none') return succeed({ sheets: fronts, counts })
   const backSize = toSharedSize(texts, { width: width - 2 * BACK, height: high - 2 * BACK }, ask)
   if (backSize === undefined) return toTooWide(texts, ask.letters, 'the back of its card')
   const backs = layBacks(words, grid, ({ text }, place, number) =>
@@ -65,10 +70,10 @@ export function layCards(words: readonly WordPiece[], ask: Ask): LaidOrProblem {
       role: 'P',
     }),
   )
-  return { sheets: fronts.flatMap((front, at) => [front, backs[at] ?? front]), duplex: 'long-edge', counts }
+  return succeed({ sheets: fronts.flatMap((front, at) => [front, backs[at] ?? front]), duplex: 'long-edge', counts })
 }
 
-export function layTags(words: readonly WordPiece[], ask: Ask): LaidOrProblem {
+export function layTags(words: readonly WordPiece[], ask: Ask): Result<Laid> {
   const { columns, rows, width, height } = ask.size === 'large' ? TAGS.large : TAGS.usual
   const grid: GridSpec = { paper: ask.paper, columns, rows, width, height }
   const texts = words.map(({ text }) => text)
@@ -77,7 +82,7 @@ export function layTags(words: readonly WordPiece[], ask: Ask): LaidOrProblem {
   const sheets = layGrid(texts, grid, ask, (text, place, number) =>
     putWord(text, place, size, ask, { part: Math.floor(number / (columns * rows)), at: number, role: 'P' }),
   )
-  return { sheets, counts: [count(words.length, 'tag')] }
+  return succeed({ sheets, counts: [count(words.length, 'tag')] })
 }
 
 /** A word in the middle of a place. */
@@ -87,5 +92,4 @@ export const putWord = (
   size: number,
   { letters }: Pick<Ask, 'letters'>,
   readAs: ReadAs,
-): readonly Item[] =>
-  putCentred(text, x + width / 2, toBaseline(y, height, size, letters), { letters, size, readAs })
+): readonly Item[] => putCentred(text, x + width / 2, toBaseline(y, height, size, letters), { letters, size, readAs })

@@ -62,9 +62,7 @@ export const layBacks = <Card>(
   grid: GridSpec,
   draw: (card: Card, place: Place, number: number) => readonly Item[],
 ): readonly Sheet[] =>
-  toSheets(cards, grid, (own, first) =>
-    own.flatMap((card, at) => draw(card, toPlace(grid, at, true), first + at)),
-  )
+  toSheets(cards, grid, (own, first) => own.flatMap((card, at) => draw(card, toPlace(grid, at, true), first + at)))
 
 function toSheets<Card>(
   cards: readonly Card[],
@@ -89,6 +87,9 @@ function toCuts(grid: GridSpec, used: number): { across: number[]; down: number[
   const rows = Math.ceil(used / columns)
   const wide = Math.min(columns, used)
   const across = Array.from({ length: wide + 1 }, (_, at) => left + at * width)
-  const down = Array.from({ length: rows }, (_, at) => top + at * height).flatMap((y) => [y, ...inner.map((d) => y + d)])
+  const down = Array.from({ length: rows }, (_, at) => top + at * height).flatMap((y) => [
+    y,
+    ...inner.map((d) => y + d),
+  ])
   return { across, down: [...down, top + rows * height] }
 }

@@ -1,0 +1,53 @@
+// The reviewed table of pictures and the drawings that it names, as one file; and the fonts that are printed with.
+
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import { create } from 'fontkit'
+import { readTable, type TableRow } from '../../src/print/pictures/rows.ts'
+import type { PictureFile } from '../../src/print/pictures/table.ts'
+
+interface IconSet {
+  readonly icons: Readonly<Record<string, { readonly body: string; readonly width?: number; readonly height?: number }>>
+  readonly width?: number
+  readonly height?: number
+}
+
+const require = createRequire(import.meta.url)
+const readSet = (name: string): IconSet =>
+  JSON.parse(readFileSync(require.resolve(`@iconify-json/${name}/icons.json`), 'utf8')) as IconSet
+
+/** Only reviewed rows: names and keywords of the set are never looked through. Throws where the set has no such picture. */
+export function buildPictures(table: string): PictureFile {
+  const [colour, grey] = [readSet('fluent-emoji-flat'), readSet('fluent-emoji-high-contrast')]
+  const { rows, problems } = readTable(table)
+  if (problems.length > 0) throw new Error(`src/print/pictures.tsv: ${problems.join('; ')}`)
+  return Object.fromEntries(
+    rows.map(({ word, picture, alt }: TableRow) => {
+      const icon = colour.icons[picture]
+      if (!icon) throw new Error(`src/print/pictures.tsv: the set has no picture \`${picture}\` for \`${word}\``)
+      const body = grey.icons[picture]?.body.replaceAll('currentColor', '#000')
+      const size = { width: icon.width ?? colour.width ?? 16, height: icon.height ?? colour.height ?? 16 }
+      return [word, { alt, ...size, body: icon.body, ...(body !== undefined && { grey: body }) }]
+    }),
+  )
+}
+
+/** As they come: the licence of Andika reserves its name for the unchanged file, and asks for the text beside it. */
+const FONTS: Readonly<Record<string, string>> = {
+  'andika.ttf': '@expo-google-fonts/andika/Andika_400Regular.ttf',
+  'andika-bold.ttf': '@expo-google-fonts/andika/Andika_700Bold.ttf',
+  'lexend.woff': '@fontsource/lexend/files/lexend-latin-400-normal.woff',
+  'lexend-bold.woff': '@fontsource/lexend/files/lexend-latin-700-normal.woff',
+  'abeezee.woff': '@fontsource/abeezee/files/abeezee-latin-400-normal.woff',
+}
+
+export function writeFonts(folder: string, modules: string): void {
+  mkdirSync(folder, { recursive: true })
+  for (const [name, source] of Object.entries(FONTS)) copyFileSync(join(modules, source), join(folder, name))
+  for (const name of ['lexend', 'abeezee'])
+    copyFileSync(join(modules, '@fontsource', name, 'LICENSE'), join(folder, `${name}-OFL.txt`))
+  // The package has no file of it: the font itself carries the text, with the notice and the reserved names.
+  const { license } = create(readFileSync(join(folder, 'andika.ttf'))).name.records
+  writeFileSync(join(folder, 'andika-OFL.txt'), `${license?.['en'] ?? ''}\n`)
+}
