@@ -41,12 +41,15 @@ export interface WordsOptions extends AskedReader, WrittenQuery {
   readonly as?: 'list' | 'sheet'
 }
 
-export interface WordsTools extends FoundReader {
+export interface ListTools extends FoundReader {
   readonly lexicon: Lexicon
   /** Where the data of the package lies. */
   readonly folder: string
-  readonly view: WordsView
+  /** Columns that a sheet is laid out in. */
+  readonly width: number
 }
+
+type WordsTools = ListTools & WordsView
 
 type Io = CommandContext['io']
 
@@ -60,7 +63,7 @@ export async function words(options: WordsOptions, tools: WordsTools, io: Io): P
     io.stderr.write(`battledore: ${list.problem}\n`)
     return 2
   }
-  io.stdout.write(print(list, options.format, tools.view))
+  io.stdout.write(print(list, options.format, tools))
   // The words alone are for a program or a spreadsheet; what a person must know goes beside them.
   if (options.format !== 'pretty') for (const line of toWordsAside(list, options.format)) io.stderr.write(`${line}\n`)
   return 0
@@ -78,7 +81,8 @@ function findClash({ as, set, sounds }: WordsOptions): string | undefined {
   return undefined
 }
 
-async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promise<Made> {
+/** The words that are wished for, or the first mistake in one line. */
+export async function makeList(options: WordsOptions, tools: ListTools, io: Io): Promise<Made> {
   const clash = findClash(options)
   if (clash !== undefined) return { problem: clash }
   const pool = openPool(tools)
@@ -107,7 +111,7 @@ async function makeList(options: WordsOptions, tools: WordsTools, io: Io): Promi
   }
 }
 
-function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: WordsTools): Pool {
+function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: ListTools): Pool {
   const { data, table } = openWordFiles(readWordFiles(folder), lexicon.size)
   const [add, clear] = [settings.unfitWords, settings.fitWords].map((words) => words.map(({ value }) => value))
   const fitness =
@@ -121,9 +125,9 @@ function propose(
   options: WordsOptions,
   query: WordQuery,
   pool: Pool,
-  tools: WordsTools,
+  tools: ListTools,
 ): Found | { readonly problem: string } {
-  if (options.as === 'sheet') return makeSheet(query, pool, tools.view)
+  if (options.as === 'sheet') return makeSheet(query, pool, tools)
   if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
   if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools)
   const forPeople = options.format === 'pretty' ? LIST : Infinity
@@ -135,7 +139,7 @@ function makeBox(
   set: 'box' | 'mixed',
   query: WordQuery,
   pool: Pool,
-  { sequence }: WordsTools,
+  { sequence }: ListTools,
 ): Found | { readonly problem: string } {
   if (set === 'box' && query.vowel === undefined) return { problem: '--set box needs a vowel, such as --vowel o.' }
   const hasObjects = query.picture !== true
@@ -167,7 +171,7 @@ function makeContrast(
   options: WordsOptions,
   query: WordQuery,
   pool: Pool,
-  tools: WordsTools,
+  tools: ListTools,
 ): Found | { readonly problem: string } {
   const [one, other, ...more] = (options.sounds ?? '').split(',').map((text) => text.trim())
   if (!one || !other || more.length > 0) return { problem: '--set contrast needs two spellings, such as --sounds a,u.' }
@@ -198,7 +202,7 @@ function makeContrast(
 const PAGE = 54
 
 /** As many words of each kind as go on one page together. */
-function makeSheet(query: WordQuery, pool: Pool, { width }: WordsView): Found {
+function makeSheet(query: WordQuery, pool: Pool, { width }: Pick<WordsView, 'width'>): Found {
   const full = toSheet(pool, { ...query, base: query.base ?? true }, query.count ?? 400)
   const toLines = (count: number): number =>
     full.reduce((sum, part) => {

@@ -17,6 +17,8 @@ interface Pen {
   readonly document: Document
   readonly letters: Letters
   readonly order: ReadOrder<unknown>
+  /** Photographs that stand in the document already, so that each is stored once. */
+  readonly stored: Map<Uint8Array, unknown>
 }
 
 const toPoints = (millimetres: number): number => (millimetres * 72) / 25.4
@@ -28,7 +30,7 @@ const BOLD = 'bold'
 export function drawPdf(print: Print, letters: Letters): Promise<Uint8Array> {
   const document = createDocument(print, letters)
   const bytes = collect(document)
-  const pen: Pen = { document, letters, order: createReadOrder() }
+  const pen: Pen = { document, letters, order: createReadOrder(), stored: new Map() }
   for (const sheet of print.sheets) drawSheet(sheet, pen)
   addStructure(pen)
   setHints(document, print)
@@ -80,13 +82,16 @@ function drawSheet({ width, height, items }: Sheet, pen: Pen): void {
 }
 
 function drawItem(item: Item, pen: Pen): void {
-  if (item.kind === 'group') return drawGroup(item, pen)
+  if (item.kind === 'group') {
+    drawGroup(item, pen)
+    return
+  }
   const { document, order } = pen
   const readAs = item.kind === 'line' ? undefined : item.readAs
   if (readAs) order.add(readAs, document.markStructureContent(readAs.role))
   else document.markContent('Artifact', { type: 'Layout' })
   if (item.kind === 'text') drawText(item, pen)
-  else if (item.kind === 'picture') drawPicture(item, document)
+  else if (item.kind === 'picture') drawPicture(item, pen)
   else if (item.kind === 'line') drawLine(item, document)
   else drawFrame(item, document)
   document.endMarkedContent()
@@ -131,15 +136,21 @@ function drawFrame({ use, x, y, width, height }: FrameItem, document: Document):
   document.roundedRect(toPoints(x), toPoints(y), toPoints(width), toPoints(height), toPoints(corner)).stroke()
 }
 
-function drawPicture({ picture, ...place }: PictureItem, document: Document): void {
+function drawPicture({ picture, ...place }: PictureItem, { document, stored }: Pen): void {
   const [x, y, width, height] = [place.x, place.y, place.width, place.height].map(toPoints) as [
     number,
     number,
     number,
     number,
   ]
-  if (picture.kind === 'svg') drawDrawing(picture, document, { x, y, width, height })
-  else document.image(picture.bytes as Buffer, x, y, { width, height })
+  if (picture.kind === 'svg') {
+    drawDrawing(picture, document, { x, y, width, height })
+    return
+  }
+  const { openImage } = document as unknown as { openImage: (bytes: Uint8Array) => unknown }
+  const image = stored.get(picture.bytes) ?? openImage.call(document, picture.bytes)
+  stored.set(picture.bytes, image)
+  document.image(image as Buffer, x, y, { width, height })
 }
 
 /** Nothing that a drawing names is opened: no picture, no font, no other file, no link. */

@@ -8,8 +8,12 @@ import { EDGE, type Paper } from './paper.ts'
 const SIZE = 2.6
 const RULER = 50
 
+const HINT = 'Print at 100 %: this line is 50 mm long.'
+
 /** @param left where the cards begin; the foot keeps to the width of the first of them, between its cut marks */
 export function putFoot({ height }: Pick<Paper, 'height'>, letters: Letters, left: number): readonly Item[] {
+  const width = letters.widthOf(HINT, 1)
+  const size = Math.min(SIZE, (RULER - 4) / width)
   const y = height - EDGE - 0.7
   const x = left + 3
   const tick = (at: number): Item => ({ kind: 'line', use: 'measure', from: [at, y - 1.4], to: [at, y] })
@@ -18,9 +22,9 @@ export function putFoot({ height }: Pick<Paper, 'height'>, letters: Letters, lef
     tick(x),
     tick(x + RULER),
     {
-      ...{ kind: 'text', face: 'plain', ink: 'quiet', size: SIZE },
-      text: 'Print at 100 %: this line is 50 mm long.',
-      x: x + 2,
+      ...{ kind: 'text', face: 'plain', ink: 'quiet', size },
+      text: HINT,
+      x: x + (RULER - width * size) / 2,
       baseline: y - 0.9,
     },
   ]
