@@ -5,6 +5,7 @@ import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
+import { FONT_FILES } from './build/fonts.ts'
 import { bundle, warmUp } from './bundle/bundle.ts'
 import { ROOT as root } from './root.ts'
 
@@ -114,9 +115,9 @@ await once(
 
 await once(
   'pictures',
-  ['pictures.json', 'fonts/andika.ttf', 'fonts/andika-OFL.txt'],
+  ['pictures.json', ...FONT_FILES.map((name) => `fonts/${name}`)],
   toDigest(
-    ['src/print/pictures.tsv', 'src/print/pictures/rows.ts', 'scripts/build/pictures.ts'],
+    ['src/print/pictures.tsv', 'src/print/pictures/rows.ts', 'scripts/build/pictures.ts', 'scripts/build/fonts.ts'],
     [
       '@expo-google-fonts/andika',
       '@fontsource/abeezee',
@@ -126,7 +127,8 @@ await once(
     ],
   ),
   async () => {
-    const { buildPictures, writeFonts } = await import('./build/pictures.ts')
+    const { buildPictures } = await import('./build/pictures.ts')
+    const { writeFonts } = await import('./build/fonts.ts')
     const table = readFileSync(join(root, 'src', 'print', 'pictures.tsv'), 'utf8')
     writeFileSync(join(dist, 'pictures.json'), JSON.stringify(buildPictures(table)))
     writeFonts(join(dist, 'fonts'), join(root, 'node_modules'))

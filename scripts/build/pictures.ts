@@ -1,9 +1,7 @@
-// The reviewed table of pictures and the drawings that it names, as one file; and the fonts that are printed with.
+// The reviewed table of pictures and the drawings that it names, as one file.
 
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { join } from 'node:path'
-import { create } from 'fontkit'
 import { readTable, type TableRow } from '../../src/print/pictures/rows.ts'
 import type { PictureFile } from '../../src/print/pictures/table.ts'
 
@@ -31,23 +29,4 @@ export function buildPictures(table: string): PictureFile {
       return [word, { alt, ...size, body: icon.body, ...(body !== undefined && { grey: body }) }]
     }),
   )
-}
-
-/** As they come: the licence of Andika reserves its name for the unchanged file, and asks for the text beside it. */
-const FONTS: Readonly<Record<string, string>> = {
-  'andika.ttf': '@expo-google-fonts/andika/Andika_400Regular.ttf',
-  'andika-bold.ttf': '@expo-google-fonts/andika/Andika_700Bold.ttf',
-  'lexend.woff': '@fontsource/lexend/files/lexend-latin-400-normal.woff',
-  'lexend-bold.woff': '@fontsource/lexend/files/lexend-latin-700-normal.woff',
-  'abeezee.woff': '@fontsource/abeezee/files/abeezee-latin-400-normal.woff',
-}
-
-export function writeFonts(folder: string, modules: string): void {
-  mkdirSync(folder, { recursive: true })
-  for (const [name, source] of Object.entries(FONTS)) copyFileSync(join(modules, source), join(folder, name))
-  for (const name of ['lexend', 'abeezee'])
-    copyFileSync(join(modules, '@fontsource', name, 'LICENSE'), join(folder, `${name}-OFL.txt`))
-  // The package has no file of it: the font itself carries the text, with the notice and the reserved names.
-  const { license } = create(readFileSync(join(folder, 'andika.ttf'))).name.records
-  writeFileSync(join(folder, 'andika-OFL.txt'), `${license?.['en'] ?? ''}\n`)
 }

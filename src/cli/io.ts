@@ -3,7 +3,8 @@
 import * as fs from 'node:fs'
 
 export interface Output {
-  write(text: string): void
+  /** Text, or the bytes of a file that is printed. */
+  write(text: string | Uint8Array): void
   /** Waits until the reader of the output has caught up; missing where nobody can fall behind. */
   drained?(): Promise<void>
   readonly isTTY: boolean

@@ -10,6 +10,7 @@ import { addInit } from './init/command.ts'
 import type { Io } from './io.ts'
 import { addLevel } from './level/command.ts'
 import { addMatch } from './match/command.ts'
+import { addPrint } from './print/command.ts'
 import { addSequence } from './sequence/command.ts'
 import { addServe } from './serve/command.ts'
 import { addShelf } from './shelf/command.ts'
@@ -27,6 +28,7 @@ const COMMANDS = [
   addMatch,
   addShelf,
   addWords,
+  addPrint,
   addFix,
   addStream,
   addBring,

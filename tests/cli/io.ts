@@ -52,7 +52,7 @@ function createOutput(isTTY: boolean, columns: number | undefined): Output & { t
   let written = ''
   return {
     write: (text) => {
-      written += text
+      written += typeof text === 'string' ? text : new TextDecoder('latin1').decode(text)
     },
     isTTY,
     columns,

@@ -51,6 +51,8 @@ function createDocument({ title }: Print, { files }: Letters): Document {
   })
   // Needed above to number the document; a date would be untrue, and the true one would change every run.
   delete document.info.CreationDate
+  // The second set of the same facts, as XML: it wants a date, and does not escape a title.
+  Object.assign(document, { endMetadata: () => undefined })
   document.registerFont(PLAIN, files.plain as Buffer)
   if (files.bold) document.registerFont(BOLD, files.bold as Buffer)
   return document

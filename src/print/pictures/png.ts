@@ -20,7 +20,8 @@ export function readPng(bytes: Uint8Array): Result<Picture> {
     chunks.add(String.fromCharCode(...bytes.subarray(at + 4, at + 8)))
     at = end + 4
   }
-  if (!['IHDR', 'IDAT', 'IEND'].every((name) => chunks.has(name))) return toBadPicture('is broken: a part of it is missing')
+  if (!['IHDR', 'IDAT', 'IEND'].every((name) => chunks.has(name)))
+    return toBadPicture('is broken: a part of it is missing')
   const [width, height] = [view.getUint32(16), view.getUint32(20)]
   const colourType = bytes[25] ?? 0
   const hasAlpha = colourType === 4 || colourType === 6 || (colourType === 3 && chunks.has('tRNS'))

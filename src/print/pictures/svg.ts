@@ -34,7 +34,9 @@ function findNamed(body: string): string | undefined {
 /** Whether each element that is opened is closed. */
 function isWhole(body: string): boolean {
   const open: string[] = []
-  for (const [, close, name = '', single] of body.matchAll(/<(\/?)([\w:.-]+)(?:\s(?:[^"'>]|"[^"]*"|'[^']*')*?)?(\/?)>/g)) {
+  for (const [, close, name = '', single] of body.matchAll(
+    /<(\/?)([\w:.-]+)(?:\s(?:[^"'>]|"[^"]*"|'[^']*')*?)?(\/?)>/g,
+  )) {
     if (close) {
       if (open.pop() !== name) return false
     } else if (!single) open.push(name)
@@ -51,7 +53,10 @@ interface Box {
 function toBox(root: string): Box | undefined {
   const toNumber = (name: string): number => Number.parseFloat(toAttribute(root, name) ?? '')
   const box = toAttribute(root, 'viewBox')
-  const [, , width = Number.NaN, height = Number.NaN] = (box ?? '').trim().split(/[\s,]+/).map(Number)
+  const [, , width = Number.NaN, height = Number.NaN] = (box ?? '')
+    .trim()
+    .split(/[\s,]+/)
+    .map(Number)
   if (box !== undefined && width > 0 && height > 0) return { text: box, width, height }
   const size = { width: toNumber('width'), height: toNumber('height') }
   return size.width > 0 && size.height > 0 ? { ...size, text: `0 0 ${size.width} ${size.height}` } : undefined

@@ -1,0 +1,47 @@
+// Writes what was drawn: under a name that says what it is, and never over a file that is somebody's own.
+
+import { resolve } from 'node:path'
+import { PRODUCER } from '../../print/index.ts'
+import { fail, type Result, succeed } from '../../problem/index.ts'
+import { toShownPath } from '../files/file-message.ts'
+import { writeFile } from '../files/write.ts'
+import type { Io } from '../io.ts'
+
+/** `['cards', 'pink-3', 'o']` → `cards-pink-3-o`. */
+export const toFileName = (parts: readonly (string | undefined)[]): string =>
+  parts
+    .flatMap((part) => (part === undefined ? [] : [part.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')]))
+    .map((part) => part.replace(/^-+|-+$/g, ''))
+    .filter((part) => part !== '')
+    .join('-')
+    .slice(0, 80)
+
+export interface Written {
+  /** As shown to people. */
+  readonly path: string
+  readonly bytes: Uint8Array
+}
+
+/** All of them or none: nothing is written where one must stay as it is. */
+export function writeAll(files: readonly Written[], isForced: boolean, io: Io): Result<undefined> {
+  const foreign = isForced ? undefined : files.find(({ path }) => isForeign(resolve(io.cwd, path), io))
+  if (foreign)
+    return fail({
+      code: 'foreign-file',
+      message: `${toShownPath(foreign.path)} is there already, and this program has not made it`,
+      note: 'Name another file with --out, or write over it with --force.',
+    })
+  for (const { path, bytes } of files) {
+    const result = writeFile(resolve(io.cwd, path), bytes, io, path)
+    if (!result.ok) return fail({ code: 'unreadable-file', message: result.message.replace(/\.$/, '') })
+  }
+  return succeed(undefined)
+}
+
+/** A file that does not name us as its maker. */
+function isForeign(file: string, io: Io): boolean {
+  const status = io.fs.statSync(file, { throwIfNoEntry: false })
+  if (!status?.isFile() || status.size === 0) return false
+  const text = new TextDecoder('latin1').decode(io.fs.readFileSync(file))
+  return !text.includes(`/Producer (${PRODUCER})`) && !text.includes(`data-producer="${PRODUCER}"`)
+}

@@ -1,0 +1,32 @@
+// The last line of `battledore print`: what was made, and what to do with it now.
+
+import { count, type Laid } from '../../print/ask.ts'
+import type { Kind, Wishes } from './options.ts'
+
+export interface Made {
+  readonly kind: Kind
+  readonly laid: Laid
+  readonly wishes: Wishes
+  readonly bytes: number
+}
+
+/** Larger files take a home printer minutes, and do not go by mail. */
+const LARGE = 20_000_000
+
+export function toAdvice(path: string, { kind, laid, wishes, bytes }: Made): string {
+  const sides = laid.duplex === undefined ? [] : [toTurn(laid.duplex)]
+  const cut = wishes.cut === 'lines' ? 'Cut on the lines.' : wishes.cut === 'none' ? '' : 'Cut from mark to mark.'
+  const sheets = laid.duplex === undefined ? laid.sheets.length : Math.ceil(laid.sheets.length / 2)
+  return [
+    `${path === '-' ? 'Standard output' : path}: ${[count(sheets, 'sheet'), ...laid.counts].join(', ')}.`,
+    'Print at 100 %, not “fit to page”.',
+    ...sides,
+    kind === 'list' ? '' : cut,
+    bytes > LARGE ? `The file has ${Math.round(bytes / 1e6)} million bytes: smaller pictures would print faster.` : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ')
+}
+
+const toTurn = (edge: 'short-edge' | 'long-edge'): string =>
+  `Print on both sides, turned at the ${edge === 'short-edge' ? 'short' : 'long'} edge.`

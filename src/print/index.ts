@@ -1,0 +1,15 @@
+// Prints: from words and stories to sheets of paper, as one PDF or as drawings.
+
+export type { Ask, Laid, Shown, SizeWish, WordPiece } from './ask.ts'
+export { drawPdf, PRODUCER } from './draw/pdf.ts'
+export { layCards, layTags } from './kinds/cards.ts'
+export type { CutWish } from './lay/marks.ts'
+export { PAPERS, type PaperName } from './lay/paper.ts'
+export { type MarkedText, unmarked } from './lay/words.ts'
+export { LETTER_SHAPES } from './letter-shapes.ts'
+export { type Letters, openLetters } from './letters.ts'
+export { isOneOf, type Marking, type MarkWish, markWord } from './marking.ts'
+export { readPicture } from './pictures/image.ts'
+export { sortOwnPictures } from './pictures/own.ts'
+export { findStored, PICTURE_CREDIT, type PictureFile } from './pictures/table.ts'
+export type { Picture, Print, Sheet } from './sheet.ts'
