@@ -5,8 +5,8 @@ import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
-import { FONT_FILES } from './build/fonts.ts'
 import { bundle, warmUp } from './bundle/bundle.ts'
+import { FONT_FILES } from './pictures/fonts.ts'
 import { ROOT as root } from './root.ts'
 
 const dist = join(root, 'dist')
@@ -117,7 +117,7 @@ await once(
   'pictures',
   ['pictures.json', ...FONT_FILES.map((name) => `fonts/${name}`)],
   toDigest(
-    ['src/print/pictures.tsv', 'src/print/pictures/rows.ts', 'scripts/build/pictures.ts', 'scripts/build/fonts.ts'],
+    ['src/print/pictures.tsv', 'src/print/pictures/rows.ts', 'scripts/pictures'],
     [
       '@expo-google-fonts/andika',
       '@fontsource/abeezee',
@@ -127,8 +127,8 @@ await once(
     ],
   ),
   async () => {
-    const { buildPictures } = await import('./build/pictures.ts')
-    const { writeFonts } = await import('./build/fonts.ts')
+    const { buildPictures } = await import('./pictures/compile.ts')
+    const { writeFonts } = await import('./pictures/fonts.ts')
     const table = readFileSync(join(root, 'src', 'print', 'pictures.tsv'), 'utf8')
     writeFileSync(join(dist, 'pictures.json'), JSON.stringify(buildPictures(table)))
     writeFonts(join(dist, 'fonts'), join(root, 'node_modules'))

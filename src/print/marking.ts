@@ -1,6 +1,6 @@
 // Which letters of a word are printed in bold over a bar: those that are practised, or those that must be known by heart.
 
-import type { CorrespondenceKey, Reading, Unit, WordReadings } from '../phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import { judge } from '../verdict/index.ts'
 import { type MarkedText, unmarked } from './lay/words.ts'
@@ -13,25 +13,25 @@ export interface Marking {
   isPractised(unit: Unit): boolean
 }
 
-/** Marks a word as it is written. @param reading how it is read there; the first reading where nothing is known of that */
+/** Marks a word as it is written. @param said how it is said there; the first way where nothing is known of that */
 export function markWord(
   text: string,
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   { wish, knowledge, isPractised }: Marking,
-  reading: Reading | undefined = readings.readings[0],
+  said: Pronunciation | undefined = pronunciations.pronunciations[0],
 ): MarkedText {
-  if (wish === 'none' || !reading) return unmarked(text)
+  if (wish === 'none' || !said) return unmarked(text)
   const spans =
     wish === 'practised'
-      ? reading.units.filter(isPractised).flatMap((unit) => unit.spans)
-      : findByHeart(readings, knowledge)
+      ? said.units.filter(isPractised).flatMap((unit) => unit.spans)
+      : findByHeart(pronunciations, knowledge)
   return { text, marked: joinSpans(spans) }
 }
 
 /** The letters of a sight word that do not sound out: what would be wrong with it if it had not been taught by heart. */
-function findByHeart(readings: WordReadings, knowledge: Knowledge): readonly (readonly [number, number])[] {
-  if (judge(readings, knowledge).kind !== 'sight') return []
-  const verdict = judge(readings, { ...knowledge, sightWords: new Set() })
+function findByHeart(pronunciations: WordPronunciations, knowledge: Knowledge): readonly (readonly [number, number])[] {
+  if (judge(pronunciations, knowledge).kind !== 'sight') return []
+  const verdict = judge(pronunciations, { ...knowledge, sightWords: new Set() })
   return verdict.readable ? [] : (verdict.reasons[0]?.letters ?? [])
 }
 

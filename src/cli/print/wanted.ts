@@ -128,9 +128,9 @@ function toUnreadable(text: string, { phonics, sequence, step, extra, settings }
   const knowledge = extra === undefined ? known : withReader(known, extra)
   const names = settings.names.map(({ value }) => value)
   return text.split(' ').flatMap((word) => {
-    const readings = phonics.read(word)
-    if (judge(readings, knowledge, names).readable) return []
-    const readableAt = findReadableAt(readings, sequence, { names, ...(extra && { reader: extra }) })
+    const pronunciations = phonics.read(word)
+    if (judge(pronunciations, knowledge, names).readable) return []
+    const readableAt = findReadableAt(pronunciations, sequence, { names, ...(extra && { reader: extra }) })
     return [
       readableAt === undefined
         ? `\`${word}\` cannot be read at ${step}, nor at a later step. It is printed all the same.`
