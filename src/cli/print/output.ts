@@ -4,7 +4,7 @@ import { resolve } from 'node:path'
 import { PRODUCER } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { toShownPath } from '../files/file-message.ts'
-import { writeFile } from '../files/write.ts'
+import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 
 /** `['cards', 'pink-3', 'o']` → `cards-pink-3-o`. */
@@ -32,7 +32,7 @@ export function writeAll(files: readonly Written[], isForced: boolean, io: Io): 
       note: 'Name another file with --out, or write over it with --force.',
     })
   for (const { path, bytes } of files) {
-    const result = writeFile(resolve(io.cwd, path), bytes, io, path)
+    const result = writeTextFile(resolve(io.cwd, path), bytes, io, path)
     if (!result.ok) return fail({ code: 'unreadable-file', message: result.message.replace(/\.$/, '') })
   }
   return succeed(undefined)
