@@ -2,8 +2,8 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
-import type { DifferentWord } from '../../src/shelf/index.ts'
-import { findNewWords } from '../../src/shelf/index.ts'
+import type { DifferentWord } from '../../src/usage/count.ts'
+import { findNewWords } from '../../src/usage/count.ts'
 
 /** How many words a message names. */
 const MOST_NAMED = 8

@@ -3,8 +3,9 @@
 import { type Listed, readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
-import type { Pattern } from '../../src/shelf/index.ts'
-import { findPattern, toDifferentWords } from '../../src/shelf/index.ts'
+import { toDifferentWords } from '../../src/usage/count.ts'
+import type { Pattern } from '../../src/verdict/index.ts'
+import { findPattern } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'min-practised-words',

@@ -3,7 +3,7 @@
 import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
-import { toWordCounts } from '../../src/shelf/index.ts'
+import { toWordCounts } from '../../src/usage/count.ts'
 import { toWordKey } from '../../src/verdict/index.ts'
 
 export default defineRule({

@@ -1,8 +1,8 @@
 // A word holds letters with a sound that the sequence never teaches for them.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findSoundExample } from '../../src/lint/taught.ts'
 import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
+import { findSoundExample } from '../../src/sequence/taught.ts'
 import type { Reason } from '../../src/verdict/types.ts'
 
 export default defineRule({

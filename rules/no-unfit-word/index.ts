@@ -2,7 +2,7 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import { toDifferentWords } from '../../src/shelf/index.ts'
+import { toDifferentWords } from '../../src/usage/count.ts'
 import { toBareName } from '../../src/usage/likely-names.ts'
 import type { UnfitKind } from '../../src/words/fitness.ts'
 

@@ -1,9 +1,9 @@
 // A word is not in the dictionary, so its sounds are a guess from its letters.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findExample } from '../../src/lint/taught.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+import { findExample } from '../../src/sequence/taught.ts'
 
 export default defineRule({
   id: 'no-unknown-word',

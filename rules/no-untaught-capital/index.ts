@@ -1,8 +1,8 @@
 // A word has a capital letter, or is all in capitals, before the child has been taught to read them.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findCapitalStep } from '../../src/lint/taught.ts'
 import { toFaultReport, toQuoted, toWhen } from '../../src/lint/wording.ts'
+import { findCapitalStep } from '../../src/sequence/taught.ts'
 
 export default defineRule({
   id: 'no-untaught-capital',

@@ -1,9 +1,9 @@
 // A word holds letters with a sound that the sequence teaches at a later step.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findExample, findSoundExample } from '../../src/lint/taught.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
+import { findExample, findSoundExample } from '../../src/sequence/taught.ts'
 
 export default defineRule({
   id: 'no-untaught-correspondence',

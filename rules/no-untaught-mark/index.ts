@@ -1,8 +1,8 @@
 // A mark of punctuation stands in the story before it is taught.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findStep } from '../../src/lint/taught.ts'
 import { toQuoted, toWhen } from '../../src/lint/wording.ts'
+import { findStep } from '../../src/sequence/taught.ts'
 import { findMarks } from '../../src/sequence/vocabulary.ts'
 import type { Mark } from '../../src/story/types.ts'
 

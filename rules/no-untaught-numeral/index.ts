@@ -1,8 +1,8 @@
 // A number is written in digits before numerals are taught.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { findStep } from '../../src/lint/taught.ts'
 import { toFaultReport, toQuoted, toWhen } from '../../src/lint/wording.ts'
+import { findStep } from '../../src/sequence/taught.ts'
 
 export default defineRule({
   id: 'no-untaught-numeral',

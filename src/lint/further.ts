@@ -1,7 +1,7 @@
 // What else is wrong with a word, in a few words each, for the note of its one message.
 
+import { findCapitalStep } from '../sequence/taught.ts'
 import { findChangeText, toEnding } from './endings.ts'
-import { findCapitalStep } from './taught.ts'
 import type { Fault, FaultCode, StoryContext } from './types.ts'
 import { toQuoted } from './wording.ts'
 

@@ -1,7 +1,7 @@
 // What `match` prints: books × readers, and for each reader what is ready, what is nearly ready and what to teach first.
 
-import { findExample } from '../lint/taught.ts'
 import type { Reader } from '../readers/index.ts'
+import { findExample } from '../sequence/taught.ts'
 import type { Lesson, Match } from '../shelf/index.ts'
 import { CAUTION } from './caution.ts'
 import { toCsv, toShareFigure } from './csv.ts'

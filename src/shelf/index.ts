@@ -1,22 +1,8 @@
 // Counting over words, pages and books: what other folders may use.
 
-export {
-  countStory,
-  type DifferentWord,
-  type FindSense,
-  findNewWords,
-  type PageCount,
-  type Sense,
-  type StoryCount,
-  toDifferentWords,
-  toWordCounts,
-  type WordSet,
-  type WordUse,
-} from '../usage/count.ts'
 export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
 export { type CountedBook, type Match, type MatchOptions, matchBook, toCountedBook } from './match.ts'
-export { findPattern, type Pattern } from './pattern.ts'
 export { createReaderJudge, type ReaderJudge } from './reader-judge.ts'
 export type { Recurrence } from './recurrence.ts'
 export {

@@ -1,8 +1,8 @@
 // Asks the words of a shelf for the patterns that its books practise, each word once a pattern.
 
 import type { Phonics } from '../phonics/types.ts'
+import { findPattern, type Pattern } from '../verdict/pattern.ts'
 import type { Book } from './book.ts'
-import { findPattern, type Pattern } from './pattern.ts'
 import type { Vocabulary, WordId } from './vocabulary.ts'
 
 export type HasPattern = (id: WordId) => boolean

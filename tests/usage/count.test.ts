@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findNewWords, toDifferentWords, toWordCounts } from '../../src/shelf/index.ts'
+import { findNewWords, toDifferentWords, toWordCounts } from '../../src/usage/count.ts'
 import { toWordKey } from '../../src/verdict/index.ts'
 import { toContext } from '../shelf/engine.ts'
 import { DIFFERENT, FIVE_PAGES, PAGES, TIMES, TOTAL } from '../shelf/five-pages.ts'

@@ -1,6 +1,7 @@
 // `check --shelf`: the words that the readers of a story have met in the books before it.
 
-import { type Book, compareBooks, createVocabulary, toFirstPlaces, type WordSet } from '../../shelf/index.ts'
+import { type Book, compareBooks, createVocabulary, toFirstPlaces } from '../../shelf/index.ts'
+import type { WordSet } from '../../usage/count.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
 import { createBookReader } from '../shelf/run.ts'

@@ -4,7 +4,7 @@ import type { Layer } from '../../config/index.ts'
 import type { Severity } from '../../lint/types.ts'
 import { findNearest } from '../../nearest.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
-import type { WordSet } from '../../shelf/index.ts'
+import type { WordSet } from '../../usage/count.ts'
 
 /** As commander hands them over. */
 export interface CheckOptions {

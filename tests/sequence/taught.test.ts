@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { findCapitalStep, findExample, findSoundExample, findStep } from '../../src/lint/taught.ts'
+import { findCapitalStep, findExample, findSoundExample, findStep } from '../../src/sequence/taught.ts'
 import { toSequence, toStep } from '../verdict/hand-made.ts'
 
 const taught = (letters: string, example: string, sound: string) => ({

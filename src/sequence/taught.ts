@@ -1,6 +1,6 @@
 // Looks things up in a sequence for messages: an example word for a sound, and the step that first teaches a thing.
 
-import type { Capitals, Sequence, Step, TaughtCorrespondence } from '../sequence/types.ts'
+import type { Capitals, Sequence, Step, TaughtCorrespondence } from './types.ts'
 
 interface Index {
   readonly byKey: ReadonlyMap<string, readonly TaughtCorrespondence[]>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { findPattern } from '../../src/shelf/index.ts'
-import { phonics, series } from './engine.ts'
+import { findPattern } from '../../src/verdict/index.ts'
+import { phonics, series } from '../shelf/engine.ts'
 
 const has = (written: string, word: string, step = 'green-14'): boolean | undefined =>
   findPattern(written, series, step)?.isIn(phonics.read(word))

@@ -3,7 +3,10 @@
 import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
-import { findEnding, keepForm, toShapes, toWordKey } from '../verdict/index.ts'
+import { toWordKey } from './figures.ts'
+import { keepForm } from './judge-word.ts'
+import { toShapes } from './shape.ts'
+import { findEnding } from './unit.ts'
 
 export interface Pattern {
   /** As the teacher wrote it. */
