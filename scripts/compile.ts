@@ -58,7 +58,10 @@ const WORD_PACKAGES = [...SOUND_PACKAGES, 'cuss', 'dale-chall', 'spache', 'compr
 await once(
   'lexicon',
   ['lexicon.bin', 'lexicon-report.json'],
-  toDigest(['src/phonics', 'src/words/little.ts', 'scripts/build'], SOUND_PACKAGES),
+  toDigest(
+    ['src/phonics', 'src/sequence/built-in', 'src/words/little.ts', 'scripts/build'],
+    [...SOUND_PACKAGES, 'dale-chall', 'spache'],
+  ),
   async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')
     const { bytes, report } = buildLexicon()

@@ -2,12 +2,13 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+import { findAbbreviation } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-soundless-word',
   summary: 'A word whose letters give no sounds: an abbreviation, or another language.',
   severity: 'error',
-  claims: ['foreign', 'unknown-word'],
+  claims: ['abbreviation', 'foreign', 'unknown-word'],
   options: {
     allow: {
       type: 'strings',
@@ -16,21 +17,36 @@ export default defineRule({
     },
   },
   messages: {
+    first: '{word} begins with the name of the letter {letter}, not with its sound',
     foreign: '{word} is not written in English letters',
+    letters: '{word} is an abbreviation: its letters are said by their names',
+    short: '{word} is short for {full}, and its letters do not say that',
     soundless: '{word} cannot be read from its letters',
   },
-  create: ({ options, report }) => ({
-    fault: (fault) => {
-      const { word, code } = fault
-      if (options.allow.some((allowed) => allowed.toLowerCase() === word.text.toLowerCase())) return
-      const body = toFaultReport(fault)
-      const data = { word: toQuoted(word.text) }
-      if (code === 'foreign') {
-        report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
-      } else {
-        const note = 'Write the words out in full, check the spelling, or list it under `names` if it is a name.'
-        report({ ...body, messageId: 'soundless', data, note })
-      }
-    },
-  }),
+  create: ({ options, report }) => {
+    const tellAbbreviation = (text: string, body: ReturnType<typeof toFaultReport>): void => {
+      const word = toQuoted(text)
+      const found = findAbbreviation(text)
+      const more = { ...body, note: `Use other words, or teach ${word} by heart and list it under \`sight words\`.` }
+      if (found?.kind === 'short') report({ ...more, messageId: 'short', data: { word, full: toQuoted(found.full) } })
+      else if (found?.kind === 'first letter')
+        report({ ...more, messageId: 'first', data: { word, letter: toQuoted(found.letter) } })
+      else report({ ...more, messageId: 'letters', data: { word } })
+    }
+    return {
+      fault: (fault) => {
+        const { word, code } = fault
+        if (options.allow.some((allowed) => allowed.toLowerCase() === word.text.toLowerCase())) return
+        const body = toFaultReport(fault)
+        const data = { word: toQuoted(word.text) }
+        if (code === 'foreign') {
+          report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
+        } else if (code === 'abbreviation') tellAbbreviation(word.text, body)
+        else {
+          const note = 'Write the words out in full, check the spelling, or list it under `names` if it is a name.'
+          report({ ...body, messageId: 'soundless', data, note })
+        }
+      },
+    }
+  },
 })

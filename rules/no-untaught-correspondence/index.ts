@@ -1,15 +1,17 @@
-// A word holds letters with a sound that the sequence teaches at a later step.
+// A word holds letters with a sound that the sequence teaches at a later step, or not at all though it is an ordinary one.
 
 import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
 import { findExample, findSoundExample } from '../../src/sequence/taught.ts'
+import type { Unit } from '../../src/phonics/types.ts'
+import { toKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-untaught-correspondence',
-  summary: 'Letters whose sound is taught at a later step.',
+  summary: 'Letters whose sound is taught at a later step, or not in this sequence.',
   severity: 'error',
-  claims: ['correspondence-later'],
+  claims: ['correspondence-later', 'correspondence-untaught'],
   options: {
     allow: {
       type: 'strings',
@@ -27,21 +29,21 @@ export default defineRule({
       const { word, reason } = fault
       const unit = reason?.unit
       if (unit === undefined || options.allow.includes(unit.letters)) return
-      const key = reason?.key ?? unit.key
-      const example = findExample(story.sequence, key, word.text)
+      const { key, letters } = toSeen(unit, story)
+      const shown = unit.shown === word.text.toLowerCase() ? undefined : unit.shown
+      const example = findExample(story.sequence, key, word.text) ?? shown
       // Where the word itself is the example that the sequence gives, another spelling of the sound says it better.
       const sound = example === undefined ? findSoundExample(story.sequence, key, word.text) : undefined
-      const isHelp =
-        sound !== undefined && (unit.letters.length === 1 || story.knowledge.correspondences.has(sound.key))
+      const isHelp = sound !== undefined && (letters.length === 1 || story.knowledge.correspondences.has(sound.key))
       const other = isHelp ? sound : undefined
       const body = { ...toFaultReport(fault), note: toWordNote(fault, story) }
       const data = {
         word: toQuoted(word.text),
-        letters: toQuoted(unit.letters),
+        letters: toQuoted(letters),
         when: toWhen(reason?.taughtAt, story),
       }
       const known =
-        example === undefined && other === undefined ? findKnownExample(story, unit.letters, word.text) : undefined
+        example === undefined && other === undefined ? findKnownExample(story, letters, word.text) : undefined
       if (known !== undefined) report({ ...body, messageId: 'other', data: { ...data, example: toQuoted(known) } })
       else if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
       else {
@@ -51,6 +53,14 @@ export default defineRule({
     },
   }),
 })
+
+/** The letters that a child meets: the `ie` of `cried` as in `pie`, where that is taught, else the `y` that it stands for. */
+function toSeen({ letters, base, key, sound }: Unit, { sequence }: StoryContext) {
+  const own = toKey(letters, sound)
+  if (base === undefined || findExample(sequence, own, '') !== undefined)
+    return { letters, key: base === undefined ? key : own }
+  return { letters: base, key }
+}
 
 /** A word by which the child learnt the same letters with another sound: `snow` for the `ow` of `cow`. */
 function findKnownExample({ knowledge, sequence }: StoryContext, letters: string, word: string): string | undefined {

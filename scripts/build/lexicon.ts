@@ -7,10 +7,12 @@ import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { encodeLexicon } from '../../src/phonics/lexicon/encode.ts'
+import { openLexicon } from '../../src/phonics/lexicon/open.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { findCareful } from './careful.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
+import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { loadWordnet } from './wordnet.ts'
 
@@ -86,8 +88,10 @@ export function buildLexicon(): LexiconBuild {
     .map(({ word }) => word)
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
+  // What is ordinary is measured with the words as they are stored.
+  const encode = (ordinary: string) => encodeLexicon({ rows: rowLines, entries: stored, toModel, ordinary })
   return {
-    bytes: encodeLexicon({ rows: rowLines, entries: stored, toModel }),
+    bytes: encode(measureBoth(openLexicon(encode('')), rows)),
     report: {
       entries: total,
       aligned,

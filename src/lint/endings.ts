@@ -6,9 +6,9 @@ import { toLettersText, toQuoted } from './wording.ts'
 
 /** What an ending did to the word before it: the `nn` of `running`, the lost `e` of `baking`, the `i` of `cried`. */
 export function findChangeText(reason: Reason | undefined): string | undefined {
-  const { unit } = reason ?? {}
-  if (unit?.base === undefined || unit.kind === 'inflection') return undefined
-  const change = findChange(unit.letters, unit.base)
+  const { unit, code } = reason ?? {}
+  if (code !== 'ending' || unit?.base === undefined || unit.kind === 'inflection') return undefined
+  const change = findChange(unit.letters, unit.base, undefined)
   if (change === 'double') return `doubles its ${toQuoted(unit.base)}`
   if (change === 'drop-e') return 'drops its `e`'
   return 'turns its `y` into `i`'

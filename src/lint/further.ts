@@ -18,14 +18,16 @@ const toEndingText = ({ reason }: Fault, word: string): string => {
 
 /** Sorted by code; a fault that is never second has a phrase all the same, since sequences differ. */
 const PHRASES = {
+  abbreviation: () => 'it is an abbreviation',
   'all-capitals': (_, { sequence }) => `it is all in capitals${when(findCapitalStep(sequence, 'all'))}`,
   capital: (_, { sequence }) => `it has a capital letter${when(findCapitalStep(sequence, 'first'))}`,
   contraction: (fault) => `it is a contraction${taught(fault)}`,
   'correspondence-later': (fault) => `${unitOf(fault)}${taught(fault)}`,
+  'correspondence-untaught': (fault) => `${unitOf(fault)}${taught(fault)}`,
   ending: (fault, _, word) => `${toEndingText(fault, word)}${taught(fault)}`,
   foreign: () => 'it is not written in English letters',
   guessed: () => 'it is not in the dictionary, so its sounds are guessed',
-  irregular: (fault) => `its ${unitOf(fault)} does not say a sound that is taught`,
+  irregular: (fault) => `its ${unitOf(fault)} breaks the rules`,
   numeral: () => 'it is a numeral',
   'reduced-vowel': (fault) => `its ${unitOf(fault)} is a weak vowel`,
   shape: ({ reason }) => `its shape ${reason?.found ?? ''}${when(reason?.taughtAt)}`,

@@ -1,6 +1,7 @@
 // The one walk over a story: every rule is handed what it listens for, and a word's faults go to the rules that claim them.
 
 import type { Sentence, Word } from '../story/types.ts'
+import { toAddition } from './additions.ts'
 import { compareMessages, moveMessage, toMessage } from './message.ts'
 import { toOptions } from './settings.ts'
 import { readSwitches } from './switches/directives.ts'
@@ -108,10 +109,19 @@ function tellFaults(
   outbox: Outbox,
 ): void {
   const told = outbox.messages.length
+  const { word, judged } = found
+  const isToAdd =
+    faults.length > 1 &&
+    judged !== undefined &&
+    !judged.verdict.readable &&
+    judged.readableAt === null &&
+    toAddition(word.text, judged.verdict.reasons) !== undefined
+  // What the note tells to add need not be told again.
+  const isNoted = ({ reason }: Fault) => isToAdd && reason !== undefined && reason.taughtAt === undefined
   for (const [index, fault] of faults.entries()) {
     const handler = handlers.get(fault.code)
     if (handler === undefined) continue
-    outbox.further = faults.slice(index + 1).filter(({ code }) => handlers.has(code))
+    outbox.further = faults.slice(index + 1).filter((one) => handlers.has(one.code) && !isNoted(one))
     handler({ ...fault, ...found })
     if (outbox.messages.length > told) break
   }

@@ -3,7 +3,8 @@
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from '../usage/likely-names.ts'
-import { isContraction, type Reason } from '../verdict/index.ts'
+import { findAbbreviation, isContraction, type Reason } from '../verdict/index.ts'
+import { isCapitalWord } from './capital-words.ts'
 import { createNameTest } from './shared-judge.ts'
 import type { Fault, StoryContext } from './types.ts'
 
@@ -18,6 +19,7 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
   const isUnlistedName = ({ text }: Word): boolean => {
     likelyNames ??= findLikelyNames(context.story)
     const bare = toBareName(text)
+    if (isCapitalWord(bare) || findAbbreviation(bare) !== undefined) return false
     return likelyNames.has(bare) && !isListed(bare)
   }
 
@@ -36,8 +38,8 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
     faults.push(...toReasonFaults(word.text, verdict.reasons))
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
     if (isCapital && isListed(word.text)) return faults
-    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
+    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
     return faults
   }
 }

@@ -2,12 +2,11 @@
 
 import type { Span } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
+import { toAddition } from './additions.ts'
+import { toQuoted } from './quoted.ts'
 import type { StoryContext, WordFault } from './types.ts'
 
-/** Letters or a word in backticks, which is how messages set off what is quoted. */
-export function toQuoted(text: string): string {
-  return `\`${text.replace(/`/gu, "'")}\``
-}
+export { toQuoted } from './quoted.ts'
 
 /** ` as in \`light\``, or nothing where there is no example. */
 export function toAsIn(example: string | undefined): string {
@@ -16,7 +15,7 @@ export function toAsIn(example: string | undefined): string {
 
 /** `taught at step green-3; this story is at pink-2`; that no step teaches it; or that this reader lacks what was taught. */
 export function toWhen(taughtAt: string | undefined, story: Pick<StoryContext, 'sequence' | 'step'>): string {
-  if (taughtAt === undefined) return 'which no step teaches'
+  if (taughtAt === undefined) return 'which no step of this sequence teaches'
   if (isGap(taughtAt, story)) return `taught at step ${taughtAt}, which this reader does not know yet`
   return `taught at step ${taughtAt}; this story is at ${story.step}`
 }
@@ -42,12 +41,16 @@ export function toLimitText(allowed: number, step: string, isOwn: boolean): stri
 }
 
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
-export function toWordNote({ judged, reason }: WordFault, context: StoryContext): string {
+export function toWordNote({ word, judged, reason }: WordFault, context: StoryContext): string {
   const readableAt = judged?.readableAt ?? null
   if (reason?.taughtAt !== undefined && isGap(reason.taughtAt, context))
     return 'Teach it again first, or use another word.'
-  if (readableAt === null)
-    return 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
+  if (readableAt === null) {
+    const addition = toAddition(word.text, judged?.verdict.reasons ?? [])
+    return addition === undefined
+      ? 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
+      : `Use another word, ${addition}, or list ${toQuoted(word.text)} under \`sight words\`.`
+  }
   if (readableAt === context.step) return ''
   const whole = readableAt === reason?.taughtAt ? '' : ', where all of it is readable'
   return `Use another word, or keep this one for step ${readableAt}${whole}.`

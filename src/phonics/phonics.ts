@@ -2,21 +2,23 @@
 
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
+import { type FindOrdinary, readOrdinary } from './ordinary.ts'
 import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
 import { toPronunciation } from './to-pronunciation.ts'
 import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */
 export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelling = createSpelling(lexicon)): Phonics {
-  const cache = new Map<string, WordPronunciations>()
+  const cache = new Map<string, WordReadings>()
+  const findOrdinary = readOrdinary(lexicon.ordinary(accent))
   return {
     accent,
     read(word) {
       const known = cache.get(word)
       if (known) return known
-      const pronunciations = readWord(word, accent, spelling)
-      cache.set(word, pronunciations)
-      return pronunciations
+      const readings = readWord(word, accent, spelling, findOrdinary)
+      cache.set(word, readings)
+      return readings
     },
   }
 }
@@ -38,13 +40,13 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   return { letters, places: [...places, word.length] }
 }
 
-function readWord(word: string, accent: Accent, spelling: Spelling): WordPronunciations {
+function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordReadings {
   const { letters, places } = fold(word)
   const { source, cuttings } = spellParts(letters, spelling)
   const forms = findHeteronym(letters)?.forms
   const plain = letters.length === word.length
-  const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
-    const pronunciation = toPronunciation(raw, letters, stem, accent)
+  const readings = cuttings.map(({ raw, stem }, at): Reading => {
+    const reading = toReading(raw, letters, stem, accent, findOrdinary)
     const form = forms?.[at]?.form
     const placed = plain ? pronunciation : place(pronunciation, places, word)
     return form === undefined ? placed : { ...placed, form }

@@ -4,7 +4,8 @@ import { generalAmerican } from './accents/general-american.ts'
 import { southernBritish } from './accents/southern-british.ts'
 import type { AccentRules } from './accents/types.ts'
 import { isVowel } from './arpabet.ts'
-import type { RawPronunciation, RawUnit } from './raw.ts'
+import { type FindOrdinary, toPlaces } from './ordinary.ts'
+import type { RawReading, RawUnit } from './raw.ts'
 import { type Cut, cutSyllables } from './syllables.ts'
 import type { Accent, CorrespondenceKey, Pronunciation, Unit } from './types.ts'
 
@@ -23,7 +24,13 @@ const isReduced = (unit: RawUnit, count: number): boolean =>
   (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
 
 /** @param stem the word without its ending, for sets of words that go by the stem. */
-export function toPronunciation(raw: RawPronunciation, word: string, stem: string, accent: Accent): Pronunciation {
+export function toReading(
+  raw: RawReading,
+  word: string,
+  stem: string,
+  accent: Accent,
+  findOrdinary?: FindOrdinary,
+): Reading {
   const rules = RULES[accent]
   const sounds = rules.toSounds(raw.units, word, stem)
   const cut = cutSyllables(word, raw.units)
@@ -33,8 +40,31 @@ export function toPronunciation(raw: RawPronunciation, word: string, stem: strin
     const made = toUnit(unit, sound, key, cut.stress.length)
     return (rules.partsR && partFromR(made)) || made
   })
-  return { units, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
+  const shown = findOrdinary === undefined ? units : units.map((unit, at) => show(unit, at, units, findOrdinary))
+  return { units: shown, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
 }
+
+/** The sounds that a worn-down vowel is read out with: those called short, letter by letter. */
+const FULL: Readonly<Record<string, readonly string[]>> = {
+  a: ['æ'],
+  e: ['ɛ'],
+  i: ['ɪ'],
+  o: ['ɒ', 'ɑ'],
+  u: ['ʌ'],
+  y: ['ɪ'],
+}
+
+function show(unit: Unit, at: number, units: readonly Unit[], findOrdinary: FindOrdinary): Unit {
+  if (unit.kind !== 'correspondence') return unit
+  const places = () => toPlaces(units.map(toGrapheme), at)
+  const letters = toGrapheme(unit)
+  const full = unit.reduced ? (FULL[letters] ?? []) : []
+  const keys = [...full.map((sound) => `${letters}=${sound}` as const), unit.key]
+  const shown = keys.map((key) => findOrdinary(key, places)).find((word) => word !== undefined)
+  return shown === undefined ? unit : Object.assign(unit, { shown })
+}
+
+const toGrapheme = ({ letters, base }: Unit): string => base ?? letters
 
 /**
  * A short vowel and the r after it are two sounds: f·o·r·e·s·t and h·u·rr·y in Southern British, where General American

@@ -28,6 +28,8 @@ export interface Unit {
   readonly reduced?: true
   /** Stress of a vowel unit: 1 main, 2 secondary, 0 none. */
   readonly stress?: 0 | 1 | 2
+  /** A word that shows the key, where English ordinarily spells the sound so; missing where the spelling is an exception. */
+  readonly shown?: string
 }
 
 /** One way to say a word, letter group by letter group. The units cover the letters once, in order of their first letter. */

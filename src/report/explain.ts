@@ -1,5 +1,6 @@
 // What `explain` says of a word: letters over sounds, when it becomes readable, and why not before.
 
+import { toCorrespondenceLine } from '../lint/additions.ts'
 import { findChangeText } from '../lint/endings.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
@@ -157,7 +158,11 @@ export function toReasonText(reason: Reason, word: string): string {
     case 'correspondence-later':
       return `${letters} says a sound that is taught later${later}`
     case 'irregular':
-      return `${letters} says a sound that this sequence never teaches for it`
+      return reason.unit?.kind === 'silent'
+        ? `${letters} breaks the rules: it says nothing here`
+        : `${letters} breaks the rules: it says a sound that it seldom says`
+    case 'correspondence-untaught':
+      return `${letters} says a sound that this sequence does not teach (to teach it, add ${toCorrespondenceLine(reason)} to a step)`
     case 'too-many-letters':
       return `it has ${reason.found} letters, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'too-many-syllables':
@@ -170,6 +175,8 @@ export function toReasonText(reason: Reason, word: string): string {
       return `contractions such as this are not taught yet${later}`
     case 'reduced-vowel':
       return `${letters} is a weak vowel`
+    case 'abbreviation':
+      return 'it is an abbreviation, which is not said by the sounds of its letters'
     case 'unknown-word':
       return 'it is not in the dictionary and cannot be sounded out'
   }

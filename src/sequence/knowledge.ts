@@ -1,6 +1,7 @@
 // What a child at a step knows: the sum of what the steps so far have added.
 
-import type { Knowledge, LimitChanges, Limits, Sequence, Step, StepAdds } from './types.ts'
+import type { Ending, EndingChange, Knowledge, LimitChanges, Limits, Sequence, Step, StepAdds } from './types.ts'
+import { ENDING_CHANGES, ENDINGS } from './vocabulary.ts'
 
 const known = new WeakMap<Sequence, Map<string, Knowledge>>()
 
@@ -37,21 +38,27 @@ function sumSteps(sequence: Sequence): Map<string, Knowledge> {
   return sums
 }
 
-// What a sequence never speaks of is no limit in it: a file without `marks:` has no wish to check marks.
+// What a sequence never speaks of is no limit in it: a file without `marks:` has no wish to check marks, and an ending that
+// it never names is sounded out like the rest of the word. But a contraction is always taught: its letters do not say it.
 function toStart(sequence: Sequence): Knowledge {
   const isSilentOn = (key: keyof StepAdds) => sequence.steps.every(({ adds }) => isEmpty(adds[key]))
+  const named = new Set<Ending>(sequence.steps.flatMap(({ adds }) => adds.endings))
+  const namedChanges = new Set<EndingChange>(sequence.steps.flatMap(({ adds }) => adds.endingChanges))
+  const isSounded = (ending: Ending) =>
+    sequence.endings === 'sounded' || (sequence.endings === 'named' && !named.has(ending))
   return {
     correspondences: new Set(),
     sightWords: new Set(),
     shapes: isSilentOn('shapes') ? 'any' : new Set(),
     endings: new Set(),
     endingChanges: new Set(),
-    contractions: isSilentOn('contractions') ? 'any' : new Set(),
+    contractions: new Set(),
     marks: isSilentOn('marks') ? 'any' : new Set(),
     capitals: isSilentOn('capitals') ? 'all' : 'none',
     numerals: isSilentOn('numerals'),
     limits: {},
-    endingsMode: sequence.endings,
+    soundedEndings: new Set(ENDINGS.filter(isSounded)),
+    soundedChanges: new Set(Object.values(ENDING_CHANGES).filter((change) => !namedChanges.has(change))),
     reducedVowels: sequence.reducedVowels,
   }
 }

@@ -112,7 +112,7 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
     accent,
     steps,
     lookAlikes: [...(base?.lookAlikes ?? []), ...(file['look-alikes'] ?? [])],
-    endings: (settings?.endings as Sequence['endings'] | undefined) ?? base?.endings ?? 'taught',
+    endings: (settings?.endings as Sequence['endings'] | undefined) ?? base?.endings ?? 'named',
     reducedVowels:
       (settings?.['reduced vowels'] as Sequence['reducedVowels'] | undefined) ?? base?.reducedVowels ?? 'accept',
   }

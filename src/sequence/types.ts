@@ -62,8 +62,11 @@ export interface Sequence {
   readonly steps: readonly Step[]
   /** Sets of letters that look alike, as `bdpq`. */
   readonly lookAlikes: readonly string[]
-  /** Whether an ending must be taught as such, or may be sounded out by taught correspondences. */
-  readonly endings: 'taught' | 'sounded'
+  /**
+   * Whether an ending must be taught as such, or may be sounded out by taught correspondences. `named`: those that a step
+   * names must be taught, the others are sounded out.
+   */
+  readonly endings: 'taught' | 'sounded' | 'named'
   /** `accept`: a short-vowel letter worn down in an unstressed syllable is readable once two syllables are taught. */
   readonly reducedVowels: 'accept' | 'flag'
 }
@@ -86,6 +89,9 @@ export interface Knowledge {
   readonly capitals: Capitals
   readonly numerals: boolean
   readonly limits: Limits
-  readonly endingsMode: 'taught' | 'sounded'
+  /** Endings that may be sounded out letter by letter. */
+  readonly soundedEndings: ReadonlySet<Ending>
+  /** Changes that no step names: the changed letters are sounded out as they stand. */
+  readonly soundedChanges: ReadonlySet<EndingChange>
   readonly reducedVowels: 'accept' | 'flag'
 }

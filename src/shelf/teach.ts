@@ -30,7 +30,7 @@ export function toNeeds(
   isTaughtAnywhere: (key: CorrespondenceKey) => boolean,
 ): MissingWord['needs'] {
   const keys = reasons.map(({ code, key }) =>
-    code === 'irregular' || code === 'correspondence-later' ? key : undefined,
+    code === 'irregular' || code === 'correspondence-later' || code === 'correspondence-untaught' ? key : undefined,
   )
   const known = keys.filter((key) => key !== undefined)
   return keys.length > 0 && known.length === keys.length && known.every(isTaughtAnywhere)

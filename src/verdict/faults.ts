@@ -11,8 +11,10 @@ import { findEnding, findUnitFault, type UnitPlace } from './unit.ts'
 /** All reasons, the most useful to a teacher first. */
 export const REASON_CODES: readonly ReasonCode[] = [
   'sight-word-later',
+  'abbreviation',
   'correspondence-later',
   'irregular',
+  'correspondence-untaught',
   'too-many-letters',
   'too-many-syllables',
   'shape',
@@ -46,7 +48,9 @@ export function isSoundedOut(word: string, pronunciation: Pronunciation, knowled
 export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    return findUnitFault(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge) === undefined
+    const still = findUnitFault(unit, toPlace(unit, reading, isContraction(word)), knowledge)
+    // The letters are known by then, and how an ending changes them is not: that is another lack.
+    return still === undefined || (still.code === 'ending' && fault.code !== 'ending')
   }
   const start = fault.letters[0]?.[0]
   const still = findWholeFaults(word, pronunciation, knowledge)
@@ -65,6 +69,7 @@ function toPlace(unit: Unit, { units }: Pronunciation, isShort: boolean): UnitPl
   return {
     isContraction: isShort,
     isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
+    ending: units.find(({ kind }) => kind === 'inflection')?.letters.toLowerCase(),
     isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
   }
 }
@@ -101,7 +106,7 @@ function findShapeFaults(word: string, pronunciation: Pronunciation, knowledge: 
   if (shapes === 'any') return []
   const isTaughtEnding = (unit: Unit) => {
     const ending = findEnding(unit)
-    return ending !== undefined && (knowledge.endings.has(ending) || knowledge.endingsMode === 'taught')
+    return ending !== undefined && (knowledge.endings.has(ending) || !knowledge.soundedEndings.has(ending))
   }
   return toShapes(word, pronunciation, isTaughtEnding).flatMap(({ shape, letters }) =>
     shapes.has(shape) ? [] : [{ code: 'shape' as const, letters, found: shape, allowed: [...shapes].join(', ') }],

@@ -1,5 +1,6 @@
 // The verdict on words and the figures counted from verdicts: what other folders may use.
 
+export { type Abbreviation, findAbbreviation } from './abbreviations.ts'
 export { findOwner, isContraction } from './apostrophe.ts'
 export { REASON_CODES } from './faults.ts'
 export { type CountedWord, createTally, toDifferentFigures, toFigures, toWordKey } from './figures.ts'

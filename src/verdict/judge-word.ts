@@ -2,7 +2,7 @@
 
 import type { WordPronunciations } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
+import { findReadableAt, type JudgeOptions, judgeAhead, judgeInSequence } from './look-ahead.ts'
 import type { JudgedWord, Verdict } from './types.ts'
 
 /**
@@ -36,9 +36,9 @@ function judgeWord(
   stepId: string,
   options: JudgeOptions,
 ): JudgedWord {
-  const meant = keepForm(pronunciations, form)
-  const verdict = judgeInSequence(meant, sequence, stepId, options)
-  let readableAt: string | null | undefined
+  const meant = keepForm(readings, form)
+  const { verdict, ...found } = judgeAhead(meant, sequence, stepId, options)
+  let readableAt = 'readableAt' in found ? (found.readableAt ?? null) : undefined
   return {
     pronunciations,
     verdict,

@@ -5,7 +5,7 @@ import type { CorrespondenceKey, WordPronunciations } from '../phonics/types.ts'
 import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
-import { inOrder, isMended } from './faults.ts'
+import { findFaults, inOrder, isMended } from './faults.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findOwnerFault } from './unit.ts'
 import { isReadable, isSightWord, judge } from './verdict.ts'
@@ -26,12 +26,60 @@ export function judgeInSequence(
   stepId: string,
   options: JudgeOptions = {},
 ): Verdict {
-  const verdict = judge(pronunciations, toKnowledge(sequence, stepId, options), options.names)
-  if (verdict.readable) return verdict
+  return judgeAhead(readings, sequence, stepId, options).verdict
+}
+
+/** The verdict, and the earliest step at which the word is readable where that had to be found: only of an unreadable word. */
+export function judgeAhead(
+  readings: WordReadings,
+  sequence: Sequence,
+  stepId: string,
+  options: JudgeOptions,
+): { readonly verdict: Verdict; readonly readableAt?: string | undefined } {
+  const now = toKnowledge(sequence, stepId, options)
+  const verdict = judge(readings, now, options.names)
+  if (verdict.readable) return { verdict }
   const from = toStepIndex(sequence, stepId) + 1
-  const reasons = verdict.reasons.map((reason) => lookAhead(reason, pronunciations, verdict, sequence, from, options))
-  const sight = findLaterSightWord(pronunciations, sequence, from, options)
-  return { ...verdict, reasons: inOrder(sight === undefined ? reasons : [sight, ...reasons]) }
+  const readableAt = findReadableAt(readings, sequence, options)
+  const told = tellByReading(verdict, readings, now, judgeLater(readings, sequence, readableAt, options))
+  const reasons = told.reasons.map((reason) => lookAhead(reason, readings, told, sequence, from, options))
+  const sight = findLaterSightWord(readings, sequence, from, readableAt, options)
+  const all = inOrder(sight === undefined ? reasons : [sight, ...reasons])
+  return { verdict: { ...told, reasons: readableAt === undefined ? lackingFirst(all) : all }, readableAt }
+}
+
+/** How the word is judged where it is first readable; at the last step where it never is. */
+function judgeLater(
+  readings: WordReadings,
+  sequence: Sequence,
+  readableAt: string | undefined,
+  options: JudgeOptions,
+): Verdict {
+  const stepId = readableAt ?? sequence.steps.at(-1)?.id ?? ''
+  return judge(readings, toKnowledge(sequence, stepId, options), options.names)
+}
+
+/**
+ * Of several pronunciations, the one by which the child will first read the word says what is still missing; where none will
+ * do, the one that comes nearest in the end.
+ */
+function tellByReading(verdict: Verdict, { word, readings }: WordReadings, now: Knowledge, later: Verdict): Verdict {
+  const { reading } = later
+  const isTold = later.kind === 'decodable' || later.kind === 'unreadable'
+  if (reading === undefined || readings.length < 2 || !isTold || reading === verdict.reading) return verdict
+  const faults = findFaults(word, reading, now)
+  const others = verdict.reasons.filter(({ code }) => code === 'unknown-word')
+  return faults.length === 0 ? verdict : { ...verdict, reading, reasons: [...faults, ...others] }
+}
+
+/** What no step mends comes first: a word that waits for it is not helped by a later step. */
+function lackingFirst(reasons: readonly Reason[]): readonly Reason[] {
+  // Letters that are neither in the dictionary nor make ordinary sounds are first of all no word: most likely a slip.
+  const isNoWord = reasons.some(({ code }) => code === 'irregular')
+  const isLacking = ({ taughtAt, code }: Reason) => taughtAt === undefined && code !== 'unknown-word'
+  const unknown = reasons.filter(({ code }) => code === 'unknown-word')
+  if (isNoWord && unknown.length > 0) return [...unknown, ...reasons.filter(({ code }) => code !== 'unknown-word')]
+  return [...reasons.filter(isLacking), ...reasons.filter((reason) => !isLacking(reason))]
 }
 
 /** The earliest step at which the word is readable; undefined where the sequence never gets there. */
@@ -75,7 +123,7 @@ function lookAhead(
   from: number,
   options: JudgeOptions,
 ): Reason {
-  if (reason.code === 'unknown-word') return reason
+  if (reason.code === 'unknown-word' || reason.code === 'abbreviation') return reason
   const gap = findGap(sequence, ({ correspondences }) =>
     correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)),
   )
@@ -87,7 +135,8 @@ function lookAhead(
   }
   const taughtAt = findFirstStep(sequence, from, options, isGone)
   if (taughtAt === undefined) return reason
-  return { ...reason, code: reason.code === 'irregular' ? 'correspondence-later' : reason.code, taughtAt }
+  const isLetters = reason.code === 'irregular' || reason.code === 'correspondence-untaught'
+  return { ...reason, code: isLetters ? 'correspondence-later' : reason.code, taughtAt }
 }
 
 /** The step that taught what this reader does not know yet. */
@@ -105,6 +154,7 @@ function findLaterSightWord(
   pronunciations: WordPronunciations,
   sequence: Sequence,
   from: number,
+  readableAt: string | undefined,
   options: JudgeOptions,
 ): Reason | undefined {
   const word = toSightKey(pronunciations.word)
@@ -113,9 +163,9 @@ function findLaterSightWord(
     if (gap !== undefined)
       return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: gap }
   }
-  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(pronunciations, knowledge))
-  if (taughtAt === undefined || taughtAt !== findReadableAt(pronunciations, sequence, options)) return undefined
-  const atThatStep = judge(pronunciations, toKnowledge(sequence, taughtAt, options), options.names)
+  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(readings, knowledge))
+  if (taughtAt === undefined || taughtAt !== readableAt) return undefined
+  const atThatStep = judge(readings, toKnowledge(sequence, taughtAt, options), options.names)
   if (atThatStep.kind !== 'sight') return undefined
   return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt }
 }

@@ -4,9 +4,11 @@ import type { CorrespondenceKey, Pronunciation, Span, Unit, WordPronunciations }
 
 /** Why a child cannot read a word yet. Kept in order of use to a teacher: the first is the one shown. */
 export type ReasonCode =
+  | 'abbreviation'
   | 'sight-word-later'
   | 'correspondence-later'
   | 'irregular'
+  | 'correspondence-untaught'
   | 'too-many-letters'
   | 'too-many-syllables'
   | 'shape'

@@ -6,7 +6,7 @@ import type { ReasonCode } from './types.ts'
 
 /** What is wrong with a unit: the kind of lack, and the correspondence that would mend it. */
 export interface UnitFault {
-  readonly code: Extract<ReasonCode, 'irregular' | 'ending' | 'reduced-vowel'>
+  readonly code: Extract<ReasonCode, 'irregular' | 'correspondence-untaught' | 'ending' | 'reduced-vowel'>
   readonly key?: CorrespondenceKey
 }
 
@@ -18,6 +18,8 @@ export interface UnitPlace {
   readonly isBeforeEnding: boolean
   /** The word is shortened by an apostrophe. */
   readonly isContraction: boolean
+  /** The letters of the ending that the word has, `es` in `faces`. */
+  readonly ending: string | undefined
 }
 
 /** The sounds called short, letter by letter (both of `o`: LOT is /ɒ/ in Britain, /ɑ/ in America). */
@@ -54,6 +56,8 @@ const SOUNDED: Readonly<Record<string, readonly CorrespondenceKey[]>> = {
   'ed=əd': ['e=ɛ', 'd=d'],
   'es=ɪz': ['e=ɛ', 's=z'],
   'es=əz': ['e=ɛ', 's=z'],
+  "'s=z": ['s=z'],
+  "'s=s": ['s=s'],
 }
 
 const APOSTROPHE = /['’‘ʼ]/
@@ -78,43 +82,66 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   if (unit.kind === 'inflection') return isEndingKnown(unit, knowledge) ? undefined : { code: 'ending', key }
   if (unit.kind === 'silent' && place.isBeforeEnding) return undefined
   if (APOSTROPHE.test(unit.letters) && unit.kind === 'silent') return findOwnerFault(knowledge)
+  if (unit.kind === 'silent' && unit.letters === 'r') return findSilentRFault(knowledge)
   const isKnown = knowledge.correspondences.has(key)
-  if (unit.base !== undefined) return findChangeFault(unit, unit.base, isKnown, knowledge)
+  const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
+  if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)
   if (isKnown) return undefined
   if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
-  return { code: 'irregular', key }
+  return toUnknown(unit)
+}
+
+// The r of `dinosaur` is dropped in Southern British, and a child who says it is understood.
+function findSilentRFault({ correspondences }: Knowledge): UnitFault | undefined {
+  return correspondences.has('r=r') ? undefined : { code: 'correspondence-untaught', key: 'r=r' }
+}
+
+/** English spells the sound so, and the child was not taught it; or it is an exception. Only a sequence can tell that it comes later. */
+function toUnknown({ key, shown }: Unit): UnitFault {
+  return { code: shown === undefined ? 'irregular' : 'correspondence-untaught', key }
 }
 
 /** Whether the owner's ending can be read; on a name it needs no letters to be known. */
 export function findOwnerFault(knowledge: Knowledge): UnitFault | undefined {
-  const isKnown = knowledge.endings.has("'s") || knowledge.endingsMode === 'sounded'
+  const isKnown = knowledge.endings.has("'s") || knowledge.soundedEndings.has("'s")
   return isKnown ? undefined : { code: 'ending', key: "'s=" }
 }
 
-// The `nn` of `running` can be read by who knows that an ending doubles the `n`, or by who knows `nn` as in `dinner`.
-function findChangeFault(unit: Unit, base: string, isKnown: boolean, knowledge: Knowledge): UnitFault | undefined {
+// Who was taught the change needs the spelling before it or the one after it: `y` as in `my` or `ie` as in `pie` for `cried`.
+// Where no step names the change, the letters are sounded out as they stand: the `nn` of `running` as in `dinner`.
+function findChangeFault(
+  unit: Unit,
+  change: EndingChange,
+  isBaseKnown: boolean,
+  { correspondences, endingChanges, soundedChanges }: Knowledge,
+): UnitFault | undefined {
   const sound = unit.key.slice(unit.key.indexOf('=') + 1)
-  if (knowledge.correspondences.has(toKey(unit.letters, sound))) return undefined
-  if (!isKnown) return { code: 'irregular', key: unit.key }
-  const change = findChange(unit.letters, base)
-  return change === undefined || knowledge.endingChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
+  const isSounded = correspondences.has(toKey(unit.letters, sound))
+  if (!isBaseKnown && !isSounded) return toUnknown(unit)
+  if (endingChanges.has(change)) return undefined
+  return isSounded && soundedChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
 }
 
 function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
   const ending = findEnding(unit)
-  if (ending !== undefined && knowledge.endings.has(ending)) return true
-  if (knowledge.endingsMode === 'taught') return false
+  if (ending === undefined) return false
+  if (knowledge.endings.has(ending)) return true
+  if (!knowledge.soundedEndings.has(ending)) return false
   return (SOUNDED[unit.key] ?? [unit.key]).every((part) => knowledge.correspondences.has(part))
 }
 
-/** How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` or `ie` for `y`; undefined where they are as before. */
-export function findChange(letters: string, base: string): EndingChange | undefined {
+/**
+ * How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` or `ie` for `y`; undefined where they are as before.
+ * Nothing is dropped before -s: `faces` is `face` with an s.
+ * @param ending the letters of the ending that follows
+ */
+export function findChange(letters: string, base: string, ending: string | undefined): EndingChange | undefined {
   const now = letters.toLowerCase()
   if (now === base) return undefined
   if (now.startsWith('i') && base === 'y') return 'y-to-i'
-  if (base.endsWith('e')) return 'drop-e'
+  if (base.endsWith('e')) return ending === 'es' ? undefined : 'drop-e'
   return now.startsWith(base) ? 'double' : undefined
 }
 

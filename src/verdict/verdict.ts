@@ -3,7 +3,8 @@
 import type { Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
-import { findShortened } from './apostrophe.ts'
+import { findAbbreviation } from './abbreviations.ts'
+import { findShortened, isContraction } from './apostrophe.ts'
 import { findFaults, isContractionTaught, isSoundedOut } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
@@ -13,21 +14,15 @@ import { findEnding, findOwnerFault } from './unit.ts'
  * Judges a word by all its pronunciations. A word that can be sounded out is decodable even where it is a sight word or a
  * name too, so that the decodable share counts what the letters alone give; but a word that was taught by heart when it
  * could be sounded out already is held for an exception by its sequence, and stays a sight word.
- * A unit that is not known has the reason `irregular`: only a sequence can tell that it comes later, see
- * `judgeInSequence`.
+ * A unit that is not known has the reason `irregular` or `correspondence-untaught`: only a sequence can tell that it comes
+ * later, see `judgeInSequence`.
  * @param names the names that the story allows, as written
  */
-export function judge(
-  pronunciations: WordPronunciations,
-  knowledge: Knowledge,
-  names: readonly string[] = [],
-): Verdict {
-  const { word } = pronunciations
-  const guessed = pronunciations.source === 'guess'
-  const tried = pronunciations.pronunciations.map((pronunciation) => ({
-    pronunciation,
-    reasons: findFaults(word, pronunciation, knowledge),
-  }))
+export function judge(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): Verdict {
+  const { word } = readings
+  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(readings, knowledge, names)
+  const guessed = readings.source === 'guess'
+  const tried = readings.readings.map((reading) => ({ reading, reasons: findFaults(word, reading, knowledge) }))
   const decodable = tried.find(({ reasons }) => reasons.length === 0)
   const isByHeart = isSightWord(pronunciations, knowledge)
   if (decodable !== undefined && !(isByHeart && isHeldForException(pronunciations, knowledge))) {
@@ -40,21 +35,36 @@ export function judge(
     const kind = name.length === 0 ? 'name' : 'unreadable'
     return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
-  const nearest = findNearestPronunciation(tried)
-  const reasons = [...(nearest?.reasons ?? [])]
-  if (guessed || nearest === undefined) reasons.push({ code: 'unknown-word', letters: [[0, word.length]] })
-  return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
+  const nearest = findNearestReading(tried)
+  const reasons = toReasons(word, guessed, nearest)
+  return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
+}
+
+/** It is read whole or not at all. */
+function judgeAbbreviation({ word, readings }: WordReadings, knowledge: Knowledge, names: readonly string[]): Verdict {
+  const reading = readings[0]
+  if (knowledge.sightWords.has(toSightKey(word)))
+    return { readable: true, kind: 'sight', reasons: [], reading, guessed: false }
+  const name = judgeName(word, knowledge, names)
+  if (name?.length === 0) return { readable: true, kind: 'name', reasons: [], reading, guessed: false }
+  const reasons = name ?? [{ code: 'abbreviation', letters: [[0, word.length]] }]
+  return { readable: false, kind: 'unreadable', reasons, reading, guessed: false }
+}
+
+function toReasons(word: string, guessed: boolean, nearest: Tried | undefined): readonly Reason[] {
+  const reasons = nearest?.reasons ?? []
+  if (!guessed && nearest !== undefined) return reasons
+  const unknown: Reason = { code: 'unknown-word', letters: [[0, word.length]] }
+  return [...reasons, unknown]
 }
 
 /** Whether `judge` would call the word readable, without finding out why not. */
-export function isReadable(
-  pronunciations: WordPronunciations,
-  knowledge: Knowledge,
-  names: readonly string[] = [],
-): boolean {
-  const { word } = pronunciations
-  if (pronunciations.pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, knowledge))) return true
-  return isSightWord(pronunciations, knowledge) || judgeName(word, knowledge, names)?.length === 0
+export function isReadable(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): boolean {
+  const { word } = readings
+  if (findAbbreviation(word) !== undefined)
+    return knowledge.sightWords.has(toSightKey(word)) || judgeName(word, knowledge, names)?.length === 0
+  if (readings.readings.some((reading) => isSoundedOut(word, reading, knowledge))) return true
+  return isSightWord(readings, knowledge) || judgeName(word, knowledge, names)?.length === 0
 }
 
 function isHeldForException({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
@@ -71,7 +81,9 @@ export function isSightWord({ word, pronunciations }: WordPronunciations, knowle
   if (sightWords.has(toSightKey(word))) return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
-  return pronunciations.some(({ units }) => {
+  // `he's` has no owner: it is a contraction, whatever its first part is.
+  if (isContraction(word)) return false
+  return readings.some(({ units }) => {
     const ending = units.find((unit) => unit.kind === 'inflection')
     const name = ending === undefined ? undefined : findEnding(ending)
     if (name === undefined || !endings.has(name)) return false
@@ -96,7 +108,11 @@ interface Tried {
 
 function findNearestPronunciation(tried: readonly Tried[]): Tried | undefined {
   return tried.reduce<Tried | undefined>(
-    (best, next) => (best === undefined || next.reasons.length < best.reasons.length ? next : best),
+    (best, next) => (best === undefined || toDistance(next) < toDistance(best) ? next : best),
     undefined,
   )
 }
+
+/** An exception is further off than anything that can be taught: `Monday` is read with the `ay` of `day`. */
+const toDistance = ({ reasons }: Tried): number =>
+  reasons.reduce((sum, { code }) => sum + (code === 'irregular' ? 2 : 1), 0)

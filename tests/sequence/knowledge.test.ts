@@ -37,9 +37,9 @@ describe('knowledgeAt', () => {
     expect({ shapes, marks, limits }).toEqual({ shapes: 'any', marks: 'any', limits: { pageWords: 8 } })
   })
 
-  it('takes what the sequence never speaks of as no limit', () => {
+  it('takes what the sequence never speaks of as no limit, but a contraction must be taught', () => {
     const { contractions, numerals, capitals } = knowledgeAt(sequence, 'one')
-    expect({ contractions, numerals, capitals }).toEqual({ contractions: 'any', numerals: true, capitals: 'none' })
+    expect({ contractions, numerals, capitals }).toEqual({ contractions: new Set(), numerals: true, capitals: 'none' })
   })
 
   it('is summed once', () => {

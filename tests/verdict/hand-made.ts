@@ -70,7 +70,8 @@ export function toKnowledge(keys: string, more: Partial<Knowledge> = {}): Knowle
     capitals: 'all',
     numerals: true,
     limits: {},
-    endingsMode: 'taught',
+    soundedEndings: new Set(),
+    soundedChanges: new Set(),
     reducedVowels: 'accept',
     ...more,
   }

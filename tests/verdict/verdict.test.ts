@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
 import type { Knowledge } from '../../src/sequence/types.ts'
+import { ENDINGS } from '../../src/sequence/vocabulary.ts'
 import { judge } from '../../src/verdict/verdict.ts'
 import { toKnowledge, toPronunciations } from './hand-made.ts'
 
@@ -162,7 +163,7 @@ describe('longer words', () => {
     ['hat.ted', 'h=h a=æ tt<t=t +ed=ɪd', 'unreadable ending:tt ending:ed'],
     ['kit.ten', 'k=k i=ɪ tt=t e~=ə n=n', 'unreadable irregular:tt'],
     ['rab.bit', 'r=r a=æ bb=b i~=ə t=t', 'decodable'],
-    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'unreadable too-many-letters:running ending:ing'],
+    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'unreadable too-many-letters:running ending:nn ending:ing'],
     ['hen-.pen', 'h=h e=ɛ n=n p=p e=ɛ n=n', 'decodable'],
     ['as', ['a~=ə s=z', 'a=æ s=z'], 'unreadable irregular:s'],
   ])
@@ -203,8 +204,10 @@ describe('settings', () => {
   const cant = toPronunciations("can't", 'c=k a=æ n=n t=t')
   const dont = toPronunciations("don't", 'd=d o=oʊ n=n t=t')
 
+  const soundedChanges = new Set(['double'] as const)
+
   it('an ending may be sounded out where the sequence says so', () => {
-    const sounded = toKnowledge(`${SINGLE} tt=t s=z`, { endingsMode: 'sounded' })
+    const sounded = toKnowledge(`${SINGLE} tt=t s=z`, { soundedEndings: new Set(ENDINGS), soundedChanges })
     expect(toOutcome(hatted, sounded)).toBe('decodable')
     expect(toOutcome(toPronunciations('dogs', 'd=d o=ɑ g=ɡ +s=z'), sounded)).toBe('decodable')
     expect(toOutcome(toPronunciations('hummed', 'h=h u=ʌ mm<m=m +ed=d'), sounded)).toBe(
@@ -213,7 +216,7 @@ describe('settings', () => {
     expect(toOutcome(toPronunciations("Roy's", "r=r oy=ɔɪ +'s=z"), sounded, ['Roy'])).toBe('name')
   })
 
-  it('a changed spelling needs its change, or a taught double letter', () => {
+  it('a changed spelling needs its change, or a taught double letter where no step names the change', () => {
     const endings = new Set(['-ed'] as const)
     expect(toOutcome(hatted, toKnowledge(SINGLE, { endings }))).toBe('unreadable ending:tt')
     expect(toOutcome(hatted, toKnowledge(SINGLE, { endings, endingChanges: new Set(['drop-e'] as const) }))).toBe(
@@ -222,7 +225,19 @@ describe('settings', () => {
     expect(toOutcome(hatted, toKnowledge(SINGLE, { endings, endingChanges: new Set(['double'] as const) }))).toBe(
       'decodable',
     )
-    expect(toOutcome(hatted, toKnowledge(`${SINGLE} tt=t`, { endings }))).toBe('decodable')
+    expect(toOutcome(hatted, toKnowledge(`${SINGLE} tt=t`, { endings }))).toBe('unreadable ending:tt')
+    expect(toOutcome(hatted, toKnowledge(`${SINGLE} tt=t`, { endings, soundedChanges }))).toBe('decodable')
+  })
+
+  it('nothing is dropped before -s, and ie stands for y as it stands for itself', () => {
+    const endings = new Set(['-s', '-es', '-ed'] as const)
+    const faces = toReadings('fac.es', 'f=f a<a_e=eɪ c=s +es=ɪz')
+    expect(toOutcome(faces, toKnowledge(`${SINGLE} a_e=eɪ c=s`, { endings }))).toBe('decodable')
+    const cried = toReadings('cried', 'c=k r=r ie<y=aɪ +d=d')
+    expect(toOutcome(cried, toKnowledge(`${SINGLE} ie=aɪ`, { endings }))).toBe('unreadable ending:ie')
+    const endingChanges = new Set(['y-to-i'] as const)
+    expect(toOutcome(cried, toKnowledge(`${SINGLE} ie=aɪ`, { endings, endingChanges }))).toBe('decodable')
+    expect(toOutcome(cried, toKnowledge(`${SINGLE} y=aɪ`, { endings, endingChanges }))).toBe('decodable')
   })
 
   it('a worn-down vowel is accepted only in long words, where two syllables are taught and the setting says so', () => {

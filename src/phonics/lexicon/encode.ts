@@ -17,6 +17,8 @@ export interface LexiconSource {
   readonly entries: readonly LexiconEntry[]
   /** Makes the guesser's model, given the place of each row in the file. */
   readonly toModel: (places: ReadonlyMap<number, number>) => Uint8Array
+  /** See `measureBoth`; empty while it is not measured yet. */
+  readonly ordinary?: string
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -33,6 +35,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     blocks,
     words,
     source.toModel(toPlaces(codes)),
+    text.encode(source.ordinary ?? ''),
   ])
 }
 

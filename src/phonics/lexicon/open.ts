@@ -18,6 +18,8 @@ export interface Lexicon {
   readonly size: number
   /** The guesser's model, as bytes. */
   readonly model: Uint8Array
+  /** The lines of the spellings that are ordinary in an accent: see `readOrdinary`. */
+  ordinary(accent: string): string
   /** The place of a lower-case word in the order of all words, or -1. */
   indexOf(word: string): number
   /** The word at a place; empty outside. */
@@ -109,6 +111,11 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     rows,
     size: count > 0 ? (count - 1) * BLOCK + last : 0,
     model: section(4),
+    ordinary(accent) {
+      const tables = text.decode(section(5)).split('\n\n')
+      const table = tables.find((one) => one.startsWith(`${accent}\n`)) ?? ''
+      return table.slice(accent.length + 1)
+    },
     indexOf: (word) => (word.length > 200 ? -1 : (locate(word)?.index ?? -1)),
     wordAt(index) {
       const block = Math.floor(index / BLOCK)

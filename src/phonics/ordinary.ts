@@ -1,0 +1,45 @@
+// Which spellings of a sound English ordinarily uses, each with a word to show it: measured over the dictionary when the
+// lexicon is built. What is not among them is an exception of the language, whatever a sequence teaches.
+
+import type { CorrespondenceKey } from './types.ts'
+
+export interface OrdinarySpelling {
+  readonly key: CorrespondenceKey
+  /** A word that shows it: `gg=ɡ` as in `egg`. */
+  readonly example: string
+  /** Where it is ordinary, as `toPlaces` writes it; empty for everywhere. */
+  readonly places: readonly string[]
+}
+
+/** The places of a unit, by its neighbours' letters: `w-` after w, `-k` before k, `-ll-$` before ll at the end, `^-` at the start. */
+export function toPlaces(letters: readonly string[], at: number): readonly string[] {
+  const [before = BEGIN, after = END] = [letters[at - 1], letters[at + 1]]
+  return after === END
+    ? [`${before}-`, `-${after}`]
+    : [`${before}-`, `-${after}`, `-${after}-${letters[at + 2] ?? END}`]
+}
+
+const BEGIN = '^'
+const END = '$'
+
+/** The word that shows a correspondence, where its place in a word allows it. `places` is asked only where it matters. */
+export type FindOrdinary = (key: CorrespondenceKey, places: () => readonly string[]) => string | undefined
+
+/** One line a spelling: key, example, places, parted by tabs. */
+export function writeOrdinary(all: readonly OrdinarySpelling[]): string {
+  return all.map(({ key, example, places }) => [key, example, ...places].join('\t')).join('\n')
+}
+
+export function readOrdinary(lines: string): FindOrdinary {
+  const table = new Map(
+    lines.split('\n').map((line) => {
+      const [key = '', example, ...places] = line.split('\t')
+      return [key, { example, places }] as const
+    }),
+  )
+  return (key, toOwnPlaces) => {
+    const found = table.get(key)
+    if (found === undefined || found.places.length === 0) return found?.example
+    return toOwnPlaces().some((place) => found.places.includes(place)) ? found.example : undefined
+  }
+}

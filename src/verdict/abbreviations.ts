@@ -1,0 +1,63 @@
+// Words that are not said by their letters' sounds: `TV` by the names of its letters, `Mr` as the word it stands for.
+
+/** How it is said: by the names of all its letters, of its first letter alone (`X-ray`), or as another word. */
+export type Abbreviation =
+  | { readonly kind: 'letters' }
+  | { readonly kind: 'first letter'; readonly letter: string }
+  | { readonly kind: 'short'; readonly full: string }
+
+/** Sorted; with the words that they stand for. */
+const SHORT: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    cm: 'centimetre',
+    dr: 'doctor',
+    etc: 'and so on',
+    jr: 'junior',
+    kg: 'kilogram',
+    km: 'kilometre',
+    lb: 'pound',
+    ltd: 'limited',
+    mr: 'mister',
+    mrs: 'missis',
+    ms: 'miz',
+    prof: 'professor',
+    rd: 'road',
+    sr: 'senior',
+    st: 'saint` or `street',
+    vs: 'against',
+  }),
+)
+
+/** Said by their letters' names; none is a word of its own. Sorted. */
+const LETTERS = new Set(
+  'abc bbc cd cia diy dj dvd eu fbi gp hq iq mp nhs nyc ok pc pj pm rv sos suv tv ufo uk usa vip xl'.split(' '),
+)
+
+/** Letters without a vowel that are a noise all the same: `SHH`, `HMM`, `BRR`, `ZZZ`, `PSST`. */
+const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
+
+/** Undefined for words that are said by their letters' sounds. */
+export function findAbbreviation(word: string): Abbreviation | undefined {
+  // Asked of every word, and nearly none has more than small letters.
+  if (/^[a-z]+$/.test(word)) return findListed(word)
+  const plain = word.replaceAll('.', '').replace(/['’]?s$/, (ending) => (/\p{Lu}['’]?s$/u.test(word) ? '' : ending))
+  const listed = findListed(plain.toLowerCase())
+  if (listed !== undefined) return listed
+  if (isDotted(word) || isLettersOnly(plain)) return { kind: 'letters' }
+  const [, letter, rest] = /^([B-HJ-NP-Zb-hj-np-z])[-‐‑](\p{L}{3,})$/u.exec(word) ?? []
+  if (letter === undefined || rest?.[0]?.toLowerCase() === letter.toLowerCase()) return undefined
+  return { kind: 'first letter', letter }
+}
+
+function findListed(small: string): Abbreviation | undefined {
+  const full = small.length < 5 ? SHORT.get(small) : undefined
+  if (full !== undefined) return { kind: 'short', full }
+  return LETTERS.has(small) ? { kind: 'letters' } : undefined
+}
+
+/** `U.K.`, `a.m.` */
+const isDotted = (word: string): boolean => /^(?:\p{L}\.){2,}\p{L}?\.?$/u.test(word)
+
+/** Capitals without a vowel: `DVD`. */
+const isLettersOnly = (word: string): boolean =>
+  /^[B-DF-HJ-NP-TV-XZ]{2,4}$/.test(word) && !NOISE.test(word.toLowerCase())

@@ -1,0 +1,132 @@
+// A class's own sequence: what it does not teach is never told as an exception of English, and what is told never
+// contradicts the step at which the word is readable. Random draws, with a seed.
+
+import { describe, expect, it } from 'vitest'
+import { loadBuiltIn } from '../../src/packaged/data.ts'
+import type { Accent } from '../../src/phonics/types.ts'
+import { loadSequence } from '../../src/sequence/load.ts'
+import type { Sequence } from '../../src/sequence/types.ts'
+import { createWordJudge, judgeInSequence } from '../../src/verdict/index.ts'
+import { testPhonics } from '../lexicon-for-tests.ts'
+import { EXAMPLES } from '../sequence/national-curriculum.ts'
+import { drawRandom, drawSequence } from './random-sequences.ts'
+
+const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
+
+const load = (yaml: string, accent: Accent): Sequence => {
+  const { sequence } = loadSequence(yaml, { phonicsFor: testPhonics, accent })
+  if (sequence === undefined) throw new Error(yaml)
+  return sequence
+}
+
+/** The examples of the curriculum's rows for year 1; but `undo` holds `do`, which stands among its own exception words. */
+const REGULAR = EXAMPLES.filter(([word, year]) => year === 1 && word !== 'undo').map(([word]) => word)
+
+describe('an exception is what English makes one', () => {
+  const two = `
+name: two
+steps:
+  - id: a-1
+    teach: [a as in cat, m as in mat, t as in mat]
+    shapes: [VC, CVC]
+    limits:
+      letters: 3
+  - id: a-2
+    teach: [ai as in rain]
+    sight words: [the]
+    endings: [-s]
+    limits:
+      letters: 5
+`
+
+  it.each(['Dad', 'met', 'pig', 'ship', 'egg', 'fur', 'house', 'happy'])('%s is only not taught', (word) => {
+    const { reasons } = judgeInSequence(
+      testPhonics('general-american').read(word),
+      load(two, 'general-american'),
+      'a-2',
+    )
+    expect(reasons[0]?.code).toBe('correspondence-untaught')
+    expect(reasons.map(({ code }) => code)).not.toContain('irregular')
+  })
+
+  it.each(['won', 'put', 'said', 'full', 'says', 'pull', 'one', 'two'])('%s breaks the rules', (word) => {
+    for (const accent of ACCENTS) {
+      const { reasons } = judgeInSequence(testPhonics(accent).read(word), load(two, accent), 'a-2')
+      expect(reasons[0]?.code).toBe('irregular')
+    }
+  })
+
+  it.each(ACCENTS)('no regular word of year 1 is an exception in any small sequence (%s)', (accent) => {
+    const random = drawRandom(11)
+    const wrong = new Set<string>()
+    for (let draw = 0; draw < 60; draw++) {
+      const sequence = load(drawSequence(random, draw % 7), accent)
+      for (const word of REGULAR) {
+        const { reasons } = judgeInSequence(testPhonics(accent).read(word), sequence, sequence.steps.at(-1)?.id ?? '')
+        if (reasons.some(({ code }) => code === 'irregular')) wrong.add(word)
+      }
+    }
+    expect([...wrong]).toEqual([])
+  })
+
+  it.each(ACCENTS)('the line that is told to add teaches what is missing (%s)', (accent) => {
+    const phonics = testPhonics(accent)
+    const lines = new Map<string, string>()
+    for (const word of REGULAR)
+      for (const unit of phonics.read(word).readings[0]?.units ?? [])
+        if (unit.shown !== undefined && !unit.reduced)
+          lines.set(`${unit.base ?? unit.letters} as in ${unit.shown}`, unit.key)
+    for (const [line, key] of lines) {
+      const sequence = load(`name: n\nsteps:\n  - id: one\n    teach: ["${line}"]\n`, accent)
+      expect([line, sequence.steps[0]?.adds.correspondences.map((one) => one.key)]).toEqual([line, [key]])
+    }
+  })
+})
+
+describe('a word, its reasons and the step at which it is readable never contradict each other', () => {
+  const random = drawRandom(12)
+  const lexicon = [
+    'naughty',
+    'full',
+    'cheese',
+    'pretty',
+    'read',
+    'the',
+    'TV',
+    "can't",
+    'cried',
+    ...EXAMPLES.map(([word]) => word),
+  ]
+  const words = Array.from({ length: 120 }, () => lexicon[random(lexicon.length)] as string)
+  const built = ['series', 'england', 'common-core'].map((name) => loadBuiltIn(name, undefined) as Sequence)
+  const own = Array.from({ length: 12 }, (_, draw) => load(drawSequence(random, draw % 7), 'general-american'))
+
+  it.each([...built, ...own].map((sequence, at) => [`${sequence.name} ${at}`, sequence] as const))(
+    '%s',
+    (_, sequence) => {
+      const phonics = testPhonics(sequence.accent)
+      const judges = sequence.steps.map(({ id }) => createWordJudge(sequence, id))
+      const ids = sequence.steps.map(({ id }) => id)
+      for (const word of new Set(words)) {
+        const judged = judges.map((judge) => judge(phonics.read(word)))
+        const first = judged.findIndex(({ verdict }) => verdict.readable)
+        for (const [at, { verdict, readableAt }] of judged.entries()) {
+          expect([word, ids[at], readableAt]).toEqual([word, ids[at], ids[first] ?? null])
+          expect([word, ids[at], verdict.readable]).toEqual([word, ids[at], first !== -1 && at >= first])
+          const [lead] = verdict.reasons
+          if (verdict.readable || lead === undefined) continue
+          // What leads is taught by the step that makes the word readable, or by none where no step does.
+          if (first === -1)
+            expect([word, ids[at], lead.code, lead.taughtAt]).toEqual([word, ids[at], lead.code, undefined])
+          else
+            expect([word, ids[at], ids.indexOf(lead.taughtAt ?? '') <= first, lead.taughtAt]).toEqual([
+              word,
+              ids[at],
+              true,
+              expect.any(String),
+            ])
+        }
+      }
+    },
+  )
+})
