@@ -86,13 +86,13 @@ function toGroups<Name>(uses: readonly Use[], toName: (use: Use) => Name): Reado
 
 const toLetters = ({ letters, base }: Unit): string => base ?? letters
 
-/** The units of the first reading of each word in use, endings and worn-down vowels apart. */
+/** The units of the first pronunciation of each word in use, endings and worn-down vowels apart. */
 function collect(phonics: Phonics): readonly Use[] {
   const uses: Use[] = []
   for (const [word, rank] of [...frequencyRank].sort((x, y) => x[1] - y[1])) {
     if (rank > MOST_USED || word.includes("'")) continue
-    const { source, readings } = phonics.read(word)
-    const units = source === 'guess' ? [] : (readings[0]?.units ?? [])
+    const { source, pronunciations } = phonics.read(word)
+    const units = source === 'guess' ? [] : (pronunciations[0]?.units ?? [])
     for (const [at, unit] of units.entries()) {
       if (unit.kind !== 'correspondence') continue
       uses.push({ unit, word, places: toPlaces(units.map(toLetters), at) })
@@ -126,8 +126,8 @@ function findPlaces(said: readonly Use[], uses: readonly Use[]): readonly string
 /** The first word that a line `letters as in word` can be written with: the letters say this sound there, and no other. */
 function findExample(key: string, letters: string, words: readonly string[], phonics: Phonics): string | undefined {
   const shows = (word: string): boolean => {
-    const { source, readings, heteronym } = phonics.read(word)
-    const units = readings[0]?.units.filter((unit) => toLetters(unit) === letters) ?? []
+    const { source, pronunciations, heteronym } = phonics.read(word)
+    const units = pronunciations[0]?.units.filter((unit) => toLetters(unit) === letters) ?? []
     return source !== 'guess' && !heteronym && units.length > 0 && units.every((unit) => unit.key === key)
   }
   const isKnown = (word: string, grade: number) => word.length <= MOST_LETTERS && CHILDREN.ownGrade(word) >= grade

@@ -9,16 +9,16 @@ import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from '.
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */
 export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelling = createSpelling(lexicon)): Phonics {
-  const cache = new Map<string, WordReadings>()
+  const cache = new Map<string, WordPronunciations>()
   const findOrdinary = readOrdinary(lexicon.ordinary(accent))
   return {
     accent,
     read(word) {
       const known = cache.get(word)
       if (known) return known
-      const readings = readWord(word, accent, spelling, findOrdinary)
-      cache.set(word, readings)
-      return readings
+      const pronunciations = readWord(word, accent, spelling, findOrdinary)
+      cache.set(word, pronunciations)
+      return pronunciations
     },
   }
 }
@@ -40,13 +40,13 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   return { letters, places: [...places, word.length] }
 }
 
-function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordReadings {
+function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordPronunciations {
   const { letters, places } = fold(word)
   const { source, cuttings } = spellParts(letters, spelling)
   const forms = findHeteronym(letters)?.forms
   const plain = letters.length === word.length
-  const readings = cuttings.map(({ raw, stem }, at): Reading => {
-    const reading = toReading(raw, letters, stem, accent, findOrdinary)
+  const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
+    const pronunciation = toPronunciation(raw, letters, stem, accent, findOrdinary)
     const form = forms?.[at]?.form
     const placed = plain ? pronunciation : place(pronunciation, places, word)
     return form === undefined ? placed : { ...placed, form }

@@ -5,7 +5,7 @@ import { southernBritish } from './accents/southern-british.ts'
 import type { AccentRules } from './accents/types.ts'
 import { isVowel } from './arpabet.ts'
 import { type FindOrdinary, toPlaces } from './ordinary.ts'
-import type { RawReading, RawUnit } from './raw.ts'
+import type { RawPronunciation, RawUnit } from './raw.ts'
 import { type Cut, cutSyllables } from './syllables.ts'
 import type { Accent, CorrespondenceKey, Pronunciation, Unit } from './types.ts'
 
@@ -24,13 +24,13 @@ const isReduced = (unit: RawUnit, count: number): boolean =>
   (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
 
 /** @param stem the word without its ending, for sets of words that go by the stem. */
-export function toReading(
-  raw: RawReading,
+export function toPronunciation(
+  raw: RawPronunciation,
   word: string,
   stem: string,
   accent: Accent,
   findOrdinary?: FindOrdinary,
-): Reading {
+): Pronunciation {
   const rules = RULES[accent]
   const sounds = rules.toSounds(raw.units, word, stem)
   const cut = cutSyllables(word, raw.units)

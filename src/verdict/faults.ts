@@ -48,7 +48,7 @@ export function isSoundedOut(word: string, pronunciation: Pronunciation, knowled
 export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    const still = findUnitFault(unit, toPlace(unit, reading, isContraction(word)), knowledge)
+    const still = findUnitFault(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge)
     // The letters are known by then, and how an ending changes them is not: that is another lack.
     return still === undefined || (still.code === 'ending' && fault.code !== 'ending')
   }

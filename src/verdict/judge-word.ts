@@ -36,7 +36,7 @@ function judgeWord(
   stepId: string,
   options: JudgeOptions,
 ): JudgedWord {
-  const meant = keepForm(readings, form)
+  const meant = keepForm(pronunciations, form)
   const { verdict, ...found } = judgeAhead(meant, sequence, stepId, options)
   let readableAt = 'readableAt' in found ? (found.readableAt ?? null) : undefined
   return {

@@ -26,50 +26,61 @@ export function judgeInSequence(
   stepId: string,
   options: JudgeOptions = {},
 ): Verdict {
-  return judgeAhead(readings, sequence, stepId, options).verdict
+  return judgeAhead(pronunciations, sequence, stepId, options).verdict
 }
 
 /** The verdict, and the earliest step at which the word is readable where that had to be found: only of an unreadable word. */
 export function judgeAhead(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   stepId: string,
   options: JudgeOptions,
 ): { readonly verdict: Verdict; readonly readableAt?: string | undefined } {
   const now = toKnowledge(sequence, stepId, options)
-  const verdict = judge(readings, now, options.names)
+  const verdict = judge(pronunciations, now, options.names)
   if (verdict.readable) return { verdict }
   const from = toStepIndex(sequence, stepId) + 1
-  const readableAt = findReadableAt(readings, sequence, options)
-  const told = tellByReading(verdict, readings, now, judgeLater(readings, sequence, readableAt, options))
-  const reasons = told.reasons.map((reason) => lookAhead(reason, readings, told, sequence, from, options))
-  const sight = findLaterSightWord(readings, sequence, from, readableAt, options)
+  const readableAt = findReadableAt(pronunciations, sequence, options)
+  const told = tellByPronunciation(
+    verdict,
+    pronunciations,
+    now,
+    judgeLater(pronunciations, sequence, readableAt, options),
+  )
+  const reasons = told.reasons.map((reason) => lookAhead(reason, pronunciations, told, sequence, from, options))
+  const sight = findLaterSightWord(pronunciations, sequence, from, readableAt, options)
   const all = inOrder(sight === undefined ? reasons : [sight, ...reasons])
   return { verdict: { ...told, reasons: readableAt === undefined ? lackingFirst(all) : all }, readableAt }
 }
 
 /** How the word is judged where it is first readable; at the last step where it never is. */
 function judgeLater(
-  readings: WordReadings,
+  pronunciations: WordPronunciations,
   sequence: Sequence,
   readableAt: string | undefined,
   options: JudgeOptions,
 ): Verdict {
   const stepId = readableAt ?? sequence.steps.at(-1)?.id ?? ''
-  return judge(readings, toKnowledge(sequence, stepId, options), options.names)
+  return judge(pronunciations, toKnowledge(sequence, stepId, options), options.names)
 }
 
 /**
  * Of several pronunciations, the one by which the child will first read the word says what is still missing; where none will
  * do, the one that comes nearest in the end.
  */
-function tellByReading(verdict: Verdict, { word, readings }: WordReadings, now: Knowledge, later: Verdict): Verdict {
-  const { reading } = later
+function tellByPronunciation(
+  verdict: Verdict,
+  { word, pronunciations }: WordPronunciations,
+  now: Knowledge,
+  later: Verdict,
+): Verdict {
+  const { pronunciation } = later
   const isTold = later.kind === 'decodable' || later.kind === 'unreadable'
-  if (reading === undefined || readings.length < 2 || !isTold || reading === verdict.reading) return verdict
-  const faults = findFaults(word, reading, now)
+  if (pronunciation === undefined || pronunciations.length < 2 || !isTold || pronunciation === verdict.pronunciation)
+    return verdict
+  const faults = findFaults(word, pronunciation, now)
   const others = verdict.reasons.filter(({ code }) => code === 'unknown-word')
-  return faults.length === 0 ? verdict : { ...verdict, reading, reasons: [...faults, ...others] }
+  return faults.length === 0 ? verdict : { ...verdict, pronunciation, reasons: [...faults, ...others] }
 }
 
 /** What no step mends comes first: a word that waits for it is not helped by a later step. */
@@ -163,9 +174,9 @@ function findLaterSightWord(
     if (gap !== undefined)
       return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: gap }
   }
-  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(readings, knowledge))
+  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(pronunciations, knowledge))
   if (taughtAt === undefined || taughtAt !== readableAt) return undefined
-  const atThatStep = judge(readings, toKnowledge(sequence, taughtAt, options), options.names)
+  const atThatStep = judge(pronunciations, toKnowledge(sequence, taughtAt, options), options.names)
   if (atThatStep.kind !== 'sight') return undefined
   return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt }
 }

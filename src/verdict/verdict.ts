@@ -18,11 +18,18 @@ import { findEnding, findOwnerFault } from './unit.ts'
  * later, see `judgeInSequence`.
  * @param names the names that the story allows, as written
  */
-export function judge(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): Verdict {
-  const { word } = readings
-  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(readings, knowledge, names)
-  const guessed = readings.source === 'guess'
-  const tried = readings.readings.map((reading) => ({ reading, reasons: findFaults(word, reading, knowledge) }))
+export function judge(
+  pronunciations: WordPronunciations,
+  knowledge: Knowledge,
+  names: readonly string[] = [],
+): Verdict {
+  const { word } = pronunciations
+  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(pronunciations, knowledge, names)
+  const guessed = pronunciations.source === 'guess'
+  const tried = pronunciations.pronunciations.map((pronunciation) => ({
+    pronunciation,
+    reasons: findFaults(word, pronunciation, knowledge),
+  }))
   const decodable = tried.find(({ reasons }) => reasons.length === 0)
   const isByHeart = isSightWord(pronunciations, knowledge)
   if (decodable !== undefined && !(isByHeart && isHeldForException(pronunciations, knowledge))) {
@@ -35,20 +42,24 @@ export function judge(readings: WordReadings, knowledge: Knowledge, names: reado
     const kind = name.length === 0 ? 'name' : 'unreadable'
     return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
-  const nearest = findNearestReading(tried)
+  const nearest = findNearestPronunciation(tried)
   const reasons = toReasons(word, guessed, nearest)
-  return { readable: false, kind: 'unreadable', reasons, reading: nearest?.reading, guessed }
+  return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }
 
 /** It is read whole or not at all. */
-function judgeAbbreviation({ word, readings }: WordReadings, knowledge: Knowledge, names: readonly string[]): Verdict {
-  const reading = readings[0]
+function judgeAbbreviation(
+  { word, pronunciations }: WordPronunciations,
+  knowledge: Knowledge,
+  names: readonly string[],
+): Verdict {
+  const pronunciation = pronunciations[0]
   if (knowledge.sightWords.has(toSightKey(word)))
-    return { readable: true, kind: 'sight', reasons: [], reading, guessed: false }
+    return { readable: true, kind: 'sight', reasons: [], pronunciation, guessed: false }
   const name = judgeName(word, knowledge, names)
-  if (name?.length === 0) return { readable: true, kind: 'name', reasons: [], reading, guessed: false }
+  if (name?.length === 0) return { readable: true, kind: 'name', reasons: [], pronunciation, guessed: false }
   const reasons = name ?? [{ code: 'abbreviation', letters: [[0, word.length]] }]
-  return { readable: false, kind: 'unreadable', reasons, reading, guessed: false }
+  return { readable: false, kind: 'unreadable', reasons, pronunciation, guessed: false }
 }
 
 function toReasons(word: string, guessed: boolean, nearest: Tried | undefined): readonly Reason[] {
@@ -59,12 +70,16 @@ function toReasons(word: string, guessed: boolean, nearest: Tried | undefined): 
 }
 
 /** Whether `judge` would call the word readable, without finding out why not. */
-export function isReadable(readings: WordReadings, knowledge: Knowledge, names: readonly string[] = []): boolean {
-  const { word } = readings
+export function isReadable(
+  pronunciations: WordPronunciations,
+  knowledge: Knowledge,
+  names: readonly string[] = [],
+): boolean {
+  const { word } = pronunciations
   if (findAbbreviation(word) !== undefined)
     return knowledge.sightWords.has(toSightKey(word)) || judgeName(word, knowledge, names)?.length === 0
-  if (readings.readings.some((reading) => isSoundedOut(word, reading, knowledge))) return true
-  return isSightWord(readings, knowledge) || judgeName(word, knowledge, names)?.length === 0
+  if (pronunciations.pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, knowledge))) return true
+  return isSightWord(pronunciations, knowledge) || judgeName(word, knowledge, names)?.length === 0
 }
 
 function isHeldForException({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
@@ -83,7 +98,7 @@ export function isSightWord({ word, pronunciations }: WordPronunciations, knowle
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
   if (isContraction(word)) return false
-  return readings.some(({ units }) => {
+  return pronunciations.some(({ units }) => {
     const ending = units.find((unit) => unit.kind === 'inflection')
     const name = ending === undefined ? undefined : findEnding(ending)
     if (name === undefined || !endings.has(name)) return false

@@ -73,7 +73,7 @@ steps:
     const phonics = testPhonics(accent)
     const lines = new Map<string, string>()
     for (const word of REGULAR)
-      for (const unit of phonics.read(word).readings[0]?.units ?? [])
+      for (const unit of phonics.read(word).pronunciations[0]?.units ?? [])
         if (unit.shown !== undefined && !unit.reduced)
           lines.set(`${unit.base ?? unit.letters} as in ${unit.shown}`, unit.key)
     for (const [line, key] of lines) {

@@ -231,9 +231,9 @@ describe('settings', () => {
 
   it('nothing is dropped before -s, and ie stands for y as it stands for itself', () => {
     const endings = new Set(['-s', '-es', '-ed'] as const)
-    const faces = toReadings('fac.es', 'f=f a<a_e=eɪ c=s +es=ɪz')
+    const faces = toPronunciations('fac.es', 'f=f a<a_e=eɪ c=s +es=ɪz')
     expect(toOutcome(faces, toKnowledge(`${SINGLE} a_e=eɪ c=s`, { endings }))).toBe('decodable')
-    const cried = toReadings('cried', 'c=k r=r ie<y=aɪ +d=d')
+    const cried = toPronunciations('cried', 'c=k r=r ie<y=aɪ +d=d')
     expect(toOutcome(cried, toKnowledge(`${SINGLE} ie=aɪ`, { endings }))).toBe('unreadable ending:ie')
     const endingChanges = new Set(['y-to-i'] as const)
     expect(toOutcome(cried, toKnowledge(`${SINGLE} ie=aɪ`, { endings, endingChanges }))).toBe('decodable')
