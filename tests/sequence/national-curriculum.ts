@@ -55,3 +55,6 @@ const BY_YEAR = {
 export const EXAMPLES: readonly (readonly [word: string, year: 1 | 2])[] = ([1, 2] as const).flatMap((year) =>
   BY_YEAR[year].map((word) => [word, year] as const),
 )
+
+/** The row of homophones, year 2: those of its words that stand in no other row. */
+export const HOMOPHONES = toWords("their they're quite quiet won sun son too two bee blew knight")
