@@ -3,8 +3,8 @@
 import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
-import { findExample, findSoundExample } from '../../src/sequence/taught.ts'
 import type { Unit } from '../../src/phonics/types.ts'
+import { findExample, findSoundExample } from '../../src/sequence/taught.ts'
 import { toKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
