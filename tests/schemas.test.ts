@@ -8,7 +8,7 @@ import { rules } from '../rules/index.ts'
 import { toSchemaFiles } from '../scripts/build/schemas.ts'
 import { readConfigFile } from '../src/config/config-file.ts'
 import { readFrontMatter } from '../src/config/index.ts'
-import { CONFIG_FILE } from '../src/init/story-folder.ts'
+import { toConfigFile } from '../src/init/story-folder.ts'
 import { readStory } from '../src/story/index.ts'
 
 const files = toSchemaFiles()
@@ -35,7 +35,8 @@ describe('the schema and the program say the same', () => {
     ['rules:\n  max-sentence-words:\n    severity: error\n    words: 7\n', true],
     ['overrides:\n  - files: ["a/"]\n    step: pink-2\n', true],
     ['step:\nnames:\n', true],
-    [CONFIG_FILE, true],
+    [toConfigFile({ sequence: 'series', accent: 'general-american', step: undefined, isLinked: true }), true],
+    [toConfigFile({ sequence: 'england', accent: 'southern-british', step: 'y1-1', isLinked: false }), true],
     ['nmaes: [Tam]\n', false],
     ['accent: scottish\n', false],
     ['readable share: 90 parts\n', false],

@@ -3,7 +3,16 @@
 import { CONFIG_NAMES } from '../config/index.ts'
 import { addToPackage, type PackageChange } from './package-json.ts'
 import { YAML_SCHEMAS } from './schema-links.ts'
-import { CONFIG_FILE, EXAMPLE_NAME, EXAMPLE_STORY, HOOK_FOLDER, toHookFile } from './story-folder.ts'
+import {
+  EXAMPLE_NAME,
+  EXAMPLE_STORY,
+  FIRST_STEPS_NAME,
+  type FolderWishes,
+  HOOK_FOLDER,
+  toConfigFile,
+  toFirstSteps,
+  toHookFile,
+} from './story-folder.ts'
 import { toJson, toTasks, toTasksFile } from './tasks.ts'
 
 export interface Step {
@@ -27,13 +36,21 @@ export interface Surroundings {
   readonly source: string | undefined
 }
 
-export interface InitWishes {
+export interface InitWishes extends Omit<FolderWishes, 'isLinked'> {
   readonly force: boolean
-  readonly hook: boolean
+  /** Scripts of npm, and tasks and forms for VS Code. */
+  readonly editor: boolean
+  /** A hook of git that checks before each commit. */
+  readonly commit: boolean
 }
 
-export interface Plan extends Pick<PackageChange, 'names' | 'isListed' | 'source'> {
+export interface Plan {
   readonly steps: readonly Step[]
+  /** The folder of the stories, and the story to open first. */
+  readonly folder: string
+  readonly example: string
+  /** Where npm has a part in it. */
+  readonly npm: Pick<PackageChange, 'names' | 'isListed' | 'source'> | undefined
 }
 
 const PACKAGE = 'package.json'
@@ -42,56 +59,54 @@ const PACKAGE = 'package.json'
 export function planInit(around: Surroundings, wishes: InitWishes): Plan | undefined {
   const folder =
     around.stories.length === 0 || around.stories.some((path) => path.startsWith('stories/')) ? 'stories' : '.'
-  const change = addToPackage(around.read(PACKAGE), folder, around.source)
-  if (!change) return undefined
-  return { ...change, steps: planSteps(folder, change, around, wishes) }
+  const example = around.stories[0] ?? (folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`)
+  const own = planFolder(folder, example, around, wishes)
+  const hook = wishes.commit ? [planHook(folder, around, wishes)] : []
+  if (!wishes.editor) return { steps: [...own, ...hook], folder, example, npm: undefined }
+  const npm = addToPackage(around.read(PACKAGE), folder, around.source)
+  return npm && { steps: [...own, planPackage(npm, around), ...planEditor(npm, around), ...hook], folder, example, npm }
 }
 
-function planSteps(
-  folder: string,
-  change: PackageChange,
-  around: Surroundings,
-  { force, hook }: InitWishes,
-): readonly Step[] {
+function planFolder(folder: string, example: string, around: Surroundings, wishes: InitWishes): readonly Step[] {
+  const { force } = wishes
   const config = CONFIG_NAMES.find((name) => around.read(name) !== undefined) ?? CONFIG_NAMES[0]
-  const example = folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`
+  const text = toConfigFile({ ...wishes, isLinked: wishes.editor })
+  const story = folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`
   return [
-    planOwn({ path: config, why: 'settings of all stories, each explained', text: CONFIG_FILE }, around, force),
-    ...planExample({ path: example, why: 'an example story', text: EXAMPLE_STORY }, around, force),
-    planPackage(change, around),
-    planShared(
-      { path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile(change.names) },
-      'battledore: check',
-      toJson({ tasks: toTasks(change.names) }),
+    ...planExample({ path: story, why: 'an example story', text: EXAMPLE_STORY }, around, force),
+    planOwn({ path: config, why: 'settings of all stories, each explained', text }, around, force),
+    planOwn(
+      { path: FIRST_STEPS_NAME, why: 'what to do next, on one page', text: toFirstSteps(example) },
       around,
+      force,
     ),
-    planShared(
-      {
-        path: '.vscode/settings.json',
-        why: 'the forms of our YAML files',
-        text: toJson({ 'yaml.schemas': YAML_SCHEMAS }),
-      },
-      'battledore/schemas/',
-      toJson({ 'yaml.schemas': YAML_SCHEMAS }),
-      around,
-    ),
-    ...(hook
-      ? [
-          {
-            ...planOwn(
-              {
-                path: `${HOOK_FOLDER}/pre-commit`,
-                why: 'checks the staged stories before each commit',
-                text: toHookFile(folder),
-              },
-              around,
-              force,
-            ),
-            isProgram: true as const,
-          },
-        ]
-      : []),
   ]
+}
+
+function planEditor({ names }: PackageChange, around: Surroundings): readonly Step[] {
+  const forms = toJson({ 'yaml.schemas': YAML_SCHEMAS })
+  return [
+    planShared(
+      { path: '.vscode/tasks.json', why: 'the check as tasks of VS Code', text: toTasksFile(names) },
+      'battledore: check',
+      toJson({ tasks: toTasks(names) }),
+      around,
+    ),
+    planShared(
+      { path: '.vscode/settings.json', why: 'the forms of our YAML files', text: forms },
+      'battledore/schemas/',
+      forms,
+      around,
+    ),
+  ]
+}
+
+function planHook(folder: string, around: Surroundings, { force }: InitWishes): Step {
+  const why = 'checks the stories of each commit'
+  return {
+    ...planOwn({ path: `${HOOK_FOLDER}/pre-commit`, why, text: toHookFile(folder) }, around, force),
+    isProgram: true,
+  }
 }
 
 interface Own {

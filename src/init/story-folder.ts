@@ -1,28 +1,46 @@
-// The texts of a new story folder: a commented config, one example story, and the hook of plain git.
+// The texts of a new story folder: settings with their reasons, one example story, a page of first steps, and the hook of plain git.
 
+import type { Accent } from '../phonics/types.ts'
 import { toSchemaLine } from './schema-links.ts'
 
-export const CONFIG_FILE = `${toSchemaLine('config')}
-#
-# Settings for every story below this folder. A story may say otherwise between the
-# two lines of --- at its top. \`npx battledore check --print-config STORY\` shows which
-# settings hold for a story, and where each was set.
+export interface FolderWishes {
+  readonly sequence: string
+  readonly accent: Accent
+  readonly step: string | undefined
+  /** Whether the first line leads editors to the form of the file, in the package that npm installs. */
+  readonly isLinked: boolean
+}
 
-# Outer folders have no say here.
+const OTHER_ACCENT: Readonly<Record<Accent, string>> = {
+  'general-american': 'southern-british, the English of the south of England',
+  'southern-british': 'general-american, the English of most of the United States',
+}
+
+export const toConfigFile = ({
+  sequence,
+  accent,
+  step,
+  isLinked,
+}: FolderWishes): string => `${isLinked ? `${toSchemaLine('config')}\n#\n` : ''}# Settings for every story below this folder. A line that begins with # is off;
+# take the # away to switch it on. A story may say otherwise between the two lines of ---
+# at its top.
+
+# Folders above this one have no say here.
 root: true
 
 # What is taught when: series, england, common-core, or the path of a file of your own.
-# \`npx battledore sequence series\` shows the steps.
-sequence: series
+# \`battledore sequence series\` shows the steps.
+sequence: ${sequence}
 
-# The step of every story that does not name its own.
-# step: pink-4
+# The English that the children hear. The other one is
+# ${OTHER_ACCENT[accent]}.
+accent: ${accent}
 
-# The accent the words are said in: general-american or southern-british.
-# accent: southern-british
+# The step that the children have reached. A story can name its own.
+${step === undefined ? '# step: pink-4' : `step: ${step}`}
 
-# Names that the children know by sight.
-names: [Tam, Meg, Sid, Zub]
+# Names that you tell the children yourself.
+# names: [Tam, Old Ned]
 
 # Words that your children have learnt by heart beyond those of the step.
 # sight words: [shop, lane]
@@ -62,6 +80,43 @@ Tam is sad.
 `
 
 export const EXAMPLE_NAME = 'tam-and-the-hat.md'
+
+export const FIRST_STEPS_NAME = 'FIRST-STEPS.txt'
+
+/** @param example the path of the example story */
+export const toFirstSteps = (example: string): string => `FIRST STEPS
+
+This folder holds your stories. Everything stays on this machine.
+
+1. Look at the example. Open ${example} in any editor of plain text.
+   The lines between --- at its top say the title, and which step the children have
+   reached. A line of --- further down begins a new page.
+
+2. See what the children can read. Type this in a terminal, in this folder:
+
+       battledore check
+
+   Each word that they cannot read yet is named with its line, why, and what could
+   stand there instead.
+
+3. Write your own. Copy the example, give it a new name that ends in .md, and write.
+   Which steps there are, and what each one adds:
+
+       battledore sequence
+
+   Words that can be read at a step:
+
+       battledore words --step pink-4
+
+   A text that you have already (.docx, .odt, .txt):
+
+       battledore bring old/my-story.docx
+
+4. Set what holds for all your stories in battledore.yaml: the step, the English that
+   the children hear, names, words they know by heart. Each line says what it is for.
+
+Battledore checks text. It does not assess a child, and it is no test for any condition.
+`
 
 /**
  * For plain git: `git config core.hooksPath .githooks` switches it on. It goes without npx, which asks the registry for a

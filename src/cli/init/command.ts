@@ -1,14 +1,20 @@
 // `battledore init`: sets up a story folder.
 
+import { DEFAULT_SEQUENCE } from '../../check/read-text.ts'
 import { type AddCommand, withExamples } from '../command.ts'
+import { accentOption, sequenceOption, stepOption } from '../options.ts'
 import type { InitOptions } from './run.ts'
 
 export const addInit: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('init')
-    .description('set up a story folder: settings, an example story, npm scripts and tasks for VS Code')
+    .description('set up a folder for your stories: settings, an example story, and a page of first steps')
     .argument('[DIR]', 'the folder (default: this folder)', '.')
-    .option('--hook', 'also check staged stories before each commit, with plain git')
+    .addOption(sequenceOption().default(DEFAULT_SEQUENCE))
+    .addOption(stepOption())
+    .addOption(accentOption())
+    .option('--editor', 'also npm scripts, and tasks and forms for VS Code')
+    .option('--commit', 'also check the stories of each commit, with plain git')
     .option('--force', 'write our own files anew where they are there already')
     .option('--dry-run', 'show what would be written, and write nothing')
     .option('-y, --yes', 'do not ask')
@@ -19,6 +25,7 @@ export const addInit: AddCommand = (program, { io, leave }) => {
   withExamples(
     command,
     ['battledore init', 'set up this folder; what is there already stays as it is'],
-    ['battledore init stories --hook', 'set up another folder, and check before each commit'],
+    ['battledore init --accent southern-british --step pink-4', 'the same, with what holds for all stories'],
+    ['battledore init stories --editor --commit', 'a folder that several people share'],
   )
 }

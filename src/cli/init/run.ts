@@ -2,10 +2,14 @@
 
 import { spawnSync } from 'node:child_process'
 import { dirname, join, relative, resolve } from 'node:path'
-import { type Plan, planInit, type Step } from '../../init/plan.ts'
+import { type Plan, planInit, type Step, type Surroundings } from '../../init/plan.ts'
 import { HOOK_FOLDER } from '../../init/story-folder.ts'
 import { DATA_FOLDER } from '../../packaged/data.ts'
+import type { Accent } from '../../phonics/types.ts'
 import { toCount, wrap } from '../../report/text.ts'
+import { isMissing } from '../../resources/types.ts'
+import { findStep } from '../../sequence/knowledge.ts'
+import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { toSlashes } from '../checker.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
 import { toFileMessage, toShownPath } from '../files/file-message.ts'
@@ -14,11 +18,17 @@ import { readTextFile } from '../files/read.ts'
 import { walk } from '../files/walk.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
+import { createLineReader } from '../lines-of-input.ts'
+import { createResources } from '../resources.ts'
 import { VERSION } from '../version.ts'
 
 export interface InitOptions {
+  readonly sequence: string
+  readonly accent?: Accent
+  readonly step?: string
   readonly force?: boolean
-  readonly hook?: boolean
+  readonly editor?: boolean
+  readonly commit?: boolean
   readonly dryRun?: boolean
   readonly yes?: boolean
 }
@@ -28,34 +38,50 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
   try {
     if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false)
       throw new Error(`${toShownPath(given)} is a file, not a folder.`)
-    const plan = planInit(
-      {
-        read: (path) => readOwn(join(folder, path), io),
-        stories: await listStories(folder, io),
-        source: findSource(folder, io),
-      },
-      { force: options.force === true, hook: options.hook === true },
-    )
-    if (!plan) {
-      const path = toSlashes(relative(io.cwd, join(folder, 'package.json')))
-      throw new Error(`npm cannot read ${path}, so nothing was written. Mend it, then run this again.`)
+    await checkWishes(options, io)
+    const around = {
+      read: (path: string) => readOwn(join(folder, path), io),
+      stories: await listStories(folder, io),
+      source: findSource(folder, io),
     }
-    const { steps } = plan
-    show(steps, given, io)
-    const due = steps.filter(({ text }) => text !== undefined)
+    const planFor = (accent: Accent = DEFAULT_ACCENT): Plan => toPlan(around, folder, { ...options, accent }, io)
+    const plan = planFor(options.accent)
+    show(plan.steps, given, io)
+    const due = plan.steps.filter(({ text }) => text !== undefined)
     if (options.dryRun) return 0
-    if (due.length > 0 && !(await isWanted(due.length, options, io))) {
+    const answer = due.length > 0 ? await ask(due, options, io) : {}
+    if (answer === undefined) {
       io.stdout.write('Nothing was written.\n')
       return 0
     }
-    for (const step of due) write(step, folder, io)
-    if (options.hook) switchHookOn(folder, io)
+    for (const step of planFor(answer.accent ?? options.accent).steps)
+      if (step.text !== undefined) write(step, folder, io)
+    if (options.commit) switchHookOn(folder, io)
     tellNext(plan, given, folder, io)
     return 0
   } catch (error) {
     complain(io, error instanceof Error ? error.message : String(error))
     return 2
   }
+}
+
+const DEFAULT_ACCENT: Accent = 'general-american'
+
+/** @throws with a message for the person, where the sequence or the step is not there */
+async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Promise<void> {
+  const found = await createResources(io).sequence(sequence, accent)
+  if (isMissing(found)) throw new Error(found.problems.join('\n'))
+  if (step !== undefined && !findStep(found, step))
+    throw new Error(`The ${toStepUnknown(step, found, 'set in --step')}`)
+}
+
+function toPlan(around: Surroundings, folder: string, options: InitOptions & { accent: Accent }, io: Io): Plan {
+  const { sequence, accent, step } = options
+  const wishes = { sequence, accent, step, force: options.force === true, editor: options.editor === true }
+  const plan = planInit(around, { ...wishes, commit: options.commit === true })
+  if (plan) return plan
+  const path = toSlashes(relative(io.cwd, join(folder, 'package.json')))
+  throw new Error(`npm cannot read ${path}, so nothing was written. Mend it, then run this again.`)
 }
 
 /** The checkout that this program runs from, for npm. A program that was installed does not know where it came from. */
@@ -92,12 +118,26 @@ function show(steps: readonly Step[], given: string, io: Io): void {
   }
 }
 
-/** Asks only where a person sits at a terminal. */
-async function isWanted(count: number, { yes }: InitOptions, io: Io): Promise<boolean> {
-  if (yes || !io.stdinIsTTY || !io.stdout.isTTY) return true
-  io.stdout.write(`Write ${toCount(count, 'file')}? [Y/n] `)
-  for await (const chunk of io.stdin()) return /^\s*(y(es)?)?\s*$/i.test(new TextDecoder().decode(chunk))
-  return false
+/** Asks only where a person sits at a terminal. Undefined where nothing is to be written. */
+async function ask(
+  due: readonly Step[],
+  { yes, accent }: InitOptions,
+  io: Io,
+): Promise<{ accent?: Accent } | undefined> {
+  if (yes || !io.stdinIsTTY || !io.stdout.isTTY) return {}
+  const lines = createLineReader(io)
+  const answerTo = async (question: string): Promise<string> => {
+    io.stdout.write(question)
+    return (await lines.next())?.trim().toLowerCase() ?? 'no'
+  }
+  try {
+    if (!/^(y(es)?)?$/.test(await answerTo(`Write ${toCount(due.length, 'file')}? [Y/n] `))) return undefined
+    if (accent !== undefined || !due.some(({ path }) => path.endsWith('battledore.yaml'))) return {}
+    const heard = await answerTo('Which English do the children hear: American or British? [A/b] ')
+    return { accent: heard.startsWith('b') ? 'southern-british' : DEFAULT_ACCENT }
+  } finally {
+    await lines.end()
+  }
 }
 
 function write({ path, text, isProgram }: Step, folder: string, io: Io): void {
@@ -131,7 +171,7 @@ function findObstacle(folder: string, before: string | undefined, io: Io): strin
   const top = git(folder, 'rev-parse', '--show-toplevel')
   if (top === undefined) return `this is no git repository. In one, run \`${SWITCH_ON}\`.`
   if (io.fs.realpathSync(top) !== io.fs.realpathSync(folder)) {
-    return `run \`init --hook\` in ${toShownPath(top)}, the top folder of the repository.`
+    return `run \`init --commit\` in ${toShownPath(top)}, the top folder of the repository.`
   }
   if (before)
     return `git takes its hooks from ${toShownPath(before)}. Call ${HOOK_FOLDER}/pre-commit from the hook there.`
@@ -150,9 +190,19 @@ function git(folder: string, ...args: readonly string[]): string | undefined {
   return status === 0 ? stdout.trim() : undefined
 }
 
-function tellNext({ steps, names, isListed, source }: Plan, given: string, folder: string, io: Io): void {
-  for (const { path, byHand } of steps) if (byHand) io.stdout.write(`\nAdd to ${path}:\n${byHand}`)
+function tellNext(plan: Plan, given: string, folder: string, io: Io): void {
+  for (const { path, byHand } of plan.steps) if (byHand) io.stdout.write(`\nAdd to ${path}:\n${byHand}`)
   const start = given === '.' ? '' : `cd ${/^[\w./-]+$/.test(given) ? given : JSON.stringify(given)} && `
+  const say = (text: string): void => io.stdout.write(`${wrap(text, toWidth(io)).join('\n')}\n`)
+  if (plan.npm) {
+    tellNpm(plan.npm, start, folder, io)
+    return
+  }
+  say(`\nNext: ${start}battledore check ${plan.folder}`)
+  say(`Then open ${plan.example} in an editor of plain text. FIRST-STEPS.txt says more.`)
+}
+
+function tellNpm({ names, isListed, source }: NonNullable<Plan['npm']>, start: string, folder: string, io: Io): void {
   const isHere = io.fs.existsSync(join(folder, 'node_modules', '.bin', 'battledore'))
   const pack = `battledore-${VERSION}.tgz`
   const install = isListed ? 'npm install && ' : isHere ? '' : `npm install --save-dev PATH/TO/${pack} && `

@@ -32,7 +32,7 @@ async function setUp(
   worlds.push(world)
   chmodSync(join(world.cwd, 'node_modules/.bin/battledore'), 0o755)
   spawnSync('git', ['init', '-q'], { cwd: world.cwd })
-  expect(await main(['init', ...options], world.io)).toBe(0)
+  expect(await main(['init', '--editor', ...options], world.io)).toBe(0)
   const { tasks } = JSON.parse(world.read('.vscode/tasks.json')) as { tasks: Task[] }
   return { world, tasks }
 }
@@ -75,7 +75,7 @@ describe('the hook', () => {
     spawnSync('git', ['-c', 'user.name=Meg', '-c', 'user.email=meg@example.org', ...args], { cwd, encoding: 'utf8' })
 
   it('refuses a story that the child cannot read, and lets a good one through', async () => {
-    const { world } = await setUp('--hook')
+    const { world } = await setUp('--commit')
     git(world.cwd, 'add', 'stories', 'battledore.yaml')
     expect(git(world.cwd, 'commit', '-qm', 'the example').status).toBe(0)
     world.write({ 'stories/bad.md': BAD })
@@ -87,7 +87,7 @@ describe('the hook', () => {
   })
 
   it('looks at the folder of the npm script and nowhere else', async () => {
-    const { world } = await setUp('--hook')
+    const { world } = await setUp('--commit')
     world.write({ 'docs/plan.md': 'Buy paint.\n' })
     git(world.cwd, 'add', 'docs')
     const { status, stderr } = git(world.cwd, 'commit', '-qm', 'a plan')
@@ -96,7 +96,7 @@ describe('the hook', () => {
   })
 
   it('says in one line what to do where the program is missing, and asks no registry', async () => {
-    const { world } = await setUp('--hook')
+    const { world } = await setUp('--commit')
     rmSync(join(world.cwd, 'node_modules'), { recursive: true })
     git(world.cwd, 'add', 'stories')
     const start = performance.now()
@@ -108,7 +108,7 @@ describe('the hook', () => {
   })
 
   it('takes the program of the machine where the folder has none', async () => {
-    const { world } = await setUp('--hook')
+    const { world } = await setUp('--commit')
     git(world.cwd, 'add', 'stories')
     renameSync(join(world.cwd, 'node_modules/.bin'), join(world.cwd, 'bin'))
     const env = { ...process.env, PATH: `${join(world.cwd, 'bin')}:${process.env.PATH}` }
