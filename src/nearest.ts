@@ -1,27 +1,8 @@
 // Finds the nearest valid name for a misspelt one, for "did you mean" messages.
 
-/**
- * Edits between two words: a letter added, dropped or changed, or two neighbours swapped, each counts one
- * (optimal string alignment, a restricted Damerau–Levenshtein distance).
- */
-export function toEditDistance(from: string, to: string): number {
-  const width = to.length + 1
-  let beforeLast: number[] = []
-  let last = Array.from({ length: width }, (_, column) => column)
-  for (let row = 1; row <= from.length; row++) {
-    const current = [row]
-    for (let column = 1; column < width; column++) {
-      const same = from[row - 1] === to[column - 1]
-      let least = Math.min(at(last, column) + 1, at(current, column - 1) + 1, at(last, column - 1) + (same ? 0 : 1))
-      const isSwap = row > 1 && column > 1 && from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1]
-      if (isSwap) least = Math.min(least, at(beforeLast, column - 2) + 1)
-      current.push(least)
-    }
-    beforeLast = last
-    last = current
-  }
-  return at(last, to.length)
-}
+import { countEdits } from './edits.ts'
+
+const toEditDistance = (from: string, to: string): number => countEdits(from, to, { swaps: true })
 
 /**
  * The candidate nearest to a word, or undefined where none is near. Case is ignored.
@@ -65,8 +46,4 @@ export function findNearestBeginning(word: string, candidates: readonly string[]
 function toEditsOfBeginning(wanted: string, candidate: string, allowed: number): number {
   const lengths = Array.from({ length: 2 * allowed + 1 }, (_, index) => wanted.length - allowed + index)
   return Math.min(...lengths.map((length) => toEditDistance(wanted, candidate.slice(0, length).toLowerCase())))
-}
-
-function at(row: readonly number[], column: number): number {
-  return row[column] ?? Number.POSITIVE_INFINITY
 }

@@ -1,23 +1,7 @@
 // The nearest valid name for a misspelt one.
 
 import { describe, expect, it } from 'vitest'
-import { findNearest, findNearestBeginning, toEditDistance } from '../src/nearest.ts'
-
-describe('toEditDistance', () => {
-  it.each([
-    ['', '', 0],
-    ['a', '', 1],
-    ['hen', 'hen', 0],
-    ['hen', 'pen', 1],
-    ['hen', 'ehn', 1],
-    ['shep', 'sheep', 1],
-    ['green-1', 'green-10', 1],
-    ['kitten', 'sitting', 3],
-  ])('%s → %s is %i', (from, to, edits) => {
-    expect(toEditDistance(from, to)).toBe(edits)
-    expect(toEditDistance(to, from)).toBe(edits)
-  })
-})
+import { findNearest, findNearestBeginning } from '../src/nearest.ts'
 
 describe('findNearest', () => {
   const keys = ['title', 'teach', 'sight words', 'shapes', 'endings', 'limits']

@@ -16,7 +16,7 @@ export async function benchExplain(): Promise<Row[]> {
   const every = (from: number) => words.filter((_, at) => at % 5 === from).slice(0, 20_000)
   const place = { sequence, phonics: loadPhonics(sequence.accent), step: 'green-4' }
   const run = (list: readonly string[]) =>
-    list.reduce((size, word) => size + JSON.stringify(toExplainJson(explain(word, place, new Map()))).length, 0)
+    list.reduce((size, word) => size + JSON.stringify(toExplainJson(explain(word, place))).length, 0)
   run(every(0))
   const milliseconds = await time(() => run(every(1)))
   const again = await time(() => run(every(1)))

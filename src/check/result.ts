@@ -40,3 +40,9 @@ export interface UncheckedStory {
 
 export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked =>
   !('failures' in result)
+
+/** For quiet reports. */
+export const withErrorsOnly = <Checked extends CheckedStory>(
+  result: Checked | UncheckedStory,
+): Checked | UncheckedStory =>
+  isChecked(result) ? { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') } : result

@@ -2,6 +2,7 @@
 // built-in sequence at which it is readable. Made when the package is built, since reading and judging takes seconds.
 
 import type { Accent } from '../phonics/types.ts'
+import { findIndexOf } from '../sorted.ts'
 import { splitSections } from '../words/bytes.ts'
 
 /** One group of letters as lists are searched by: see `Unit` of the engine. */
@@ -108,7 +109,7 @@ export function openListTable(bytes: Uint8Array): ListTable {
       const column = steps[columns.indexOf(toColumnName(sequence, accent))]
       return column && toStepColumn(column)
     },
-    rowOf: (word) => findRow(words, word),
+    rowOf: (word) => findIndexOf(words, word),
   }
 }
 
@@ -169,17 +170,4 @@ function toPronunciation(row: number, { units, numbers, starts }: SoundTable): L
   const found: ListUnit[] = []
   for (let k = at + 3; k < at + 3 + length; k++) found.push(units[numbers[k] ?? 0] as ListUnit)
   return { units: found, stressed: numbers[at + 1] ?? 0, syllables: numbers[at + 2] ?? 0 }
-}
-
-function findRow(words: readonly string[], word: string): number {
-  let low = 0
-  let high = words.length - 1
-  while (low <= high) {
-    const middle = (low + high) >> 1
-    const found = words[middle] ?? ''
-    if (found === word) return middle
-    if (found < word) low = middle + 1
-    else high = middle - 1
-  }
-  return -1
 }

@@ -3,7 +3,7 @@
 import type { Reader } from '../readers/index.ts'
 import { findExample } from '../sequence/taught.ts'
 import type { Lesson, Match } from '../shelf/index.ts'
-import { CAUTION } from './caution.ts'
+import { READER_CAUTION } from './caution.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
@@ -38,7 +38,7 @@ export function toPrettyMatches(report: MatchReport, view: View): string {
   const parts = [
     ...toTables(report, view),
     ...report.readers.flatMap((_, at) => [...toReaderLines(report, at, view), '']),
-    ...wrap(CAUTION, view.width),
+    ...wrap(READER_CAUTION, view.width),
   ]
   return `${parts.join('\n')}\n`
 }
@@ -130,7 +130,7 @@ const toCut = (text: string, width: number): string => (text.length > width ? `$
 export function toJsonMatches({ readers, books, share }: MatchReport) {
   return {
     schema: MATCH_SCHEMA,
-    note: CAUTION,
+    note: READER_CAUTION,
     share,
     readers: readers.map(({ path, reader }) => ({
       path,

@@ -9,6 +9,8 @@ import {
   toSoundPattern,
   type WordKind,
 } from '../finder/index.ts'
+import { OBJECT_CAUTION } from './caution.ts'
+import { toCsv } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
 
@@ -42,10 +44,6 @@ export interface WordsView {
   readonly width: number
   readonly paint: Paint
 }
-
-/** Small parts are a choking hazard for young children: said wherever objects are listed. */
-export const CAUTION =
-  'Small objects can choke a young child. Use none that fails the small-parts test (US 16 CFR 1501; EU EN 71-1), watch children while they use the box, and follow your local rules.'
 
 const HEADINGS: Readonly<Record<WordKind, string>> = {
   naming: 'Naming words',
@@ -110,7 +108,7 @@ const toUntaughtLines = ({ untaught, sequence }: WordList): string[] =>
 /** What a person must know of a list of which a format prints the words alone. */
 export const toWordsAside = (list: WordList, format: 'plain' | 'csv' | 'json'): string[] => [
   ...(list.words.length === 0 ? toUntaughtLines(list) : []),
-  ...(list.hasObjects && format !== 'json' ? [`Caution: ${CAUTION}`] : []),
+  ...(list.hasObjects && format !== 'json' ? [`Caution: ${OBJECT_CAUTION}`] : []),
 ]
 
 function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
@@ -146,7 +144,7 @@ function toNotes(list: WordList, { width, paint }: WordsView): string[] {
     ...toUntaughtLines(list),
     ...(words.length === 0 ? [] : relaxed.map((rule) => (rule === 'fewer' && isAll ? ALL : RELAXED[rule]))),
     ...(more && as === 'list' ? ['There are more: --count all shows them.'] : []),
-    ...(hasObjects ? [`Caution: ${CAUTION}`] : []),
+    ...(hasObjects ? [`Caution: ${OBJECT_CAUTION}`] : []),
   ]
   return notes.flatMap((note) => ['', ...wrap(note, width).map((line) => paint.quiet(line))])
 }
@@ -190,8 +188,7 @@ const COLUMNS = [
 ] as const
 
 /**
- * A header, then a row for each word; lines end as RFC 4180 asks. No cell holds a comma or a quote. Of pairs, a last column
- * numbers the pair of each word.
+ * A header, then a row for each word. Of pairs, a last column numbers the pair of each word.
  */
 export function toWordsCsv({ words, pairs, as }: WordList): string {
   const pairOf = new Map(pairs.flatMap((pair, at) => pair.map((found) => [found, String(at + 1)] as const)))
@@ -215,7 +212,7 @@ export function toWordsCsv({ words, pairs, as }: WordList): string {
       ...(isPaired ? [pairOf.get(found) ?? ''] : []),
     ]
   })
-  return [[...COLUMNS, ...(isPaired ? ['pair'] : [])], ...rows].map((row) => `${row.join(',')}\r\n`).join('')
+  return toCsv([[...COLUMNS, ...(isPaired ? ['pair'] : [])], ...rows])
 }
 
 const toYes = (value: boolean): string => (value ? 'yes' : 'no')
@@ -233,7 +230,7 @@ export function toWordsJson(list: WordList): unknown {
     pairs: list.pairs.map((pair) => pair.map(({ word }) => word)),
     more: list.more,
     relaxed: list.relaxed,
-    caution: list.hasObjects ? CAUTION : null,
+    caution: list.hasObjects ? OBJECT_CAUTION : null,
   }
 }
 

@@ -14,6 +14,11 @@ export function findExample(sequence: Sequence, key: string, word: string): stri
   return findOther(toIndex(sequence).byKey.get(key), word)?.example
 }
 
+/** The first example by which the sequence teaches a correspondence. */
+export function findFirstExample(sequence: Sequence, key: string): string | undefined {
+  return toIndex(sequence).byKey.get(key)?.[0]?.example
+}
+
 /** Any spelling that the sequence teaches for the sound of a key, to say in letters what IPA would say: `e` in `red`. */
 export function findSoundExample(sequence: Sequence, key: string, word: string): TaughtCorrespondence | undefined {
   return findOther(toIndex(sequence).bySound.get(toSound(key)), word)

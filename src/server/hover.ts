@@ -4,6 +4,7 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
+import { findFirstExample } from '../sequence/taught.ts'
 import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
 
@@ -25,7 +26,6 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   const { word, sentence } = found
   const { pronunciations, verdict, readableAt } = context.judge(word, sentence)
   const forms = findHeteronym(word.text)?.forms
-  const examples = toExamples(sequence.steps)
   const text = toExplainText(
     {
       word: word.text,
@@ -33,19 +33,12 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       readableAt,
       verdict,
       step,
-      examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => examples.get(key))),
+      examples: pronunciations.pronunciations.map(({ units }) =>
+        units.map(({ key }) => findFirstExample(sequence, key)),
+      ),
       meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
     },
     { width: WIDTH, paint: PLAIN },
   )
   return { text, start: word.start, end: word.end }
-}
-
-/** The first example word by which the sequence teaches each correspondence. */
-function toExamples(steps: PreparedStory['sequence']['steps']): ReadonlyMap<string, string> {
-  const examples = new Map<string, string>()
-  for (const { adds } of steps) {
-    for (const { key, example } of adds.correspondences) if (!examples.has(key)) examples.set(key, example)
-  }
-  return examples
 }

@@ -2,6 +2,7 @@
 
 import type { Phonics } from '../phonics/types.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import { findFirstNotBelow } from '../sorted.ts'
 import { createWordJudge, type Verdict } from '../verdict/index.ts'
 import type { Fitness, WordFacts } from '../words/index.ts'
 import type { WordSource } from './host.ts'
@@ -57,7 +58,7 @@ function toCandidates(
   fitness: Fitness,
 ): readonly string[] {
   const found: { readonly word: string; readonly facts: WordFacts }[] = []
-  for (let at = findFirst(words, prefix); words[at]?.startsWith(prefix); at++) {
+  for (let at = findFirstNotBelow(words, prefix); words[at]?.startsWith(prefix); at++) {
     const word = words[at] ?? ''
     const facts = data.facts.factsAt(at)
     if (facts.known > 0 && fitness.isFit(word)) found.push({ word, facts })
@@ -66,18 +67,6 @@ function toCandidates(
     (a, b) => a.facts.rarity - b.facts.rarity || b.facts.known - a.facts.known || a.word.length - b.word.length,
   )
   return found.slice(0, MOST_JUDGED).map(({ word }) => word)
-}
-
-/** The place of the first word that is not before the prefix. */
-function findFirst(words: readonly string[], prefix: string): number {
-  let low = 0
-  let high = words.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((words[middle] ?? '') < prefix) low = middle + 1
-    else high = middle
-  }
-  return low
 }
 
 const made = new WeakMap<Sequence, Map<string, Completer>>()

@@ -1,5 +1,7 @@
 // Tells at which line and column an offset of the source stands.
 
+import { findLastIndex } from '../sorted.ts'
+
 /** One-based line and column; a column counts UTF-16 units, as editors and other linters do. */
 export interface LinePoint {
   readonly line: number
@@ -59,13 +61,8 @@ function toLineStarts(source: string): number[] {
   return starts
 }
 
-function searchLine(starts: readonly number[], offset: number): number {
-  let low = 0
-  let high = starts.length - 1
-  while (low < high) {
-    const middle = (low + high + 1) >> 1
-    if ((starts[middle] ?? 0) <= offset) low = middle
-    else high = middle - 1
-  }
-  return low
-}
+const searchLine = (starts: readonly number[], offset: number): number =>
+  Math.max(
+    0,
+    findLastIndex(starts.length, (at) => (starts[at] as number) <= offset),
+  )

@@ -68,7 +68,7 @@ function segmentEnd(map: TextMap, index: number): number {
 
 /** The offset of the first letter of the text that stands at a source offset or after it. */
 export function toTextOffset(map: TextMap, source: number): number {
-  const index = findLastIndex(0, map.sources.length, (at) => (map.sources[at] ?? 0) < source)
+  const index = findLastIndex(map.sources.length, (at) => (map.sources[at] ?? 0) < source)
   if (index < 0) return 0
   const start = map.starts[index] ?? 0
   const end = map.starts[index + 1] ?? map.text.length
@@ -80,6 +80,6 @@ function findSegment(map: TextMap, offset: number): number {
   if (map.starts.length === 1) return 0
   return Math.max(
     0,
-    findLastIndex(0, map.starts.length, (at) => (map.starts[at] ?? 0) <= offset),
+    findLastIndex(map.starts.length, (at) => (map.starts[at] ?? 0) <= offset),
   )
 }

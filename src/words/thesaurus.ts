@@ -1,6 +1,7 @@
 // Words near in meaning, by their distance in WordNet's trees: synonyms, then broader and narrower words, then sisters,
 // then cousins.
 
+import { findIndexOf, findLastIndex } from '../sorted.ts'
 import { toByteReader } from './bytes.ts'
 import type { PartOfSpeech } from './facts.ts'
 
@@ -102,7 +103,7 @@ function findEnd(tree: Tree, row: number): number {
 }
 
 function findNear(tree: Tree, index: number, part: number): NearWord[] {
-  const own = findPlace(tree.places, index)
+  const own = findIndexOf(tree.places, index)
   if (own < 0) return []
   const costs = new Map<number, number>()
   for (const row of rowsOf(tree, own, part)) climb(tree, row.row, row.isPrimary ? 0 : RARE_MEANING, costs)
@@ -160,24 +161,5 @@ function rowsOf({ senses, first, parts }: Tree, id: number, part: number): { row
 }
 
 /** The row that a sense belongs to: the last one that begins at or before it. */
-function rowOf(first: Uint32Array, sense: number): number {
-  let low = 0
-  let high = first.length - 1
-  while (low < high) {
-    const middle = (low + high + 1) >> 1
-    if ((first[middle] ?? 0) <= sense) low = middle
-    else high = middle - 1
-  }
-  return low
-}
-
-function findPlace(places: Uint32Array, index: number): number {
-  let low = 0
-  let high = places.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((places[middle] ?? 0) < index) low = middle + 1
-    else high = middle
-  }
-  return places[low] === index ? low : -1
-}
+const rowOf = (first: Uint32Array, sense: number): number =>
+  findLastIndex(first.length, (row) => (first[row] as number) <= sense)

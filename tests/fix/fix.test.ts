@@ -175,12 +175,12 @@ describe('the diff, against the program patch', () => {
     .tuple(fc.array(line, { maxLength: 14 }), fc.boolean())
     .map(([lines, isEnded]) => lines.join('\n') + (isEnded && lines.length > 0 ? '\n' : ''))
 
-  it('turns the one text into the other', () => {
+  it('turns the one text into the other', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'battledore-diff-'))
     try {
-      fc.assert(
-        fc.property(text, text, (before, after) => {
-          const diff = toUnifiedDiff('tam.md', before, after)
+      await fc.assert(
+        fc.asyncProperty(text, text, async (before, after) => {
+          const diff = await toUnifiedDiff('tam.md', before, after)
           if (before === after) {
             expect(diff).toBe('')
             return
@@ -207,11 +207,11 @@ describe('the diff, against the program patch', () => {
 
   it.each(['my boat.md', 'a "boat".md', 'back\\slash.md', 'tab\tand\nline.md', '\u0001\u007f.md', 'nid d’œuf é.md'])(
     'names %j so that patch and git find it',
-    (name) => {
+    async (name) => {
       const folder = mkdtempSync(join(tmpdir(), 'battledore-diff-'))
       try {
         const file = join(folder, name)
-        const diff = toUnifiedDiff(name, 'A hen.\n', 'A den.\n')
+        const diff = await toUnifiedDiff(name, 'A hen.\n', 'A den.\n')
         for (const [program, ...args] of [['git', 'apply', '-'], ...(hasPatch ? [['patch', '-p1']] : [])] as const) {
           writeFileSync(file, 'A hen.\n')
           const run = spawnSync(program, args, { cwd: folder, input: diff, encoding: 'utf8' })
@@ -234,9 +234,9 @@ describe('the diff, against the program patch', () => {
     expect(toDiffPlace(path)).toEqual({ name, folder })
   })
 
-  it('shows three lines around a change', () => {
+  it('shows three lines around a change', async () => {
     const before = ['1', '2', '3', '4', '5', '6', '7', '8', '9'].join('\n')
-    expect(toUnifiedDiff('x/tam.md', before, before.replace('5', 'five'))).toBe(
+    expect(await toUnifiedDiff('x/tam.md', before, before.replace('5', 'five'))).toBe(
       '--- a/x/tam.md\n+++ b/x/tam.md\n@@ -2,7 +2,7 @@\n 2\n 3\n 4\n-5\n+five\n 6\n 7\n 8\n',
     )
   })

@@ -1,7 +1,7 @@
 // `check --reader`: the settings and the own knowledge of one reader, from its file.
 
 import type { Layer, Sourced } from '../../config/index.ts'
-import { CAUTION } from '../../report/caution.ts'
+import { READER_CAUTION } from '../../report/caution.ts'
 import { toPrintable } from '../../report/text.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
 import type { Io } from '../io.ts'
@@ -38,6 +38,6 @@ export async function readReader(
       accent: from(sequence.accent),
     },
     extra,
-    notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${CAUTION}`,
+    notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${READER_CAUTION}`,
   }
 }

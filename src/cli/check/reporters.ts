@@ -2,6 +2,7 @@
 
 import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
+import { withErrorsOnly } from '../../check/result.ts'
 import { toJsonReport } from '../../report/json.ts'
 import { toLineReport } from '../../report/line.ts'
 import { PLAIN } from '../../report/paint.ts'
@@ -61,11 +62,6 @@ export async function createPrinter({ format, file }: Wanted, options: PrinterOp
 function write(text: string, io: Io): void {
   if (text !== '') io.stdout.write(text)
 }
-
-const withErrorsOnly = (result: Result): Result =>
-  'messages' in result
-    ? { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') }
-    : result
 
 const toQuiet = (reporter: Reporter, isQuiet: boolean): Reporter =>
   isQuiet ? { ...reporter, end: (results) => reporter.end(results.map(withErrorsOnly)) } : reporter

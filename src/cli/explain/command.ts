@@ -6,6 +6,7 @@ import type { Accent, Phonics, WordPronunciations } from '../../phonics/types.ts
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { isMissing } from '../../resources/types.ts'
 import { findStep } from '../../sequence/index.ts'
+import { findFirstExample } from '../../sequence/taught.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
@@ -89,10 +90,9 @@ const CHUNK = 1 << 16
 
 async function print(words: readonly string[], place: Place, format: Options['format'], io: Io): Promise<void> {
   const view = { width: toWidth(io), paint: await toPaint(io) }
-  const examples = toExamples(place.sequence)
   let text = ''
   words.forEach((word, at) => {
-    const explained = explain(word, place, examples)
+    const explained = explain(word, place)
     text +=
       format === 'ndjson'
         ? `${JSON.stringify(toExplainJson(explained))}\n`
@@ -104,11 +104,7 @@ async function print(words: readonly string[], place: Place, format: Options['fo
   io.stdout.write(text)
 }
 
-export function explain(
-  word: string,
-  { sequence, phonics, step }: Place,
-  examples: ReadonlyMap<string, string>,
-): ExplainedWord {
+export function explain(word: string, { sequence, phonics, step }: Place): ExplainedWord {
   const pronunciations = phonics.read(word)
   const forms = findHeteronym(word)?.forms
   return {
@@ -117,7 +113,7 @@ export function explain(
     step,
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
-    examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => examples.get(key))),
+    examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => findFirstExample(sequence, key))),
     meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
@@ -130,13 +126,4 @@ function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): 
     ({ form }) => findReadableAt(keepForm(pronunciations, form), sequence) ?? null,
   )
   return new Set(steps).size > 1 ? steps : []
-}
-
-/** The first example word by which the sequence teaches each correspondence. */
-function toExamples({ steps }: Sequence): ReadonlyMap<string, string> {
-  const examples = new Map<string, string>()
-  for (const { adds } of steps) {
-    for (const { key, example } of adds.correspondences) if (!examples.has(key)) examples.set(key, example)
-  }
-  return examples
 }

@@ -89,7 +89,7 @@ async function showDryRun(session: Session): Promise<ExitCode> {
   const decisions = decideByFirst(findings)
   const { text } = await applyDecisions(task.source, decisions)
   const { name, folder } = findDiffPlace(path, io)
-  io.stdout.write(toUnifiedDiff(name, task.source, text))
+  io.stdout.write(await toUnifiedDiff(name, task.source, text))
   if (folder !== '.' && text !== task.source)
     io.stderr.write(`This diff holds in the folder ${folder}: patch -p1 -d ${folder}\n`)
   return decisions.length < findings.length ? 1 : 0
@@ -203,7 +203,7 @@ async function showAndWrite(
   const { text, unlisted } = await applyDecisions(task.source, decisions)
   for (const name of unlisted)
     complain(io, `${toPrintable(name)} could not be listed under \`names\`: mend the front matter first.`)
-  io.stdout.write(`\n${toUnifiedDiff(findDiffPlace(path, io).name, task.source, text)}\n`)
+  io.stdout.write(`\n${await toUnifiedDiff(findDiffPlace(path, io).name, task.source, text)}\n`)
   if (text === task.source) return false
   io.stdout.write(`Write this to ${toPrintable(path)}? [y/N] `)
   const answer = await lines.next()

@@ -1,6 +1,6 @@
 // The stories that a watcher has checked: which of them a change touches, and what is said of them.
 
-import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
+import { type CheckedStory, type UncheckedStory, withErrorsOnly } from '../../check/result.ts'
 import { type Checker, toSlashes, toStamp } from '../checker.ts'
 import { findStories, type StoryFile } from '../files/find.ts'
 import { readTextFile } from '../files/read.ts'
@@ -59,11 +59,6 @@ export function createShelf(
     ],
     sources: () => checker.sources().filter((path) => io.fs.existsSync(path)),
   }
-}
-
-function withErrorsOnly(result: CheckedStory | UncheckedStory): CheckedStory | UncheckedStory {
-  if (!isChecked(result)) return result
-  return { ...result, messages: result.messages.filter(({ severity }) => severity === 'error') }
 }
 
 async function toResult(

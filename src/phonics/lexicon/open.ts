@@ -1,5 +1,6 @@
 // Opens the lexicon file and finds words in it, in place: no list of words is ever built.
 
+import { findLastIndex } from '../../sorted.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
@@ -71,13 +72,10 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   }
 
   function locate(word: string): { index: number; payload: number } | undefined {
-    let low = 0
-    let high = count - 1
-    while (low < high) {
-      const middle = (low + high + 1) >> 1
-      if (compare(step(blockAt(middle)).length, word) <= 0) low = middle
-      else high = middle - 1
-    }
+    const low = Math.max(
+      0,
+      findLastIndex(count, (block) => compare(step(blockAt(block)).length, word) <= 0),
+    )
     const stop = low + 1 < count ? blockAt(low + 1) : words.length
     for (let at = blockAt(low), k = 0; at < stop; k++) {
       const { length, payload, next } = step(at)

@@ -5,6 +5,7 @@
 //
 // So nothing hangs on colour, and a screen reader says "note 2" after the word.
 
+import { findLastIndex } from '../../sorted.ts'
 import type { Block, Range } from '../../story/types.ts'
 import { escapeHtml } from './escape.ts'
 
@@ -74,15 +75,7 @@ function toLetters(text: string, { start, end, letters }: Piece): string {
 }
 
 /** The first letter of the text that stands at or after a place of the source. */
-function toTextOffset(block: Block, source: number): number {
-  let low = 0
-  let high = block.text.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if (block.toSource(middle) < source) low = middle + 1
-    else high = middle
-  }
-  return low
-}
+const toTextOffset = ({ text, toSource }: Block, source: number): number =>
+  findLastIndex(text.length, (offset) => toSource(offset) < source) + 1
 
 const toText = (text: string): string => escapeHtml(text).replaceAll('\n', '<br>')
