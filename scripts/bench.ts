@@ -11,6 +11,7 @@ import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
 import { benchRepository } from './bench/repository.ts'
 import { benchMatch, benchShelf } from './bench/shelf.ts'
+import { benchStart } from './bench/start.ts'
 import { makeStories } from './bench/stories.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
@@ -42,6 +43,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
       ...(corpus ? { corpus: readFolder(corpus) } : {}),
     }),
   process: () => benchProcess(story, heteronym, made),
+  start: () => benchStart(story),
   growth: () => benchGrowth(story),
   explain: benchExplain,
   memory: benchMemory,

@@ -42,8 +42,12 @@ export async function time(work: () => unknown): Promise<number> {
 }
 
 /** Runs a whole process and throws away what it prints. Throws where it cannot be started or fails (exit 2 and above). */
-export function runProcess(command: string, args: readonly string[], input?: string): void {
-  const { status, error, stderr } = spawnSync(command, [...args], { input, maxBuffer: 1 << 28 })
+export function runProcess(
+  command: string,
+  args: readonly string[],
+  given: { readonly input?: string; readonly env?: NodeJS.ProcessEnv | undefined } = {},
+): void {
+  const { status, error, stderr } = spawnSync(command, [...args], { ...given, maxBuffer: 1 << 28 })
   if (error) throw error
   if (status === null || status > 1) throw new Error(`${command} ${args.join(' ')}: exit ${status}\n${stderr}`)
 }
