@@ -140,8 +140,11 @@ await once(
 
 await once(
   'bundle',
-  ['cli.cjs', 'program.cjs', 'program.cache', 'index.js'],
-  toDigest(['src', 'rules', 'scripts/bundle', 'package.json'], ['esbuild']) + process.version,
+  ['cli.cjs', 'program.cjs', 'index.js', 'NOTICES.md'],
+  toDigest(
+    ['src', 'rules', 'scripts/bundle', 'scripts/notices', 'NOTICES.md', 'package.json', 'package-lock.json'],
+    ['esbuild'],
+  ) + process.version,
   async () => {
     await bundle(root)
     chmodSync(join(dist, 'cli.cjs'), 0o755)

@@ -3,17 +3,19 @@
 //   npm run package-extension -- FILE    where to put it; else dist/battledore-vscode-VERSION.vsix
 
 import { spawnSync } from 'node:child_process'
-import { copyFileSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { copyFileSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
+import { readInside } from './bundle/bundle.ts'
+import { toNotices } from './notices/notices.ts'
+import { findBundled } from './notices/packages.ts'
+import { ROOT as root } from './root.ts'
 
 /** What the program needs at run time. */
 const SERVER = ['cli.cjs', 'program.cjs', 'parts', 'sequences', 'lexicon.bin', 'words.bin', 'lists.bin']
 const SCHEMAS = ['config', 'sequence', 'reader']
-
-const root = fileURLToPath(new URL('..', import.meta.url))
 
 /** Gives the path of the packed file. The program must be compiled before. */
 export async function packageExtension(file: string): Promise<string> {
@@ -27,8 +29,9 @@ export async function packageExtension(file: string): Promise<string> {
     cpSync(join(root, 'dist', name), join(server, name), { recursive: true })
   for (const name of SCHEMAS)
     copyFileSync(join(root, 'schemas', `${name}.schema.json`), join(schemas, `${name}.schema.json`))
-  for (const name of ['LICENSE', 'NOTICES.md']) copyFileSync(join(root, name), join(folder, name))
-  await build({
+  copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'))
+  const { metafile } = await build({
+    metafile: true,
     absWorkingDir: folder,
     entryPoints: ['src/extension.ts'],
     outfile: 'dist/extension.cjs',
@@ -41,6 +44,8 @@ export async function packageExtension(file: string): Promise<string> {
     logLevel: 'warning',
     legalComments: 'none',
   })
+  const inside = [...new Set([...readInside(root), ...findBundled(metafile)])].sort()
+  writeFileSync(join(folder, 'NOTICES.md'), toNotices(root, inside))
   // Its own file: the command that npm links does nothing else.
   const vsce = join(dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce')
   const options = ['package', '--no-dependencies', '--allow-missing-repository', '--out', file]

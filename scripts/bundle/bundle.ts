@@ -1,10 +1,12 @@
 // Bundles the launcher, the program with its parts, and the library.
 
 import { spawnSync } from 'node:child_process'
-import { readFileSync, rmSync } from 'node:fs'
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import * as nodeModule from 'node:module'
 import { join } from 'node:path'
 import { type BuildOptions, build } from 'esbuild'
+import { toNotices } from '../notices/notices.ts'
+import { findBundled, findData } from '../notices/packages.ts'
 import { splitProgram } from './split.ts'
 
 const SPLIT = {
@@ -15,6 +17,8 @@ const SPLIT = {
 
 /** Where a CommonJS file lies, as ESM asks for it. */
 const META_URL = "const importMetaUrl=require('node:url').pathToFileURL(__filename).href;"
+
+const INSIDE = join('dist', '.packages.json')
 
 export async function bundle(root: string): Promise<void> {
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }
@@ -44,7 +48,7 @@ export async function bundle(root: string): Promise<void> {
   }
   for (const old of ['program.cache', 'parts', 'chunks'])
     rmSync(join(root, 'dist', old), { force: true, recursive: true })
-  await splitProgram(program, cjs, SPLIT)
+  const metafile = await splitProgram(program, cjs, SPLIT)
   await build({
     ...cjs,
     entryPoints: ['src/cli/launch.ts'],
@@ -60,7 +64,15 @@ export async function bundle(root: string): Promise<void> {
     splitting: true,
     chunkNames: 'chunks/[name]-[hash]',
   })
+  // What else is bundled into dist/ adds its metafile here: by that its packages come into the notices.
+  const inside = [...new Set([...[metafile].flatMap(findBundled), ...findData(root)])].sort()
+  writeFileSync(join(root, INSIDE), JSON.stringify(inside))
+  writeFileSync(join(root, 'dist', 'NOTICES.md'), toNotices(root, inside))
 }
+
+/** The folders of all packages inside dist/, for what is packed with it. */
+export const readInside = (root: string): readonly string[] =>
+  JSON.parse(readFileSync(join(root, INSIDE), 'utf8')) as readonly string[]
 
 /** Checks some stories once, so that the compiled code lies ready. Where that fails the program still runs, only slower. */
 export function warmUp(root: string): void {
@@ -69,4 +81,5 @@ export function warmUp(root: string): void {
   const stories = fixtures.map((name) => join(root, 'fixtures', name))
   const script = join(root, 'scripts', 'bundle', 'warm-up.ts')
   spawnSync(process.execPath, ['--import', 'tsx', script, 'check', ...stories], { cwd: root, stdio: 'ignore' })
+  if (!existsSync(join(root, 'dist', 'program.cache'))) process.stderr.write('bundle: no compiled code could be kept\n')
 }
