@@ -77,7 +77,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
   const beyond = [...knowledge.sightWords].filter((word) => table.rowOf(word) < 0 && isListed(word, sources))
   const judged = createJudge(sources, reader, knowledge)
   const column = (reader.builtIn && table.findColumn(reader.builtIn, phonics.accent)) || undefined
-  const tell =
+  const rows =
     column && !changesLetters(reader.extra) ? createFastJudge(sources, reader, knowledge, column, judged) : judged
   const wordAt = (at: number): string => (at < table.size ? table.wordAt(at) : (beyond[at - table.size] ?? ''))
   const factsAt = (at: number): WordFacts =>
@@ -91,7 +91,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     reader,
     knowledge,
     stepIndex: toStepIndex(reader.sequence, reader.step),
-    isCheap: tell !== judged,
+    isCheap: rows !== judged,
     size: table.size + beyond.length,
     wordAt,
     factsAt,
@@ -100,10 +100,10 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     syllablesAt: (at) =>
       at < table.size ? (sounds.numbers[(sounds.starts[at] ?? 0) + 2] ?? 0) : pronunciationAt(at).syllables,
     sounds,
-    isReadable: (at) => (at < table.size ? tell.isReadable(at, wordAt(at)) : true),
-    isSight: (at) => (at < table.size ? tell : judged).isSight(at, wordAt(at)),
+    isReadable: (at) => (at < table.size ? rows.isReadable(at, wordAt(at)) : true),
+    isSight: (at) => (at < table.size ? rows : judged).isSight(at, wordAt(at)),
     isFit: (at) => (fitness ? fitness.isFit(wordAt(at)) : factsAt(at).fit),
-    firstStep: (at) => (at < table.size ? tell.firstStep(at, wordAt(at)) : judged.firstStep(at, wordAt(at))),
+    firstStep: (at) => (at < table.size ? rows.firstStep(at, wordAt(at)) : judged.firstStep(at, wordAt(at))),
     find(word) {
       const row = table.rowOf(word)
       const more = row < 0 ? beyond.indexOf(word) : -1
@@ -112,7 +112,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
   }
 }
 
-interface Tell {
+interface RowJudge {
   isReadable(row: number, word: string): boolean
   isSight(row: number, word: string): boolean
   firstStep(row: number, word: string): number | undefined
@@ -122,7 +122,7 @@ const changesLetters = (extra: ReaderExtra | undefined): boolean =>
   (extra?.correspondences?.length ?? 0) + (extra?.correspondencesNotYet?.length ?? 0) > 0
 
 /** Asks the engine word by word; what no letter of it can give is told without the engine. */
-function createJudge({ phonics }: FinderSources, { sequence, extra }: ListReader, knowledge: Knowledge): Tell {
+function createJudge({ phonics }: FinderSources, { sequence, extra }: ListReader, knowledge: Knowledge): RowJudge {
   const letters = new Set([...knowledge.correspondences].flatMap((key) => [...key.slice(0, key.indexOf('='))]))
   for (const ending of knowledge.endings) for (const letter of ending) letters.add(letter)
   letters.add("'")
@@ -148,8 +148,8 @@ function createFastJudge(
   { sequence, step, extra }: ListReader,
   knowledge: Knowledge,
   column: StepColumn,
-  judged: Tell,
-): Tell {
+  judged: RowJudge,
+): RowJudge {
   const now = toStepIndex(sequence, step)
   const own = [...(extra?.sightWords ?? []), ...(extra?.sightWordsNotYet ?? [])].map((word) =>
     toSightKey(word).toLowerCase(),

@@ -108,7 +108,7 @@ function tellFaults(
   { faults: handlers }: Listeners,
   outbox: Outbox,
 ): void {
-  const told = outbox.messages.length
+  const before = outbox.messages.length
   const { word, judged } = found
   const isToAdd =
     faults.length > 1 &&
@@ -123,7 +123,7 @@ function tellFaults(
     if (handler === undefined) continue
     outbox.further = faults.slice(index + 1).filter((one) => handlers.has(one.code) && !isNoted(one))
     handler({ ...fault, ...found })
-    if (outbox.messages.length > told) break
+    if (outbox.messages.length > before) break
   }
   outbox.further = []
 }
@@ -153,21 +153,21 @@ function applySwitches(
 function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Word, sentence: Sentence) => void): void {
   const tellWords = listeners.faults.size > 0
   for (const page of context.story.pages) {
-    for (const tell of listeners.page) tell(page)
+    for (const listen of listeners.page) listen(page)
     for (const block of page.blocks) {
-      for (const tell of listeners.block) tell(block, page)
+      for (const listen of listeners.block) listen(block, page)
       for (const sentence of block.sentences) {
-        for (const tell of listeners.sentence) tell(sentence, page)
+        for (const listen of listeners.sentence) listen(sentence, page)
         for (const word of sentence.words) {
           if (tellWords) tellFaults(word, sentence)
-          for (const tell of listeners.word) tell(word, sentence)
+          for (const listen of listeners.word) listen(word, sentence)
         }
         if (listeners.mark.length === 0) continue
-        for (const mark of sentence.marks) for (const tell of listeners.mark) tell(mark, sentence)
+        for (const mark of sentence.marks) for (const listen of listeners.mark) listen(mark, sentence)
       }
     }
   }
-  for (const tell of listeners.story) tell(context.story)
+  for (const listen of listeners.story) listen(context.story)
 }
 
 function toListeners(made: readonly Made[]): Listeners {

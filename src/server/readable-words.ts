@@ -33,7 +33,8 @@ const MOST_JUDGED = 2_000
 export function createCompleter(sources: CompleterSources): Completer {
   const { data, lexicon, phonics, sequence, step, reader, names, unfit, fit } = sources
   const judge = createWordJudge(sequence, step, reader ? { reader } : {})
-  const fitness = data.fitness({ add: unfit, clear: fit })
+  // Of the built-in list, the data of each word tells.
+  const own = unfit.length + fit.length > 0 ? data.fitness({ add: unfit, clear: fit }) : undefined
   const words = lexicon.words()
   return (prefix) => {
     const lower = prefix.toLowerCase().replaceAll('’', "'")
@@ -41,7 +42,7 @@ export function createCompleter(sources: CompleterSources): Completer {
       .filter((name) => name.toLowerCase().startsWith(lower))
       .map((word) => ({ word, kind: 'name' }))
     const most = found.length + MOST
-    for (const word of toCandidates(lower, words, sources, fitness)) {
+    for (const word of toCandidates(lower, words, sources, own)) {
       const { readable, kind } = judge(phonics.read(word)).verdict
       if (readable) found.push({ word, kind })
       if (found.length === most) break
@@ -55,13 +56,13 @@ function toCandidates(
   prefix: string,
   words: readonly string[],
   { data }: WordSource,
-  fitness: Fitness,
+  own: Fitness | undefined,
 ): readonly string[] {
   const found: { readonly word: string; readonly facts: WordFacts }[] = []
   for (let at = findFirstNotBelow(words, prefix); words[at]?.startsWith(prefix); at++) {
     const word = words[at] ?? ''
     const facts = data.facts.factsAt(at)
-    if (facts.known > 0 && fitness.isFit(word)) found.push({ word, facts })
+    if (facts.known > 0 && (own ? own.isFit(word) : facts.fit)) found.push({ word, facts })
   }
   found.sort(
     (a, b) => a.facts.rarity - b.facts.rarity || b.facts.known - a.facts.known || a.word.length - b.word.length,

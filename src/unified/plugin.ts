@@ -43,7 +43,7 @@ export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root>
   return (options = {}) => {
     const { reading, ...given } = options
     const setting = toRuleSetting(rule, given)
-    return (tree, file) => tell(tree, file, [rule], { [rule.id]: setting }, reading)
+    return (tree, file) => addMessages(tree, file, [rule], { [rule.id]: setting }, reading)
   }
 }
 
@@ -51,11 +51,11 @@ export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root>
 export function createPreset(rules: readonly Rule[]): Plugin<[PresetOptions?], Root> {
   return (options = {}) => {
     checkPresetOptions(rules, { ...options })
-    return (tree, file) => tell(tree, file, rules, options.rules, options.reading)
+    return (tree, file) => addMessages(tree, file, rules, options.rules, options.reading)
   }
 }
 
-function tell(
+function addMessages(
   tree: Root,
   file: VFile,
   rules: readonly Rule[],
