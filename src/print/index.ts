@@ -1,8 +1,12 @@
 // Prints: from words and stories to sheets of paper, as one PDF or as drawings.
 
-export type { Ask, Laid, Shown, SizeWish, WordPiece } from './ask.ts'
+export { type Ask, count, type Laid, type Shown, type SizeWish, type WordPiece } from './ask.ts'
 export { drawPdf, PRODUCER } from './draw/pdf.ts'
 export { layCards, layTags } from './kinds/cards.ts'
+export { layList } from './kinds/list.ts'
+export { laySight } from './kinds/sight.ts'
+export { laySlips } from './kinds/slips.ts'
+export { layWall, type WallGroup } from './kinds/wall.ts'
 export type { CutWish } from './lay/marks.ts'
 export { PAPERS, type PaperName } from './lay/paper.ts'
 export { type MarkedText, unmarked } from './lay/words.ts'

@@ -27,6 +27,11 @@ export const addPrint: AddCommand = (program, { io, leave }) => {
     .option('--cut <how>', 'corners (marks outside), lines (dotted too) or none; for strips also words', 'corners')
     .option('--backs <what>', 'words puts each word on the back of its picture', 'none')
     .option('--fold <how>', 'of a book: staple, one-sheet, or none', 'staple')
+    .addOption(
+      new Option('--group <how>', 'of the word wall: by first letter, or by ending (-at)')
+        .choices(['letter', 'ending'])
+        .default('letter'),
+    )
     .option('--sides <which>', 'both, fronts or backs, for a printer that prints one side', 'both')
     .option('--turn <edge>', 'how the printer turns the paper: short-edge or long-edge')
     .option('--pictures <dir>', 'a folder of your own pictures, each named by its word: hat.jpg')

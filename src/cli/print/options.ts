@@ -9,7 +9,7 @@ export const KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall
 export type Kind = (typeof KINDS)[number]
 
 /** Kinds that are still being made. */
-const TO_COME: readonly Kind[] = ['list', 'slips', 'sight', 'strips', 'wall', 'book', 'set']
+const TO_COME: readonly Kind[] = ['strips', 'book', 'set']
 
 /** As typed. */
 export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as' | 'sounds'> {
@@ -27,6 +27,7 @@ export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as'
   readonly cut: string
   readonly backs: string
   readonly fold: string
+  readonly group: 'letter' | 'ending'
   readonly sides: string
   readonly turn?: string
   readonly pictures?: string

@@ -1,6 +1,6 @@
 // The last line of `battledore print`: what was made, and what to do with it now.
 
-import { count, type Laid } from '../../print/ask.ts'
+import { count, type Laid } from '../../print/index.ts'
 import type { Kind, Wishes } from './options.ts'
 
 export interface Made {

@@ -34,6 +34,16 @@ const USUAL: Readonly<Record<Exclude<Kind, 'book' | 'strips' | 'set'>, number>> 
 
 export type WordKindOfSheet = keyof typeof USUAL
 
+/** Cards and tags are for things; a slip says something to fetch or to do; a list has words of every kind. */
+const KIND_OF_WORDS: Readonly<Record<WordKindOfSheet, { readonly picture?: true; readonly kind?: string }>> = {
+  cards: { picture: true },
+  list: {},
+  sight: {},
+  slips: { kind: 'naming,doing' },
+  tags: { picture: true },
+  wall: {},
+}
+
 export interface Want {
   readonly kind: WordKindOfSheet
   readonly options: PrintOptions
@@ -70,25 +80,23 @@ const toHint = ({ kind, options }: Want): string =>
     : 'Ask for less at once, or for a later step.'
 
 async function findByWish({ kind, options, reader, hasPicture }: Want, io: Io): Promise<Result<WantedWords>> {
-  const usual = String(options.set === undefined ? USUAL[kind] : 6)
-  const isShown = kind === 'cards'
-  const wanted = options.count ?? usual
+  const wanted = options.count ?? String(options.set === undefined ? USUAL[kind] : 6)
+  const number = wanted === 'all' ? Infinity : Number(wanted)
+  if (!(number > 0))
+    return fail({ code: 'bad-value', message: `--count is a number from 1 on, or all; this is \`${wanted}\`` })
   const asked = {
     ...options,
-    // Of words for cards all are asked for, so that those with a picture can come first.
-    ...(isShown && options.set === undefined ? { picture: true, count: 'all' } : { count: wanted }),
-    ...(isShown && options.set !== undefined ? { picture: true } : {}),
+    ...(options.set === undefined ? { count: 'all' } : { count: wanted }),
+    ...(options.kind === undefined ? KIND_OF_WORDS[kind] : {}),
     format: 'plain' as const,
     known: options.known ?? true,
   }
   const list = await makeList(asked, { ...reader, lexicon: loadLexicon(), folder: DATA_FOLDER, width: 80 }, io)
   if ('problem' in list) return fail({ code: 'bad-value', message: list.problem.replace(/\.$/, '') })
-  const all = list.words.filter(({ isSight }) => !isSight || kind === 'tags').map(({ word }) => word)
-  const inOrder =
-    isShown && options.set === undefined ? [...all.filter(hasPicture), ...all.filter((word) => !hasPicture(word))] : all
-  const number = wanted === 'all' ? Infinity : Number(wanted)
-  if (Number.isNaN(number))
-    return fail({ code: 'bad-value', message: `--count is a number, or all; this is \`${wanted}\`` })
+  // What is known by heart has cards of its own.
+  const all = list.words.filter(({ isSight }) => !isSight).map(({ word }) => word)
+  const isShown = kind === 'cards' && options.set === undefined
+  const inOrder = isShown ? [...all.filter(hasPicture), ...all.filter((word) => !hasPicture(word))] : all
   const told = list.untaught.map(({ spelling, step }) =>
     step === undefined ? `\`${spelling}\` is taught at no step.` : `\`${spelling}\` is taught at step ${step}.`,
   )

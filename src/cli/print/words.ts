@@ -6,7 +6,11 @@ import {
   isOneOf,
   type Laid,
   layCards,
+  layList,
+  laySight,
+  laySlips,
   layTags,
+  layWall,
   type MarkedText,
   type Marking,
   markWord,
@@ -18,6 +22,7 @@ import { knowledgeAt, withReader } from '../../sequence/index.ts'
 import type { Io } from '../io.ts'
 import type { FoundReader } from '../list-reader.ts'
 import type { Prepared, PrintContext } from './context.ts'
+import { toGroups } from './groups.ts'
 import type { PrintOptions } from './options.ts'
 import { createPictureFinder, type PictureFinder } from './pictures.ts'
 import { findWanted, type WordKindOfSheet } from './wanted.ts'
@@ -49,10 +54,22 @@ export async function layWords(context: PrintContext, io: Io): Promise<Result<Pr
   })
 }
 
-function lay(kind: WordKindOfSheet, pieces: readonly WordPiece[], { ask }: PrintContext): Result<Laid> {
+function lay(kind: WordKindOfSheet, pieces: readonly WordPiece[], context: PrintContext): Result<Laid> {
+  const { ask, options, reader } = context
   switch (kind) {
     case 'cards':
       return layCards(pieces, ask)
+    case 'list':
+      return layList(pieces, toTitle(kind, context), ask)
+    case 'sight':
+      return laySight(pieces, ask)
+    case 'slips':
+      return laySlips(
+        pieces.map(({ text }) => text),
+        ask,
+      )
+    case 'wall':
+      return layWall(toGroups(pieces, options.group, reader), ask)
     default:
       return layTags(pieces, ask)
   }

@@ -3,33 +3,38 @@
 import type { Letters } from '../letters.ts'
 import type { Face, Ink, Item, ReadAs } from '../sheet.ts'
 
-/** A stretch of text of which some letters are marked; `marked` holds ranges of it, in order. */
+/** Ranges of a text, in order. */
+export type Ranges = readonly (readonly [from: number, to: number])[]
+
 export interface MarkedText {
   readonly text: string
-  readonly marked: readonly (readonly [from: number, to: number])[]
+  /** Letters that are practised: bold, over a bar. */
+  readonly marked: Ranges
+  /** Words that the writer stresses: bold alone. */
+  readonly bold?: Ranges
 }
 
 export const unmarked = (text: string): MarkedText => ({ text, marked: [] })
 
+/** Bold all through, without a bar. */
+export const toHead = (text: string): MarkedText => ({ text, marked: [], bold: [[0, text.length]] })
+
 export interface Run {
   readonly text: string
   readonly face: Face
+  readonly hasBar: boolean
 }
 
-/** The text cut into stretches of one face. */
-export function toRuns({ text, marked }: MarkedText): readonly Run[] {
-  const runs: Run[] = []
-  let at = 0
-  const add = (to: number, face: Face): void => {
-    if (to > at) runs.push({ text: text.slice(at, to), face })
-    at = Math.max(at, to)
-  }
-  for (const [from, to] of marked) {
-    add(from, 'plain')
-    add(to, 'bold')
-  }
-  add(text.length, 'plain')
-  return runs
+/** The text cut into stretches that look the same all through. */
+export function toRuns({ text, marked, bold = [] }: MarkedText): readonly Run[] {
+  const cuts = new Set([0, text.length, ...marked.flat(), ...bold.flat()])
+  const places = [...cuts].filter((at) => at >= 0 && at <= text.length).sort((one, other) => one - other)
+  const isIn = (ranges: Ranges, at: number): boolean => ranges.some(([from, to]) => at >= from && at < to)
+  return places.slice(0, -1).map((from, index): Run => {
+    const hasBar = isIn(marked, from)
+    const face = hasBar || isIn(bold, from) ? 'bold' : 'plain'
+    return { text: text.slice(from, places[index + 1]), face, hasBar }
+  })
 }
 
 export const toWidth = (marked: MarkedText, size: number, letters: Letters): number =>
@@ -50,14 +55,14 @@ export const BAR = 0.3
 export function putText(marked: MarkedText, x: number, baseline: number, style: WordStyle): readonly Item[] {
   const { letters, size, ink = 'black', readAs } = style
   let at = x
-  return toRuns(marked).flatMap(({ text, face }): Item[] => {
+  return toRuns(marked).flatMap(({ text, face, hasBar }): Item[] => {
     const width = letters.widthOf(text, size, face)
     const start = at
     at += width
     const run: Item = { kind: 'text', text, face, ink, size, x: start, baseline, ...(readAs && { readAs }) }
     const y = baseline + BAR * size
     const inset = 0.04 * size
-    return face === 'plain'
+    return !hasBar
       ? [run]
       : [run, { kind: 'line', use: 'bar', from: [start + inset, y], to: [start + width - inset, y] }]
   })
