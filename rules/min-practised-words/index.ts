@@ -5,7 +5,7 @@ import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
 import { toDifferentWords } from '../../src/usage/count.ts'
 import type { Pattern } from '../../src/verdict/index.ts'
-import { findPattern } from '../../src/verdict/index.ts'
+import { findPattern, findPatternLines } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'min-practised-words',
@@ -25,8 +25,8 @@ export default defineRule({
       const having = toDifferentWords(story.count()).flatMap(({ uses }) => {
         const times = uses
           .filter(
-            ({ form, word, sentence, spoken }) =>
-              form === 'word' && pattern.isIn(story.judge(word, sentence).pronunciations, spoken),
+            ({ form, word, sentence }) =>
+              form === 'word' && pattern.isPractised(word.text, story.judge(word, sentence).verdict),
           )
           .reduce((sum, use) => sum + use.times, 0)
         return times > 0 ? [times] : []
@@ -60,7 +60,7 @@ export default defineRule({
               messageId: 'unknown',
               data,
               reason: 'practised-words',
-              note: 'Write letters (`ai`), an ending (`-ed`) or a shape (`CVCC`) that a step teaches.',
+              note: toUnknownNote(findPatternLines(listed.text, story.sequence)),
             })
           }
         }
@@ -68,3 +68,8 @@ export default defineRule({
     }
   },
 })
+
+function toUnknownNote(lines: readonly string[]): string {
+  if (lines.length === 0) return 'Write letters (`ai`), an ending (`-ed`) or a shape (`CVCC`) that a step teaches.'
+  return `Write ${lines.map(toQuoted).join(' or ')}.`
+}

@@ -31,14 +31,14 @@ export function toSightRecurrences(books: readonly Book[], vocabulary: Vocabular
   return [...rows.values()]
 }
 
-/** A pattern means in all books what the first book that practises it means by it. */
+/** A pattern means in all books what the first book that practises it means by it; each counts the words sounded out at its own step. */
 export function toPatternRecurrences(books: readonly Book[], patterns: PatternFinder): readonly Recurrence[] {
   const rows = new Map<string, Recurrence>()
   for (const [first, book] of books.entries()) {
     for (const what of book.practises) {
-      const hasIt = patterns.find(what, book)
-      if (rows.has(what) || hasIt === undefined) continue
-      rows.set(what, { what, first, times: books.map(({ counts }) => sumTimes(counts, hasIt)) })
+      if (rows.has(what) || patterns.find(what, book) === undefined) continue
+      const times = books.map((other) => sumTimes(other.counts, patterns.find(what, book, other) ?? (() => false)))
+      rows.set(what, { what, first, times })
     }
   }
   return [...rows.values()]

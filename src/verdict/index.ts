@@ -7,7 +7,7 @@ export { type CountedWord, createTally, toDifferentFigures, toFigures, toWordKey
 export { createWordJudge, hasMixedForms, keepForm, type WordJudge } from './judge-word.ts'
 export { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
 export { findNamedOwner, isAllowedName, markNames } from './names.ts'
-export { findPattern, type Pattern } from './pattern.ts'
+export { findPattern, findPatternLines, type Pattern } from './pattern.ts'
 export { toShapes } from './shape.ts'
 export type { Figures, JudgedWord, Reason, ReasonCode, Verdict } from './types.ts'
 export { findEnding, toKey } from './unit.ts'

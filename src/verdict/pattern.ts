@@ -6,6 +6,7 @@ import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.t
 import { toWordKey } from './figures.ts'
 import { keepForm } from './judge-word.ts'
 import { toShapes } from './shape.ts'
+import type { Verdict } from './types.ts'
 import { findEnding } from './unit.ts'
 
 export interface Pattern {
@@ -13,6 +14,8 @@ export interface Pattern {
   readonly written: string
   /** Whether some careful pronunciation of the word has it; the spoken form where the sentence tells it. */
   isIn(pronunciations: WordPronunciations, spoken?: string): boolean
+  /** Whether a child practises it with the word: sounds the word out, and comes by the pattern. A word known by heart practises nothing. */
+  isPractised(word: string, verdict: Verdict): boolean
 }
 
 const ENDINGS: readonly Ending[] = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"]
@@ -38,6 +41,8 @@ function toPattern(written: string, hasIt: (pronunciation: Pronunciation, word: 
       keepForm(pronunciations, spoken).pronunciations.some((pronunciation) =>
         hasIt(pronunciation, pronunciations.word),
       ),
+    isPractised: (word, { kind, pronunciation }) =>
+      kind === 'decodable' && pronunciation !== undefined && hasIt(pronunciation, word),
   }
 }
 
@@ -59,11 +64,22 @@ function findKeys(name: string, sequence: Sequence, step: string | undefined): R
   const [, letters = '', example] = /^(\S+)(?:\s+(?:as\s+)?in\s+(\S+))?$/u.exec(name) ?? []
   const grapheme = toWordKey(letters).replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
   const reached = step === undefined ? -1 : toStepIndex(sequence, step)
-  const isMeant = (taught: TaughtCorrespondence) =>
-    taught.letters.toLowerCase() === grapheme &&
-    (example === undefined || taught.example.toLowerCase() === example.toLowerCase())
-  const find = (steps: Sequence['steps']) =>
+  const toKeys = (steps: Sequence['steps'], isMeant: (taught: TaughtCorrespondence) => boolean) =>
     new Set(steps.flatMap(({ adds }) => adds.correspondences.filter(isMeant).map(({ key }) => key)))
-  const soFar = find(sequence.steps.slice(0, reached + 1))
-  return soFar.size > 0 ? soFar : find(sequence.steps)
+  const hasLetters = (taught: TaughtCorrespondence) => taught.letters.toLowerCase() === grapheme
+  const isMeant = (taught: TaughtCorrespondence) =>
+    hasLetters(taught) && (example === undefined || taught.example.toLowerCase() === example.toLowerCase())
+  const soFar = toKeys(sequence.steps.slice(0, reached + 1), isMeant)
+  const all = soFar.size > 0 ? soFar : toKeys(sequence.steps, isMeant)
+  if (all.size > 0) return all
+  // Another example than the file's own: it can mean nothing else where the letters are taught with one sound only.
+  const only = toKeys(sequence.steps, hasLetters)
+  return only.size === 1 ? only : all
+}
+
+/** The lines by which a sequence teaches the letters of a pattern: `ow as in snow`, `ow as in cow`. */
+export function findPatternLines(written: string, { steps }: Sequence): readonly string[] {
+  const letters = toWordKey(/^\s*(\S+)/u.exec(written)?.[1] ?? '').replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  const taught = steps.flatMap(({ adds }) => adds.correspondences.filter((one) => one.letters === letters))
+  return taught.map(({ example }) => `${letters} as in ${example}`)
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findPattern } from '../../src/verdict/index.ts'
+import { createWordJudge, findPattern, findPatternLines } from '../../src/verdict/index.ts'
 import { phonics, series } from '../shelf/engine.ts'
 
 const has = (written: string, word: string, step = 'green-14'): boolean | undefined =>
@@ -24,6 +24,27 @@ describe('a pattern', () => {
     ['CCVC', 'frog', true],
   ])('%s in %s: %s', (written, word, isIn) => {
     expect(has(written, word)).toBe(isIn)
+  })
+
+  it.each([
+    // Known by heart from pink-2 and blue-4 on.
+    ['th', 'the', 'green-1', false],
+    ['th', 'they', 'green-14', false],
+    ['th', 'this', 'green-1', true],
+    // Before it is taught.
+    ['th', 'this', 'blue-6', false],
+    ['ee', 'green', 'green-1', false],
+    ['-ing', 'jumping', 'green-5', false],
+    ['-ing', 'jumping', 'green-6', true],
+  ])('%s is practised by %s at %s: %s', (written, word, step, isPractised) => {
+    const { verdict } = createWordJudge(series, step)(phonics.read(word))
+    expect(findPattern(written, series, step)?.isPractised(word, verdict)).toBe(isPractised)
+  })
+
+  it('of letters with one sound may have another example, and else the lines are told that name one', () => {
+    expect(has('sh as in fish', 'ship')).toBe(true)
+    expect(findPattern('n as in net', series, 'green-14')).toBeUndefined()
+    expect(findPatternLines('n as in net', series)).toEqual(['n as in nap', 'n as in bank'])
   })
 
   it('of letters alone means the sounds that were taught so far', () => {
