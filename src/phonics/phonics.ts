@@ -5,22 +5,24 @@ import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
 import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
 import { toPronunciation } from './to-pronunciation.ts'
+import { findTwoWords } from './two-words.ts'
 import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */
 export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelling = createSpelling(lexicon)): Phonics {
   const cache = new Map<string, WordPronunciations>()
   const findOrdinary = readOrdinary(lexicon.ordinary(accent))
-  return {
-    accent,
-    read(word) {
-      const known = cache.get(word)
-      if (known) return known
-      const pronunciations = readWord(word, accent, spelling, findOrdinary)
-      cache.set(word, pronunciations)
-      return pronunciations
-    },
+  const read = (word: string): WordPronunciations => {
+    const known = cache.get(word)
+    if (known) return known
+    const plain = readWord(word, accent, spelling, findOrdinary)
+    const two = findTwoWords(word.toLowerCase())
+    const parts = two?.map((part) => (part === '-s' ? part : read(part)))
+    const pronunciations = parts === undefined ? plain : { ...plain, parts }
+    cache.set(word, pronunciations)
+    return pronunciations
   }
+  return { accent, read }
 }
 
 const MARKS = /\p{M}/u

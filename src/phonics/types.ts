@@ -48,6 +48,8 @@ export interface WordPronunciations {
   readonly word: string
   readonly source: 'dictionary' | 'guess'
   readonly pronunciations: readonly Pronunciation[]
+  /** For a word put together of two little ones (`someone`), what it is made of; `-s` for an ending. */
+  readonly parts?: readonly (WordPronunciations | '-s')[]
   /** True where the pronunciations are different words and the sentence must choose. */
   readonly heteronym: boolean
 }

@@ -83,6 +83,12 @@ function findWholeFaults(word: string, pronunciation: Pronunciation, knowledge: 
   ]
 }
 
+/** Whether a step allows a word of so many letters and syllables. */
+export function isWithinLimits(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
+  const faults = [...findLetterFaults(word, knowledge), ...findSyllableFaults(word, pronunciation, knowledge)]
+  return faults.length === 0
+}
+
 // Each part of a hyphenated word is read by itself, so each has the whole limit.
 function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[] {
   const allowed = knowledge.limits.letters

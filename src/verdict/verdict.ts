@@ -5,7 +5,7 @@ import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import { findAbbreviation } from './abbreviations.ts'
 import { findShortened, isContraction } from './apostrophe.ts'
-import { findFaults, isContractionTaught, isSoundedOut } from './faults.ts'
+import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findEnding, findOwnerFault } from './unit.ts'
@@ -88,12 +88,13 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 }
 
 /**
- * Whether the word is known by heart: as it is, with a taught ending that leaves its letters as they are, or shortened by
- * an apostrophe where that is taught (`they've`, `wouldn't`).
+ * Whether the word is known by heart: as it is, put together of two that can be read (`someone`), with a taught ending that
+ * leaves its letters as they are, or shortened by an apostrophe where that is taught (`they've`, `wouldn't`).
  */
-export function isSightWord({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
+export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
+  const { word, pronunciations } = read
   const { sightWords, endings } = knowledge
-  if (sightWords.has(toSightKey(word))) return true
+  if (sightWords.has(toSightKey(word)) || isOfTwoWords(read, knowledge)) return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
@@ -105,6 +106,14 @@ export function isSightWord({ word, pronunciations }: WordPronunciations, knowle
     const stem = word.slice(0, ending?.spans[0]?.[0] ?? 0).replace(/['’‘ʼ]$/, '')
     return sightWords.has(toSightKey(stem))
   })
+}
+
+/** `someone` is read by who can read `some` and `one`, within the limits of the step: `ours` by who can read `our` and knows -s. */
+function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowledge: Knowledge): boolean {
+  if (parts === undefined) return false
+  const isKnown = (part: WordPronunciations | '-s') =>
+    part === '-s' ? knowledge.endings.has(part) : isReadable(part, knowledge)
+  return parts.every(isKnown) && pronunciations.some((pronunciation) => isWithinLimits(word, pronunciation, knowledge))
 }
 
 // The name itself is allowed; the owner's ending on it still has to be taught where endings are taught.

@@ -4,9 +4,10 @@
 import { describe, expect, it } from 'vitest'
 import { loadBuiltIn } from '../../src/packaged/data.ts'
 import type { Accent } from '../../src/phonics/types.ts'
+import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
-import { createWordJudge, judgeInSequence } from '../../src/verdict/index.ts'
+import { createWordJudge, findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { EXAMPLES } from '../sequence/national-curriculum.ts'
 import { drawRandom, drawSequence } from './random-sequences.ts'
@@ -129,4 +130,37 @@ describe('a word, its reasons and the step at which it is readable never contrad
       }
     },
   )
+})
+
+describe('a word put together of two little words is read where both can be read', () => {
+  const series = loadBuiltIn('series', undefined) as Sequence
+  const { read } = testPhonics('general-american')
+  const at = (word: string) => findReadableAt(read(word), series) ?? null
+  const last = (...words: readonly string[]) => {
+    const places = words.map((word) => series.steps.findIndex(({ id }) => id === at(word)))
+    return series.steps[Math.max(...places)]?.id
+  }
+
+  it.each([
+    ['everyone', 'every', 'one'],
+    ['someone', 'some', 'one'],
+    ['anything', 'any', 'thing'],
+    ['onto', 'on', 'to'],
+    ['yourself', 'your', 'self'],
+    ['somewhere', 'some', 'where'],
+    ['anybody', 'any', 'body'],
+  ])('%s is %s and %s', (word, one, two) => {
+    const syllables = read(word).pronunciations[0]?.syllables.length ?? 0
+    const limits = series.steps.findIndex(({ id }) => (knowledgeAt(series, id).limits.syllables ?? 9) >= syllables)
+    const parts = series.steps.findIndex(({ id }) => id === last(one, two))
+    expect(at(word)).toBe(series.steps[Math.max(parts, limits)]?.id)
+  })
+
+  it('ours is our with -s', () => {
+    expect(at('ours')).toBe(last('our', 'cats'))
+  })
+
+  it('together is no to, get and her', () => {
+    expect(read('together').parts).toBeUndefined()
+  })
 })
