@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
 import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
+import { toBritish } from '../../src/phonics/british-spellings.ts'
 import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
@@ -119,5 +120,11 @@ function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { give
     return given ? { word: word.word, transcriptions: given, given: true } : { ...word, given: false }
   })
   const added = [...corrections].map(([word, transcriptions]) => ({ word, transcriptions, given: true }))
-  return [...all, ...added].sort((x, y) => (x.word < y.word ? -1 : 1))
+  const known = new Set([...all, ...added].map(({ word }) => word))
+  // The dictionary is American: what Britain writes otherwise is said as the American word.
+  const british = all.flatMap((entry) => {
+    const word = toBritish(entry.word)
+    return word === undefined || known.has(word) ? [] : [{ ...entry, word }]
+  })
+  return [...all, ...added, ...british].sort((x, y) => (x.word < y.word ? -1 : 1))
 }

@@ -1,5 +1,6 @@
 // Finds the words that a reader can read and that fit what is asked.
 
+import { isForeignSpelling } from '../phonics/index.ts'
 import { toUseOfBits, type WordFacts } from '../words/index.ts'
 import { asksForSounds, findKind, isByHeart, toTest, type WordFilters, type WordKind } from './filters.ts'
 import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
@@ -105,8 +106,10 @@ function takeFit(
 function toLastTest(pool: Pool, query: WordQuery): (at: number) => boolean {
   const now = pool.stepIndex
   const isSounded = asksForSounds(query)
+  const { accent } = pool.reader.sequence
   return (at) =>
     pool.isFit(at) &&
+    !isForeignSpelling(pool.wordAt(at), accent) &&
     (pool.isCheap || pool.isReadable(at)) &&
     !(isSounded && pool.isSight(at)) &&
     !(query.newAtStep && pool.firstStep(at) !== now)
