@@ -1,9 +1,11 @@
-// Builds the data of the word finder, one file: facts, thesaurus, and the words that are never proposed.
+// Builds the data of the word finder, one file: facts, thesaurus, the words that are never proposed, and what children say of
+// things and pictures.
 
 import { joinSections } from '../../src/words/bytes.ts'
 import { createFitness } from '../../src/words/fitness.ts'
 import { loadChildWords } from './children.ts'
 import { openShowable } from './showable.ts'
+import { buildShowing } from './showing.ts'
 import { buildThesaurus } from './thesaurus.ts'
 import { addDerived, buildUnfit, readUnfit } from './unfit.ts'
 import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
@@ -20,5 +22,6 @@ export function buildWords(words: readonly string[]): Uint8Array {
   const unfit = buildUnfit(addDerived(readUnfit(), words, wordnet))
   const sources = loadWordSources(wordnet, unfit)
   const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
-  return joinSections([buildWordFacts(found.map(({ facts }) => facts)), buildThesaurus(found, wordnet), unfit])
+  const facts = buildWordFacts(found.map(({ facts }) => facts))
+  return joinSections([facts, buildThesaurus(found, wordnet), unfit, buildShowing()])
 }

@@ -1,6 +1,5 @@
 // What is asked of a word, as one test. The cheap questions come first.
 
-import { isForBox } from './boxes.ts'
 import { isInflected } from './order.ts'
 import type { Pool } from './pool.ts'
 import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './pronunciation.ts'
@@ -68,18 +67,21 @@ export function findKind(at: number, pool: Pool): WordKind {
 
 export const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
 
+/** Of pictures the rule of the dictionary is good enough where nobody has judged a word; what goes into a hand is judged. */
+export function canBeShown(at: number, as: 'object' | 'picture', pool: Pool): boolean {
+  const shown = pool.shownAt(at)
+  return shown === undefined ? as === 'picture' && pool.factsAt(at).nameable !== 'no' : shown[as] !== 'no'
+}
+
 function toFactTests({ kinds, picture, object, known, base, forWriting }: WordFilters, pool: Pool): Test[] {
   const tests: Test[] = []
   if (kinds) tests.push((at) => kinds.includes(findKind(at, pool)))
-  if (picture) tests.push((at) => pool.factsAt(at).nameable !== 'no')
-  if (object) {
-    tests.push(
-      (at) => pool.factsAt(at).nameable === 'object' && isForBox(pool.wordAt(at), (word) => pool.find(word) >= 0),
-    )
-  }
+  if (picture) tests.push((at) => canBeShown(at, 'picture', pool))
+  if (object) tests.push((at) => canBeShown(at, 'object', pool))
   if (known) tests.push((at) => pool.factsAt(at).known >= 2)
   if (base || picture || object) {
-    tests.push((at) => !isInflected(pool.factsAt(at)) || (forWriting === true && isByHeart(at, pool)))
+    const isJudged = (at: number): boolean => base !== true && pool.shownAt(at) !== undefined
+    tests.push((at) => !isInflected(pool.factsAt(at)) || isJudged(at) || (forWriting === true && isByHeart(at, pool)))
   }
   return tests
 }

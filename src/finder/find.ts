@@ -1,7 +1,7 @@
 // Finds the words that a reader can read and that fit what is asked.
 
 import { isForeignSpelling } from '../phonics/index.ts'
-import { toUseOfBits, type WordFacts } from '../words/index.ts'
+import { type Shown, type ShownClass, toUseOfBits, type WordFacts } from '../words/index.ts'
 import { asksForSounds, findKind, isByHeart, toTest, type WordFilters, type WordKind } from './filters.ts'
 import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
@@ -16,6 +16,8 @@ export interface FoundWord {
   /** The id of the first step at which it is readable; null where only this reader can read it. */
   readonly readableAt: string | null
   readonly pronunciation: ListPronunciation
+  /** What a small child says of the thing and its picture; undefined where nobody has judged it. */
+  readonly shown: Shown | undefined
 }
 
 export interface WordQuery extends WordFilters {
@@ -47,17 +49,36 @@ export function findWords(pool: Pool, query: WordQuery = {}): FoundWords {
 function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
   const test = toTest(query, pool)
   const forPictures = query.picture === true || query.object === true
+  const toTier = openTiers(query, pool)
   const isCheap = pool.isCheap
   const found: number[] = []
   for (let at = 0; at < pool.size; at++) if ((!isCheap || pool.isReadable(at)) && test(at)) found.push(at)
-  if (query.order === 'shuffled') return shuffleByTier(found, pool, query.seed ?? 1)
+  if (query.order === 'shuffled') return shuffleByTier(found, pool, toTier, query.seed ?? 1)
   const toCost = (at: number): number => {
     const bits = pool.bitsAt(at)
-    return toUsefulnessOfBits(bits, forPictures) + (isByHeart(at, pool) ? toCostByHeart(bits, query) : 0)
+    const byHeart = isByHeart(at, pool) ? toCostByHeart(bits, query) : 0
+    return toTier(at) * TIER + toUsefulnessOfBits(bits, forPictures) + byHeart
   }
   // Use and number in one: plain numbers sort many times faster than objects.
   const keys = Float64Array.from(found, (at) => toCost(at) * PLACES + at)
   return Array.from(keys.sort(), (key) => key % PLACES)
+}
+
+/** More than any word costs by its use. */
+const TIER = 10_000
+
+/** What a child says first comes first, then what a word of yours makes plain, then what is likelier called otherwise. */
+const TIERS: Readonly<Record<ShownClass, number>> = { fine: 0, hint: 1, likelier: 2, no: 4 }
+const NOT_JUDGED = 3
+
+/** In which class a word stands as an object or a picture, where either is asked for; 0 for all where not. */
+function openTiers({ picture, object }: WordQuery, pool: Pool): (at: number) => number {
+  const as = object ? 'object' : picture ? 'picture' : undefined
+  if (as === undefined) return () => 0
+  return (at) => {
+    const shown = pool.shownAt(at)
+    return shown === undefined ? NOT_JUDGED : TIERS[shown[as]]
+  }
 }
 
 /** More than there are words. */
@@ -75,15 +96,15 @@ function toCostByHeart(bits: number, { forWriting }: WordQuery): number {
   return isLittle ? 0 : BY_HEART
 }
 
-function shuffleByTier(numbers: readonly number[], pool: Pool, seed: number): number[] {
-  const isKnown = (at: number): boolean => toUseOfBits(pool.bitsAt(at)).known >= 2
-  return [
-    ...shuffle(numbers.filter(isKnown), seed),
-    ...shuffle(
-      numbers.filter((at) => !isKnown(at)),
+function shuffleByTier(numbers: readonly number[], pool: Pool, toTier: (at: number) => number, seed: number): number[] {
+  const toGroup = (at: number): number => 2 * toTier(at) + (toUseOfBits(pool.bitsAt(at)).known >= 2 ? 0 : 1)
+  const groups = [...new Set(numbers.map(toGroup))].sort((left, right) => left - right)
+  return groups.flatMap((group) =>
+    shuffle(
+      numbers.filter((at) => toGroup(at) === group),
       seed,
     ),
-  ]
+  )
 }
 
 function takeFit(
@@ -124,6 +145,7 @@ export function toFoundWord(at: number, pool: Pool): FoundWord {
     isSight: pool.isSight(at),
     readableAt: step === undefined ? null : (pool.reader.sequence.steps[step]?.id ?? null),
     pronunciation: pool.pronunciationAt(at),
+    shown: pool.shownAt(at),
   }
 }
 

@@ -18,6 +18,7 @@ export {
   type Relaxed,
 } from './sets.ts'
 export { KINDS, type SheetPart, toSheet } from './sheet.ts'
+export { findShown, proposeByClass, type ShowAs } from './shown.ts'
 export { findSpelling, type Spelling } from './spelling.ts'
 export { type ListPronunciation, type ListTable, type ListUnit, openListTable } from './table.ts'
 export { isUnhelpful } from './unhelpful.ts'

@@ -15,6 +15,7 @@ import {
   type Fitness,
   isLittleWord,
   packFacts,
+  type Shown,
   type WordFacts,
   type WordFactTable,
   type WordOrder,
@@ -53,6 +54,8 @@ export interface Pool {
   readonly size: number
   wordAt(at: number): string
   factsAt(at: number): WordFacts
+  /** What a small child says of the thing and its picture; undefined where nobody has judged it. */
+  shownAt(at: number): Shown | undefined
   /** The facts as one number. */
   bitsAt(at: number): number
   pronunciationAt(at: number): ListPronunciation
@@ -95,6 +98,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     size: table.size + beyond.length,
     wordAt,
     factsAt,
+    shownAt: (at) => facts.shown(wordAt(at)),
     bitsAt: (at) => (at < table.size ? facts.bitsAt(table.placeAt(at)) : packFacts(factsAt(at))),
     pronunciationAt,
     syllablesAt: (at) =>

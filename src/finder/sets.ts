@@ -2,7 +2,6 @@
 
 import { toBases } from '../words/inflect.ts'
 import type { FoundWord } from './find.ts'
-import { toUsefulness } from './order.ts'
 import type { ListUnit } from './table.ts'
 
 /** Lower-case letters that look alike, as `bdpq`. */
@@ -36,15 +35,18 @@ const toLevels = (lookAlikes: LookAlikes): readonly Level[] => [
 
 /** Takes words by one level after the other until there are as many as wanted. */
 function proposeByLevels(
+  all: readonly FoundWord[],
   count: number,
   lookAlikes: LookAlikes,
   takeBy: (isFirstKept: boolean, banned: string) => readonly FoundWord[],
 ): ProposedSet {
+  const ranks = new Map(all.map((found, rank) => [found, rank]))
   let best: ProposedSet = { words: [], relaxed: [] }
   for (const { kinds, isFirstKept, relaxed } of toLevels(lookAlikes)) {
     for (const banned of toBanned(kinds)) {
       const words = takeBy(isFirstKept, banned)
-      const isBetter = isBetterSet(words, best.words) || (best.relaxed === relaxed && isMoreUseful(words, best.words))
+      const isBetter =
+        isBetterSet(words, best.words) || (best.relaxed === relaxed && isMoreUseful(words, best.words, ranks))
       if (isBetter) best = { words, relaxed }
     }
     if (best.words.length >= count) return best
@@ -58,12 +60,15 @@ const isBetterSet = (words: readonly FoundWord[], others: readonly FoundWord[]):
 
 const countFirsts = (words: readonly FoundWord[]): number => new Set(words.map(({ word }) => word[0])).size
 
-/** Of two sets of one size and as many first letters, the one whose words children know better. */
-const isMoreUseful = (words: readonly FoundWord[], others: readonly FoundWord[]): boolean =>
-  words.length === others.length && countFirsts(words) === countFirsts(others) && sumOf(words) < sumOf(others)
-
-const sumOf = (words: readonly FoundWord[]): number =>
-  words.reduce((sum, { facts }) => sum + toUsefulness(facts, true), 0)
+/** Of two sets of one size and as many first letters, the one whose words stand further to the front. */
+function isMoreUseful(
+  words: readonly FoundWord[],
+  others: readonly FoundWord[],
+  ranks: ReadonlyMap<FoundWord, number>,
+): boolean {
+  const sumOf = (set: readonly FoundWord[]): number => set.reduce((sum, found) => sum + (ranks.get(found) ?? 0), 0)
+  return words.length === others.length && countFirsts(words) === countFirsts(others) && sumOf(words) < sumOf(others)
+}
 
 /**
  * As many words as wanted, the most useful that keep to the rules: different first letters, and of letters that look alike
@@ -71,7 +76,7 @@ const sumOf = (words: readonly FoundWord[]): number =>
  * @param words the most useful first
  */
 export const proposeBox = (words: readonly FoundWord[], count: number, lookAlikes: LookAlikes): ProposedSet =>
-  proposeByLevels(count, lookAlikes, (isFirstKept, banned) => take(words, count, isFirstKept, banned))
+  proposeByLevels(words, count, lookAlikes, (isFirstKept, banned) => take(words, count, isFirstKept, banned))
 
 /** Every way to keep one letter of each kind: the letters that then must not appear. */
 function toBanned(lookAlikes: LookAlikes): readonly string[] {
@@ -93,7 +98,8 @@ function take(words: readonly FoundWord[], count: number, isFirstKept: boolean, 
 export type Pair = readonly [FoundWord, FoundWord]
 
 /**
- * Minimal pairs for two spellings, the most useful first; no word is used twice, not even in another form.
+ * Minimal pairs for two spellings, the most useful first; no word is used twice, not even in another form, and no pair is said
+ * alike (`sale sail`).
  * @param isOne tells the units of the first spelling, `isOther` those of the second
  */
 export function proposePairs(
@@ -102,15 +108,15 @@ export function proposePairs(
   isOther: (unit: ListUnit) => boolean,
   count: number,
 ): readonly Pair[] {
-  const others = new Map<string, FoundWord[]>()
+  const others = new Map<string, { readonly found: FoundWord; readonly sound: string }[]>()
   for (const found of words)
-    for (const frame of toFrames(found, isOther)) others.set(frame, [...(others.get(frame) ?? []), found])
+    for (const { frame, sound } of toFrames(found, isOther))
+      others.set(frame, [...(others.get(frame) ?? []), { found, sound }])
   const pairs = words.flatMap((one, rank) =>
-    toFrames(one, isOne).flatMap((frame) =>
-      (others.get(frame) ?? []).map((other) => ({
-        pair: [one, other] as const,
-        rank: Math.max(rank, words.indexOf(other)),
-      })),
+    toFrames(one, isOne).flatMap(({ frame, sound }) =>
+      (others.get(frame) ?? [])
+        .filter((other) => other.sound !== sound)
+        .map(({ found }) => ({ pair: [one, found] as const, rank: Math.max(rank, words.indexOf(found)) })),
     ),
   )
   const used = new Set<string>()
@@ -131,10 +137,18 @@ function toPlainBase({ word, facts }: FoundWord): string {
 }
 
 /** The word with each fitting unit in turn left open: `c=k _ p=p`. */
-function toFrames({ pronunciation: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): string[] {
+function toFrames({ pronunciation: { units } }: FoundWord, isMeant: (unit: ListUnit) => boolean): Frame[] {
   return units.flatMap((open, at) =>
-    isMeant(open) ? [units.map((unit, place) => (place === at ? '_' : unit.key)).join(' ')] : [],
+    isMeant(open)
+      ? [{ frame: units.map((unit, place) => (place === at ? '_' : unit.key)).join(' '), sound: open.sound }]
+      : [],
   )
+}
+
+interface Frame {
+  readonly frame: string
+  /** What stands in the open place says this. */
+  readonly sound: string
 }
 
 /**
@@ -152,7 +166,9 @@ export function proposeMixed(
   const groups = vowels
     .map((vowel) => words.filter((found) => vowelOf(found) === vowel))
     .filter((group) => group.length > 0)
-  return proposeByLevels(count, lookAlikes, (isFirstKept, banned) => takeInTurn(groups, count, isFirstKept, banned))
+  return proposeByLevels(words, count, lookAlikes, (isFirstKept, banned) =>
+    takeInTurn(groups, count, isFirstKept, banned),
+  )
 }
 
 function takeInTurn(

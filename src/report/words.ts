@@ -5,6 +5,7 @@ import {
   KINDS,
   type Pair,
   type Relaxed,
+  type ShowAs,
   toLetterPattern,
   toSoundPattern,
   type WordKind,
@@ -12,6 +13,7 @@ import {
 import { OBJECT_CAUTION } from './caution.ts'
 import { toCsv } from './csv.ts'
 import type { Paint } from './paint.ts'
+import { toShownLines } from './shown-words.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
@@ -35,6 +37,10 @@ export interface WordList {
   readonly hasObjects: boolean
   /** Whether a set holds every word that fits, so that no rule of the set has kept one out. */
   readonly isAll: boolean
+  /** As what the words are to be shown, where that was asked for. */
+  readonly showAs: ShowAs | null
+  /** What a set that came out empty could be instead. */
+  readonly instead: string | null
   /** Spellings asked for that the reader has not been taught, each with the step that teaches it. */
   readonly untaught: readonly { readonly spelling: string; readonly step: string | undefined }[]
 }
@@ -91,10 +97,18 @@ function toHead({ sequence, step, reader, as }: WordList, { width, paint }: Word
   )
 }
 
-function toNothing({ as, untaught }: WordList, { width }: WordsView): string[] {
-  const what = as === 'contrast' ? 'pair of words' : 'word'
-  const hint = untaught.length > 0 ? [] : ['Ask for less at once, or for a later step.']
-  return wrap([`No ${what} that can be read at this step fits.`, ...hint].join(' '), width)
+function toNothing(list: WordList, { width }: WordsView): string[] {
+  return wrap(toNothingLine(list), width)
+}
+
+function toNothingLine({ as, untaught, showAs, instead }: WordList): string {
+  if (instead !== null) return instead
+  const hint = untaught.length > 0 ? '' : ' Ask for less at once, or for a later step.'
+  if (as === 'contrast') return `No pair of words that can be read at this step fits.${hint}`
+  const what = { object: 'small object', picture: 'picture' }
+  return showAs === null
+    ? `No word that can be read at this step fits.${hint}`
+    : `No word that can be read at this step and fits can be shown as a ${what[showAs]}.${hint}`
 }
 
 /** `ai` is taught at step green-2. */
@@ -108,8 +122,13 @@ const toUntaughtLines = ({ untaught, sequence }: WordList): string[] =>
 /** What a person must know of a list of which a format prints the words alone. */
 export const toWordsAside = (list: WordList, format: 'plain' | 'csv' | 'json'): string[] => [
   ...(list.words.length === 0 ? toUntaughtLines(list) : []),
-  ...(list.hasObjects && format !== 'json' ? [`Caution: ${OBJECT_CAUTION}`] : []),
+  ...(list.words.length === 0 && list.showAs !== null ? [toNothingLine(list)] : []),
+  ...(format === 'plain' && list.as !== 'list' ? toShownLines(list) : []),
+  ...(hasCaution(list) && format !== 'json' ? [`Caution: ${OBJECT_CAUTION}`] : []),
 ]
+
+/** No caution over nothing. */
+const hasCaution = ({ hasObjects, words }: WordList): boolean => hasObjects && words.length > 0
 
 function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
   const sounded = words.filter(({ isSight }) => !isSight)
@@ -139,12 +158,13 @@ function toSheetLines({ words }: WordList, { width, paint }: WordsView): string[
 }
 
 function toNotes(list: WordList, { width, paint }: WordsView): string[] {
-  const { relaxed, hasObjects, more, as, words, isAll } = list
+  const { relaxed, more, as, words, isAll } = list
   const notes = [
     ...toUntaughtLines(list),
+    ...toShownLines(list),
     ...(words.length === 0 ? [] : relaxed.map((rule) => (rule === 'fewer' && isAll ? ALL : RELAXED[rule]))),
     ...(more && as === 'list' ? ['There are more: --count all shows them.'] : []),
-    ...(hasObjects ? [`Caution: ${OBJECT_CAUTION}`] : []),
+    ...(hasCaution(list) ? [`Caution: ${OBJECT_CAUTION}`] : []),
   ]
   return notes.flatMap((note) => ['', ...wrap(note, width).map((line) => paint.quiet(line))])
 }
@@ -185,6 +205,9 @@ const COLUMNS = [
   'picture',
   'object',
   'known',
+  'as picture',
+  'as object',
+  'note',
 ] as const
 
 /**
@@ -196,6 +219,7 @@ export function toWordsCsv({ words, pairs, as }: WordList): string {
   const rows = words.map((found) => {
     const { readableAt, correspondences, ...cells } = toWordFields(found)
     const { word, kind, sight, letters, syllables, pattern, lettersPattern, picture, object, known } = cells
+    const { asPicture, asObject, note } = cells
     return [
       word,
       kind,
@@ -209,6 +233,9 @@ export function toWordsCsv({ words, pairs, as }: WordList): string {
       toYes(picture),
       toYes(object),
       known,
+      asPicture ?? '',
+      asObject ?? '',
+      note ?? '',
       ...(isPaired ? [pairOf.get(found) ?? ''] : []),
     ]
   })
@@ -230,11 +257,11 @@ export function toWordsJson(list: WordList): unknown {
     pairs: list.pairs.map((pair) => pair.map(({ word }) => word)),
     more: list.more,
     relaxed: list.relaxed,
-    caution: list.hasObjects ? OBJECT_CAUTION : null,
+    caution: hasCaution(list) ? OBJECT_CAUTION : null,
   }
 }
 
-function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation }: FoundWord) {
+function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation, shown }: FoundWord) {
   return {
     word,
     kind,
@@ -245,8 +272,11 @@ function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation }:
     pattern: toSoundPattern(pronunciation),
     lettersPattern: toLetterPattern(word),
     correspondences: pronunciation.units.filter(({ kind }) => kind !== 'silent').map(({ key }) => key),
-    picture: facts.nameable !== 'no',
-    object: facts.nameable === 'object',
+    picture: shown === undefined ? facts.nameable !== 'no' : shown.picture !== 'no',
+    object: shown !== undefined && shown.object !== 'no',
     known: facts.known,
+    asPicture: shown?.picture ?? null,
+    asObject: shown?.object ?? null,
+    note: shown?.note || null,
   }
 }

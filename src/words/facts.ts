@@ -3,6 +3,7 @@
 
 import { toByteReader } from './bytes.ts'
 import type { Inflection } from './inflect.ts'
+import { openShowing, type Shown } from './showing.ts'
 
 /** Naming word, doing word, describing word (adjective or adverb), little word. */
 export type PartOfSpeech = 'noun' | 'verb' | 'adjective' | 'adverb' | 'little'
@@ -34,6 +35,8 @@ export interface WordFactTable {
   factsAt(index: number): WordFacts
   /** The same as one number, for what is asked of every word: see `toUseOfBits`. */
   bitsAt(index: number): number
+  /** What a small child says of the thing and its picture; undefined where nobody has judged it. */
+  shown(word: string): Shown | undefined
 }
 
 /** What ordering by use needs, out of the number of a word's facts. */
@@ -99,8 +102,9 @@ export function unpackFacts(bits: number): WordFacts {
  * Opens the compiled table. In order: how many different facts there are; each packed; two bytes a word, least first,
  * the number of its facts.
  * Costs next to nothing before a word is asked for; one object serves all words that share their facts.
+ * @param showing what `packShowing` made
  */
-export function openWordFacts(bytes: Uint8Array): WordFactTable {
+export function openWordFacts(bytes: Uint8Array, showing: Uint8Array = new Uint8Array()): WordFactTable {
   const reader = toByteReader(bytes)
   const packed = Array.from({ length: reader.next() }, () => reader.next())
   const size = reader.next()
@@ -114,6 +118,7 @@ export function openWordFacts(bytes: Uint8Array): WordFactTable {
   }
   return {
     size,
+    shown: openShowing(showing),
     bitsAt: (index) => packed[idAt(index)] ?? 0,
     factsAt(index) {
       const id = idAt(index)

@@ -5,6 +5,7 @@ export type { Fitness, FitnessKind, FitnessOptions, UnfitKind } from './fitness.
 export { type Base, type Inflection, toBases, toForm } from './inflect.ts'
 export { toCaseOf } from './letter-case.ts'
 export { isLittleWord, LITTLE_WORDS, type LittleClass, toNearLittleWords } from './little.ts'
+export type { Shown, ShownClass } from './showing.ts'
 export {
   createSuggester,
   type Suggester,

@@ -19,10 +19,10 @@ export interface WordData {
  * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
-  const [facts, thesaurus, unfit] = splitSections(bytes, 3)
-  if (facts === undefined || thesaurus === undefined || unfit === undefined)
+  const [facts, thesaurus, unfit, showing] = splitSections(bytes, 4)
+  if (facts === undefined || thesaurus === undefined || unfit === undefined || showing === undefined)
     throw new RangeError('the word data ends too early')
-  const table = openWordFacts(facts)
+  const table = openWordFacts(facts, showing)
   if (size !== undefined && size !== table.size) {
     throw new RangeError(`the word data is of ${table.size} words, the lexicon of ${size}: build the package again`)
   }

@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { isForBox } from '../../src/finder/boxes.ts'
 import { findWords, toSheet } from '../../src/finder/index.ts'
 import { shuffle, toUsefulness } from '../../src/finder/order.ts'
 import { UNHELPFUL } from '../../src/finder/unhelpful.ts'
@@ -76,16 +75,4 @@ describe('the table of unhelpful words', () => {
   it('keeps its words out of every list', () => {
     expect(UNHELPFUL.filter(([word]) => testTable().rowOf(word) >= 0)).toEqual([])
   })
-})
-
-it('keeps places, stuff and dangers out of a box, and toys and tools in', () => {
-  const isWord = (word: string): boolean => testTable().rowOf(word) >= 0
-  for (const word of ['street', 'milk', 'washer', 'painting', 'balloon', 'green'])
-    expect(isForBox(word, isWord), word).toBe(false)
-  for (const word of 'rib moss ox well coin blueberry cranberry gooseberry walnut crumb cork thimble pellet staple'.split(
-    ' ',
-  ))
-    expect(isForBox(word, isWord), word).toBe(false)
-  for (const word of ['cat', 'hammer', 'ruler', 'tiger', 'slipper', 'ring', 'king'])
-    expect(isForBox(word, isWord), word).toBe(true)
 })

@@ -2,14 +2,8 @@
 
 import {
   createPool,
-  type FoundWord,
-  findSpelling,
   findWords,
-  type ListUnit,
   type Pool,
-  proposeBox,
-  proposeMixed,
-  proposePairs,
   readQuery,
   toSheet,
   type WordQuery,
@@ -31,6 +25,8 @@ import { openWordFiles } from '../../resources/word-files.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { CommandContext, ExitCode } from '../command.ts'
 import type { AskedReader, FoundReader } from '../list-reader.ts'
+import { makeBox } from './box.ts'
+import { makeContrast } from './contrast.ts'
 
 /** The wishes as typed, and how to print what is found. */
 export interface WordsOptions extends AskedReader, WrittenQuery {
@@ -53,9 +49,8 @@ type WordsTools = ListTools & WordsView
 
 type Io = CommandContext['io']
 
-/** How many words a list has for a person, a set has, and a kind of word has on a sheet, where nobody says. */
+/** How many words a list has for a person where nobody says. */
 const LIST = 60
-const SET = 6
 
 export async function words(options: WordsOptions, tools: WordsTools, io: Io): Promise<ExitCode> {
   const list = await makeList(options, tools, io)
@@ -66,11 +61,17 @@ export async function words(options: WordsOptions, tools: WordsTools, io: Io): P
   io.stdout.write(print(list, options.format, tools))
   // The words alone are for a program or a spreadsheet; what a person must know goes beside them.
   if (options.format !== 'pretty') for (const line of toWordsAside(list, options.format)) io.stderr.write(`${line}\n`)
-  return 0
+  return isUnfulfilled(list) ? 1 : 0
 }
 
+/** A set, or things to be shown, of which there are none. */
+const isUnfulfilled = ({ words, as, showAs }: WordList): boolean =>
+  words.length === 0 && (showAs !== null || (as !== 'list' && as !== 'sheet'))
+
 type Made = WordList | { readonly problem: string }
-type Found = Partial<Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll'>>
+type Found = Partial<
+  Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
+>
 
 /** Flags that one command cannot follow together: one of them would be passed over without a word. */
 function findClash({ as, set, sounds }: WordsOptions): string | undefined {
@@ -91,7 +92,7 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
   const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
   if (used && 'problem' in used) return used
   const whole: WordQuery = used ? { ...query, not: used } : query
-  const found = propose(options, whole, pool, tools)
+  const found = find(options, whole, pool, tools)
   if ('problem' in found) return found
   const { sequence, step, phonics, name } = tools
   return {
@@ -106,6 +107,8 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
     relaxed: [],
     hasObjects: query.object === true,
     isAll: false,
+    showAs: query.object ? 'object' : query.picture ? 'picture' : null,
+    instead: null,
     untaught: findUntaught(options, { ...tools, pool }),
     ...found,
   }
@@ -121,7 +124,7 @@ function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, se
   return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
 }
 
-function propose(
+function find(
   options: WordsOptions,
   query: WordQuery,
   pool: Pool,
@@ -129,73 +132,9 @@ function propose(
 ): Found | { readonly problem: string } {
   if (options.as === 'sheet') return makeSheet(query, pool, tools)
   if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
-  if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools)
+  if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools.sequence)
   const forPeople = options.format === 'pretty' ? LIST : Infinity
   return findWords(pool, { ...query, count: query.count ?? forPeople })
-}
-
-/** A box holds small objects, unless pictures are asked for. */
-function makeBox(
-  set: 'box' | 'mixed',
-  query: WordQuery,
-  pool: Pool,
-  { sequence }: ListTools,
-): Found | { readonly problem: string } {
-  if (set === 'box' && query.vowel === undefined) return { problem: '--set box needs a vowel, such as --vowel o.' }
-  const hasObjects = query.picture !== true
-  const all = { ...query, syllables: { from: 1, to: 1 }, object: hasObjects, count: Infinity }
-  const count = query.count ?? SET
-  const words = findWords(pool, all).words.filter(({ facts }) => facts.known > 0)
-  if (set === 'box') {
-    const box = proposeBox(words, count, sequence.lookAlikes)
-    return { ...box, hasObjects, isAll: box.words.length === words.length }
-  }
-  const vowels = findVowels(pool)
-  const vowelOf = ({ pronunciation }: FoundWord): string | undefined => {
-    const own = pronunciation.units.filter(({ vowel }) => vowel)
-    return own.length === 1 ? own[0]?.key : undefined
-  }
-  return { ...proposeMixed(words, vowels, vowelOf, count, sequence.lookAlikes), hasObjects }
-}
-
-/** The short vowels that have been taught: the first thing that each vowel letter says. */
-function findVowels({ reader: { sequence }, knowledge }: Pool): string[] {
-  const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences)
-  return ['a', 'e', 'i', 'o', 'u'].flatMap((letter) => {
-    const key = taught.find(({ letters }) => letters === letter)?.key
-    return key !== undefined && knowledge.correspondences.has(key) ? [key] : []
-  })
-}
-
-function makeContrast(
-  options: WordsOptions,
-  query: WordQuery,
-  pool: Pool,
-  tools: ListTools,
-): Found | { readonly problem: string } {
-  const [one, other, ...more] = (options.sounds ?? '').split(',').map((text) => text.trim())
-  if (!one || !other || more.length > 0) return { problem: '--set contrast needs two spellings, such as --sounds a,u.' }
-  const tests: ((unit: ListUnit) => boolean)[] = []
-  for (const text of [one, other]) {
-    const found = findSpelling(text, tools.sequence, tools.phonics)
-    if ('problem' in found) return found
-    if ('letters' in found.spelling || found.spelling.length !== 1)
-      return {
-        problem: `\`${text}\` is not one spelling that is taught. Take one such as a, sh or \`ea as in bread\`.`,
-      }
-    const [test] = found.spelling
-    if (test) tests.push(test)
-  }
-  const [isOne, isOther] = tests
-  if (!isOne || !isOther) return {}
-  const all = findWords(pool, { ...query, syllables: query.syllables ?? { from: 1, to: 1 }, count: Infinity })
-  const pairs = proposePairs(
-    all.words.filter(({ isSight }) => !isSight),
-    isOne,
-    isOther,
-    query.count ?? SET,
-  )
-  return { pairs, words: pairs.flat() }
 }
 
 /** As many lines as a printed page has, less its head. */

@@ -1,0 +1,67 @@
+// Proposes a box: small objects or pictures for one vowel, or for all short ones in balance.
+
+import {
+  type FoundWord,
+  findShown,
+  type Pool,
+  type ProposedSet,
+  proposeBox,
+  proposeByClass,
+  proposeMixed,
+  type WordQuery,
+} from '../../finder/index.ts'
+import type { WordList } from '../../report/words.ts'
+import type { Sequence } from '../../sequence/index.ts'
+
+type FoundBox = Pick<WordList, 'words' | 'relaxed' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
+
+/** How many words a box has where nobody says. */
+const SET = 6
+
+/** A box holds small objects, unless pictures are asked for. */
+export function makeBox(
+  set: 'box' | 'mixed',
+  query: WordQuery,
+  pool: Pool,
+  sequence: Sequence,
+): FoundBox | { readonly problem: string } {
+  if (set === 'box' && query.vowel === undefined) return { problem: '--set box needs a vowel, such as --vowel o.' }
+  const hasObjects = query.picture !== true
+  const showAs = hasObjects ? 'object' : 'picture'
+  const words = findShown(pool, query, showAs)
+  const found = proposeByClass(words, showAs, (own) => proposeSet(set, own, query, pool, sequence))
+  const isAll = set === 'box' && found.words.length === words.length
+  const instead = words.length === 0 && hasObjects ? toPictures(findShown(pool, query, 'picture')) : null
+  return { ...found, hasObjects, showAs, isAll, instead }
+}
+
+function proposeSet(
+  set: 'box' | 'mixed',
+  words: readonly FoundWord[],
+  { count = SET }: WordQuery,
+  pool: Pool,
+  { lookAlikes }: Sequence,
+): ProposedSet {
+  if (set === 'box') return proposeBox(words, count, lookAlikes)
+  const vowelOf = ({ pronunciation }: FoundWord): string | undefined => {
+    const own = pronunciation.units.filter(({ vowel }) => vowel)
+    return own.length === 1 ? own[0]?.key : undefined
+  }
+  return proposeMixed(words, findVowels(pool), vowelOf, count, lookAlikes)
+}
+
+function toPictures(words: readonly FoundWord[]): string | null {
+  const fine = words.filter(({ shown }) => shown !== undefined && shown.picture !== 'likelier').slice(0, SET)
+  if (fine.length === 0) return null
+  const names = fine.map(({ word }) => word).join(', ')
+  return `No word that can be read at this step and fits can be put into a box. Pictures can show ${names}: add --picture.`
+}
+
+/** The short vowels that have been taught: the first thing that each vowel letter says. */
+function findVowels({ reader: { sequence }, knowledge }: Pool): string[] {
+  const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences)
+  return ['a', 'e', 'i', 'o', 'u'].flatMap((letter) => {
+    const key = taught.find(({ letters }) => letters === letter)?.key
+    return key !== undefined && knowledge.correspondences.has(key) ? [key] : []
+  })
+}
