@@ -1,10 +1,9 @@
 // What a person must know of words that are to be shown as things or pictures.
 
 import type { FoundWord, ShowAs } from '../finder/index.ts'
-import type { ShownClass } from '../words/index.ts'
 
 /** What a person must know of words that a child may not say at first sight, by class. */
-const SHOWN: Readonly<Record<Exclude<ShownClass, 'fine' | 'no'> | 'guess', string>> = {
+const SHOWN: Readonly<Record<'hint' | 'likelier' | 'guess', string>> = {
   hint: 'Needs a word from you:',
   likelier: 'A child may say another word first:',
   guess: 'Not looked at by us, so think twice:',
