@@ -28,6 +28,8 @@ export async function bundle(root: string): Promise<void> {
     target: 'node20',
     absWorkingDir: root,
     logLevel: 'warning',
+    // A table of fontkit names a key twice, to the same end.
+    logOverride: { 'duplicate-object-key': 'silent' },
     legalComments: 'none',
     define: { BATTLEDORE_VERSION: JSON.stringify(version) },
   }

@@ -14,7 +14,8 @@ export interface GrownUpFacts {
   readonly sightWords: readonly string[]
   /** Spellings. */
   readonly practises: readonly string[]
-  readonly notes: readonly { readonly page: number; readonly text: string }[]
+  /** Of the writer, by page; credits have none. */
+  readonly notes: readonly { readonly page: number | undefined; readonly text: string }[]
   /** Whether it is stapled. */
   readonly isStapled: boolean
   readonly hasPictures: boolean
@@ -38,7 +39,7 @@ export function toGrownUpPage(facts: GrownUpFacts): readonly string[] {
     ),
     ...list('Known by heart', sightWords),
     ...list('It practises', practises),
-    ...notes.map(({ page, text }) => `Page ${page}: ${text.replaceAll('\n', ' ')}`),
+    ...notes.map(({ page, text }) => `${page === undefined ? '' : `Page ${page}: `}${text.replaceAll('\n', ' ')}`),
     ...(hasPictures ? ['The pictures are the writer’s own.'] : []),
     CAUTION,
     ...(facts.isStapled ? [STAPLES] : []),

@@ -1,11 +1,15 @@
 // Prints: from words and stories to sheets of paper, as one PDF or as drawings.
 
 export { type Ask, count, type Laid, type Shown, type SizeWish, type WordPiece } from './ask.ts'
+export type { Book, BookPage } from './book.ts'
 export { drawPdf, PRODUCER } from './draw/pdf.ts'
+export { type GrownUpFacts, toGrownUpPage } from './grown-up.ts'
+export { layBook } from './kinds/book.ts'
 export { layCards, layTags } from './kinds/cards.ts'
 export { layList } from './kinds/list.ts'
 export { laySight } from './kinds/sight.ts'
 export { laySlips } from './kinds/slips.ts'
+export { layStrips } from './kinds/strips.ts'
 export { layWall, type WallGroup } from './kinds/wall.ts'
 export type { CutWish } from './lay/marks.ts'
 export { PAPERS, type PaperName } from './lay/paper.ts'

@@ -9,7 +9,7 @@ export const KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall
 export type Kind = (typeof KINDS)[number]
 
 /** Kinds that are still being made. */
-const TO_COME: readonly Kind[] = ['strips', 'book', 'set']
+const TO_COME: readonly Kind[] = ['set']
 
 /** As typed. */
 export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as' | 'sounds'> {

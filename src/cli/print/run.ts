@@ -1,16 +1,19 @@
 // Prints: reads what is asked, lays it out, draws it, writes it, and says what to do with it.
 
-import { type Ask, drawPdf, PAPERS, type Print } from '../../print/index.ts'
+import { type Ask, drawPdf, type Letters, PAPERS } from '../../print/index.ts'
 import type { Problem, Result } from '../../problem/index.ts'
 import { fail, succeed, toProblemLine } from '../../problem/index.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import { complain, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import { type FoundReader, findListReader } from '../list-reader.ts'
+import type { Prepared } from './context.ts'
 import { loadLetters } from './letters.ts'
-import { type PrintOptions, readKind, readWishes, type Wishes } from './options.ts'
+import { type Kind, type PrintOptions, readKind, readWishes, type Wishes } from './options.ts'
 import { toFileName, writeAll } from './output.ts'
 import { toAdvice } from './say.ts'
+import { layStory, type StoryKind } from './stories.ts'
+import { readStoryToPrint, toWhole } from './story.ts'
 import { layWords } from './words.ts'
 
 export interface PrintTask {
@@ -28,21 +31,49 @@ export async function print(task: PrintTask, io: Io): Promise<ExitCode> {
 
 const toLine = (problem: Problem): string => toProblemLine(problem)
 
-async function tryPrint({ kind: typed, options }: PrintTask, io: Io): Promise<Result<ExitCode>> {
-  const kind = readKind(typed)
+async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
+  const { options } = task
+  const kind = readKind(task.kind)
   if (!kind.ok) return kind
   const wishes = readWishes(options)
   if (!wishes.ok) return wishes
-  const reader = await findListReader(options, io)
-  if ('problems' in reader) return fail(...reader.problems.map((message) => toWhole(message)))
   const letters = loadLetters(options.letters, options.letterShapes, io)
   if (!letters.ok) return letters
-  const ask = toAsk(wishes.value, reader, letters.value)
-  const prepared = await layWords({ kind: kind.value, options, wishes: wishes.value, ask, reader }, io)
+  const isOfStory = kind.value === 'book' || kind.value === 'strips' || (kind.value === 'slips' && task.story)
+  const sheets = { kind: kind.value, options, wishes: wishes.value, letters: letters.value }
+  const prepared = isOfStory ? await prepareStorySheets(task.story, sheets, io) : await prepareWords(sheets, io)
   if (!prepared.ok) return prepared
-  const { laid, title, name, told } = prepared.value
-  const sheet: Print = { title, sheets: laid.sheets, duplex: laid.duplex }
-  const bytes = await drawPdf(sheet, letters.value)
+  return finish(prepared.value, sheets, io)
+}
+
+interface SheetWish {
+  readonly kind: Kind
+  readonly options: PrintOptions
+  readonly wishes: Wishes
+  readonly letters: Letters
+}
+
+async function prepareStorySheets(path: string | undefined, wish: SheetWish, io: Io): Promise<Result<Prepared>> {
+  const { options, wishes, letters } = wish
+  const story = await readStoryToPrint(path, options, io)
+  if (!story.ok) return story
+  const kind = wish.kind as StoryKind
+  return layStory({ kind, story: story.value, options, wishes, ask: toAsk(wishes, story.value, letters) }, io)
+}
+
+async function prepareWords({ kind, options, wishes, letters }: SheetWish, io: Io): Promise<Result<Prepared>> {
+  const reader = await findListReader(options, io)
+  if ('problems' in reader) return fail(...reader.problems.map(toWhole))
+  return layWords({ kind, options, wishes, reader, ask: toAsk(wishes, reader, letters) }, io)
+}
+
+async function finish(
+  { laid, title, name, told, hasUnreadable }: Prepared,
+  { kind, options, wishes, letters }: SheetWish,
+  io: Io,
+): Promise<Result<ExitCode>> {
+  const sheets = { title, sheets: laid.sheets, duplex: laid.duplex }
+  const bytes = await drawPdf(sheets, letters)
   const path = options.out ?? `${toFileName(name)}.pdf`
   if (path === '-') io.stdout.write(bytes)
   else {
@@ -50,14 +81,16 @@ async function tryPrint({ kind: typed, options }: PrintTask, io: Io): Promise<Re
     if (!written.ok) return written
   }
   for (const line of told) io.stderr.write(`${line}\n`)
-  const advice = toAdvice(path, { kind: kind.value, laid, wishes: wishes.value, bytes: bytes.length })
+  const advice = toAdvice(path, { kind, laid, wishes, bytes: bytes.length })
   ;(path === '-' ? io.stderr : io.stdout).write(`${advice}\n`)
-  return succeed(options.failOn === 'error' && prepared.value.hasUnreadable ? 1 : 0)
+  return succeed(options.failOn === 'error' && hasUnreadable ? 1 : 0)
 }
 
-const toWhole = (message: string) => ({ code: 'bad-value', message: message.replace(/\.$/, '') }) as const
-
-function toAsk({ paper, size, cut, backs }: Wishes, { sequence, step }: FoundReader, letters: Ask['letters']): Ask {
+function toAsk(
+  { paper, size, cut, backs }: Wishes,
+  { sequence, step }: Pick<FoundReader, 'sequence' | 'step'>,
+  letters: Letters,
+): Ask {
   const { limits } = knowledgeAt(sequence, findStep(sequence, step)?.id ?? step)
   return { paper: PAPERS[paper ?? 'a4'], letters, cut, size, backs, pageWords: limits.pageWords }
 }

@@ -15,13 +15,12 @@ const LARGE = 20_000_000
 
 export function toAdvice(path: string, { kind, laid, wishes, bytes }: Made): string {
   const sides = laid.duplex === undefined ? [] : [toTurn(laid.duplex)]
-  const cut = wishes.cut === 'lines' ? 'Cut on the lines.' : wishes.cut === 'none' ? '' : 'Cut from mark to mark.'
   const sheets = laid.duplex === undefined ? laid.sheets.length : Math.ceil(laid.sheets.length / 2)
   return [
     `${path === '-' ? 'Standard output' : path}: ${[count(sheets, 'sheet'), ...laid.counts].join(', ')}.`,
     'Print at 100 %, not “fit to page”.',
     ...sides,
-    kind === 'list' ? '' : cut,
+    ...toHands(kind, wishes),
     bytes > LARGE ? `The file has ${Math.round(bytes / 1e6)} million bytes: smaller pictures would print faster.` : '',
   ]
     .filter((part) => part !== '')
@@ -30,3 +29,20 @@ export function toAdvice(path: string, { kind, laid, wishes, bytes }: Made): str
 
 const toTurn = (edge: 'short-edge' | 'long-edge'): string =>
   `Print on both sides, turned at the ${edge === 'short-edge' ? 'short' : 'long'} edge.`
+
+/** What hands do now. */
+function toHands(kind: Kind, { cut, fold }: Wishes): readonly string[] {
+  if (kind === 'list') return []
+  if (kind === 'book') return FOLDS[fold]
+  const how = cut === 'lines' ? ['Cut on the lines.'] : cut === 'none' ? [] : ['Cut from mark to mark.']
+  const small = kind === 'wall' || kind === 'slips' ? [] : ['Small pieces of card can be swallowed.']
+  return [...how, ...(kind === 'slips' ? ['Fold each along its line, the words inside.'] : []), ...small]
+}
+
+const FOLDS: Readonly<Record<Wishes['fold'], readonly string[]>> = {
+  staple: ['Lay the sheets on one another, fold them in the middle, and staple the fold.'],
+  'one-sheet': [
+    'Fold all lines, cut the whole line in the middle, fold lengthwise, push the ends together, and fold round.',
+  ],
+  none: [],
+}

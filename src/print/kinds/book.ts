@@ -98,7 +98,10 @@ function fitPages(book: Book, shape: PageShape, fold: Fold, ask: Ask): Result<re
     }
     if (last === undefined) return toWhole(book, pages, shape, size, ask)
   }
-  const note = 'Make two pages of it, with a line --- between them.'
+  const note =
+    fold === 'one-sheet'
+      ? 'Its pages are small: print it with --fold staple.'
+      : 'Make two pages of it, with a line --- between them.'
   return fail({ code: 'does-not-fit', message: last ?? 'The story does not fit', note })
 }
 

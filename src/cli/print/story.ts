@@ -1,0 +1,69 @@
+// Reads the story that is printed: its text, its pictures, what is marked, and what the grown-up must know.
+
+import { basename } from 'node:path'
+import { rules } from '../../../rules/index.ts'
+import { type PreparedStory, prepareStory } from '../../check/check-story.ts'
+import { readFlags } from '../../config/index.ts'
+import type { Phonics } from '../../phonics/types.ts'
+import type { Found } from '../../problem/index.ts'
+import { fail, type Result, succeed } from '../../problem/index.ts'
+import { createLines, type Lines } from '../../story/index.ts'
+import { createTaskMaker } from '../check/task.ts'
+import { findStories } from '../files/find.ts'
+import type { Io } from '../io.ts'
+import { createResources } from '../resources.ts'
+import type { PrintOptions } from './options.ts'
+
+export interface StoryToPrint extends PreparedStory {
+  /** As shown to people. */
+  readonly path: string
+  /** Where it lies; undefined where it came in by a pipe. */
+  readonly file: string | undefined
+  readonly lines: Lines
+  readonly phonics: Phonics
+}
+
+export async function readStoryToPrint(
+  path: string | undefined,
+  options: PrintOptions,
+  io: Io,
+): Promise<Result<StoryToPrint>> {
+  if (path === undefined)
+    return fail({ code: 'no-words', message: 'Say which story', note: 'For example: battledore print book tam.md' })
+  const found = await findStories([path], io)
+  const [file, ...more] = found.files
+  if (found.problems.length > 0) return fail(...found.problems.map(toWhole))
+  if (!file || more.length > 0)
+    return fail({
+      code: 'bad-value',
+      message: `One story is printed at a time; \`${path}\` names ${found.files.length}`,
+    })
+  const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
+  if (flags.problems.length > 0) return fail(...flags.problems.map(({ message }) => toWhole(message)))
+  const task = await createTaskMaker(io, {}).make(file)
+  if (task === undefined)
+    return fail({ code: 'unused-file', message: `\`${file.path}\` is left out by the settings of its folder` })
+  if ('failures' in task) return fail(...task.failures.map(toWhole))
+  const resources = createResources(io)
+  const prepared = await prepareStory({ ...task, flags: flags.layer, rules, resources })
+  if ('failures' in prepared) return fail(...prepared.failures.map(toWhole))
+  return succeed({
+    ...prepared,
+    path: task.path,
+    file: file.file === '-' ? undefined : file.file,
+    lines: createLines(prepared.story.source),
+    phonics: resources.phonicsFor(prepared.sequence.accent),
+  })
+}
+
+export const toWhole = (message: string): Found => ({ code: 'bad-value', message: message.replace(/\.$/, '') })
+
+/** `tam.md:12:1`. */
+export function toPlaceText({ path, lines }: Pick<StoryToPrint, 'path' | 'lines'>, offset: number): string {
+  const { line, column } = lines.toPoint(offset)
+  return `${path}:${line}:${column}`
+}
+
+/** The name of the story's file without its ending. */
+export const toStoryName = ({ path }: Pick<StoryToPrint, 'path'>): string =>
+  path === '-' ? 'story' : basename(path).replace(/\.[^.]*$/, '')
