@@ -2,6 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs'
 import { loadPhonics } from '../../src/packaged/data.ts'
+import { toProblemLine } from '../../src/problem/index.ts'
 import { compileSequence } from '../../src/sequence/compile.ts'
 import type { CompiledSequence } from '../../src/sequence/compiled.ts'
 
@@ -16,14 +17,12 @@ export function compileBuiltIns(): Record<string, CompiledSequence> {
   return Object.fromEntries(
     names.map((name) => {
       const { compiled, problems } = compileSequence(read(name), {
+        path: `src/sequence/built-in/${name}.yaml`,
         phonicsFor: loadPhonics,
         resolve: (other) => (names.includes(other) ? read(other) : undefined),
       })
       if (!compiled || problems.length > 0) {
-        const lines = problems.map(
-          ({ line, column, message }) => `src/sequence/built-in/${name}.yaml:${line}:${column}: ${message}`,
-        )
-        throw new Error(lines.join('\n'))
+        throw new Error(problems.map(toProblemLine).join('\n'))
       }
       return [name, compiled]
     }),

@@ -1,17 +1,18 @@
 // Reads one config file: its settings, its overrides by pattern, what it leaves out and what it builds on.
 
 import type { Rule } from '../lint/types.ts'
+import type { Sourced } from '../problem/index.ts'
 import { createLines } from '../story/lines.ts'
 import type { ReadContext } from './context.ts'
-import { report, toRaw } from './context.ts'
+import { createToProblemAt, report, toRaw } from './context.ts'
 import { readKeys } from './keys.ts'
 import { readLayer, readList, readValue } from './layer.ts'
-import { parseYaml } from './parse.ts'
+import { parseYaml, toWhole } from './parse.ts'
 import { joinPath, toFolder } from './paths.ts'
 import { toMatcher } from './patterns.ts'
 import { configEntries, overrideEntries } from './schema.ts'
 import type { Entry, Tree } from './tree.ts'
-import type { ConfigFile, Override, Source, Sourced } from './types.ts'
+import type { ConfigFile, Override, Source } from './types.ts'
 
 /** `source.path` is shown in origins and problems; `path` is the one to read by. Never throws. */
 export async function readConfigFile(
@@ -21,11 +22,12 @@ export async function readConfigFile(
 ): Promise<ConfigFile> {
   // A byte order mark is no part of the YAML.
   const offset = source.text.startsWith('\uFEFF') ? 1 : 0
-  const { tree, problems } = await parseYaml(source.text.slice(offset))
   const lines = createLines(source.text)
-  const context: ReadContext = { source, lines, path, offset, rules, place: 'config', problems: [] }
-  const whole = tree ? '' : 'This file cannot be read: '
-  for (const problem of problems) report(context, problem, whole + problem.message)
+  const { tree, problems } = await parseYaml(source.text.slice(offset), createToProblemAt({ source, lines, offset }))
+  const context: ReadContext = {
+    ...{ source, lines, path, offset, rules, place: 'config' },
+    problems: tree ? [...problems] : toWhole(problems, 'This file cannot be read'),
+  }
   const entries = tree ? readKeys(tree, Object.keys(configEntries), context) : new Map<string, Entry>()
   const ignore = readPatterns(entries, 'ignore', context)
   const build = readList(entries, 'extends', configEntries.extends, context)
@@ -56,7 +58,8 @@ async function toIgnoring(patterns: readonly Sourced<string>[]): Promise<ConfigF
 async function readOverrides(tree: Tree | undefined, context: ReadContext): Promise<readonly Override[]> {
   if (!tree) return []
   if (tree.kind !== 'list') {
-    report(context, tree, `\`overrides\` must be a list, each item with \`files\`, not \`${toRaw(tree, context)}\``)
+    const message = `\`overrides\` must be a list, each item with \`files\`, not \`${toRaw(tree, context)}\``
+    report(context, tree, { code: 'bad-value', message })
     return []
   }
   const overrides: Override[] = []
@@ -64,7 +67,8 @@ async function readOverrides(tree: Tree | undefined, context: ReadContext): Prom
     const entries = readKeys(item, Object.keys(overrideEntries), context)
     const files = readPatterns(entries, 'files', context).map(({ value }) => value)
     if (item.kind === 'map' && !entries.has('files')) {
-      report(context, item, 'this override needs `files`: the patterns of the stories it is for')
+      const message = 'this override needs `files`: the patterns of the stories it is for'
+      report(context, item, { code: 'missing-key', message })
     }
     overrides.push({ files, matches: await toMatcher(files), layer: readLayer(entries, context) })
   }

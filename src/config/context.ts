@@ -1,11 +1,12 @@
 // What the readers of keys, values and rules share: the source, its path, and where problems go.
 
 import type { Rule } from '../lint/types.ts'
+import { type Found, type Place, type Problem, type Sourced, toPlace, toProblem } from '../problem/index.ts'
 import type { Lines } from '../story/lines.ts'
 import type { Range } from '../story/types.ts'
-import { toProblem } from './place.ts'
+import type { ToProblemAt } from '../yaml/yaml-problems.ts'
 import type { Entry, Tree } from './tree.ts'
-import type { Problem, Source, Sourced } from './types.ts'
+import type { Source } from './types.ts'
 
 export interface ReadContext {
   readonly source: Source
@@ -20,28 +21,31 @@ export interface ReadContext {
   readonly problems: Problem[]
 }
 
-export function toSourceRange(at: Range, { offset }: ReadContext): Range {
-  return { start: at.start + offset, end: at.end + offset }
+type Where = Pick<ReadContext, 'source' | 'lines' | 'offset'>
+
+/** Gives what is found in the YAML its place in the source. */
+export const createToProblemAt =
+  (where: Where): ToProblemAt =>
+  (at, found) =>
+    toProblem({ ...found, path: where.source.path, place: toSourcePlace(at, where) })
+
+const toSourcePlace = (at: Range, { lines, offset }: Pick<Where, 'lines' | 'offset'>): Place =>
+  toPlace({ start: at.start + offset, end: at.end + offset }, lines)
+
+export function report(context: ReadContext, at: Range, found: Found): void {
+  context.problems.push(createToProblemAt(context)(at, found))
 }
 
-export function report(
-  context: ReadContext,
-  at: Range,
-  message: string,
-  more: { readonly severity?: Problem['severity']; readonly expected?: readonly string[] } = {},
-): void {
-  context.problems.push(toProblem(context.source, toSourceRange(at, context), message, more, context.lines))
-}
-
-export function toSourced<T>(value: T, at: Range, context: ReadContext): Sourced<T> {
-  const range = toSourceRange(at, context)
-  const { line, column } = context.lines.toPoint(range.start)
-  const origin = context.place === 'config' ? `${context.source.path}:${line}:${column}` : `front matter, line ${line}`
-  return { value, origin, at: range }
+export function toSourced<T>(value: T, range: Range, context: ReadContext): Sourced<T> {
+  const at = toSourcePlace(range, context)
+  const { line, column } = at.start
+  const { path } = context.source
+  const origin = context.place === 'config' ? `${path}:${line}:${column}` : `front matter, line ${line}`
+  return { value, origin, path, at }
 }
 
 /** The text of a value as written. */
-export function toRaw(node: Tree, context: ReadContext): string {
+export function toRaw(node: Range, context: ReadContext): string {
   return context.source.text.slice(node.start + context.offset, node.end + context.offset)
 }
 

@@ -4,10 +4,10 @@ import type { Rule } from '../lint/types.ts'
 import { createLines } from '../story/lines.ts'
 import type { FrontMatter } from '../story/types.ts'
 import type { ReadContext } from './context.ts'
-import { report } from './context.ts'
+import { createToProblemAt } from './context.ts'
 import { readKeys } from './keys.ts'
 import { readLayer, readList, readValue } from './layer.ts'
-import { parseYaml } from './parse.ts'
+import { parseYaml, toWhole } from './parse.ts'
 import { storyEntries } from './schema.ts'
 import { toPlain } from './tree.ts'
 import type { Source, StorySettings } from './types.ts'
@@ -21,13 +21,11 @@ export async function readFrontMatter(
   rules: readonly Rule[],
 ): Promise<StorySettings> {
   if (!frontMatter) return NOTHING
-  const { tree, problems } = await parseYaml(frontMatter.value)
   const lines = createLines(source.text)
   const offset = frontMatter.valueStart
-  const context: ReadContext = { source, lines, offset, rules, place: 'front matter', problems: [] }
-  const whole = tree ? '' : 'The front matter cannot be read: '
-  for (const problem of problems) report(context, problem, whole + problem.message)
-  if (!tree) return { ...NOTHING, problems: context.problems }
+  const { tree, problems } = await parseYaml(frontMatter.value, createToProblemAt({ source, lines, offset }))
+  if (!tree) return { ...NOTHING, problems: toWhole(problems, 'The front matter cannot be read') }
+  const context: ReadContext = { source, lines, offset, rules, place: 'front matter', problems: [...problems] }
   const entries = readKeys(tree, Object.keys(storyEntries), context)
   const raw = tree.kind === 'map' ? (toPlain(tree) as Record<string, unknown>) : {}
   const title = readValue(entries, 'title', storyEntries.title, context)

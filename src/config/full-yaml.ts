@@ -3,31 +3,32 @@
 import type { Document, Node } from 'yaml'
 import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml'
 import type { Range } from '../story/types.ts'
-import { findYamlProblems, TOO_DEEP } from '../yaml/yaml-problems.ts'
+import { findYamlProblems, type ToProblemAt, toTooDeep } from '../yaml/yaml-problems.ts'
 import type { Entry, ParsedYaml, Scalar, Tree } from './tree.ts'
 
 // Enough for any honest file, too few to blow one up.
 const MAX_ALIASES = 100
 
-export function parseFullYaml(text: string): ParsedYaml {
+export function parseFullYaml(text: string, toProblemAt: ToProblemAt): ParsedYaml {
   try {
     const document = parseDocument(text, { prettyErrors: false, logLevel: 'silent' })
     const fatal = document.errors.filter(({ code }) => code !== 'DUPLICATE_KEY')
     if (fatal.length > 0 || document.contents === null) {
-      return { tree: undefined, problems: findYamlProblems(fatal, text) }
+      return { tree: undefined, problems: findYamlProblems(fatal, text, toProblemAt) }
     }
     const tree = toTree(document.contents, document, { left: MAX_ALIASES })
     const isNothing = tree.kind === 'scalar' && tree.value === null
     // A config with a key twice is used all the same.
-    const twins = findYamlProblems(document.errors, text)
+    const twins = findYamlProblems(document.errors, text, toProblemAt)
     return {
       tree: isNothing ? undefined : tree,
       problems: twins.map((problem) => ({ ...problem, message: `${problem.message}: the first one counts` })),
     }
   } catch (error) {
     // The parser recurses: a file nested some thousand deep ends here.
-    const message = error instanceof RangeError ? TOO_DEEP : 'this YAML cannot be read'
-    return { tree: undefined, problems: [{ start: 0, end: Math.min(1, text.length), message }] }
+    if (error instanceof RangeError) return { tree: undefined, problems: [toTooDeep(text, toProblemAt)] }
+    const found = { code: 'broken-yaml', message: 'this YAML cannot be read' } as const
+    return { tree: undefined, problems: [toProblemAt({ start: 0, end: Math.min(1, text.length) }, found)] }
   }
 }
 

@@ -1,6 +1,7 @@
 // Sorts the keys of a map into ours, misspelt ones and those of other tools.
 
 import { findNearest } from '../nearest.ts'
+import { toExpected } from '../problem/index.ts'
 import type { ReadContext } from './context.ts'
 import { isEmpty, report } from './context.ts'
 import type { Entry, Tree } from './tree.ts'
@@ -20,7 +21,8 @@ export function toKey(written: string): string {
 export function readKeys(tree: Tree, known: readonly string[], context: ReadContext): ReadonlyMap<string, Entry> {
   const found = new Map<string, Entry>()
   if (tree.kind !== 'map') {
-    report(context, tree, `this must be a list of keys with values, such as \`${known[0]}: …\``)
+    const message = `this must be a list of keys with values, such as \`${known[0]}: …\``
+    report(context, tree, { code: 'bad-value', message })
     return found
   }
   for (const entry of tree.entries) {
@@ -34,18 +36,19 @@ export function readKeys(tree: Tree, known: readonly string[], context: ReadCont
 
 /** The parser has told of the same key twice, but not of two spellings of it. */
 function reportTwin(entry: Entry, first: string | undefined, context: ReadContext): void {
-  if (entry.key !== first)
-    report(context, entry.keyAt, `\`${entry.key}\` is the same setting as \`${first}\`, which counts`)
+  const message = `\`${entry.key}\` is the same setting as \`${first}\`, which counts`
+  if (entry.key !== first) report(context, entry.keyAt, { code: 'repeated', message })
 }
 
 function reportUnknownKey(entry: Entry, key: string, known: readonly string[], context: ReadContext): void {
   const isShared = context.place === 'front matter'
   const nearest = isShared && FOREIGN.has(key) ? undefined : findNearest(key, known)
   if (isShared && nearest === undefined) return
-  const hint = nearest ? `Did you mean \`${nearest}\`?` : `The keys are: ${known.join(', ')}.`
-  const expected = nearest ? [nearest] : []
-  report(context, entry.keyAt, `\`${entry.key}\` is not a setting. ${hint}`, {
+  report(context, entry.keyAt, {
+    code: 'unknown-key',
     severity: isShared ? 'warning' : 'error',
-    expected,
+    message: `\`${entry.key}\` is not a setting`,
+    expected: toExpected(nearest),
+    ...(nearest === undefined && { note: `The keys are: ${known.join(', ')}.` }),
   })
 }

@@ -1,6 +1,9 @@
 // Reads the values of our keys, each checked by the schema, into a layer. One bad value does not spoil the rest.
 
 import * as v from 'valibot'
+import { findNearest } from '../nearest.ts'
+import { type Found, type Range, type Sourced, toExpected } from '../problem/index.ts'
+import { findChoicesAt } from '../yaml/schema-at.ts'
 import type { ReadContext } from './context.ts'
 import { report, toRaw, toSourced } from './context.ts'
 import { isPathLike, joinPath, toFolder } from './paths.ts'
@@ -8,7 +11,7 @@ import { readRules } from './rules.ts'
 import { settingEntries } from './schema.ts'
 import type { Entry, Tree } from './tree.ts'
 import { findNearestNode, toPlain } from './tree.ts'
-import type { Layer, Sourced } from './types.ts'
+import type { Layer } from './types.ts'
 
 type Entries = ReadonlyMap<string, Entry>
 type Schema = v.GenericSchema<unknown, unknown>
@@ -31,7 +34,8 @@ export function readValue<S extends Schema>(
   if (result.success) return toSourced(result.output, entry.value, context)
   const issue = toInnermost(result.issues[0])
   const node = findNearestNode(entry.value, issue.path?.map((item) => item.key) ?? [])
-  reportValue(key, issue.message, node, context)
+  const given = toRaw(node, context).split('\n')[0] ?? ''
+  report(context, node, toValueProblem(`\`${key}\` ${issue.message}`, schema, given))
   return undefined
 }
 
@@ -41,13 +45,11 @@ function toInnermost(issue: v.BaseIssue<unknown>): v.BaseIssue<unknown> {
   return inner ? toInnermost(inner) : issue
 }
 
-function reportValue(key: string, message: string, node: Tree, context: ReadContext): void {
-  const nearest = /Did you mean `(.+)`\?$/.exec(message)?.[1]
-  const given = toRaw(node, context).split('\n')[0] ?? ''
+/** A value that its key does not take: what it must be, what it is, and the choice that is nearest to it. */
+export function toValueProblem(rule: string, schema: Schema, given: string): Found {
   const shown = given.length > 40 ? `${given.slice(0, 40)}…` : given
-  const [rule, ...hint] = message.split('. ')
-  const whole = [`\`${key}\` ${rule}, not \`${shown}\``, ...hint].join('. ')
-  report(context, node, whole, { expected: nearest ? [nearest] : [] })
+  const expected = toExpected(findNearest(given, findChoicesAt(schema, [])))
+  return { code: 'bad-value', message: `${rule}, not \`${shown}\``, expected }
 }
 
 /** A list with the place of each item. */
@@ -60,11 +62,24 @@ export function readList(
   const whole = readValue(entries, key, schema, context)
   const node = entries.get(key)?.value
   if (!whole || !node) return []
-  const items = node.kind === 'list' ? node.items : []
-  // Items can be dropped when empty, so each is looked up by its text.
-  const findItem = (value: string) =>
-    items.find((item) => item.kind === 'scalar' && typeof item.value === 'string' && item.value.trim() === value)
-  return whole.value.map((value) => toSourced(value, findItem(value) ?? node, context))
+  const places = findItemPlaces(node, context)
+  const isEach = places.length === whole.value.length
+  return whole.value.map((value, at) => toSourced(value, (isEach && places[at]) || node, context))
+}
+
+/** Where each item that is not empty stands: those of a list, or those of one line with commas. */
+function findItemPlaces(node: Tree, context: ReadContext): readonly Range[] {
+  if (node.kind === 'list')
+    return node.items.filter(
+      (item) => item.kind !== 'scalar' || typeof item.value !== 'string' || item.value.trim() !== '',
+    )
+  const written = toRaw(node, context)
+  // With quotes around, the letters of the text may stand otherwise than they are read.
+  if (node.kind !== 'scalar' || written !== node.value) return []
+  return [...written.matchAll(/[^,\s](?:[^,]*[^,\s])?/g)].map(({ 0: item, index }) => {
+    const start = node.start + index
+    return { start, end: start + item.length }
+  })
 }
 
 export function readLayer(entries: Entries, context: ReadContext): Layer {

@@ -1,15 +1,15 @@
 // Loads the config of one folder, or one named config, with the files it builds on.
 
 import type { Rule } from '../lint/types.ts'
+import { type Found, type Problem, type Result, type Sourced, toProblem } from '../problem/index.ts'
 import { readConfigFile } from './config-file.ts'
 import { joinPath, toFolder } from './paths.ts'
-import { toProblem } from './place.ts'
-import type { ConfigFile, Problem, Sourced } from './types.ts'
+import type { ConfigFile } from './types.ts'
 
 export const CONFIG_NAMES = ['battledore.yaml', '.battledore.yaml', 'battledore.yml'] as const
 
-/** The text of a file; undefined where there is none. Throws an error with a clear message for one that cannot be read. */
-export type ReadText = (path: string) => Promise<string | undefined>
+/** The text of a file, or why it cannot be read; undefined where there is none. */
+export type ReadText = (path: string) => Promise<Result<string> | undefined>
 
 export interface Loader {
   readonly read: ReadText
@@ -29,65 +29,70 @@ export interface LoadedConfig extends FolderConfig {
   readonly problems: readonly Problem[]
 }
 
+/** Nothing of the files that cannot be read. */
+interface FoundConfig {
+  readonly files: readonly ConfigFile[]
+  readonly problems: readonly Problem[]
+}
+
+const NOTHING: FoundConfig = { files: [], problems: [] }
+
 export async function loadFolder(folder: string, loader: Loader): Promise<LoadedConfig> {
   const paths = CONFIG_NAMES.map((name) => joinPath(folder, name))
-  const found = (await Promise.all(paths.map((path) => readAt(path, loader)))).filter((file) => file !== undefined)
-  const [first, second] = found
-  if (!first) return { folder, files: [], isRoot: false, problems: [] }
-  if ('message' in first) return { folder, files: [], isRoot: false, problems: [first] }
-  const own = await addBase(first, folder, [first.path], loader)
-  if (!second) return own
-  const message = `This folder has two config files: \`${first.source.path}\` is used, this one is not.`
-  const path = 'message' in second ? second.path : second.source.path
-  return { ...own, problems: [...own.problems, toWholeProblem(path, message, 'warning')] }
+  const found = await Promise.all(paths.map((path) => loadFile(path, [path], loader)))
+  const [first = NOTHING, second] = found.filter((one) => one !== undefined)
+  const own = { folder, ...first, isRoot: first.files.at(-1)?.isRoot ?? false }
+  if (second === undefined || first.files.length === 0) return own
+  const [shown, unused] = [pathOf(first), pathOf(second)]
+  const message = `This folder has two config files: \`${shown}\` is used, this one is not`
+  return {
+    ...own,
+    problems: [...own.problems, toWholeProblem(unused, { code: 'unused-file', message, severity: 'warning' })],
+  }
 }
+
+/** As shown to people. */
+const pathOf = ({ files, problems }: FoundConfig): string => files.at(-1)?.source.path ?? problems[0]?.path ?? ''
 
 /** A config that somebody names; patterns in it count from its own folder. */
 export async function loadNamed(path: string, loader: Loader): Promise<LoadedConfig> {
   const folder = toFolder(path)
-  const file = await readAt(path, loader)
-  if (file && !('message' in file)) return addBase(file, folder, [path], loader)
-  const problem = file ?? toWholeProblem(loader.show(path), 'There is no such config file.')
-  return { folder, files: [], isRoot: false, problems: [problem] }
+  const found = await loadFile(path, [path], loader)
+  if (found) return { folder, ...found, isRoot: found.files.at(-1)?.isRoot ?? false }
+  const missing = { code: 'missing-file', message: 'There is no such config file' } as const
+  return { folder, files: [], isRoot: false, problems: [toWholeProblem(loader.show(path), missing)] }
 }
 
-async function readAt(path: string, { read, rules, show }: Loader): Promise<ConfigFile | Problem | undefined> {
-  try {
-    const text = await read(path)
-    return text === undefined ? undefined : await readConfigFile({ path: show(path), text }, rules, path)
-  } catch (error) {
-    return toWholeProblem(show(path), error instanceof Error ? error.message : String(error))
+/** A file with those that it builds on before it; undefined where there is none. @param seen the way that led to it */
+async function loadFile(path: string, seen: readonly string[], loader: Loader): Promise<FoundConfig | undefined> {
+  const text = await loader.read(path)
+  if (text === undefined) return undefined
+  const shown = loader.show(path)
+  if (!text.ok) return { files: [], problems: text.problems.map((problem) => toWholeProblem(shown, problem)) }
+  const file = await readConfigFile({ path: shown, text: text.value }, loader.rules, path)
+  const below = await Promise.all(file.extends.map((base) => loadBase(base, seen, loader)))
+  return {
+    files: [...below.flatMap(({ files }) => files), file],
+    problems: [...below.flatMap(({ problems }) => problems), ...file.problems],
   }
 }
 
-async function addBase(
-  file: ConfigFile,
-  folder: string,
-  seen: readonly string[],
-  loader: Loader,
-): Promise<LoadedConfig> {
-  const files: ConfigFile[] = []
-  const problems: Problem[] = []
-  for (const base of file.extends) {
-    const isCircle = seen.includes(base.value)
-    const found = isCircle ? undefined : await readAt(base.value, loader)
-    if (!found) problems.push(toBaseProblem(file, base, isCircle, loader))
-    else if ('message' in found) problems.push(found)
-    else {
-      const whole = await addBase(found, folder, [...seen, base.value], loader)
-      files.push(...whole.files)
-      problems.push(...whole.problems)
-    }
-  }
-  return { folder, files: [...files, file], isRoot: file.isRoot, problems: [...problems, ...file.problems] }
-}
-
-function toBaseProblem(file: ConfigFile, base: Sourced<string>, isCircle: boolean, { show }: Loader): Problem {
+async function loadBase(base: Sourced<string>, seen: readonly string[], loader: Loader): Promise<FoundConfig> {
+  const isCircle = seen.includes(base.value)
+  const found = isCircle ? undefined : await loadFile(base.value, [...seen, base.value], loader)
+  if (found) return found
   const why = isCircle ? 'leads back to itself' : 'names a file that is not there'
-  return toProblem(file.source, base.at ?? { start: 0, end: 0 }, `\`extends\` ${why}: \`${show(base.value)}\``)
+  const problem = toProblem({
+    code: isCircle ? 'circle' : 'missing-file',
+    message: `\`extends\` ${why}: \`${loader.show(base.value)}\``,
+    ...(base.path !== undefined && { path: base.path }),
+    ...(base.at && { place: base.at }),
+  })
+  return { files: [], problems: [problem] }
 }
 
-/** A problem of a file as a whole. */
-function toWholeProblem(path: string, message: string, severity: Problem['severity'] = 'error'): Problem {
-  return toProblem({ path, text: '' }, { start: 0, end: 0 }, message, { severity })
-}
+const BEGINNING = { line: 1, column: 1, offset: 0 }
+
+/** A problem of a file as a whole stands at its beginning. */
+const toWholeProblem = (path: string, found: Found): Problem =>
+  toProblem({ ...found, path, place: { start: BEGINNING, end: BEGINNING } })

@@ -1,9 +1,10 @@
 // The cascade: defaults ← folders, the outermost first ← their overrides ← front matter ← flags.
 
 import type { Rule, RuleSettings } from '../lint/types.ts'
+import type { Sourced } from '../problem/index.ts'
 import type { ConfigChain } from './find.ts'
 import { findBelow } from './paths.ts'
-import type { Layer, ResolvedRule, RuleLayer, Settings, Sourced } from './types.ts'
+import type { Layer, ResolvedRule, RuleLayer, Settings } from './types.ts'
 
 /** In most definitions nine words of ten must be readable; the page on settings says where the figure comes from. */
 const DEFAULT_READABLE_SHARE = 0.9

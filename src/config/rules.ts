@@ -1,9 +1,8 @@
 // Reads `rules:`: a severity for each rule, or a severity and options, checked against what the rule says of itself.
 
-import { findNearestRule, toNoRuleMessage } from '../lint/rule-names.ts'
+import { toUnknownRule } from '../lint/rule-names.ts'
 import { readRuleSetting } from '../lint/settings.ts'
 import type { Rule } from '../lint/types.ts'
-import { findNearest } from '../nearest.ts'
 import type { Range } from '../story/types.ts'
 import type { ReadContext } from './context.ts'
 import { isEmpty, report, toSourced } from './context.ts'
@@ -14,7 +13,8 @@ import type { RuleLayer } from './types.ts'
 export function readRules(tree: Tree, context: ReadContext): Readonly<Record<string, RuleLayer>> {
   const layers: Record<string, RuleLayer> = {}
   if (tree.kind !== 'map') {
-    report(context, tree, '`rules` must be a list of `rule: off`, `rule: warning` or `rule: error`')
+    const message = '`rules` must be a list of `rule: off`, `rule: warning` or `rule: error`'
+    report(context, tree, { code: 'bad-value', message })
     return layers
   }
   for (const entry of tree.entries) {
@@ -27,20 +27,14 @@ export function readRules(tree: Tree, context: ReadContext): Readonly<Record<str
 
 function reportUnknownRule(entry: Entry, context: ReadContext): void {
   const ids = context.rules.map(({ id }) => id)
-  const nearest = findNearestRule(entry.key, ids)
-  report(context, entry.keyAt, toNoRuleMessage(entry.key, nearest), { expected: nearest ? [nearest] : [] })
+  report(context, entry.keyAt, toUnknownRule(entry.key, ids))
 }
 
 function readRule(node: Tree, rule: Rule, context: ReadContext): RuleLayer {
   // What is left empty is as if it were not there.
   const given = node.kind === 'map' ? { ...node, entries: node.entries.filter((entry) => !isEmpty(entry)) } : node
   const { setting, problems } = readRuleSetting(rule, toPlain(given))
-  for (const { key, message } of problems) {
-    const blamed = findBlamed(given, key, rule)
-    const nearest = key === undefined || key === 'severity' ? findNearestSeverity(blamed) : undefined
-    const hint = nearest ? `. Did you mean \`${nearest}\`?` : ''
-    report(context, blamed, message + hint, { expected: nearest ? [nearest] : [] })
-  }
+  for (const { key, ...problem } of problems) report(context, findBlamed(given, key, rule), problem)
   const findPlace = (key: string): Tree => findEntry(given, key)?.value ?? given
   const options = Object.entries(setting.options ?? {}).map(
     ([name, value]) => [name, toSourced(value, findPlace(name), context)] as const,
@@ -49,13 +43,8 @@ function readRule(node: Tree, rule: Rule, context: ReadContext): RuleLayer {
   return { ...(severity ? { severity } : {}), options: Object.fromEntries(options) }
 }
 
-function findNearestSeverity(blamed: Range | Tree): string | undefined {
-  const given = 'kind' in blamed ? toPlain(blamed) : undefined
-  return typeof given === 'string' ? findNearest(given, ['off', 'warning', 'error']) : undefined
-}
-
 /** The value, or the key where it is the key that is wrong. */
-function findBlamed(node: Tree, key: string | undefined, rule: Rule): Range | Tree {
+function findBlamed(node: Tree, key: string | undefined, rule: Rule): Range {
   const entry = key === undefined ? undefined : findEntry(node, key)
   if (!entry) return node
   return key === 'severity' || entry.key in rule.options ? entry.value : entry.keyAt

@@ -1,20 +1,12 @@
 // The keys of a config file and of front matter, and what each may hold. The messages finish `key …`.
 
 import * as v from 'valibot'
-import { findNearest } from '../nearest.ts'
 
 const text = (message: string) =>
   v.pipe(v.union([v.string(), v.number()], message), v.transform(String), v.trim(), v.minLength(1, message))
 
 function choice<const Options extends readonly [string, ...string[]]>(options: Options) {
-  return v.picklist(options, (issue) => toChoiceMessage(issue.input, options))
-}
-
-export function toChoiceMessage(given: unknown, options: readonly string[]): string {
-  const nearest = typeof given === 'string' ? findNearest(given, options) : undefined
-  const last = options.at(-1)
-  const list = options.length > 1 ? `${options.slice(0, -1).join(', ')} or ${last}` : last
-  return `must be ${list}${nearest ? `. Did you mean \`${nearest}\`?` : ''}`
+  return v.picklist(options, `must be ${options.slice(0, -1).join(', ')} or ${options.at(-1)}`)
 }
 
 /** A YAML list, or one line with commas. */

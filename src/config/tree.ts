@@ -1,7 +1,6 @@
 // Parsed YAML as plain data that remembers where each value stands.
 
-import type { Range } from '../story/types.ts'
-import type { YamlProblem } from '../yaml/yaml-problems.ts'
+import type { Problem, Range } from '../problem/index.ts'
 
 export type Scalar = string | number | boolean | null
 
@@ -16,10 +15,10 @@ export interface Entry {
   readonly value: Tree
 }
 
-/** Ranges are offsets in the parsed text. The tree is undefined for an empty text, and for one too broken to use. */
+/** Ranges are offsets in the parsed text; problems have the places that the caller gives them. The tree is undefined for an empty text, and for one too broken to use. */
 export interface ParsedYaml {
   readonly tree: Tree | undefined
-  readonly problems: readonly YamlProblem[]
+  readonly problems: readonly Problem[]
 }
 
 export function toPlain(tree: Tree): unknown {

@@ -1,16 +1,9 @@
-// What configuration is made of: values with their origin, layers of them, and problems with their place.
+// What configuration is made of: values with their origin, and layers of them.
 
 import type { OptionValue, Severity } from '../lint/types.ts'
 import type { Accent } from '../phonics/types.ts'
-import type { Range, StoryOptions } from '../story/types.ts'
-
-/** A value and who set it: `default`, `battledore.yaml:3:7`, `front matter, line 2`, `--step`. */
-export interface Sourced<T> {
-  readonly value: T
-  readonly origin: string
-  /** Offsets in the file that set it. */
-  readonly at?: Range
-}
+import type { Problem, Sourced } from '../problem/index.ts'
+import type { StoryOptions } from '../story/types.ts'
 
 export type Pages = NonNullable<StoryOptions['pages']>
 export type ReducedVowels = 'accept' | 'flag'
@@ -77,19 +70,6 @@ export interface StorySettings {
   /** All keys as written, those of other tools among them. */
   readonly raw: Readonly<Record<string, unknown>>
   readonly problems: readonly Problem[]
-}
-
-/** Offsets in the file, and lines and columns from 1. */
-export interface Problem extends Range {
-  readonly path: string
-  readonly line: number
-  readonly column: number
-  readonly endLine: number
-  readonly endColumn: number
-  readonly severity: 'warning' | 'error'
-  readonly message: string
-  /** The nearest valid value, where one is near. */
-  readonly expected: readonly string[]
 }
 
 export interface ResolvedRule {

@@ -1,6 +1,7 @@
 // What a teacher means by a spelling: `ai`, `ea as in bread`, a sound `/eɪ/`, an ending `-ed`, or a cluster `st`.
 
 import type { Phonics } from '../phonics/types.ts'
+import { toProblemLine } from '../problem/index.ts'
 import { resolveCorrespondence } from '../sequence/correspondence.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { ListUnit, SoundTable } from './table.ts'
@@ -19,9 +20,7 @@ export function findSpelling(written: string, sequence: Sequence, phonics: Phoni
   if (ending !== undefined) return { spelling: [({ kind, letters }) => kind === 'inflection' && letters === ending] }
   if (/\sin\s/.test(text)) {
     const resolved = resolveCorrespondence(text, phonics)
-    if ('problem' in resolved) {
-      return { problem: `${resolved.problem}${resolved.suggestion ? `, such as \`${resolved.suggestion}\`` : ''}.` }
-    }
+    if ('problem' in resolved) return { problem: toProblemLine(resolved.problem) }
     return {
       spelling: resolved.taught.map(
         ({ key }) =>

@@ -1,6 +1,7 @@
 // Names of rules that somebody misspelt: which one was meant, and where all of them are shown.
 
 import { findNearest, findNearestBeginning } from '../nearest.ts'
+import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 
 /** Whether a text is meant as the name of a rule rather than as a word of the story. */
 export const isLikeRule = (written: string): boolean => /^(?:max|min|no)-./u.test(written)
@@ -10,9 +11,13 @@ export function findNearestRule(written: string, ids: readonly string[]): string
   return findNearest(written, ids) ?? (isLikeRule(written) ? findNearestBeginning(written, ids) : undefined)
 }
 
-/** That there is no such rule, and the nearest one or where all of them are shown. */
-export function toNoRuleMessage(written: string, nearest: string | undefined): string {
-  const hint =
-    nearest === undefined ? '`battledore check --print-config STORY` shows all rules.' : `Did you mean \`${nearest}\`?`
-  return `There is no rule \`${written}\`. ${hint}`
+/** That there is no such rule, and the nearest one or where all of them are shown; without a place. */
+export function toUnknownRule(written: string, ids: readonly string[]): Problem {
+  const nearest = findNearestRule(written, ids)
+  return toProblem({
+    code: 'unknown-name',
+    message: `There is no rule \`${written}\``,
+    expected: toExpected(nearest),
+    ...(nearest === undefined && { note: '`battledore check --print-config STORY` shows all rules.' }),
+  })
 }

@@ -1,6 +1,7 @@
 // How a rule is set: options with their defaults filled in, and what is wrong with options that somebody wrote.
 
 import { findNearest } from '../nearest.ts'
+import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 import type { OptionSpecs, OptionValue, OptionValues, Rule, RuleOptionSpec, RuleSetting, Severity } from './types.ts'
 
 const SEVERITIES = ['off', 'warning', 'error'] as const satisfies readonly Severity[]
@@ -14,10 +15,9 @@ export function toOptions<Specs extends OptionSpecs>(
   return Object.fromEntries(entries) as OptionValues<Specs>
 }
 
-/** What is wrong with the setting of a rule, in one line, and the key that is to blame where it is not the whole. */
-export interface SettingProblem {
+/** Without a place; `key` is to blame where it is not the whole setting. */
+export interface SettingProblem extends Problem {
   readonly key?: string
-  readonly message: string
 }
 
 /**
@@ -31,29 +31,44 @@ export function readRuleSetting(
   if (isSeverity(value)) return { setting: { severity: value }, problems: [] }
   if (!isMap(value)) {
     const message = `\`${rule.id}\` is set by ${toList(SEVERITIES)}, or by its options; this is ${toText(value)}`
-    return { setting: {}, problems: [{ message }] }
+    return { setting: {}, problems: [toBadValue(message, toNearestSeverity(value))] }
   }
   const { severity, ...given } = value
   const options: Record<string, OptionValue> = {}
   const problems: SettingProblem[] = []
   if (severity !== undefined && !isSeverity(severity)) {
-    problems.push({ key: 'severity', message: `\`severity\` is ${toList(SEVERITIES)}; this is ${toText(severity)}` })
+    const message = `\`severity\` of \`${rule.id}\` is ${toList(SEVERITIES)}; this is ${toText(severity)}`
+    problems.push({ key: 'severity', ...toBadValue(message, toNearestSeverity(severity)) })
   }
   for (const [key, option] of Object.entries(given)) {
-    const message = findOptionProblem(rule, key, option)
-    if (message === undefined) options[key] = option as OptionValue
-    else problems.push({ key, message })
+    const problem = findOptionProblem(rule, key, option)
+    if (problem === undefined) options[key] = option as OptionValue
+    else problems.push({ key, ...problem })
   }
   return { setting: { ...(isSeverity(severity) ? { severity } : {}), options }, problems }
 }
 
-function findOptionProblem(rule: Pick<Rule, 'id' | 'options'>, name: string, value: unknown): string | undefined {
+const toBadValue = (message: string, expected: readonly string[] = []): Problem =>
+  toProblem({ code: 'bad-value', message, expected })
+
+const toNearestSeverity = (given: unknown): readonly string[] =>
+  toExpected(typeof given === 'string' ? findNearest(given, SEVERITIES) : undefined)
+
+function findOptionProblem(rule: Pick<Rule, 'id' | 'options'>, name: string, value: unknown): Problem | undefined {
   const spec = Object.hasOwn(rule.options, name) ? rule.options[name] : undefined
-  if (spec !== undefined)
-    return isValue(spec, value) ? undefined : `\`${name}\` is ${toKind(spec)}; this is ${toText(value)}`
-  const nearest = findNearest(name, [...Object.keys(rule.options), 'severity'])
-  return `\`${rule.id}\` has no option \`${name}\`${nearest === undefined ? '' : `; did you mean \`${nearest}\`?`}`
+  if (spec === undefined) return toUnknownOption(`\`${rule.id}\``, name, [...Object.keys(rule.options), 'severity'])
+  return isValue(spec, value)
+    ? undefined
+    : toBadValue(`\`${name}\` of \`${rule.id}\` is ${toKind(spec)}; this is ${toText(value)}`)
 }
+
+/** @param owner whose options they are, as it begins the sentence */
+export const toUnknownOption = (owner: string, name: string, known: readonly string[]): Problem =>
+  toProblem({
+    code: 'unknown-key',
+    message: `${owner} has no option \`${name}\``,
+    expected: toExpected(findNearest(name, known)),
+  })
 
 function isValue(spec: RuleOptionSpec, value: unknown): boolean {
   if (spec.type === 'strings') return Array.isArray(value) && value.every((item) => typeof item === 'string')

@@ -50,8 +50,3 @@ export const readerSchema = v.pipe(
 )
 
 export type ReaderFile = v.InferOutput<typeof readerSchema>
-
-/** The keys that may stand at a place of the file, for "did you mean". */
-export function toReaderKeysAt(path: readonly (string | number)[]): readonly string[] {
-  return Object.keys(path.length > 1 ? ownEntries : readerEntries)
-}

@@ -17,19 +17,3 @@ export interface Reader {
   /** The sum of the step and the reader's own. */
   readonly knowledge: Knowledge
 }
-
-/** A mistake in a reader file, at its place. Lines and columns from 1. */
-export interface ReaderProblem {
-  readonly line: number
-  readonly column: number
-  readonly message: string
-  /** The nearest valid form. */
-  readonly suggestion?: string
-}
-
-/** `reader` is undefined where the file is too broken to use. */
-export interface LoadedReader {
-  readonly reader: Reader | undefined
-  /** In order of place. */
-  readonly problems: readonly ReaderProblem[]
-}

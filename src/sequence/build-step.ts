@@ -1,8 +1,9 @@
 // Builds what one step adds from the words in the file, and reports the words that mean nothing.
 
 import { findNearest } from '../nearest.ts'
+import { type Problem, toExpected } from '../problem/index.ts'
 import type { StepFile } from './schema.ts'
-import type { Path, SequenceProblem, Source } from './source.ts'
+import type { Path, Source } from './source.ts'
 import type { LimitChanges, StepAdds } from './types.ts'
 import {
   CAPITALS,
@@ -34,8 +35,8 @@ export function buildStep(
   file: StepFile,
   path: Path,
   source: Source,
-): { readonly adds: StepAdds; readonly problems: readonly SequenceProblem[] } {
-  const problems: SequenceProblem[] = []
+): { readonly adds: StepAdds; readonly problems: readonly Problem[] } {
+  const problems: Problem[] = []
   const readList = <Item>(
     key: keyof StepFile,
     find: (written: string) => Item | undefined,
@@ -46,7 +47,8 @@ export function buildStep(
       const item = find(word)
       if (item !== undefined) return [item]
       const message = `\`${word}\` is none of the ${key} known here: ${names.join(', ')}`
-      problems.push(source.problemAt([...path, key, at], message, { suggestion: findNearest(word, names) }))
+      const expected = toExpected(findNearest(word, names))
+      problems.push(source.problemAt([...path, key, at], { code: 'unknown-name', message, expected }))
       return []
     })
   }

@@ -1,15 +1,16 @@
 // Checks that teaching more never takes anything away: the search for the first readable step rests on it.
 
+import type { Problem } from '../problem/index.ts'
 import type { StepDraft } from './extend.ts'
-import type { SequenceProblem, Source } from './source.ts'
+import type { Source } from './source.ts'
 import type { Capitals, Limits, Step } from './types.ts'
 import { LIMITS } from './vocabulary.ts'
 
 const CAPITALS_ORDER: readonly Capitals[] = ['none', 'first', 'all']
 
 /** Limits that grow tighter, and capitals or numerals that are taken back. `drafts` tell where a step stands in the file. */
-export function checkOrder(steps: readonly Step[], drafts: readonly StepDraft[], source: Source): SequenceProblem[] {
-  const problems: SequenceProblem[] = []
+export function checkOrder(steps: readonly Step[], drafts: readonly StepDraft[], source: Source): Problem[] {
+  const problems: Problem[] = []
   const limits = new Map<string, number | 'any'>()
   let capitals: Capitals | undefined
   let numerals: boolean | undefined
@@ -17,7 +18,7 @@ export function checkOrder(steps: readonly Step[], drafts: readonly StepDraft[],
     const at = drafts[index]?.at
     const report = (key: string, message: string, deeper?: string) => {
       const path = ['steps', at ?? 0, key, ...(deeper === undefined ? [] : [deeper])]
-      if (at !== undefined) problems.push(source.problemAt(path, message))
+      if (at !== undefined) problems.push(source.problemAt(path, { code: 'taken-back', message }))
     }
     for (const [name, limit] of Object.entries(LIMITS) as [string, keyof Limits][]) {
       const figure = adds.limits[limit]

@@ -2,12 +2,20 @@
 
 import { findNearest } from '../nearest.ts'
 import type { Phonics, Pronunciation, Unit } from '../phonics/types.ts'
+import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 import type { TaughtCorrespondence } from './types.ts'
 
 /** What a line teaches, or what is wrong with it. */
 export type Resolved =
   | { readonly taught: readonly TaughtCorrespondence[] }
-  | { readonly problem: string; readonly suggestion?: string }
+  /** Without a place. */
+  | { readonly problem: Problem }
+
+const fail = (message: string, more: Pick<Partial<Problem>, 'expected' | 'note'> = {}): Resolved => ({
+  problem: toProblem({ code: 'bad-example', message, ...more }),
+})
+
+const TAKE_ANOTHER = { note: 'Take another word.' }
 
 const FORM = /^([\p{L}'’_-]+)\s+(?:as\s+)?in\s+([\p{L}'’-]+)$/u
 
@@ -18,23 +26,22 @@ const FORM = /^([\p{L}'’_-]+)\s+(?:as\s+)?in\s+([\p{L}'’-]+)$/u
 export function resolveCorrespondence(written: string, phonics: Phonics): Resolved {
   const [, letters, example] = FORM.exec(written.trim()) ?? []
   if (letters === undefined || example === undefined) {
-    return { problem: `Cannot read \`${written}\`. Write letters and an example word`, suggestion: 'ai as in rain' }
+    return fail(`\`${written}\` cannot be read: write letters and an example word`, { expected: ['ai as in rain'] })
   }
   const grapheme = toGrapheme(letters)
   const pronunciations = phonics.read(example)
   const pronunciation = pronunciations.pronunciations[0]
   if (pronunciations.source === 'guess' || pronunciation === undefined) {
-    return {
-      problem: `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says. Take another word`,
-    }
+    return fail(`\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says`, TAKE_ANOTHER)
   }
   if (
     pronunciations.heteronym &&
     new Set(pronunciations.pronunciations.map((one) => toKeys(one, grapheme).join())).size > 1
   ) {
-    return {
-      problem: `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says. Take another word`,
-    }
+    return fail(
+      `\`${example}\` can be said in more than one way, so it does not show what \`${letters}\` says`,
+      TAKE_ANOTHER,
+    )
   }
   return findTaught(grapheme, example, pronunciation)
 }
@@ -43,9 +50,9 @@ function findTaught(grapheme: string, example: string, pronunciation: Pronunciat
   const keys = new Set(toKeys(pronunciation, grapheme))
   const [key] = keys
   if (keys.size > 1) {
-    return {
-      problem: `In \`${example}\` the letters \`${grapheme}\` say more than one sound. Take a word where they say one`,
-    }
+    return fail(`In \`${example}\` the letters \`${grapheme}\` say more than one sound`, {
+      note: 'Take a word where they say one.',
+    })
   }
   if (key !== undefined) return { taught: [{ letters: grapheme, example, key }] }
   const run = findRun(pronunciation.units, grapheme)
@@ -60,12 +67,11 @@ function toMissing(grapheme: string, example: string, pronunciation: Pronunciati
   const parts = units.join(', ')
   if (!isSpelt(example, grapheme)) {
     const nearest = findNearest(grapheme, units)
-    const problem = `\`${example}\` does not hold the letters \`${grapheme}\` (its letters: ${parts})`
-    return nearest === undefined ? { problem } : { problem, suggestion: `${nearest} as in ${example}` }
+    return fail(`\`${example}\` does not hold the letters \`${grapheme}\` (its letters: ${parts})`, {
+      expected: toExpected(nearest && `${nearest} as in ${example}`),
+    })
   }
-  return {
-    problem: `In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})`,
-  }
+  return fail(`In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})`)
 }
 
 function toKeys(pronunciation: Pronunciation, grapheme: string): readonly Unit['key'][] {

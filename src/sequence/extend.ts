@@ -1,8 +1,9 @@
 // Puts the steps of a file together with those of the sequence that it extends.
 
 import { findNearest } from '../nearest.ts'
+import { type Problem, toExpected } from '../problem/index.ts'
 import type { StepFile } from './schema.ts'
-import type { SequenceProblem, Source } from './source.ts'
+import type { Source } from './source.ts'
 import type { Step } from './types.ts'
 
 /** One step of the whole: what the extended sequence has of it, what the file has of it, or both. */
@@ -19,15 +20,15 @@ export function toDrafts(
   base: readonly Step[],
   own: readonly StepFile[],
   source: Source,
-): { readonly drafts: readonly StepDraft[]; readonly problems: readonly SequenceProblem[] } {
+): { readonly drafts: readonly StepDraft[]; readonly problems: readonly Problem[] } {
   const drafts: StepDraft[] = base.map((step) => ({ id: step.id, base: step }))
-  const problems: SequenceProblem[] = []
+  const problems: Problem[] = []
   const seen = new Map<string, number>()
   for (const [at, step] of own.entries()) {
     const twin = seen.get(step.id.toLowerCase())
     if (twin !== undefined) {
-      const { line } = source.problemAt(['steps', twin, 'id'], '')
-      problems.push(source.problemAt(['steps', at, 'id'], `The id \`${step.id}\` is already used on line ${line}`))
+      const message = `The id \`${step.id}\` is already used on line ${source.lineOf(['steps', twin, 'id'])}`
+      problems.push(source.problemAt(['steps', at, 'id'], { code: 'repeated', message }))
       continue
     }
     seen.set(step.id.toLowerCase(), at)
@@ -45,17 +46,14 @@ function findPlace(
   at: number,
   drafts: readonly StepDraft[],
   source: Source,
-  problems: SequenceProblem[],
+  problems: Problem[],
 ): number {
   if (step.after === undefined) return drafts.length
   const place = drafts.findIndex(({ id }) => id === step.after)
   if (place !== -1) return place + 1
-  const suggestion = findNearest(
-    step.after,
-    drafts.map(({ id }) => id),
-  )
-  problems.push(
-    source.problemAt(['steps', at, 'after'], `There is no step \`${step.after}\` before this one`, { suggestion }),
-  )
+  const ids = drafts.map(({ id }) => id)
+  const message = `There is no step \`${step.after}\` before this one`
+  const expected = toExpected(findNearest(step.after, ids))
+  problems.push(source.problemAt(['steps', at, 'after'], { code: 'unknown-name', message, expected }))
   return drafts.length
 }

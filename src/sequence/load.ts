@@ -1,14 +1,14 @@
 // Loads a sequence from YAML: reads it, checks it, finds the sounds of its examples, and says what is wrong where.
 
-import * as v from 'valibot'
 import { findNearest } from '../nearest.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
+import { type Found, inOrder, type Problem, toExpected, toProblemText } from '../problem/index.ts'
 import { buildStep, mergeAdds, NOTHING } from './build-step.ts'
 import { checkOrder } from './check-order.ts'
 import { type StepDraft, toDrafts } from './extend.ts'
 import { type SequenceFile, sequenceSchema } from './schema.ts'
-import { isUnknownKey, toPath, toSchemaProblem } from './schema-problems.ts'
-import { type SequenceProblem, type Source, toSource } from './source.ts'
+import { type Parsed, parseBy } from './schema-problems.ts'
+import { type Source, toSource } from './source.ts'
 import { findRepeats, readTeach, remember, type TeachTools, toTaughtSoFar } from './teach.ts'
 import type { Sequence, Step } from './types.ts'
 import { ACCENTS } from './vocabulary.ts'
@@ -20,6 +20,8 @@ export interface LoadTools {
   resolve?(name: string, accent: Accent | undefined): string | Sequence | undefined
   /** The names that can be resolved, to offer the nearest. */
   names?(): readonly string[]
+  /** Of the file, as shown to people. */
+  readonly path?: string
   /** The accent to read the examples in, instead of the file's own. */
   readonly accent?: Accent | undefined
 }
@@ -28,7 +30,7 @@ export interface LoadTools {
 export interface LoadedSequence {
   readonly sequence: Sequence | undefined
   /** In order of place. */
-  readonly problems: readonly SequenceProblem[]
+  readonly problems: readonly Problem[]
 }
 
 /** Never throws on bad input. */
@@ -37,58 +39,47 @@ export function loadSequence(yaml: string, tools: LoadTools): LoadedSequence {
 }
 
 function load(yaml: string, tools: LoadTools, extending: readonly string[]): LoadedSequence {
-  const source = toSource(yaml)
+  const source = toSource(yaml, extending.length === 0 ? tools.path : extending.at(-1))
   if (source.problems.length > 0) return { sequence: undefined, problems: source.problems }
-  const { file, problems } = readFile(source)
-  if (file === undefined) return { sequence: undefined, problems }
+  const { value: file, problems } = readFile(source)
+  if (file === undefined) return { sequence: undefined, problems: inOrder(problems) }
   const base = loadBase(file, source, tools, extending)
   const built = build(file, base.sequence, source, tools)
-  const all = [...problems, ...base.problems, ...built.problems]
-  return { sequence: built.sequence, problems: all.sort((a, b) => a.line - b.line || a.column - b.column) }
+  return { sequence: built.sequence, problems: inOrder([...problems, ...base.problems, ...built.problems]) }
 }
 
-// A key that does not exist is left out, so that the rest of the file is still checked.
-function readFile(source: Source): { file: SequenceFile | undefined; problems: readonly SequenceProblem[] } {
-  if (Array.isArray(source.value)) {
-    return { file: undefined, problems: [source.problemAt([], 'Write a sequence as `name: …` and `steps: …`')] }
-  }
-  const first = v.safeParse(sequenceSchema, source.value)
-  if (first.success) return { file: first.output, problems: [] }
-  const problems = first.issues.map((issue) => toSchemaProblem(issue, source))
-  const value = structuredClone(source.value)
-  for (const issue of first.issues.filter(isUnknownKey)) {
-    const path = toPath(issue)
-    const holder = path
-      .slice(0, -1)
-      .reduce<unknown>((node, key) => (node as Record<string | number, unknown>)?.[key], value)
-    delete (holder as Record<string | number, unknown>)[path.at(-1) ?? '']
-  }
-  const again = v.safeParse(sequenceSchema, value)
-  return { file: again.success ? again.output : undefined, problems }
+function readFile(source: Source): Parsed<SequenceFile> {
+  if (!Array.isArray(source.value)) return parseBy(sequenceSchema, source)
+  const message = 'Write a sequence as `name: …` and `steps: …`'
+  return { value: undefined, problems: [source.problemAt([], { code: 'bad-value', message })] }
 }
 
 function loadBase(file: SequenceFile, source: Source, tools: LoadTools, extending: readonly string[]): LoadedSequence {
   const name = file.extends
   if (name === undefined) return { sequence: undefined, problems: [] }
-  const fail = (message: string, suggestion?: string) => ({
-    sequence: undefined,
-    problems: [source.problemAt(['extends'], message, { suggestion })],
-  })
-  if (extending.includes(name)) return fail(`\`${name}\` extends itself, by way of ${[...extending, name].join(' → ')}`)
-  const found = tools.resolve?.(name, tools.accent ?? (file.accent as Accent | undefined))
-  if (found === undefined) {
-    const names = tools.names?.() ?? []
-    const nearest = findNearest(name, names)
-    const hint = nearest !== undefined || names.length === 0 ? '' : `. Those to extend are ${names.join(', ')}`
-    return fail(`There is no sequence \`${name}\` to extend${hint}`, nearest)
+  const fail = (found: Found) => ({ sequence: undefined, problems: [source.problemAt(['extends'], found)] })
+  if (extending.includes(name)) {
+    const way = [...extending, name].join(' → ')
+    return fail({ code: 'circle', message: `\`${name}\` extends itself, by way of ${way}` })
   }
+  const found = tools.resolve?.(name, tools.accent ?? (file.accent as Accent | undefined))
+  if (found === undefined) return fail(toUnknownBase(name, tools.names?.() ?? []))
   if (typeof found !== 'string') return { sequence: found, problems: [] }
   const base = load(found, tools, [...extending, name])
-  if (base.problems.length === 0) return base
   const [first] = base.problems
+  if (first === undefined) return base
+  const message = `\`${name}\` has a mistake on line ${first.place?.start.line ?? 1}: ${toProblemText(first)}`
+  return { ...base, ...fail({ code: first.code, message }) }
+}
+
+function toUnknownBase(name: string, names: readonly string[]): Found {
+  const nearest = findNearest(name, names)
+  const isListed = nearest === undefined && names.length > 0
   return {
-    ...base,
-    problems: [source.problemAt(['extends'], `\`${name}\` has a mistake on line ${first?.line}: ${first?.message}`)],
+    code: 'unknown-name',
+    message: `There is no sequence \`${name}\` to extend`,
+    expected: toExpected(nearest),
+    ...(isListed && { note: `Those to extend are ${names.join(', ')}.` }),
   }
 }
 
@@ -116,14 +107,17 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
     reducedVowels:
       (settings?.['reduced vowels'] as Sequence['reducedVowels'] | undefined) ?? base?.reducedVowels ?? 'accept',
   }
-  const found = [...problems, ...built.flatMap((one) => one.problems), ...checkOrder(steps, drafts, source)]
-  return { sequence, problems: found }
+  // What a step follows, and what the steps before it allow, cannot be told without those of the extended sequence.
+  const isBaseLost = file.extends !== undefined && base === undefined
+  const inFile = built.flatMap((one) => one.problems)
+  if (isBaseLost) return { sequence, problems: inFile }
+  return { sequence, problems: [...problems, ...inFile, ...checkOrder(steps, drafts, source)] }
 }
 
 function buildDraft(
   draft: StepDraft,
   context: TeachTools,
-): { readonly step: Step; readonly problems: readonly SequenceProblem[] } {
+): { readonly step: Step; readonly problems: readonly Problem[] } {
   const { id, base, own, at } = draft
   const under = base?.adds ?? NOTHING
   remember(under, id, context.soFar)

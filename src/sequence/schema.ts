@@ -113,13 +113,6 @@ export const sequenceSchema = v.pipe(
 export type SequenceFile = v.InferOutput<typeof sequenceSchema>
 export type StepFile = SequenceFile['steps'][number]
 
-/** The keys that may stand at a place of the file, for "did you mean". */
-export function toKeysAt(path: readonly (string | number)[]): readonly string[] {
-  if (path[0] === 'settings' && path.length > 1) return Object.keys(settings)
-  if (path[0] !== 'steps') return Object.keys(sequenceEntries)
-  return Object.keys(path[2] === 'limits' ? limits : stepEntries)
-}
-
 function toChoices(options: readonly string[]): string {
   return options
     .map((option) => `\`${option}\``)

@@ -1,53 +1,40 @@
 // Reads YAML into plain values and remembers where each stands, so that a problem can be shown at its place.
 
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
+import { type Found, type Problem, type Range, toPlace, toProblem } from '../problem/index.ts'
+import type { Path } from '../yaml/schema-at.ts'
 import { findYamlProblems } from '../yaml/yaml-problems.ts'
 
-/** A mistake in a file, at its place. Lines and columns from 1; the end is exclusive. */
-export interface SequenceProblem {
-  readonly line: number
-  readonly column: number
-  readonly endLine: number
-  readonly endColumn: number
-  /** What is wrong, in a teacher's words. */
-  readonly message: string
-  /** The nearest valid form. */
-  readonly suggestion?: string
-}
-
-export type Path = readonly (string | number)[]
+export type { Path } from '../yaml/schema-at.ts'
 
 export interface Source {
   /** Maps, lists and scalars as plain values; the items of a list are always the words as written (`no`, `1`, `true`). */
   readonly value: unknown
   /** Mistakes in the YAML itself. */
-  readonly problems: readonly SequenceProblem[]
+  readonly problems: readonly Problem[]
   /** A problem at the value of a path, or at its key; at the nearest part that exists where it does not. */
-  problemAt(
-    path: Path,
-    message: string,
-    options?: { atKey?: boolean; suggestion?: string | undefined },
-  ): SequenceProblem
+  problemAt(path: Path, found: Found, options?: { atKey?: boolean }): Problem
+  /** The line of the value of a path, or of the nearest part that exists. */
+  lineOf(path: Path): number
 }
 
-export function toSource(text: string): Source {
+/** @param path of the file, as shown to people; without one, its problems have places and no file */
+export function toSource(text: string, path?: string): Source {
   const lines = new LineCounter()
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false })
-  const toProblem = (from: number, to: number, message: string, suggestion?: string): SequenceProblem => {
-    const start = lines.linePos(from)
-    const end = lines.linePos(Math.max(from, to))
-    const place = { line: start.line, column: start.col, endLine: end.line, endColumn: end.col, message }
-    return suggestion === undefined ? place : { ...place, suggestion }
+  const toPoint = (offset: number) => {
+    const { line, col } = lines.linePos(offset)
+    return { line, column: col }
   }
+  const toProblemAt = (at: Range, found: Found): Problem =>
+    toProblem({ ...found, ...(path !== undefined && { path }), place: toPlace(at, { toPoint }) })
   return {
     value: document.contents === null ? null : toPlain(document.contents),
-    problems: findYamlProblems([...document.errors, ...document.warnings], text).map(({ start, end, message }) =>
-      toProblem(start, end, `This is not YAML that can be read: ${message}`),
+    problems: findYamlProblems([...document.errors, ...document.warnings], text, (at, found) =>
+      toProblemAt(at, { ...found, message: `This is not YAML that can be read: ${found.message}` }),
     ),
-    problemAt: (path, message, { atKey = false, suggestion } = {}) => {
-      const [from, to] = findRange(document.contents, path, atKey)
-      return toProblem(from, to, message, suggestion)
-    },
+    problemAt: (at, found, { atKey = false } = {}) => toProblemAt(findRange(document.contents, at, atKey), found),
+    lineOf: (at) => toPoint(findRange(document.contents, at, false).start).line,
   }
 }
 
@@ -61,7 +48,7 @@ function toPlain(node: unknown, isInList = false): unknown {
   return node.value
 }
 
-function findRange(root: Node | null, path: Path, atKey: boolean): readonly [number, number] {
+function findRange(root: Node | null, path: Path, atKey: boolean): Range {
   let node: unknown = root
   let range = rangeOf(root)
   for (const [depth, step] of path.entries()) {
@@ -78,9 +65,9 @@ function findRange(root: Node | null, path: Path, atKey: boolean): readonly [num
   return range
 }
 
-function rangeOf(node: unknown): readonly [number, number] {
+function rangeOf(node: unknown): Range {
   const range = (node as { range?: readonly [number, number, number] | null } | null | undefined)?.range
-  return range === null || range === undefined ? [0, 0] : [range[0], range[1]]
+  return range === null || range === undefined ? { start: 0, end: 0 } : { start: range[0], end: range[1] }
 }
 
 function toName(key: unknown): string {

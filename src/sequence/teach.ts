@@ -1,9 +1,10 @@
 // Reads the `teach:` lines of a step, and reports what is taught twice.
 
 import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
+import type { Found, Problem } from '../problem/index.ts'
 import { resolveCorrespondence } from './correspondence.ts'
 import { toSightKey } from './knowledge.ts'
-import type { Path, SequenceProblem, Source } from './source.ts'
+import type { Path, Source } from './source.ts'
 import type { StepAdds, TaughtCorrespondence } from './types.ts'
 
 /** What has been taught so far, and where: kept while the steps are built in order. */
@@ -35,22 +36,22 @@ export function readTeach(
   step: string,
   path: Path,
   { source, phonics, others, isOwnAccent, soFar }: TeachTools,
-): { readonly taught: readonly TaughtCorrespondence[]; readonly problems: readonly SequenceProblem[] } {
+): { readonly taught: readonly TaughtCorrespondence[]; readonly problems: readonly Problem[] } {
   const taught: TaughtCorrespondence[] = []
-  const problems: SequenceProblem[] = []
+  const problems: Problem[] = []
   for (const [at, line] of lines.entries()) {
-    const report = (message: string, suggestion?: string) => {
-      if (isOwnAccent) problems.push(source.problemAt([...path, 'teach', at], message, { suggestion }))
+    const report = (found: Found) => {
+      if (isOwnAccent) problems.push(source.problemAt([...path, 'teach', at], found))
     }
     const resolved = resolveCorrespondence(line, phonics)
     if ('problem' in resolved) {
-      report(resolved.problem, resolved.suggestion)
+      report(resolved.problem)
       continue
     }
     const fresh = resolved.taught.filter(({ key }) => !soFar.correspondences.has(key))
     const twin = fresh.length === 0 ? soFar.correspondences.get(resolved.taught[0]?.key ?? '=') : undefined
     if (twin !== undefined && !others().some((other) => isOtherwiseIn(other, line, twin.line))) {
-      report(`\`${line}\` is taught already, at step \`${twin.step}\``)
+      report({ code: 'repeated', message: `\`${line}\` is taught already, at step \`${twin.step}\`` })
     }
     for (const one of fresh) soFar.correspondences.set(one.key, { step, line })
     taught.push(...fresh)
@@ -68,19 +69,16 @@ function isOtherwiseIn(phonics: Phonics, line: string, twin: string): boolean {
 }
 
 /** Words and endings that an earlier step teaches too. */
-export function findRepeats(
-  adds: StepAdds,
-  step: string,
-  path: Path,
-  source: Source,
-  soFar: TaughtSoFar,
-): SequenceProblem[] {
-  const problems: SequenceProblem[] = []
+export function findRepeats(adds: StepAdds, step: string, path: Path, source: Source, soFar: TaughtSoFar): Problem[] {
+  const problems: Problem[] = []
   const look = (items: readonly string[], before: Map<string, string>, key: string) => {
     for (const [at, item] of items.entries()) {
       const earlier = before.get(item)
       if (earlier === undefined) before.set(item, step)
-      else problems.push(source.problemAt([...path, key, at], `\`${item}\` is taught already, at step \`${earlier}\``))
+      else {
+        const message = `\`${item}\` is taught already, at step \`${earlier}\``
+        problems.push(source.problemAt([...path, key, at], { code: 'repeated', message }))
+      }
     }
   }
   look(adds.sightWords.map(toSightKey), soFar.sightWords, 'sight words')

@@ -1,51 +1,64 @@
 // Options of the plugins, checked when a pipeline is put together: a misspelt one would change nothing, without a word.
 
-import { findNearestRule, toNoRuleMessage } from '../lint/rule-names.ts'
-import { readRuleSetting } from '../lint/settings.ts'
+import { toUnknownRule } from '../lint/rule-names.ts'
+import { readRuleSetting, toUnknownOption } from '../lint/settings.ts'
 import type { Rule, RuleSetting, RuleSettings } from '../lint/types.ts'
-import { findNearest } from '../nearest.ts'
+import { type Problem, type Result, succeed, toProblem, toProblemLine } from '../problem/index.ts'
 
-/**
- * The setting of one rule from the options of its plugin.
- * @throws TypeError that names the option that is wrong
- */
-export function toRuleSetting(rule: Rule, given: Readonly<Record<string, unknown>>): RuleSetting {
+/** @throws TypeError with the first problem: whoever wrote the options is a programmer, and calls a function */
+export function valueOrThrow<Value>(result: Result<Value>): Value {
+  if (result.ok) return result.value
+  throw new TypeError(result.problems.slice(0, 1).map(toProblemLine).join())
+}
+
+/** The setting of one rule from the options of its plugin. */
+export function readRuleOptions(rule: Rule, given: Readonly<Record<string, unknown>>): Result<RuleSetting> {
   const isSet = ([, value]: readonly [string, unknown]): boolean => value !== undefined
   const { setting, problems } = readRuleSetting(rule, Object.fromEntries(Object.entries(given).filter(isSet)))
-  const [first] = problems
-  if (first === undefined) return setting
-  const { key = '', message } = first
-  if (!(key in rule.options) && findNearest(key, ['reading']) !== undefined) {
-    throw new TypeError(`\`${rule.id}\` has no option \`${key}\`; did you mean \`reading\`?`)
-  }
-  throw new TypeError(message.includes(rule.id) ? message : `\`${rule.id}\`: ${message}`)
+  if (problems.length === 0) return succeed(setting)
+  return { ok: false, problems: problems.map(({ key, ...problem }) => withReading(problem, key, rule)) }
 }
+
+/** A plugin takes the reading too, beside what the rule takes. */
+const withReading = (problem: Problem, key: string | undefined, { id, options }: Rule): Problem =>
+  problem.code === 'unknown-key' && key !== undefined && problem.expected.length === 0
+    ? toUnknownOption(`\`${id}\``, key, [...Object.keys(options), 'severity', 'reading'])
+    : problem
 
 const PRESET_OPTIONS = ['reading', 'rules']
 
-/** @throws TypeError that names the option, the rule or the rule's option that is wrong */
-export function checkPresetOptions(rules: readonly Rule[], options: Readonly<Record<string, unknown>>): void {
-  const unknown = Object.keys(options).find((name) => !PRESET_OPTIONS.includes(name))
-  if (unknown !== undefined) {
-    const nearest = findNearest(unknown, PRESET_OPTIONS)
-    const hint = nearest === undefined ? 'it takes `reading` and `rules`.' : `did you mean \`${nearest}\`?`
-    throw new TypeError(`The preset has no option \`${unknown}\`; ${hint}`)
-  }
-  for (const [id, setting] of Object.entries((options['rules'] ?? {}) as RuleSettings)) checkSetting(id, setting, rules)
+/** Options of the preset that are right, or what is wrong with them. */
+export function readPresetOptions<Options extends Readonly<Record<string, unknown>>>(
+  rules: readonly Rule[],
+  options: Options,
+): Result<Options> {
+  const unknown = Object.keys(options).filter((name) => !PRESET_OPTIONS.includes(name))
+  const settings = Object.entries((options['rules'] ?? {}) as RuleSettings)
+  const problems = [
+    ...unknown.map(toUnknownPresetOption),
+    ...settings.flatMap(([id, setting]) => findSettingProblems(id, setting, rules)),
+  ]
+  return problems.length === 0 ? succeed(options) : { ok: false, problems }
 }
 
-function checkSetting(id: string, setting: unknown, rules: readonly Rule[]): void {
+function toUnknownPresetOption(name: string): Problem {
+  const problem = toUnknownOption('The preset', name, PRESET_OPTIONS)
+  return problem.expected.length > 0 ? problem : { ...problem, note: 'It takes `reading` and `rules`.' }
+}
+
+function findSettingProblems(id: string, setting: unknown, rules: readonly Rule[]): readonly Problem[] {
   const rule = rules.find((one) => one.id === id)
   if (rule === undefined) {
     const ids = rules.map((one) => one.id)
-    throw new TypeError(toNoRuleMessage(id, findNearestRule(id, ids)))
+    return [toUnknownRule(id, ids)]
   }
-  if (setting === undefined) return
+  if (setting === undefined) return []
   const isMap = typeof setting === 'object' && setting !== null
   const { severity, options, ...rest } = (isMap ? setting : { [String(setting)]: true }) as RuleSetting
-  const [wrong] = Object.keys(rest)
-  if (wrong !== undefined) {
-    throw new TypeError(`\`${id}\` is set by \`severity\` and \`options\`, not by \`${wrong}\`.`)
-  }
-  toRuleSetting(rule, { severity, ...options })
+  const wrong = Object.keys(rest).map((key) =>
+    toProblem({ code: 'unknown-key', message: `\`${id}\` is set by \`severity\` and \`options\`, not by \`${key}\`` }),
+  )
+  if (wrong.length > 0) return wrong
+  const read = readRuleOptions(rule, { severity, ...options })
+  return read.ok ? [] : read.problems
 }

@@ -7,7 +7,7 @@ import { createStoryContext, type ReadingSettings } from '../lint/context.ts'
 import { runRules } from '../lint/run.ts'
 import type { Message, OptionValue, Rule, RuleSettings, Severity } from '../lint/types.ts'
 import { createLines, storyFromTree } from '../story/index.ts'
-import { checkPresetOptions, toRuleSetting } from './options.ts'
+import { readPresetOptions, readRuleOptions, valueOrThrow } from './options.ts'
 
 /** What the plugins need to know beside the tree: who reads, and the story's own settings where it has some. */
 export interface PluginReading extends ReadingSettings {
@@ -42,7 +42,7 @@ export const readingPlugin: Plugin<[PluginReading], Root> = (reading) => (_, fil
 export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root> {
   return (options = {}) => {
     const { reading, ...given } = options
-    const setting = toRuleSetting(rule, given)
+    const setting = valueOrThrow(readRuleOptions(rule, given))
     return (tree, file) => addMessages(tree, file, [rule], { [rule.id]: setting }, reading)
   }
 }
@@ -50,7 +50,7 @@ export function createRulePlugin(rule: Rule): Plugin<[RulePluginOptions?], Root>
 /** Many rules as one plugin, in one walk. */
 export function createPreset(rules: readonly Rule[]): Plugin<[PresetOptions?], Root> {
   return (options = {}) => {
-    checkPresetOptions(rules, { ...options })
+    valueOrThrow(readPresetOptions(rules, { ...options }))
     return (tree, file) => addMessages(tree, file, rules, options.rules, options.reading)
   }
 }

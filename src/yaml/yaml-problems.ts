@@ -1,11 +1,12 @@
 // What the YAML parser finds wrong, in a teacher's words and at the place to mend.
 
-/** Offsets in the text. */
-export interface YamlProblem {
-  readonly start: number
-  readonly end: number
-  readonly message: string
-}
+import { type Found, type Problem, type Range, toProblem } from '../problem/index.ts'
+
+/** Gives what is found at offsets of the YAML its place in the file. */
+export type ToProblemAt = (at: Range, found: Found) => Problem
+
+/** For who only wants to know whether there is a problem. */
+export const withoutPlace: ToProblemAt = (_, found) => toProblem(found)
 
 /** As the `yaml` package tells it. */
 export interface YamlError {
@@ -14,7 +15,7 @@ export interface YamlError {
   readonly pos: readonly [number, number]
 }
 
-export const TOO_DEEP = 'this is nested too deep to read'
+const TOO_DEEP = 'this is nested too deep to read'
 
 const CLEAR_MESSAGES: Readonly<Record<string, string>> = {
   BAD_DQ_ESCAPE: 'a backslash in double quotes is the start of a sign: use single quotes',
@@ -44,25 +45,34 @@ const CLEARER: readonly (readonly [found: RegExp, message: string])[] = [
 const CLOSERS = { ']': { opener: '[', what: 'list' }, '}': { opener: '{', what: 'map' } } as const
 
 /** Keys that are given twice, and the first of all else: what comes after it is mostly its echo. */
-export function findYamlProblems(errors: readonly YamlError[], text: string): readonly YamlProblem[] {
+export function findYamlProblems(
+  errors: readonly YamlError[],
+  text: string,
+  toProblemAt: ToProblemAt,
+): readonly Problem[] {
   const first = errors.find(({ code }) => code !== 'DUPLICATE_KEY')
   return errors
     .filter((error) => error === first || error.code === 'DUPLICATE_KEY')
-    .map((error) => toProblem(error, text))
+    .map((error) => toYamlProblem(error, text, toProblemAt))
 }
 
-function toProblem(error: YamlError, text: string): YamlProblem {
+/** Nested deeper than the parser can go, at the beginning of the text. */
+export const toTooDeep = (text: string, toProblemAt: ToProblemAt): Problem =>
+  toProblemAt({ start: 0, end: Math.min(1, text.length) }, { code: 'too-deep', message: TOO_DEEP })
+
+function toYamlProblem(error: YamlError, text: string, toProblemAt: ToProblemAt): Problem {
   // The parser catches its own overflow and tells it as an error of the text.
-  if (error.message.includes('call stack')) return { start: 0, end: Math.min(1, text.length), message: TOO_DEEP }
+  if (error.message.includes('call stack')) return toTooDeep(text, toProblemAt)
   const start = Math.min(error.pos[0], text.length)
   const end = Math.min(Math.max(error.pos[1], start), text.length)
   const closer = /must (?:be sufficiently indented and )?end with a ([\]}])/.exec(error.message)?.[1]
-  if (closer === ']' || closer === '}') return toUnclosed(closer, start, text)
-  return { start, end, message: toMessage(error, text.slice(start)) }
+  if (closer === ']' || closer === '}') return toUnclosed(closer, start, text, toProblemAt)
+  const code = error.code === 'DUPLICATE_KEY' ? 'repeated' : 'broken-yaml'
+  return toProblemAt({ start, end }, { code, message: toMessage(error, text.slice(start)) })
 }
 
 /** The parser stumbles over the line below; what is missing belongs behind the last word before it. */
-function toUnclosed(closer: keyof typeof CLOSERS, from: number, text: string): YamlProblem {
+function toUnclosed(closer: keyof typeof CLOSERS, from: number, text: string, toProblemAt: ToProblemAt): Problem {
   const { opener, what } = CLOSERS[closer]
   const at = text.slice(0, from).trimEnd().length
   const next = /[[\]{}]/.exec(text.slice(at))?.[0]
@@ -70,7 +80,7 @@ function toUnclosed(closer: keyof typeof CLOSERS, from: number, text: string): Y
     next === closer
       ? `the lines from \`${opener}\` to \`${closer}\` must be set in further than the key before them`
       : `the ${what} that \`${opener}\` opens is not closed: put a \`${closer}\` here`
-  return { start: at, end: at, message }
+  return toProblemAt({ start: at, end: at }, { code: 'broken-yaml', message })
 }
 
 function toMessage({ code, message }: YamlError, rest: string): string {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { loadReader } from '../../src/readers/index.ts'
+import { fail, type Problem, type Result, succeed, toProblemLine } from '../../src/problem/index.ts'
+import { loadReader, type Reader } from '../../src/readers/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { series } from '../shelf/engine.ts'
 
@@ -8,25 +9,29 @@ const load = (yaml: string) =>
     phonicsFor: testPhonics,
     sequence: (name) =>
       Promise.resolve(
-        name === 'series' ? series : { problems: [`There is no sequence \`${name}\`. Did you mean \`series\`?`] },
+        name === 'series'
+          ? succeed(series)
+          : fail({ code: 'unknown-name', message: `There is no sequence \`${name}\``, expected: ['series'] }),
       ),
+    path: 'meg.yaml',
     defaultSequence: 'series',
   })
 
+const problemsOf = (read: Result<Reader>): readonly Problem[] => (read.ok ? [] : read.problems)
+const valueOf = (read: Result<Reader>): Reader | undefined => (read.ok ? read.value : undefined)
+
 async function findProblem(yaml: string): Promise<string> {
-  const { reader, problems } = await load(yaml)
-  expect(reader).toBeUndefined()
+  const problems = problemsOf(await load(yaml))
   expect(problems).toHaveLength(1)
-  const [problem] = problems
-  return `${problem?.line}:${problem?.column} ${problem?.message}${problem?.suggestion === undefined ? '' : ` → ${problem.suggestion}`}`
+  return problems.map(toProblemLine).join().replace('meg.yaml:', '').replace(': error:', '')
 }
 
 describe('a reader', () => {
   it('knows what the step has taught, more, and less', async () => {
-    const { reader, problems } = await load(
+    const read = await load(
       'name: Meg\nstep: pink-4\nknows:\n  sight words: [said, no]\n  correspondences: [sh as in ship]\nnot yet:\n  sight words: [to]\n  correspondences:\n    - b as in bat\n',
     )
-    expect(problems).toEqual([])
+    const reader = valueOf(read)
     expect(reader).toMatchObject({ name: 'Meg', step: 'pink-4', sequenceName: 'series' })
     expect(reader?.knowledge.sightWords.has('said')).toBe(true)
     expect(reader?.knowledge.sightWords.has('no')).toBe(true)
@@ -37,7 +42,7 @@ describe('a reader', () => {
   })
 
   it('needs no more than a name and a step', async () => {
-    expect((await load('name: The duck group\nstep: BLUE-1\n')).reader).toMatchObject({
+    expect(valueOf(await load('name: The duck group\nstep: BLUE-1\n'))).toMatchObject({
       name: 'The duck group',
       step: 'blue-1',
     })
@@ -49,15 +54,16 @@ describe('what is wrong, at its place', () => {
     ['', '1:1 Write a reader as `name: …` and `step: …`, each on its own line'],
     ['- Meg\n', '1:1 Write a reader as `name: …` and `step: …`, each on its own line'],
     ['step: pink-4\n', '1:1 `name:` is missing here'],
-    ['name: Meg\nstep: pnik-4\n', '2:7 The sequence `series` has no step `pnik-4` → pink-4'],
+    ['name: Meg\nstep: pnik-4\n', '2:7 The sequence `series` has no step `pnik-4`. Did you mean `pink-4`?'],
     ['name: Meg\nsequence: serie\nstep: pink-4\n', '2:11 There is no sequence `serie`. Did you mean `series`?'],
+    ['name: Meg\nstep: pink-4\nknow: [a]\n', '3:1 Unknown key `know`. Did you mean `knows`?'],
     [
       'name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n',
-      '3:1 Unknown key `know`. The keys here are name, sequence, step, accent, knows, not yet → knows',
+      '3:1 Unknown key `know`. Did you mean `knows`?',
     ],
     [
       'name: Meg\nstep: pink-4\nknows:\n  sightwords: [a]\n',
-      '4:3 Unknown key `sightwords`. The keys here are sight words, correspondences → sight words',
+      '4:3 Unknown key `sightwords`. Did you mean `sight words`?',
     ],
     ['name: Meg\nstep: pink-4\naccent: britsh\n', '3:9 Write `general-american` or `southern-british`, not `britsh`'],
     [
@@ -77,15 +83,15 @@ describe('what is wrong, at its place', () => {
   })
 
   it('YAML that cannot be read', async () => {
-    expect((await load('name: [Meg\nstep: pink-4\n')).problems[0]?.message).toMatch(
+    expect(problemsOf(await load('name: [Meg\nstep: pink-4\n'))[0]?.message).toMatch(
       /^This is not YAML that can be read/,
     )
   })
 
   it('every mistake is told', async () => {
-    const { problems } = await load(
+    const read = await load(
       'name: Meg\nstep: pink-4\nknows:\n  correspondences: [zz as in cat, sh in ship]\nnot yet:\n  sight words: [said]\n',
     )
-    expect(problems.map(({ line }) => line)).toEqual([4, 6])
+    expect(problemsOf(read).map(({ place }) => place?.start.line)).toEqual([4, 6])
   })
 })

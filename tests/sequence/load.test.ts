@@ -1,10 +1,12 @@
 // Loading a sequence a teacher wrote: what comes out, and each mistake at its place.
 
 import { describe, expect, it } from 'vitest'
+import { type Problem, toProblemLine } from '../../src/problem/index.ts'
 import { type LoadTools, loadSequence } from '../../src/sequence/load.ts'
 import { toyPhonics } from './toy-phonics.ts'
 
 const tools: LoadTools = { phonicsFor: toyPhonics }
+const toLine = ({ place }: Problem): number | undefined => place?.start.line
 
 const GOOD = `
 name: tansy-lane
@@ -166,7 +168,7 @@ const MISTAKES: readonly Mistake[] = [
   [
     'a line with no example',
     'name: x\nsteps:\n  - id: a\n    teach:\n      - ai\n        ^^',
-    /Write letters and an example/,
+    /write letters and an example/,
     'ai as in rain',
   ],
   [
@@ -264,12 +266,12 @@ describe('mistakes', () => {
       expect(problems).toHaveLength(1)
       const [problem] = problems
       expect(problem?.message).toMatch(message)
-      expect(problem?.suggestion).toBe(suggestion)
+      expect(problem?.expected).toEqual(suggestion === undefined ? [] : [suggestion])
       const caret = lines[caretLine]?.indexOf('^') ?? -1
       const width = lines[caretLine]?.trim().length ?? 0
-      expect([problem?.line, problem?.column]).toEqual([caretLine, caret + 1])
+      expect(problem?.place?.start).toMatchObject({ line: caretLine, column: caret + 1 })
       if (!/YAML|missing|Write a sequence/.test(problem?.message ?? ''))
-        expect(problem?.endColumn).toBe(caret + 1 + width)
+        expect(problem?.place?.end.column).toBe(caret + 1 + width)
     },
   )
 
@@ -295,10 +297,26 @@ describe('mistakes', () => {
     expect(problems.map(({ message }) => message)).toEqual([expect.stringContaining('nested too deep')])
   })
 
+  it('all unknown keys of a map are told in one run, and mistakes below them', () => {
+    const yaml =
+      'name: x\ncolour: red\nsteps:\n  - id: a\n    sightwords: [a]\n    maks: any\n    zub: 1\n    limits:\n      letter: 3\n      pages: 2\n      syllables: 0\nlookalikes: [bd]\n'
+    const { problems } = loadSequence(yaml, { ...tools, path: 'Year (1)/mine.yaml' })
+    expect(problems.map(toProblemLine)).toEqual([
+      'Year (1)/mine.yaml:2:1: error: Unknown key `colour`. The keys here are name, title, accent, extends, look-alikes, settings, steps.',
+      'Year (1)/mine.yaml:5:5: error: Unknown key `sightwords`. Did you mean `sight words`?',
+      'Year (1)/mine.yaml:6:5: error: Unknown key `maks`. Did you mean `marks`?',
+      expect.stringContaining('Year (1)/mine.yaml:7:5: error: Unknown key `zub`. The keys here are id, title, after,'),
+      'Year (1)/mine.yaml:9:7: error: Unknown key `letter`. Did you mean `letters`?',
+      expect.stringContaining('Year (1)/mine.yaml:10:7: error: Unknown key `pages`. The keys here are letters,'),
+      expect.stringContaining('Year (1)/mine.yaml:11:18: error: Write a whole number from 1'),
+      'Year (1)/mine.yaml:12:1: error: Unknown key `lookalikes`. Did you mean `look-alikes`?',
+    ])
+  })
+
   it('are all told at once, in order of place, and the rest is still read', () => {
     const yaml = 'name: x\ncolour: red\nsteps:\n  - id: a\n    teach: [c as in cat, q as in cat]\n    marks: [coma]\n'
     const { sequence, problems } = loadSequence(yaml, tools)
-    expect(problems.map(({ line }) => line)).toEqual([2, 5, 6])
+    expect(problems.map(toLine)).toEqual([2, 5, 6])
     expect(sequence?.steps[0]?.adds.correspondences).toHaveLength(1)
   })
 
@@ -370,17 +388,26 @@ steps:
       'name: own\nextends: base\nsteps:\n  - id: c\n    teach: [c as in cake]\n',
       withFiles,
     )
-    expect(problems.map(({ line, message }) => [line, message])).toEqual([
+    expect(problems.map((problem) => [toLine(problem), problem.message])).toEqual([
       [5, '`c as in cake` is taught already, at step `a`'],
     ])
+  })
+
+  it('a misspelt sequence to extend is one mistake, whatever rests on it', () => {
+    const steps = ['b', 'c', 'd'].map((id) => `  - id: ${id}-more\n    after: ${id}\n    limits: {letters: 3}\n`)
+    const { problems } = loadSequence(`name: own\nextends: bass\nsteps:\n${steps.join('')}`, {
+      ...withFiles,
+      names: () => Object.keys(files),
+    })
+    expect(problems.map(toProblemLine)).toEqual(['There is no sequence `bass` to extend. Did you mean `base`?'])
+    expect(problems[0]?.place?.start).toMatchObject({ line: 2, column: 10 })
   })
 
   it('reports a circle, and a mistake in the extended file', () => {
     const own = (name: string) => loadSequence(`name: own\nextends: ${name}\nsteps:\n  - id: z\n`, withFiles).problems
     expect(own('loop')[0]?.message).toMatch(/extends itself/)
     expect(own('bad')[0]).toMatchObject({
-      line: 2,
-      column: 10,
+      place: { start: { line: 2, column: 10 } },
       message: expect.stringMatching(/`bad` has a mistake on line 4/),
     })
   })

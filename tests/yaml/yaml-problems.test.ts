@@ -2,15 +2,21 @@
 
 import { describe, expect, it } from 'vitest'
 import { parseDocument } from 'yaml'
-import { findYamlProblems } from '../../src/yaml/yaml-problems.ts'
+import { toPlace, toProblem } from '../../src/problem/index.ts'
+import { createLines } from '../../src/story/index.ts'
+import { findYamlProblems, type ToProblemAt } from '../../src/yaml/yaml-problems.ts'
+
+const toPlaced =
+  (text: string): ToProblemAt =>
+  (at, found) =>
+    toProblem({ ...found, place: toPlace(at, createLines(text)) })
 
 const tell = (text: string) =>
-  findYamlProblems(parseDocument(text, { prettyErrors: false, logLevel: 'silent' }).errors, text).map(
-    ({ start, message }) => {
-      const before = text.slice(0, start).split('\n')
-      return `${before.length}:${(before.at(-1) ?? '').length + 1} ${message}`
-    },
-  )
+  findYamlProblems(
+    parseDocument(text, { prettyErrors: false, logLevel: 'silent' }).errors,
+    text,
+    toPlaced(text),
+  ).map(({ place, message }) => `${place?.start.line}:${place?.start.column} ${message}`)
 
 const NO_SQUARE = 'the list that `[` opens is not closed: put a `]` here'
 const NO_CURLY = 'the map that `{` opens is not closed: put a `}` here'
@@ -49,7 +55,9 @@ describe('a mistake in YAML', () => {
   })
 
   it('of a text nested too deep is told as that', () => {
-    const deep = findYamlProblems([{ code: 'IMPOSSIBLE', message: 'Maximum call stack size', pos: [7, 9] }], 'a: [[[')
-    expect(deep).toEqual([{ start: 0, end: 1, message: 'this is nested too deep to read' }])
+    const error = { code: 'IMPOSSIBLE', message: 'Maximum call stack size', pos: [7, 9] } as const
+    expect(findYamlProblems([error], 'a: [[[', toPlaced('a: [[['))).toMatchObject([
+      { code: 'too-deep', message: 'this is nested too deep to read', place: { start: { offset: 0 }, end: { offset: 1 } } },
+    ])
   })
 })

@@ -1,8 +1,9 @@
 // The words inside a switch comment: `battledore ignore no-numeral "10" -- the bus has a number`.
 
 import { findNearest } from '../../nearest.ts'
+import { toProblemText } from '../../problem/index.ts'
 import type { Range, StoryComment } from '../../story/types.ts'
-import { findNearestRule, isLikeRule, toNoRuleMessage } from '../rule-names.ts'
+import { findNearestRule, isLikeRule, toUnknownRule } from '../rule-names.ts'
 
 export const VERBS = ['ignore', 'ignore-line', 'disable', 'enable', 'disable-file'] as const
 export type Verb = (typeof VERBS)[number]
@@ -130,7 +131,7 @@ function toRuleProblem(token: Token, ruleIds: readonly string[]): SwitchProblem 
   const isWord = nearest === undefined && !isLikeRule(token.text)
   const message = isWord
     ? `There is no rule \`${token.text}\`. Put a word in quotes: "${token.text}".`
-    : toNoRuleMessage(token.text, nearest)
+    : toProblemText(toUnknownRule(token.text, ruleIds))
   const { start, end } = token
   return { rule: 'no-unknown-switch', start, end, message, expected: nearest ? [nearest] : [] }
 }
