@@ -1,11 +1,12 @@
 // One whole check of one story: settings → story → verdicts → rules, for the command line, the editor and every other door.
 
-import { type Problem, type Settings, type StorySettings, toProblemLine, toRuleSettings } from '../config/index.ts'
+import { type Settings, type StorySettings, toRuleSettings } from '../config/index.ts'
 import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
-import { isMissing, type Resources } from '../resources/types.ts'
+import { type Problem, toProblem, toProblemText, withOrigin } from '../problem/index.ts'
+import type { Resources } from '../resources/types.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
@@ -45,12 +46,12 @@ export interface PreparedStory {
 /** Never throws on what a person wrote: what cannot be checked comes back with its reasons. */
 export async function checkStory(input: CheckInput): Promise<FreshStory | UncheckedStory> {
   const prepared = await prepareStory(input)
-  if ('failures' in prepared) return prepared
+  if ('problems' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
   const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
-  const unread = story.problems.map(({ message, start, end }) =>
-    toMessage({ message, start, end, severity: 'warning', expected: [] }, TEXT, findPageNumber(story, start)),
+  const unread = story.problems.map((problem) =>
+    toMessage(problem, TEXT, findPageNumber(story, problem.place?.start.offset ?? 0)),
   )
   return {
     path: input.path,
@@ -84,19 +85,18 @@ async function suggest(
 
 /** Reads the story with the settings that hold for it. */
 export async function prepareStory(input: CheckInput): Promise<PreparedStory | UncheckedStory> {
-  const fail = (...failures: string[]): UncheckedStory => ({ path: input.path, failures })
+  const fail = (...problems: readonly Problem[]): UncheckedStory => ({ path: input.path, problems })
   const read = await readText(input)
-  if ('failures' in read) return read
+  if ('problems' in read) return read
   const { story, settings, own } = read
   const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
-  if (isMissing(found))
-    return fail(...found.problems.map((problem) => `${problem} (${toOrigin(settings.sequence.origin)})`))
-  const sequence = withSetting(found, settings)
+  if (!found.ok) return fail(...found.problems.map((problem) => withOrigin(problem, settings.sequence)))
+  const sequence = withSetting(found.value, settings)
   const asked = settings.step.value
   if (asked === undefined)
-    return fail(...own.problems.map(toProblemLine), ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
+    return fail(...own.problems, ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
   const step = findStep(sequence, asked)
-  if (!step) return fail(`${input.path}: the ${toStepUnknown(asked, sequence, toOrigin(settings.step.origin))}`)
+  if (!step) return fail(withOrigin(toStepUnknown(asked, sequence), settings.step))
 
   const { earlierWords } = input
   const reader = withSightWords(input.reader, settings)
@@ -165,12 +165,15 @@ function remember(sequence: Sequence, reducedVowels: Sequence['reducedVowels']):
 const hasLostStep = ({ story, own }: ReadText): boolean =>
   own.problems.length > 0 && /^\s*step\s*:/m.test(story.frontMatter?.value ?? '')
 
-function toStepMissing(path: string, { steps }: Sequence): string {
+function toStepMissing(path: string, { steps }: Sequence): Problem {
   const example = steps[0]?.id ?? 'step-1'
-  return `${path} does not say which step its readers have reached. Write \`step: ${example}\` between two lines of --- at its top, or give --step ${example}. \`battledore sequence\` shows the steps.`
+  return toProblem({
+    code: 'no-step',
+    message: `${path} does not say which step its readers have reached`,
+    note: `Write \`step: ${example}\` between two lines of --- at its top, or give --step ${example}. \`battledore sequence\` shows the steps.`,
+    path,
+  })
 }
-
-const toOrigin = (origin: string): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
 
 /** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'
@@ -178,17 +181,13 @@ export const FRONT_MATTER = 'front-matter'
 /** The same for what is odd about the whole text: another language, a comment that is never closed. */
 export const TEXT = 'text'
 
-function toMessage(
-  problem: Pick<Problem, 'message' | 'start' | 'end' | 'severity' | 'expected'>,
-  rule: string,
-  page = 1,
-): Message {
+function toMessage(problem: Problem, rule: string, page = 1): Message {
   return {
     rule,
     severity: problem.severity,
-    message: problem.message,
-    start: problem.start,
-    end: problem.end,
+    message: toProblemText(problem),
+    start: problem.place?.start.offset ?? 0,
+    end: problem.place?.end.offset ?? 0,
     page,
     word: undefined,
     reason: undefined,

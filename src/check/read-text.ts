@@ -9,7 +9,7 @@ import {
   type StorySettings,
 } from '../config/index.ts'
 import type { Rule } from '../lint/types.ts'
-import { createLines, isObstacle, readStory, type Story, type StoryOptions } from '../story/index.ts'
+import { readStory, type Story, type StoryOptions } from '../story/index.ts'
 import type { UncheckedStory } from './result.ts'
 
 export interface TextInput {
@@ -36,11 +36,8 @@ export const DEFAULT_SEQUENCE = 'series'
 /** Never throws on what a person wrote: a text that cannot be read comes back with its reasons. */
 export async function readText(input: TextInput): Promise<ReadText | UncheckedStory> {
   const first = readStory(input.source)
-  const obstacle = first.problems.find(isObstacle)
-  if (obstacle) {
-    const { line, column } = createLines(input.source).toPoint(obstacle.start)
-    return { path: input.path, failures: [`${input.path}:${line}:${column}: ${obstacle.message}`] }
-  }
+  const obstacle = first.problems.find(({ severity }) => severity === 'error')
+  if (obstacle) return { path: input.path, problems: [{ ...obstacle, path: input.path }] }
   const { chain, storyPath, flags, rules } = input
   const own = await readFrontMatter({ path: input.path, text: input.source }, first.frontMatter, rules)
   const settings = resolveSettings({

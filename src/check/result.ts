@@ -2,6 +2,7 @@
 
 import type { Message, StoryFigures } from '../lint/types.ts'
 import type { Accent } from '../phonics/types.ts'
+import type { Problem } from '../problem/index.ts'
 import type { Lines } from '../story/lines.ts'
 import type { Page, Story, StoryOptions } from '../story/types.ts'
 
@@ -32,14 +33,14 @@ export interface FreshStory extends CheckedStory {
   readonly story: Story
 }
 
-/** A story that could not be checked, and why, one line each. */
+/** A story that could not be checked, and why; a reason may stand in another file, such as its sequence. */
 export interface UncheckedStory {
   readonly path: string
-  readonly failures: readonly string[]
+  readonly problems: readonly Problem[]
 }
 
 export const isChecked = <Checked extends CheckedStory>(result: Checked | UncheckedStory): result is Checked =>
-  !('failures' in result)
+  !('problems' in result)
 
 /** For quiet reports. */
 export const withErrorsOnly = <Checked extends CheckedStory>(

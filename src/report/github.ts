@@ -5,6 +5,8 @@
 
 import { type CheckedStory, isChecked } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
+import type { Problem } from '../problem/index.ts'
+import { createOnce, type ShownProblem, toToldProblems } from './problems.ts'
 import type { Reporter, Result } from './reporter.ts'
 import { toCount, toPrintable } from './text.ts'
 
@@ -33,7 +35,8 @@ export function createGithubReporter(toFile: (path: string) => string): Reporter
 }
 
 export function toGithubReport(results: readonly Result[], toFile: (path: string) => string): string {
-  const all = results.flatMap((result) => toAnnotations(result, toFile))
+  const isNew = createOnce()
+  const all = results.flatMap((result) => toAnnotations(result, toFile, isNew))
   const kept: Annotation[] = []
   const hidden: Annotation[] = []
   const room: Record<Kind, number> = { error: SHOWN_PER_KIND, warning: SHOWN_PER_KIND }
@@ -52,12 +55,33 @@ function toHidden(hidden: readonly Annotation[]): string[] {
   ]
 }
 
-function toAnnotations(result: Result, toFile: (path: string) => string): Annotation[] {
+function toAnnotations(
+  result: Result,
+  toFile: (path: string) => string,
+  isNew: (problem: Problem) => boolean,
+): Annotation[] {
+  if (!isChecked(result)) return toToldProblems(result, isNew).map((shown) => toProblemAnnotation(shown, toFile))
   const file = toFile(result.path)
-  if (!isChecked(result))
-    return result.failures.map((text) => ({ kind: 'error', file, title: 'could not be checked', text }))
   return result.messages.map((message) => toAnnotation(message, file, result))
 }
+
+const toProblemAnnotation = (
+  { path, place, text, problem }: ShownProblem,
+  toFile: (path: string) => string,
+): Annotation => ({
+  kind: problem.severity,
+  file: toFile(path),
+  title: 'could not be checked',
+  text,
+  ...(place && {
+    place: {
+      line: place.start.line,
+      column: place.start.column,
+      endLine: place.end.line,
+      endColumn: place.end.column,
+    },
+  }),
+})
 
 function toAnnotation(message: Message, file: string, { lines }: CheckedStory): Annotation {
   const start = lines.toPoint(message.start)

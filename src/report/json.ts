@@ -3,9 +3,10 @@
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
+import { toProblemFields } from './problems.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
-export const CHECK_SCHEMA = 1
+export const CHECK_SCHEMA = 2
 
 /** The whole report as a plain value. `sequence` is that of the first story: each file names its own. */
 export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]): unknown {
@@ -16,7 +17,7 @@ export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]
     files: checked.map((one) => ({ path: one.path, ...toFileFields(one) })),
     failures: results
       .filter((one): one is UncheckedStory => !isChecked(one))
-      .map(({ path, failures }) => ({ path, reasons: failures })),
+      .map(({ path, problems }) => ({ path, problems: problems.map(toProblemFields) })),
   }
 }
 

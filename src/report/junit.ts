@@ -4,6 +4,8 @@
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
+import type { Place } from '../problem/index.ts'
+import { type ShownProblem, toAllProblems, toShownProblem } from './problems.ts'
 import type { Reporter, Result } from './reporter.ts'
 import { toCount } from './text.ts'
 
@@ -17,7 +19,18 @@ interface Suite {
 }
 
 export function toJunit(results: readonly Result[]): string {
-  const suites = results.map((result) => (isChecked(result) ? toSuite(result) : toBrokenSuite(result)))
+  const told = toAllProblems(results)
+  const stories = new Set(results.map(({ path }) => path))
+  const others = new Set(told.map(({ path }) => path).filter((path) => !stories.has(path)))
+  const suites = [
+    ...results.map((result) => (isChecked(result) ? toSuite(result) : toBrokenSuite(result))),
+    ...[...others].map((file) =>
+      toErrorSuite(
+        file,
+        told.filter(({ path }) => path === file),
+      ),
+    ),
+  ]
   const sum = (pick: (suite: Suite) => number): number => suites.reduce((total, suite) => total + pick(suite), 0)
   const head = toAttributes({
     name: 'battledore',
@@ -59,14 +72,32 @@ function toCase(page: number, messages: readonly Message[], story: CheckedStory)
   return body === '' ? `    <testcase${head}/>\n` : `    <testcase${head}>\n${body}    </testcase>\n`
 }
 
-function toBrokenSuite({ path, failures }: UncheckedStory): Suite {
-  const error = `      <error${toAttributes({ type: 'could not be checked', message: failures[0] ?? '' })}>${escapeXml(failures.join('\n'))}</error>\n`
-  const test = `    <testcase${toAttributes({ classname: path, name: 'the whole story' })}>\n${error}    </testcase>\n`
+/** Its own mistakes are errors; where all lie in other files, which have suites of their own, the story is passed over. */
+function toBrokenSuite({ path, problems }: UncheckedStory): Suite {
+  const all = problems.map((problem) => toShownProblem(problem, path))
+  const own = all.filter((shown) => shown.path === path)
+  if (own.length > 0) return toErrorSuite(path, own)
+  const message = `could not be checked: see ${[...new Set(all.map((shown) => shown.path))].join(', ')}`
+  return toOneTest(path, `      <skipped${toAttributes({ message })}/>\n`, 0)
+}
+
+function toErrorSuite(path: string, problems: readonly ShownProblem[]): Suite {
+  const lines = problems.map(({ place, text }) => `${path}${place ? toPointText(place) : ''}: ${text}`)
+  const message = problems[0]?.text ?? ''
+  const head = toAttributes({ type: 'could not be checked', message })
+  return toOneTest(path, `      <error${head}>${escapeXml(lines.join('\n'))}</error>\n`, 1)
+}
+
+const toPointText = ({ start }: Place): string => `:${start.line}:${start.column}`
+
+function toOneTest(path: string, body: string, errors: number): Suite {
+  const test = `    <testcase${toAttributes({ classname: path, name: 'the whole file' })}>\n${body}    </testcase>\n`
+  const skipped = errors === 0 ? { skipped: 1 } : {}
   return {
-    xml: `  <testsuite${toAttributes({ name: path, tests: 1, failures: 0, errors: 1 })}>\n${test}  </testsuite>\n`,
+    xml: `  <testsuite${toAttributes({ name: path, tests: 1, failures: 0, errors, ...skipped })}>\n${test}  </testsuite>\n`,
     tests: 1,
     failures: 0,
-    errors: 1,
+    errors,
   }
 }
 

@@ -1,18 +1,18 @@
 // One line a message, for editors and for other small programs.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
-import { createOnce, isInSequence, toPlacedLines } from './failure.ts'
+import { createOnce, toProblemReportLine, toToldProblems } from './problems.ts'
 import { toPrintable } from './text.ts'
 
 /** `path:line:col-endLine:endCol: severity: message [rule]`; a story that could not be checked has its reasons as lines. */
 export function toLineReport(results: readonly (CheckedStory | UncheckedStory)[]): string {
   const isNew = createOnce()
   return results
-    .flatMap((result) => {
-      if (isChecked(result)) return toMessageLines(result)
-      const failures = result.failures.filter((failure) => isNew(failure) || !isInSequence(failure))
-      return toPlacedLines({ ...result, failures })
-    })
+    .flatMap((result) =>
+      isChecked(result)
+        ? toMessageLines(result)
+        : toToldProblems(result, isNew).map((shown) => toProblemReportLine(shown)),
+    )
     .join('')
 }
 

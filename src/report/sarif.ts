@@ -2,7 +2,9 @@
 
 import { type CheckedStory, isChecked } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
+import type { Place } from '../problem/index.ts'
 import type { Range } from '../story/types.ts'
+import { type ShownProblem, toAllProblems } from './problems.ts'
 import type { Reporter, Result } from './reporter.ts'
 import { toSentence } from './text.ts'
 
@@ -21,18 +23,22 @@ export function createSarifReporter(
   toFile: (path: string) => string,
 ): Reporter {
   return {
-    end: (results) => {
-      const placed = results.map((result) => ({ ...result, path: toFile(result.path) }))
-      return `${JSON.stringify(toSarif(placed, rules, version), null, 2)}\n`
-    },
+    end: (results) => `${JSON.stringify(toSarif(results, rules, version, toFile), null, 2)}\n`,
   }
 }
 
-export function toSarif(results: readonly Result[], rules: readonly SarifRule[], version: string): unknown {
+export function toSarif(
+  results: readonly Result[],
+  rules: readonly SarifRule[],
+  version: string,
+  toFile: (path: string) => string = (path) => path,
+): unknown {
   const known = toKnownRules(results, rules)
   const indexOf = new Map(known.map(({ id }, at) => [id, at]))
-  const failed = results.flatMap((result) =>
-    isChecked(result) ? [] : result.failures.map((text) => toNotification(result.path, text)),
+  const failed = toAllProblems(results)
+  const stories = new Set(results.map(({ path }) => path))
+  const [inStories, elsewhere] = [true, false].map((isStory) =>
+    failed.filter(({ path }) => stories.has(path) === isStory).map((shown) => toNotification(shown, toFile)),
   )
   return {
     $schema: SCHEMA,
@@ -41,9 +47,20 @@ export function toSarif(results: readonly Result[], rules: readonly SarifRule[],
       {
         tool: { driver: { name: 'battledore', ...toVersion(version), rules: known.map(toDescriptor) } },
         columnKind: 'utf16CodeUnits',
-        invocations: [{ executionSuccessful: failed.length === 0, toolExecutionNotifications: failed }],
-        artifacts: results.map(({ path }) => ({ location: { uri: toUri(path) } })),
-        results: results.filter(isChecked).flatMap((story) => toResults(story, indexOf, results.indexOf(story))),
+        // What is wrong with a sequence or a config is about how the tool was set, not about its run over a story.
+        invocations: [
+          {
+            executionSuccessful: failed.length === 0,
+            toolExecutionNotifications: inStories,
+            ...(elsewhere?.length ? { toolConfigurationNotifications: elsewhere } : {}),
+          },
+        ],
+        artifacts: results.map(({ path }) => ({ location: { uri: toUri(toFile(path)) } })),
+        results: results
+          .filter(isChecked)
+          .flatMap((story) =>
+            toResults(story, indexOf, { uri: toUri(toFile(story.path)), index: results.indexOf(story) }),
+          ),
       },
     ],
   }
@@ -75,9 +92,13 @@ const toDescriptor = ({ id, summary, severity }: SarifRule) => ({
   defaultConfiguration: severity === 'off' ? { enabled: false } : { level: severity },
 })
 
-function toResults(story: CheckedStory, indexOf: ReadonlyMap<string, number>, artifact: number) {
+interface Artifact {
+  readonly uri: string
+  readonly index: number
+}
+
+function toResults(story: CheckedStory, indexOf: ReadonlyMap<string, number>, location: Artifact) {
   const seen = new Map<string, number>()
-  const location = { uri: toUri(story.path), index: artifact }
   return story.messages.map((message) => {
     const key = `${message.rule}:${message.word ?? ''}`
     const nth = (seen.get(key) ?? 0) + 1
@@ -104,11 +125,7 @@ function toResults(story: CheckedStory, indexOf: ReadonlyMap<string, number>, ar
 }
 
 /** The blamed letters, where they are not the whole word. */
-function toLetters(
-  message: Message,
-  story: CheckedStory,
-  artifactLocation: { readonly uri: string; readonly index: number },
-) {
+function toLetters(message: Message, story: CheckedStory, artifactLocation: Artifact) {
   const letters = message.letterRanges.filter(({ start, end }) => start > message.start || end < message.end)
   if (letters.length === 0) return {}
   return {
@@ -134,10 +151,25 @@ function toRegion(range: Range, { lines, story }: CheckedStory) {
   }
 }
 
-const toNotification = (path: string, text: string) => ({
-  level: 'error',
+const toNotification = ({ path, place, text, problem }: ShownProblem, toFile: (path: string) => string) => ({
+  level: problem.severity,
   message: { text },
-  locations: [{ physicalLocation: { artifactLocation: { uri: toUri(path) } } }],
+  descriptor: { id: problem.code },
+  locations: [
+    {
+      physicalLocation: {
+        artifactLocation: { uri: toUri(toFile(path)) },
+        ...(place && { region: toPlaceRegion(place) }),
+      },
+    },
+  ],
+})
+
+const toPlaceRegion = ({ start, end }: Place) => ({
+  startLine: start.line,
+  startColumn: start.column,
+  endLine: end.line,
+  endColumn: end.column,
 })
 
 /** A path as a URI reference: relative ones count from the top of the checkout, else from the folder where the check ran. */

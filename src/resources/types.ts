@@ -2,19 +2,15 @@
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
+import type { Result } from '../problem/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { Fitness, Suggester, WordFacts } from '../words/index.ts'
 
-/** A sequence that could not be had, with the reason in one line and the mistakes of its file. */
-export interface MissingSequence {
-  readonly problems: readonly string[]
-}
-
 export interface Resources {
   phonicsFor(accent: Accent): Phonics
-  /** A built-in name, or a path. `accent` undefined: the sequence's own. */
-  sequence(nameOrPath: string, accent: Accent | undefined): Promise<Sequence | MissingSequence>
+  /** A built-in name, or a path; else why there is none, or all mistakes of its file. `accent` undefined: the sequence's own. */
+  sequence(nameOrPath: string, accent: Accent | undefined): Promise<Result<Sequence>>
   /** Loaded at the first sentence that needs it. */
   tagger(): Promise<Tagger>
   /** What is known of words, for suggestions and for how well children know them; without it, messages have none. */
@@ -39,5 +35,3 @@ export interface WordHelp {
   /** Made once for each place. */
   suggesterFor(place: SuggestPlace): Suggester
 }
-
-export const isMissing = (found: Sequence | MissingSequence): found is MissingSequence => 'problems' in found

@@ -12,7 +12,6 @@ import { rules } from '../../rules/index.ts'
 import type { PreparedStory } from '../check/check-story.ts'
 import { withSuggestions } from '../check/suggest.ts'
 import type { Message } from '../lint/types.ts'
-import { isMissing } from '../resources/types.ts'
 import { readStory } from '../story/index.ts'
 import { toActions } from './actions.ts'
 import { findYaml, type SettingSources, toSettingItems, toWordItems, type Yaml } from './complete.ts'
@@ -108,5 +107,5 @@ async function toSettingSources(document: TextDocument, yaml: Yaml, host: Host):
     Object.keys(whole.own.raw).length > 0 ? whole : await find(yaml.before),
   )
   const sequence = await host.resources.sequence(settings.sequence.value, settings.accent.value)
-  return { sequence: isMissing(sequence) ? undefined : sequence, sequenceNames: host.builtIns(), rules }
+  return { sequence: sequence.ok ? sequence.value : undefined, sequenceNames: host.builtIns(), rules }
 }

@@ -1,18 +1,18 @@
 // What a check says, as the diagnostics of an editor.
 
-import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver'
+import { type Diagnostic, DiagnosticSeverity, type Range } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { CheckedStory } from '../check/result.ts'
-import type { Problem } from '../config/index.ts'
 import type { Message } from '../lint/types.ts'
+import { type Place, type Problem, toProblemText } from '../problem/index.ts'
 import { toBlamed, toRange } from './ranges.ts'
 
 export const SOURCE = 'battledore'
 
 /** The code of reasons why a story could not be checked. */
-const NOT_CHECKED = 'not-checked'
+export const NOT_CHECKED = 'not-checked'
 
-const SEVERITIES = { error: DiagnosticSeverity.Error, warning: DiagnosticSeverity.Warning } as const
+export const SEVERITIES = { error: DiagnosticSeverity.Error, warning: DiagnosticSeverity.Warning } as const
 
 export const toDiagnostics = (document: TextDocument, { messages }: CheckedStory): Diagnostic[] =>
   messages.map((message) => toDiagnostic(document, message))
@@ -47,14 +47,29 @@ export function toLineDiagnostic(
   }
 }
 
-/** A mistake in settings, from lines and columns that count from 1. */
-export const toProblemDiagnostic = (problem: Problem, code: string): Diagnostic => ({
-  range: {
-    start: { line: problem.line - 1, character: problem.column - 1 },
-    end: { line: problem.endLine - 1, character: problem.endColumn - 1 },
-  },
+/** A problem at its place, whose lines and columns count from 1; at the beginning of the file where it has none. */
+export const toPlacedDiagnostic = (
+  problem: Pick<Problem, 'severity' | 'place'>,
+  code: string,
+  message: string,
+): Diagnostic => ({
+  range: toPlaceRange(problem.place),
   severity: SEVERITIES[problem.severity],
   source: SOURCE,
   code,
-  message: problem.message,
+  message,
 })
+
+/** For a file that need not be open. */
+export const toProblemDiagnostic = (problem: Problem, code: string): Diagnostic =>
+  toPlacedDiagnostic(problem, code, toProblemText(problem))
+
+const BEGINNING = { line: 1, column: 1 }
+
+function toPlaceRange(place: Place | undefined): Range {
+  const toPosition = ({ line, column }: { readonly line: number; readonly column: number }) => ({
+    line: line - 1,
+    character: column - 1,
+  })
+  return { start: toPosition(place?.start ?? BEGINNING), end: toPosition(place?.end ?? BEGINNING) }
+}

@@ -46,7 +46,7 @@ export function createLiveChecks(
     // A newer text has come meanwhile, and a check of it with it.
     if (isStopped || documents.get(uri)?.version !== result.version) return undefined
     lastChecks.set(uri, result)
-    configMarks.set(uri, await host.findChain(host.toPath(uri)), result.inConfigs)
+    configMarks.set(uri, await host.findChain(host.toPath(uri)), result.elsewhere)
     void connection.sendDiagnostics({ uri, version: result.version, diagnostics: [...result.diagnostics] })
     return result
   }

@@ -4,12 +4,10 @@ import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { PreparedStory } from '../check/check-story.ts'
 import { type CheckedStory, isChecked } from '../check/result.ts'
-import type { Problem } from '../config/index.ts'
-import { readStory } from '../story/index.ts'
+import type { Problem } from '../problem/index.ts'
 import { toDiagnostics, toLineDiagnostic } from './diagnostics.ts'
-import { toFailures } from './failures.ts'
 import type { Host, OpenStory } from './host.ts'
-import { findSettings } from './open-settings.ts'
+import { toReasons } from './reasons.ts'
 
 /**
  * The longest text that is checked while somebody types, in UTF-16 units: a check of it takes about a second, and the
@@ -21,8 +19,8 @@ export interface LastCheck {
   readonly version: number
   readonly checked: CheckedStory | undefined
   readonly diagnostics: readonly Diagnostic[]
-  /** What is to be mended in a config before the story can be checked. */
-  readonly inConfigs: readonly Problem[]
+  /** What is to be mended in other files, a config or a sequence, before the story can be checked. */
+  readonly elsewhere: readonly Problem[]
   /** Milliseconds that the check took. */
   readonly took: number
 }
@@ -42,7 +40,7 @@ export async function checkOpenStory(document: TextDocument, host: Host): Promis
     version,
     checked,
     diagnostics,
-    inConfigs: [],
+    elsewhere: [],
     took: host.now() - start,
   })
   const story = toOpenStory(document, host)
@@ -53,10 +51,9 @@ export async function checkOpenStory(document: TextDocument, host: Host): Promis
   const result = await host.check(story)
   if (result === undefined) return toLastCheck([])
   if (isChecked(result)) return toLastCheck(toDiagnostics(document, result), result)
-  const settings = await findSettings(story, readStory(story.source).frontMatter, host)
-  const isMeant = settings.chain.folders.length > 0 || namesSettings(story.source)
-  const { diagnostics, inConfigs } = toFailures(document, result, settings, isMeant)
-  return { ...toLastCheck(diagnostics), inConfigs }
+  const isMeant = namesSettings(story.source) || (await host.findChain(story.storyPath)).folders.length > 0
+  const { diagnostics, elsewhere } = toReasons(document, result, isMeant)
+  return { ...toLastCheck(diagnostics), elsewhere }
 }
 
 function toTooLong(length: number): string {
@@ -71,5 +68,5 @@ export async function prepare(document: TextDocument, host: Host): Promise<Prepa
   const story = toOpenStory(document, host)
   if (!isStory(document) || story.source.length > MOST_LIVE) return undefined
   const prepared = await host.prepare(story)
-  return 'failures' in prepared ? undefined : prepared
+  return 'problems' in prepared ? undefined : prepared
 }

@@ -6,6 +6,7 @@ import { toBlock } from './block.ts'
 import { parseEnglish } from './english.ts'
 import { withSingleLetters } from './ligatures.ts'
 import { createLines, type Lines } from './lines.ts'
+import { toStoryProblems } from './problems.ts'
 import { appendText, createTextMap, type TextMap, type TextMapBuilder } from './text-map.ts'
 import type { Block, Story } from './types.ts'
 
@@ -27,7 +28,7 @@ export function storyFromTree(root: Root, source: string): Story {
   const [first] = blocks
   const pages = first ? [{ number: 1, start: first.start, end: blocks.at(-1)?.end ?? first.end, blocks }] : []
   const message = 'There is no text for a child to read here.'
-  const problems = first ? [] : [{ code: 'empty' as const, message, start: 0, end: source.length }]
+  const problems = toStoryProblems(first ? [] : [{ code: 'empty', message, start: 0, end: source.length }], source)
   return { source, frontMatter: undefined, title: undefined, pages, pictures: [], notes: [], comments: [], problems }
 }
 

@@ -1,6 +1,6 @@
 // Turns away sources that would hang or break the Markdown parser, each with a message that says why.
 
-import type { StoryProblem } from './types.ts'
+import type { Oddity } from './types.ts'
 
 /** The longest story that is read, in UTF-16 units. A picture book of 32 pages has some 5,000. */
 export const maxLength = 8_000_000
@@ -12,7 +12,7 @@ const maxIndent = 200
 const maxEmphasis = { '*': 100, _: 500 }
 
 /** What keeps this source from being parsed at all, if anything does. */
-export function findObstacle(source: string): StoryProblem | undefined {
+export function findObstacle(source: string): Oddity | undefined {
   if (source.length > maxLength) {
     const millions = Math.ceil(source.length / 100_000) / 10
     const limit = maxLength / 1_000_000
@@ -26,7 +26,7 @@ export function findObstacle(source: string): StoryProblem | undefined {
   return findBinary(source) ?? findDeepNesting(source)
 }
 
-function findBinary(source: string): StoryProblem | undefined {
+function findBinary(source: string): Oddity | undefined {
   let strange = 0
   let first = -1
   for (let at = 0; at < source.length; at++) {
@@ -40,7 +40,7 @@ function findBinary(source: string): StoryProblem | undefined {
   return strange * 20 > source.length ? toBinary(first) : undefined
 }
 
-function toBinary(at: number): StoryProblem {
+function toBinary(at: number): Oddity {
   return { code: 'binary', message: 'This is not a text file in UTF-8.', start: at, end: at + 1 }
 }
 
@@ -51,7 +51,7 @@ const emphasisMark = /[*_]/g
  * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
  * looked for in the text, line by line, before the parser sees it.
  */
-function findDeepNesting(source: string): StoryProblem | undefined {
+function findDeepNesting(source: string): Oddity | undefined {
   if (!suspect.test(source) && (source.match(emphasisMark)?.length ?? 0) <= maxDepth) return undefined
   let open = closed
   for (const match of source.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
@@ -68,7 +68,7 @@ function findDeepNesting(source: string): StoryProblem | undefined {
   return undefined
 }
 
-export function tooDeep(start: number, end: number): StoryProblem {
+export function tooDeep(start: number, end: number): Oddity {
   return {
     code: 'too-deep',
     message: `Quotes, lists, brackets or emphasis stand more than ${maxDepth} deep in one another here.`,

@@ -8,7 +8,7 @@ import { type InlineExtras, type Inlines, readInlines } from './inlines.ts'
 import type { ParsedPiece } from './parse.ts'
 import { createPictureReader, type PictureText } from './pictures.ts'
 import { findDashes, findUnreadHtml } from './problems.ts'
-import type { FrontMatter, Note, Range, StoryProblem } from './types.ts'
+import type { FrontMatter, Note, Oddity, Range } from './types.ts'
 
 export interface TextPiece extends Range, Inlines {
   readonly kind: 'text'
@@ -43,7 +43,7 @@ export interface Outline {
   readonly pictures: FoundPicture[]
   readonly notes: FoundNote[]
   readonly comments: FoundComment[]
-  readonly problems: StoryProblem[]
+  readonly problems: Oddity[]
   frontMatter: FrontMatter | undefined
 }
 
@@ -168,7 +168,7 @@ function visitCommentLine(walk: Walk, start: number, end: number): void {
   }
 }
 
-function addProblem(outline: Outline, problem: StoryProblem | undefined): void {
+function addProblem(outline: Outline, problem: Oddity | undefined): void {
   if (problem) outline.problems.push(problem)
 }
 

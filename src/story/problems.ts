@@ -1,19 +1,30 @@
 // What a story's problems mean for whoever checks it, and those that may be a slip of the writer.
 
+import { type Problem, toPlace, toProblem } from '../problem/index.ts'
 import { findHtmlText } from './html.ts'
-import type { StoryProblem } from './types.ts'
+import { createLines } from './lines.ts'
+import type { Oddity } from './types.ts'
 
-const warnings: ReadonlySet<StoryProblem['code']> = new Set(['other-language', 'dashes-below-text', 'text-in-html'])
+const warnings: ReadonlySet<Oddity['code']> = new Set(['other-language', 'dashes-below-text', 'text-in-html'])
 
-/** Whether a problem keeps a story from being checked; any other is told as a warning. */
-export function isObstacle({ code }: StoryProblem): boolean {
-  return !warnings.has(code)
+/** With their places; the source is cut into lines only where there is something to tell. */
+export function toStoryProblems(found: readonly Oddity[], source: string): readonly Problem[] {
+  if (found.length === 0) return []
+  const lines = createLines(source)
+  return found.map(({ start, end, code, message }) =>
+    toProblem({
+      code,
+      message,
+      place: toPlace({ start, end }, lines),
+      severity: warnings.has(code) ? 'warning' : 'error',
+    }),
+  )
 }
 
 const underline = /[\r\n][ \t]*(-+)[ \t]*$/
 
 /** A heading that Markdown makes of text above dashes; its writer may have meant a new page. */
-export function findDashes(source: string, start: number, end: number): StoryProblem | undefined {
+export function findDashes(source: string, start: number, end: number): Oddity | undefined {
   const found = underline.exec(source.slice(start, end))
   const dashes = found?.[1]
   if (found === null || dashes === undefined) return undefined
@@ -28,7 +39,7 @@ export function findDashes(source: string, start: number, end: number): StoryPro
 }
 
 /** Text in a block of HTML, which nobody checks. */
-export function findUnreadHtml(source: string, start: number, end: number): StoryProblem | undefined {
+export function findUnreadHtml(source: string, start: number, end: number): Oddity | undefined {
   const found = findHtmlText(source.slice(start, end))
   return (
     found && {

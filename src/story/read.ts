@@ -13,7 +13,8 @@ import type { Lines } from './lines.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
-import type { Block, Page, Story, StoryOptions, StoryProblem } from './types.ts'
+import { toStoryProblems } from './problems.ts'
+import type { Block, Oddity, Page, Story, StoryOptions } from './types.ts'
 
 /**
  * Read a story from Markdown. Never throws: what cannot be read is among the story's problems.
@@ -75,13 +76,14 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
   })
   const blocks = pages.flatMap((it) => it.blocks)
   const comments = addNextBlocks(outline.comments, blocks)
-  const problems = [...outline.problems, ...findTextProblems(source, blocks)].sort((a, b) => a.start - b.start)
+  const found = [...outline.problems, ...findTextProblems(source, blocks)].sort((a, b) => a.start - b.start)
+  const problems = toStoryProblems(found, source)
   const { frontMatter } = outline
   const asides = toAsides(outline, cut, pages)
   return { story: { source, frontMatter, title, pages, ...asides, comments, problems }, paragraphs }
 }
 
-function findTextProblems(source: string, blocks: readonly Block[]): StoryProblem[] {
+function findTextProblems(source: string, blocks: readonly Block[]): Oddity[] {
   const words: string[] = []
   let foreign = 0
   for (const block of blocks) {
@@ -102,7 +104,7 @@ function findTextProblems(source: string, blocks: readonly Block[]): StoryProble
   return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
 }
 
-function toEmptyStory(source: string, problems: readonly StoryProblem[]): Story {
+function toEmptyStory(source: string, found: readonly Oddity[]): Story {
   return {
     source,
     frontMatter: undefined,
@@ -111,6 +113,6 @@ function toEmptyStory(source: string, problems: readonly StoryProblem[]): Story 
     pictures: [],
     notes: [],
     comments: [],
-    problems,
+    problems: toStoryProblems(found, source),
   }
 }

@@ -1,6 +1,6 @@
 // A story as the rest of the program sees it: pages, blocks, sentences and words, each with its exact place in the source.
 
-import type { Range } from '../problem/index.ts'
+import type { Problem, ProblemCode, Range } from '../problem/index.ts'
 
 export type { Range } from '../problem/index.ts'
 
@@ -18,8 +18,8 @@ export interface Story {
   readonly notes: readonly Note[]
   /** HTML comments in order of place, for switches. */
   readonly comments: readonly StoryComment[]
-  /** What could not be read as meant, in order of place. */
-  readonly problems: readonly StoryProblem[]
+  /** What could not be read as meant, in order of place; an error keeps the story from being checked. Without a path. */
+  readonly problems: readonly Problem[]
 }
 
 /** The YAML between the opening `---` lines, not yet parsed. */
@@ -119,8 +119,10 @@ export interface StoryComment extends Range {
   readonly nextBlock: Range | undefined
 }
 
-export interface StoryProblem extends Range {
-  readonly code:
+/** What could not be read as meant, before its line and column are asked for. */
+export interface Oddity extends Range, Pick<Problem, 'message'> {
+  readonly code: Extract<
+    ProblemCode,
     | 'too-deep'
     | 'too-large'
     | 'binary'
@@ -129,7 +131,7 @@ export interface StoryProblem extends Range {
     | 'open-comment'
     | 'dashes-below-text'
     | 'text-in-html'
-  readonly message: string
+  >
 }
 
 /** How a story is cut into pages and what is for the child. */

@@ -1,6 +1,8 @@
 // One self-contained page for a shelf of stories: no scripts, no outside files, readable without colour.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
+import { toProblemLine } from '../../problem/index.ts'
+import { toAllProblems } from '../problems.ts'
 import type { Reporter, Result } from '../reporter.ts'
 import { toCount, toPercent, toPrintable } from '../text.ts'
 import { PATTERNS } from './chart.ts'
@@ -62,6 +64,8 @@ function toContents(checked: readonly CheckedStory[]): string {
 
 function toFailures(failed: readonly UncheckedStory[]): string {
   if (failed.length === 0) return ''
-  const items = failed.flatMap(({ failures }) => failures).map((text) => `<li>${escapeHtml(toPrintable(text))}</li>`)
+  const items = toAllProblems(failed).map(
+    ({ problem }) => `<li>${escapeHtml(toPrintable(toProblemLine(problem)))}</li>`,
+  )
   return `<section aria-labelledby="failed"><h2 id="failed">Not checked</h2><ul>${items.join('')}</ul></section>`
 }
