@@ -1,12 +1,13 @@
 // Checks stories for as long as a watcher or an editor runs, and notices when a config or a sequence has changed.
 
-import { resolve, sep } from 'node:path'
+import { resolve } from 'node:path'
 import { rules } from '../../rules/index.ts'
 import { type CheckInput, checkStory, prepareStory } from '../check/check-story.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
 import type { Resources } from '../resources/types.ts'
 import type { Host, OpenStory } from '../server/host.ts'
 import { createTextReader } from './files/read.ts'
+import { toShown, toSlashes } from './files/shown.ts'
 import type { Io } from './io.ts'
 import { createResources, isSequencePath } from './resources.ts'
 
@@ -89,11 +90,4 @@ export function toStamp(path: string, io: Io): string {
   } catch {
     return ''
   }
-}
-
-export const toSlashes = (path: string): string => path.replaceAll(sep, '/')
-
-export function toShown(path: string, io: Io): string {
-  const folder = `${toSlashes(io.cwd)}/`
-  return path.startsWith(folder) ? path.slice(folder.length) : path
 }

@@ -1,7 +1,9 @@
 // What commands share: how they are declared, where they write, and the exit codes.
 
 import type { Command } from 'commander'
+import { type Problem, toProblemLine } from '../problem/index.ts'
 import { createPaint, hasColour, type Paint } from '../report/paint.ts'
+import { toPrintable } from '../report/text.ts'
 import type { Io } from './io.ts'
 
 /** 0 nothing at or above the chosen severity, 1 findings, 2 wrong use or unreadable input. */
@@ -27,6 +29,11 @@ export const toPaint = (io: Io): Promise<Paint> => createPaint(hasColour(io.stdo
 /** One clear line on stderr for what went wrong. */
 export function complain(io: Io, message: string): void {
   io.stderr.write(`battledore: ${message}\n`)
+}
+
+/** The same for problems, each in a line of its own. */
+export function complainOf(io: Io, problems: readonly Problem[]): void {
+  for (const problem of problems) complain(io, toPrintable(toProblemLine(problem)))
 }
 
 /** Examples under the help of a command. */

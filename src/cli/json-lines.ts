@@ -1,6 +1,8 @@
 // Splits a stream of bytes into lines, holding no more than one line at a time.
 
-export type Line = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly message: string }
+import { fail, type Result, succeed } from '../problem/index.ts'
+
+export type Line = Result<string>
 
 const NEWLINE = 0x0a
 
@@ -27,11 +29,12 @@ export async function* readLines(chunks: AsyncIterable<Uint8Array>, most: number
 }
 
 function toLine(parts: readonly Uint8Array[], size: number, most: number): Line | undefined {
-  if (size > most) return { ok: false, message: `The line is longer than ${Math.floor(most / 1024 / 1024)} MB.` }
+  if (size > most)
+    return fail({ code: 'too-large', message: `The line is longer than ${Math.floor(most / 1024 / 1024)} MB` })
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts)).trim()
-    return text === '' ? undefined : { ok: true, text }
+    return text === '' ? undefined : succeed(text)
   } catch {
-    return { ok: false, message: 'The line is not UTF-8.' }
+    return fail({ code: 'binary', message: 'The line is not UTF-8' })
   }
 }

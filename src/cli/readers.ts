@@ -2,12 +2,13 @@
 
 import { dirname, isAbsolute, join, resolve } from 'node:path'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
+import { fail, type Problem, type Result, succeed } from '../problem/index.ts'
 import { loadReader, type Reader } from '../readers/index.ts'
 import type { Resources } from '../resources/types.ts'
-import { toFileMessage, toShownPath } from './files/file-message.ts'
+import { toFileProblem, toShownPath } from './files/file-problem.ts'
 import { readTextFile } from './files/read.ts'
 import type { Io } from './io.ts'
-import { isSequencePath, toSequenceProblemLine } from './resources.ts'
+import { isSequencePath } from './resources.ts'
 
 export interface FileReader {
   /** As shown to people. */
@@ -18,29 +19,30 @@ export interface FileReader {
 export interface FoundReaders {
   /** In order of their file names. */
   readonly readers: readonly FileReader[]
-  /** One line each; the other readers still count. */
-  readonly problems: readonly string[]
+  /** The other readers still count. */
+  readonly problems: readonly Problem[]
 }
 
 /** @param path a file, or a folder whose .yaml files are read */
 export async function findReaders(path: string, io: Io, resources: Resources): Promise<FoundReaders> {
   const files = listFiles(path, io)
-  if ('problem' in files) return { readers: [], problems: [files.problem] }
+  if (!files.ok) return { readers: [], problems: files.problems }
   const readers: FileReader[] = []
-  const problems: string[] = []
-  for (const file of files.paths) {
+  const problems: Problem[] = []
+  for (const file of files.value) {
     const text = readTextFile(resolve(io.cwd, file), io, file)
     if (!text.ok) {
-      problems.push(text.message)
+      problems.push(...text.problems)
       continue
     }
-    const loaded = await loadReader(text.text, {
+    const loaded = await loadReader(text.value, {
+      path: file,
       phonicsFor: resources.phonicsFor,
       sequence: (name, accent) => resources.sequence(toSequenceName(name, file), accent),
       defaultSequence: DEFAULT_SEQUENCE,
     })
-    if (loaded.reader !== undefined) readers.push({ path: file, reader: loaded.reader })
-    problems.push(...loaded.problems.map((problem) => toSequenceProblemLine(file, problem)))
+    if (loaded.ok) readers.push({ path: file, reader: loaded.value })
+    else problems.push(...loaded.problems)
   }
   return { readers, problems }
 }
@@ -50,20 +52,23 @@ export function toSequenceName(name: string, file: string): string {
   return isSequencePath(name) && !isAbsolute(name) ? join(dirname(file), name) : name
 }
 
-function listFiles(path: string, io: Io): { readonly paths: readonly string[] } | { readonly problem: string } {
+function listFiles(path: string, io: Io): Result<readonly string[]> {
   const full = resolve(io.cwd, path)
   try {
     const status = io.fs.statSync(full, { throwIfNoEntry: false })
-    if (!status) return { problem: `There is no file or folder ${toShownPath(path)}.` }
-    if (!status.isDirectory()) return { paths: [path] }
+    if (!status) return fail({ code: 'missing-file', message: `There is no file or folder ${toShownPath(path)}` })
+    if (!status.isDirectory()) return succeed([path])
     const names = io.fs
       .readdirSync(full)
       .filter((name) => /\.ya?ml$/i.test(name))
       .sort()
     if (names.length === 0)
-      return { problem: `There are no readers (files that end in .yaml) in ${toShownPath(path)}.` }
-    return { paths: names.map((name) => join(path, name)) }
+      return fail({
+        code: 'missing-file',
+        message: `There are no readers (files that end in .yaml) in ${toShownPath(path)}`,
+      })
+    return succeed(names.map((name) => join(path, name)))
   } catch (error) {
-    return { problem: toFileMessage(path, error) }
+    return fail(toFileProblem(path, error))
   }
 }

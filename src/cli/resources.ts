@@ -12,16 +12,18 @@ import {
 } from '../packaged/data.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent } from '../phonics/types.ts'
-import type { MissingSequence, Resources, WordHelp } from '../resources/types.ts'
+import { fail, type Result, succeed, toExpected } from '../problem/index.ts'
+import type { Resources, WordHelp } from '../resources/types.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { readTextFile } from './files/read.ts'
+import { toShown } from './files/shown.ts'
 import type { Io } from './io.ts'
 
 /** A name with a slash or a YAML ending is a path; anything else is the name of a built-in sequence. */
 export const isSequencePath = (name: string): boolean => /[/\\]|\.(ya?ml|json)$/i.test(name)
 
 export function createResources(io: Io): Resources {
-  const own = new Map<string, Promise<Sequence | MissingSequence>>()
+  const own = new Map<string, Promise<Result<Sequence>>>()
   let tagger: Promise<Tagger> | undefined
   let words: Promise<WordHelp> | undefined
   return {
@@ -47,32 +49,25 @@ export function createResources(io: Io): Resources {
   }
 }
 
-function findBuiltIn(name: string, accent: Accent | undefined): Sequence | MissingSequence {
+function findBuiltIn(name: string, accent: Accent | undefined): Result<Sequence> {
   const found = loadBuiltIn(name, accent)
-  if (found) return found
+  if (found) return succeed(found)
   const nearest = findBuiltInNearest(name)
-  const hint = nearest
-    ? `Did you mean \`${nearest}\`?`
-    : `There are ${listBuiltIns().join(', ')}; a path ends in .yaml.`
-  return { problems: [`There is no sequence \`${name}\`. ${hint}`] }
+  return fail({
+    code: 'unknown-name',
+    message: `There is no sequence \`${name}\``,
+    expected: toExpected(nearest),
+    ...(nearest === undefined && { note: `There are ${listBuiltIns().join(', ')}; a path ends in .yaml.` }),
+  })
 }
 
-/** Every mistake of the file with its line and column; errors only, since what is merely odd can still be used. */
-async function loadOwn(path: string, accent: Accent | undefined, io: Io): Promise<Sequence | MissingSequence> {
-  const file = readTextFile(resolve(io.cwd, path), io, path)
-  if (!file.ok) return { problems: [file.message] }
+/** All mistakes of the file; a sequence that has one is not used. */
+async function loadOwn(name: string, accent: Accent | undefined, io: Io): Promise<Result<Sequence>> {
+  const path = toShown(name, io)
+  const file = readTextFile(resolve(io.cwd, name), io, path)
+  if (!file.ok) return file
   const { loadSequence } = await import('../sequence/load.ts')
-  const tools = { phonicsFor: loadPhonics, resolve: loadBuiltIn, names: listBuiltIns, accent }
-  const { sequence, problems } = loadSequence(file.text, tools)
-  if (sequence && problems.length === 0) return sequence
-  return { problems: problems.map((problem) => toSequenceProblemLine(path, problem)) }
-}
-
-export function toSequenceProblemLine(
-  path: string,
-  problem: { line: number; column: number; message: string; suggestion?: string },
-): string {
-  const hint = problem.suggestion === undefined ? '' : ` Did you mean \`${problem.suggestion}\`?`
-  const end = /[.?!]$/.test(problem.message) ? '' : '.'
-  return `${path}:${problem.line}:${problem.column}: ${problem.message}${end}${hint}`
+  const tools = { phonicsFor: loadPhonics, resolve: loadBuiltIn, names: listBuiltIns, accent, path }
+  const { sequence, problems } = loadSequence(file.value, tools)
+  return sequence && problems.length === 0 ? succeed(sequence) : { ok: false, problems }
 }

@@ -3,9 +3,11 @@
 import { rules } from '../../rules/index.ts'
 import { type ReadText, readText } from '../check/read-text.ts'
 import type { Layer } from '../config/index.ts'
-import { readFlags, toProblemLine } from '../config/index.ts'
+import { readFlags } from '../config/index.ts'
+import type { Problem } from '../problem/index.ts'
+import { createOnce } from '../report/problems.ts'
 import { createTaskMaker } from './check/task.ts'
-import { complain } from './command.ts'
+import { complainOf } from './command.ts'
 import { findStories } from './files/find.ts'
 import type { Io } from './io.ts'
 import { createProgress } from './progress.ts'
@@ -31,7 +33,7 @@ export interface TextRun {
   /** Hands over text after text, and keeps none. The handler may tell what is wrong with one. */
   each(
     given: readonly string[],
-    handle: (text: NamedText, fail: (message: string) => void) => Promise<void>,
+    handle: (text: NamedText, fail: (problem: Problem) => void) => Promise<void>,
   ): Promise<void>
   /** Whether anything could not be read. */
   hasFailed(): boolean
@@ -40,7 +42,7 @@ export interface TextRun {
 /** Undefined where the options themselves are wrong, which is told. */
 export function createTextRun(io: Io, options: TextOptions): TextRun | undefined {
   const flags = readFlags({ sequence: options.sequence, accent: options.accent }, io.cwd)
-  for (const { message } of flags.problems) complain(io, message)
+  complainOf(io, flags.problems)
   return flags.problems.length > 0 ? undefined : toRun(io, options, flags.layer)
 }
 
@@ -52,26 +54,27 @@ function toRun(io: Io, options: TextOptions, flags: Layer): TextRun {
       const found = await findStories(given, io)
       for (const notice of found.notices) io.stderr.write(`${notice}\n`)
       const progress = createProgress(io, found.files.length)
-      const fail = (message: string): void => {
+      const isNew = createOnce()
+      const fail = (problem: Problem): void => {
         failed = true
         progress.hide()
-        complain(io, message)
+        if (isNew(problem)) complainOf(io, [problem])
       }
-      for (const problem of found.problems) fail(problem)
+      found.problems.forEach(fail)
       for (const [at, file] of found.files.entries()) {
         progress.step(at, file.path)
         const task = await tasks.make(file)
         if (task === undefined) continue
-        if ('failures' in task) {
-          task.failures.forEach(fail)
+        if ('problems' in task) {
+          task.problems.forEach(fail)
           continue
         }
         const read = await readText({ ...task, flags, rules })
-        if ('failures' in read) {
-          read.failures.forEach(fail)
+        if ('problems' in read) {
+          read.problems.forEach(fail)
           continue
         }
-        for (const problem of read.own.problems) fail(toProblemLine(problem))
+        read.own.problems.forEach(fail)
         const names = read.settings.names.map(({ value }) => value)
         const sightWords = read.settings.sightWords.map(({ value }) => value)
         await handle({ ...read, path: task.path, storyPath: task.storyPath, names, sightWords }, fail)

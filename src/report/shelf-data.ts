@@ -2,6 +2,7 @@
 
 import type { Shelf, ShelvedBook } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
+import { toProblemFields } from './problems.ts'
 
 export const SHELF_SCHEMA = 1
 
@@ -17,7 +18,7 @@ export function toJsonShelf(shelf: Shelf, share: number) {
     sightWords: toReturns(sightWords, 'word'),
     patterns: toReturns(patterns, 'pattern'),
     missing: { steps: missingSteps, sightWords: neverReturning },
-    problems,
+    problems: problems.map(toProblemFields),
   }
 }
 

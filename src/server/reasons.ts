@@ -39,7 +39,11 @@ const findInStory = (setBy: Origin | undefined, storyPath: string): Place | unde
 /** A whole text that is marked says no more than its first line, and hides all else. */
 function toFirstLine({ start, end }: Place, document: TextDocument): Place {
   if (end.line === start.line) return { start, end }
-  const line = document.getText().slice(start.offset, end.offset).split(/[\r\n]/, 1)[0] ?? ''
+  const line =
+    document
+      .getText()
+      .slice(start.offset, end.offset)
+      .split(/[\r\n]/, 1)[0] ?? ''
   const { length } = line.trimEnd()
   return { start, end: { line: start.line, column: start.column + length, offset: start.offset + length } }
 }

@@ -9,7 +9,6 @@ export {
   type MissingSteps,
   type PractisedPattern,
   type Shelf,
-  type ShelfProblem,
   type ShelvedBook,
   toFirstPlaces,
   toShelf,

@@ -1,5 +1,6 @@
 // A shelf: books in the order in which they are read, what each brings, what comes back, and what is missing.
 
+import { type Problem, toProblem } from '../problem/index.ts'
 import { type Book, compareBooks } from './book.ts'
 import { createPatternFinder, type PatternFinder } from './pattern-finder.ts'
 import { type Recurrence, toPatternRecurrences, toShownSightWord, toSightRecurrences } from './recurrence.ts'
@@ -29,11 +30,6 @@ export interface MissingSteps {
   readonly steps: readonly string[]
 }
 
-export interface ShelfProblem {
-  readonly path: string
-  readonly message: string
-}
-
 export interface Shelf {
   readonly books: readonly ShelvedBook[]
   readonly sightWords: readonly Recurrence[]
@@ -41,7 +37,7 @@ export interface Shelf {
   readonly missingSteps: readonly MissingSteps[]
   /** Sight words that no book after the first one with them uses, though there is one. */
   readonly neverReturning: readonly string[]
-  readonly problems: readonly ShelfProblem[]
+  readonly problems: readonly Problem[]
 }
 
 /** Puts books in order and counts what each brings. */
@@ -113,7 +109,7 @@ function findMissingSteps(books: readonly Book[]): readonly MissingSteps[] {
   })
 }
 
-function findTwins(books: readonly Book[]): readonly ShelfProblem[] {
+function findTwins(books: readonly Book[]): readonly Problem[] {
   const byOrder = new Map<number, string[]>()
   for (const { order, path } of books) {
     if (order === undefined) continue
@@ -123,19 +119,26 @@ function findTwins(books: readonly Book[]): readonly ShelfProblem[] {
   }
   return [...byOrder]
     .filter(([, paths]) => paths.length > 1)
-    .map(([order, [path = '', ...others]]) => ({
-      path,
-      message: `\`order: ${order}\` is also that of ${others.join(', ')}. They stand by step, then by file name.`,
-    }))
+    .map(([order, [path = '', ...others]]) =>
+      toProblem({
+        code: 'repeated',
+        path,
+        message: `${path}: \`order: ${order}\` is also that of ${others.join(', ')}`,
+        note: 'They stand by step, then by file name.',
+      }),
+    )
 }
 
-function findUnknownPatterns(books: readonly Book[], patterns: PatternFinder): readonly ShelfProblem[] {
+function findUnknownPatterns(books: readonly Book[], patterns: PatternFinder): readonly Problem[] {
   return books.flatMap((book) =>
     book.practises
       .filter((written) => patterns.find(written, book) === undefined)
-      .map((written) => ({
-        path: book.path,
-        message: `it practises \`${written}\`, which no step of the sequence \`${book.sequence.name}\` teaches.`,
-      })),
+      .map((written) =>
+        toProblem({
+          code: 'unknown-name',
+          path: book.path,
+          message: `${book.path} practises \`${written}\`, which no step of the sequence \`${book.sequence.name}\` teaches`,
+        }),
+      ),
   )
 }

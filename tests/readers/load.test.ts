@@ -57,10 +57,7 @@ describe('what is wrong, at its place', () => {
     ['name: Meg\nstep: pnik-4\n', '2:7 The sequence `series` has no step `pnik-4`. Did you mean `pink-4`?'],
     ['name: Meg\nsequence: serie\nstep: pink-4\n', '2:11 There is no sequence `serie`. Did you mean `series`?'],
     ['name: Meg\nstep: pink-4\nknow: [a]\n', '3:1 Unknown key `know`. Did you mean `knows`?'],
-    [
-      'name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n',
-      '3:1 Unknown key `know`. Did you mean `knows`?',
-    ],
+    ['name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n', '3:1 Unknown key `know`. Did you mean `knows`?'],
     [
       'name: Meg\nstep: pink-4\nknows:\n  sightwords: [a]\n',
       '4:3 Unknown key `sightwords`. Did you mean `sight words`?',

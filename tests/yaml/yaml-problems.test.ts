@@ -12,11 +12,9 @@ const toPlaced =
     toProblem({ ...found, place: toPlace(at, createLines(text)) })
 
 const tell = (text: string) =>
-  findYamlProblems(
-    parseDocument(text, { prettyErrors: false, logLevel: 'silent' }).errors,
-    text,
-    toPlaced(text),
-  ).map(({ place, message }) => `${place?.start.line}:${place?.start.column} ${message}`)
+  findYamlProblems(parseDocument(text, { prettyErrors: false, logLevel: 'silent' }).errors, text, toPlaced(text)).map(
+    ({ place, message }) => `${place?.start.line}:${place?.start.column} ${message}`,
+  )
 
 const NO_SQUARE = 'the list that `[` opens is not closed: put a `]` here'
 const NO_CURLY = 'the map that `{` opens is not closed: put a `}` here'
@@ -57,7 +55,11 @@ describe('a mistake in YAML', () => {
   it('of a text nested too deep is told as that', () => {
     const error = { code: 'IMPOSSIBLE', message: 'Maximum call stack size', pos: [7, 9] } as const
     expect(findYamlProblems([error], 'a: [[[', toPlaced('a: [[['))).toMatchObject([
-      { code: 'too-deep', message: 'this is nested too deep to read', place: { start: { offset: 0 }, end: { offset: 1 } } },
+      {
+        code: 'too-deep',
+        message: 'this is nested too deep to read',
+        place: { start: { offset: 0 }, end: { offset: 1 } },
+      },
     ])
   })
 })

@@ -4,6 +4,7 @@
 import { dirname, relative, resolve, sep } from 'node:path'
 import type { CheckedStory } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
+import { fail, type Result, succeed } from '../../problem/index.ts'
 import { readTextFile } from '../files/read.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
@@ -20,16 +21,21 @@ export interface Baseline {
   change(): { readonly fewer: number; readonly more: number }
 }
 
-export function openBaseline(file: string, io: Io): Baseline | { readonly message: string } {
+export function openBaseline(file: string, io: Io): Result<Baseline> {
   const path = resolve(io.cwd, file)
-  if (!io.fs.existsSync(path)) return { message: `There is no baseline \`${file}\`. --write-baseline makes it.` }
+  if (!io.fs.existsSync(path)) {
+    const note = '--write-baseline makes it.'
+    return fail({ code: 'missing-file', message: `There is no baseline \`${file}\``, note })
+  }
   const text = readTextFile(path, io, file)
   if (!text.ok) return text
-  const allowed = parse(text.text)
-  if (!allowed) {
-    const advice = isOwnBaseline(text.text) ? ' --write-baseline makes it anew.' : ''
-    return { message: `\`${file}\` is not a baseline.${advice}` }
-  }
+  const allowed = parse(text.value)
+  if (allowed) return succeed(toBaseline(path, allowed))
+  const advice = isOwnBaseline(text.value) ? { note: '--write-baseline makes it anew.' } : {}
+  return fail({ code: 'not-json', message: `\`${file}\` is not a baseline`, ...advice })
+}
+
+function toBaseline(path: string, allowed: Readonly<Record<string, Counts>>): Baseline {
   let [fewer, more] = [0, 0]
   return {
     filter(storyPath, story) {
@@ -47,27 +53,26 @@ export function openBaseline(file: string, io: Io): Baseline | { readonly messag
   }
 }
 
-/** What is allowed of files that were not checked stays, as long as they are there. Gives a message where it could not be written. */
+/** What is allowed of files that were not checked stays, as long as they are there. */
 export function writeBaseline(
   file: string,
   stories: readonly (readonly [storyPath: string, story: CheckedStory])[],
   io: Io,
-): string | undefined {
+): Result<undefined> {
   const path = resolve(io.cwd, file)
   const text = io.fs.existsSync(path) ? readTextFile(path, io, file) : undefined
-  const files = new Map(Object.entries((text?.ok ? parse(text.text) : undefined) ?? {}))
+  const files = new Map(Object.entries((text?.ok ? parse(text.value) : undefined) ?? {}))
   for (const key of files.keys()) if (!io.fs.existsSync(resolve(dirname(path), key))) files.delete(key)
   for (const [storyPath, { messages }] of stories) {
     if (messages.length > 0) files.set(toKey(path, storyPath), count(messages))
     else files.delete(toKey(path, storyPath))
   }
-  const written = writeTextFile(
+  return writeTextFile(
     path,
     `${JSON.stringify({ baseline: FORMAT, files: toSorted(Object.fromEntries(files)) }, null, 2)}\n`,
     io,
     file,
   )
-  return written.ok ? undefined : written.message
 }
 
 /** From the folder of the baseline, so that the check may run anywhere. */

@@ -5,6 +5,7 @@ import { createHash } from 'node:crypto'
 import { dirname, join, resolve } from 'node:path'
 import { fromRecord, toRecord } from '../../check/record.ts'
 import type { CheckedStory } from '../../check/result.ts'
+import { type Result, succeed } from '../../problem/index.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { isSequencePath } from '../resources.ts'
@@ -17,8 +18,7 @@ export { toFingerprint } from './fingerprint.ts'
 export interface ResultCache {
   find(task: Task): CheckedStory | undefined
   keep(task: Task, story: CheckedStory): void
-  /** Gives a message where the cache could not be written. */
-  save(): string | undefined
+  save(): Result<undefined>
 }
 
 interface Entry {
@@ -110,7 +110,7 @@ export function openCache(file: string, program: string, circumstances: Circumst
       isChanged = true
     },
     save() {
-      if (!isChanged) return undefined
+      if (!isChanged) return succeed(undefined)
       const body = JSON.stringify(
         toKept(
           [...entries].filter(([storyPath]) => io.fs.existsSync(storyPath)),
@@ -119,13 +119,12 @@ export function openCache(file: string, program: string, circumstances: Circumst
         ),
       )
       makeFolder(dirname(path), io)
-      const written = writeTextFile(
+      return writeTextFile(
         path,
         `${JSON.stringify({ format: FORMAT, program, digest: toDigest(body) })}\n${body}\n`,
         io,
         file,
       )
-      return written.ok ? undefined : written.message
     },
   }
 }

@@ -1,6 +1,7 @@
 // Which lines of which files have changed since a commit.
 
 import { resolve } from 'node:path'
+import { type Result, succeed } from '../../problem/index.ts'
 import { askGit } from '../files/git.ts'
 import type { Io } from '../io.ts'
 
@@ -14,10 +15,10 @@ export type ChangedLines = ReadonlyMap<string, readonly LineRange[] | 'all'>
  * What the branch has changed since it left `since`, as a reviewer sees it; with `isStaged`, of what is staged.
  * Where the two have no commit in common, as in a shallow clone, they are compared as they are.
  */
-export function findChanged(since: string, isStaged: boolean, io: Io): ChangedLines | { readonly message: string } {
+export function findChanged(since: string, isStaged: boolean, io: Io): Result<ChangedLines> {
   const up = askGit(['rev-parse', '--show-cdup'], io)
   if (!up.ok) return up
-  const top = resolve(io.cwd, up.stdout.toString().trim())
+  const top = resolve(io.cwd, up.value.toString().trim())
   const diff = (...more: string[]) =>
     askGit(
       [
@@ -44,12 +45,12 @@ export function findChanged(since: string, isStaged: boolean, io: Io): ChangedLi
   const answer = branch.ok ? branch : diff()
   if (!answer.ok) return answer
   const changed = new Map<string, readonly LineRange[] | 'all'>()
-  for (const [path, ranges] of toRanges(answer.stdout.toString())) changed.set(resolve(top, path), ranges)
-  if (isStaged) return changed
+  for (const [path, ranges] of toRanges(answer.value.toString())) changed.set(resolve(top, path), ranges)
+  if (isStaged) return succeed(changed)
   const unknown = askGit(['ls-files', '--others', '--exclude-standard', '-z', '--full-name', '--', top], io)
   if (!unknown.ok) return unknown
-  for (const path of unknown.stdout.toString().split('\0')) if (path !== '') changed.set(resolve(top, path), 'all')
-  return changed
+  for (const path of unknown.value.toString().split('\0')) if (path !== '') changed.set(resolve(top, path), 'all')
+  return succeed(changed)
 }
 
 /** Reads `+++ b/PATH` and `@@ -1 +4,2 @@`; lines of the texts themselves begin with `+` or `-` and never follow a header. */

@@ -1,8 +1,9 @@
 // Each story checked in turn: from the cache, here, or by workers; handed on in order.
 
 import { isChecked } from '../../check/result.ts'
+import { succeed } from '../../problem/index.ts'
 import type { Result } from '../../report/reporter.ts'
-import { complain } from '../command.ts'
+import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
 import type { ResultCache } from './cache.ts'
 import { chooseJudge } from './choose-judge.ts'
@@ -35,8 +36,12 @@ export async function* checkAll({ files, tasks, settings, options, io }: Work): 
   } finally {
     await judge.end()
   }
-  const problem = cache?.save()
-  if (problem !== undefined) complain(io, `the cache could not be kept: ${problem}`)
+  const saved = cache?.save() ?? succeed(undefined)
+  if (saved.ok) return
+  complainOf(
+    io,
+    saved.problems.map((problem) => ({ ...problem, message: `the cache could not be kept: ${problem.message}` })),
+  )
 }
 
 interface Tools {
@@ -49,7 +54,7 @@ interface Tools {
 async function check(input: StoryInput, { tasks, judge, cache, io }: Tools): Promise<Found | undefined> {
   const task = await tasks.make(input)
   if (task === undefined) return undefined
-  if ('failures' in task) return { storyPath: toStoryPath(input.file, io), result: task }
+  if ('problems' in task) return { storyPath: toStoryPath(input.file, io), result: task }
   const known = cache?.find(task)
   const result = known ?? (await judge.judge(task))
   if (cache && !known && io.env['BATTLEDORE_DEBUG']) io.stderr.write(`${task.path} is not in the cache.\n`)

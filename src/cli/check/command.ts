@@ -1,7 +1,7 @@
 // `battledore check`: what a child at a step cannot read yet in these stories.
 
 import { readFlags } from '../../config/index.ts'
-import { type AddCommand, complain, withExamples } from '../command.ts'
+import { type AddCommand, complainOf, withExamples } from '../command.ts'
 import type { Io } from '../io.ts'
 import { accentOption, sequenceOption, stepOption } from '../options.ts'
 import { type CheckOptions, type CheckSettings, FORMATS, toCheckSettings } from './options.ts'
@@ -43,7 +43,7 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     .option('--print-config <file>', 'show every setting that holds for this story, and who set it')
     .action(async (given: string[], options: CheckOptions) => {
       const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
-      for (const { message } of flags.problems) complain(io, message)
+      complainOf(io, flags.problems)
       if (flags.problems.length > 0) return leave(2)
       const settings = await withReaders(toCheckSettings(options, flags.layer), options, io)
       if (settings === undefined) return leave(2)
@@ -77,12 +77,13 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
   if (options.reader !== undefined) {
     const { readReader } = await import('./reader.ts')
     const reader = await readReader(options.reader, io)
-    if ('problems' in reader) {
-      for (const problem of reader.problems) complain(io, problem)
+    if (!reader.ok) {
+      complainOf(io, reader.problems)
       return undefined
     }
-    io.stderr.write(`${reader.notice}\n`)
-    all = { ...all, flags: { ...reader.layer, ...all.flags }, reader: reader.extra }
+    const { notice, layer, extra } = reader.value
+    io.stderr.write(`${notice}\n`)
+    all = { ...all, flags: { ...layer, ...all.flags }, reader: extra }
   }
   if (options.shelf !== undefined) {
     const { readEarlierWords } = await import('./earlier.ts')

@@ -2,6 +2,7 @@
 
 import { resolve } from 'node:path'
 import type { CheckedStory } from '../../check/result.ts'
+import type { Problem } from '../../problem/index.ts'
 import { findStories } from '../files/find.ts'
 import type { Io } from '../io.ts'
 import type { ChangedLines, LineRange } from './changed.ts'
@@ -11,7 +12,7 @@ import type { StoryInput } from './task.ts'
 export interface Inputs {
   readonly files: readonly StoryInput[]
   readonly notices: readonly string[]
-  readonly problems: readonly string[]
+  readonly problems: readonly Problem[]
   readonly changed?: ChangedLines
 }
 
@@ -20,21 +21,21 @@ export async function findInputs(given: readonly string[], options: CheckOptions
   if (options.changedSince === undefined) return inputs
   const { findChanged } = await import('./changed.ts')
   const changed = findChanged(options.changedSince, options.staged === true, io)
-  if ('message' in changed) return toFailed(changed.message)
+  if (!changed.ok) return toFailed(changed.problems)
   const isTouched = ({ file }: StoryInput): boolean => {
-    const ranges = changed.get(file)
+    const ranges = changed.value.get(file)
     return file === '-' || ranges === 'all' || (ranges !== undefined && ranges.length > 0)
   }
-  return { ...inputs, files: inputs.files.filter(isTouched), changed }
+  return { ...inputs, files: inputs.files.filter(isTouched), changed: changed.value }
 }
 
 async function findStagedInputs(given: readonly string[], io: Io): Promise<Inputs> {
   const { findStaged } = await import('./staged.ts')
   const found = await findStaged(given, io)
-  return 'message' in found ? toFailed(found.message) : { ...found, notices: [], problems: [] }
+  return found.ok ? { files: found.value, notices: [], problems: [] } : toFailed(found.problems)
 }
 
-const toFailed = (problem: string): Inputs => ({ files: [], notices: [], problems: [problem] })
+const toFailed = (problems: readonly Problem[]): Inputs => ({ files: [], notices: [], problems })
 
 /** The story with the messages that touch a changed line. */
 export function keepChanged(story: CheckedStory, storyPath: string, changed: ChangedLines, { cwd }: Io): CheckedStory {

@@ -44,7 +44,7 @@ export async function createPoolJudge(
         const record = JSON.parse((await pool.run({ path, storyPath, source } satisfies Order)) as string) as
           | StoryRecord
           | UncheckedStory
-        return 'failures' in record ? record : fromRecord(record, path, source)
+        return 'problems' in record ? record : fromRecord(record, path, source)
       } catch {
         here ??= createJudge(circumstances, io)
         return here.judge(task)
@@ -68,10 +68,7 @@ function createWorker(): (order: Order) => Promise<Result> {
   const io = createSilentIo(cwd)
   const tasks = createTaskMaker(io, circumstances)
   const judge = createJudge(circumstances, io)
-  return async (order) => {
-    const chain = await tasks.findChain(order.storyPath)
-    return 'message' in chain ? { path: order.path, failures: [chain.message] } : judge.judge({ ...order, chain })
-  }
+  return async (order) => judge.judge({ ...order, chain: await tasks.findChain(order.storyPath) })
 }
 
 /** Where the pool leaves the data of a worker. */

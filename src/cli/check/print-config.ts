@@ -2,17 +2,10 @@
 
 import { rules } from '../../../rules/index.ts'
 import { DEFAULT_SEQUENCE, readText } from '../../check/read-text.ts'
-import {
-  type ConfigChain,
-  type Layer,
-  resolveSettings,
-  type Settings,
-  type Sourced,
-  toSettingRows,
-} from '../../config/index.ts'
-import { isMissing } from '../../resources/types.ts'
+import { type ConfigChain, type Layer, resolveSettings, type Settings, toSettingRows } from '../../config/index.ts'
+import type { Sourced } from '../../problem/index.ts'
 import type { Sequence } from '../../sequence/types.ts'
-import { complain, type ExitCode } from '../command.ts'
+import type { ExitCode } from '../command.ts'
 import { readTextFile } from '../files/read.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
@@ -28,10 +21,6 @@ export async function printConfig(
   const tasks = createTaskMaker(io, options)
   const storyPath = toStoryPath(path, io)
   const chain = await tasks.findChain(storyPath)
-  if ('message' in chain) {
-    complain(io, chain.message)
-    return 2
-  }
   const settings = await toSettings({ path, storyPath, chain, flags }, io)
   const rows = toSettingRows(settings).map(({ key, value, origin }) => ({ key, value: value ?? null, origin }))
   if (wanted.some(({ format }) => format === 'json'))
@@ -50,13 +39,13 @@ interface Place {
 /** Of a story that is there, its front matter counts too. What nobody has set is as the sequence has it. */
 async function toSettings({ path, storyPath, chain, flags }: Place, io: Io): Promise<Settings> {
   const text = io.fs.existsSync(storyPath) ? readTextFile(storyPath, io, path) : undefined
-  const read = text?.ok ? await readText({ path, source: text.text, storyPath, chain, flags, rules }) : undefined
+  const read = text?.ok ? await readText({ path, source: text.value, storyPath, chain, flags, rules }) : undefined
   const settings =
     read && 'settings' in read
       ? read.settings
       : resolveSettings({ chain, storyPath, flags, rules, defaultSequence: DEFAULT_SEQUENCE })
   const sequence = await createResources(io).sequence(settings.sequence.value, settings.accent.value)
-  return isMissing(sequence) ? settings : withSequence(settings, sequence)
+  return sequence.ok ? withSequence(settings, sequence.value) : settings
 }
 
 function withSequence(settings: Settings, { name, accent, reducedVowels }: Sequence): Settings {

@@ -1,6 +1,7 @@
 // `check --reader`: the settings and the own knowledge of one reader, from its file.
 
-import type { Layer, Sourced } from '../../config/index.ts'
+import type { Layer } from '../../config/index.ts'
+import { fail, type Result, type Sourced, succeed } from '../../problem/index.ts'
 import { READER_CAUTION } from '../../report/caution.ts'
 import { toPrintable } from '../../report/text.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
@@ -17,21 +18,20 @@ export interface ReaderSettings {
 }
 
 /** @param path one reader file */
-export async function readReader(
-  path: string,
-  io: Io,
-): Promise<ReaderSettings | { readonly problems: readonly string[] }> {
+export async function readReader(path: string, io: Io): Promise<Result<ReaderSettings>> {
   const { readers, problems } = await findReaders(path, io, createResources(io))
   const [first, ...others] = readers
-  if (problems.length > 0 || first === undefined) return { problems }
+  if (problems.length > 0 || first === undefined) return { ok: false, problems }
   if (others.length > 0)
-    return {
-      problems: [`--reader takes one reader file; ${path} holds ${readers.length}. Use \`battledore match\` for many.`],
-    }
+    return fail({
+      code: 'bad-value',
+      message: `--reader takes one reader file; ${path} holds ${readers.length}`,
+      note: 'Use `battledore match` for many.',
+    })
   const { name, sequence, sequenceName, step, extra } = first.reader
   const origin = first.path
-  const from = <Value>(value: Value): Sourced<Value> => ({ value, origin })
-  return {
+  const from = <Value>(value: Value): Sourced<Value> => ({ value, origin, path: first.path })
+  return succeed({
     layer: {
       sequence: from(toSequenceName(sequenceName, first.path)),
       step: from(step),
@@ -39,5 +39,5 @@ export async function readReader(
     },
     extra,
     notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${READER_CAUTION}`,
-  }
+  })
 }

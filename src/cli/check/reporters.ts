@@ -8,7 +8,7 @@ import { toLineReport } from '../../report/line.ts'
 import { PLAIN } from '../../report/paint.ts'
 import { type PrettyOptions, toPrettyStory, toSummary } from '../../report/pretty.ts'
 import type { Reporter, Result } from '../../report/reporter.ts'
-import { complain, toPaint, toWidth } from '../command.ts'
+import { complainOf, toPaint, toWidth } from '../command.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { VERSION } from '../version.ts'
@@ -53,7 +53,7 @@ export async function createPrinter({ format, file }: Wanted, options: PrinterOp
     },
     end(results) {
       const written = writeTextFile(resolve(io.cwd, file), text + reporter.end(results), io, file)
-      if (!written.ok) complain(io, written.message)
+      if (!written.ok) complainOf(io, written.problems)
       return written.ok
     },
   }
@@ -99,10 +99,10 @@ async function createPrettyReporter(
   }
 }
 
-const hasMessages = (result: Result): boolean => 'failures' in result || result.messages.length > 0
+const hasMessages = (result: Result): boolean => 'problems' in result || result.messages.length > 0
 
 const toStoryText = (result: Result, isQuiet: boolean, options: PrettyOptions): string =>
-  'failures' in result || (isQuiet && !hasMessages(result)) ? '' : `${toPrettyStory(result, options)}\n`
+  'problems' in result || (isQuiet && !hasMessages(result)) ? '' : `${toPrettyStory(result, options)}\n`
 
 /** Paths from the top of the checkout, wherever in it the check runs. */
 function toCheckoutPath({ cwd, env }: Io): (path: string) => string {

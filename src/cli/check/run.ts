@@ -2,7 +2,7 @@
 
 import { type CheckedStory, isChecked } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
-import { complain, type ExitCode } from '../command.ts'
+import { complain, complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import { createProgress } from '../progress.ts'
 import type { Baseline } from './baseline.ts'
@@ -28,13 +28,14 @@ export async function runCheck(
     complain(io, loss)
     return 2
   }
-  for (const problem of inputs.problems) complain(io, problem)
+  complainOf(io, inputs.problems)
   for (const notice of inputs.notices) io.stderr.write(`${notice}\n`)
-  const baseline = await openWantedBaseline(options, io)
-  if (baseline && 'message' in baseline) {
-    complain(io, baseline.message)
+  const opened = await openWantedBaseline(options, io)
+  if (opened?.ok === false) {
+    complainOf(io, opened.problems)
     return 2
   }
+  const baseline = opened?.value
   const wanted = options.writeBaseline ? [] : settings.wanted
   const shown = { isQuiet: options.quiet === true, scope: toScope(inputs, baseline) }
   const printers = await Promise.all(wanted.map((one) => createPrinter(one, shown, io)))

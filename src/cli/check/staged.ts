@@ -1,14 +1,13 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { join, relative, resolve, sep } from 'node:path'
+import { fail, type Result, succeed } from '../../problem/index.ts'
 import { askGit, type GitAnswer } from '../files/git.ts'
 import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
 import { decode } from '../files/read.ts'
 import { isOpen, STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import type { StoryInput } from './task.ts'
-
-export type Staged = { readonly files: readonly StoryInput[] } | { readonly message: string }
 
 interface Change {
   /** Relative to the folder where the check runs. */
@@ -21,22 +20,20 @@ interface Change {
  * Two calls of git, whatever is staged, and one more where a path leads out of this folder. `given` are the paths to
  * keep to; none mean the current folder. A rename is listed as the file of its new name, a deletion not at all.
  */
-export async function findStaged(given: readonly string[], io: Io): Promise<Staged> {
-  const top = given.some((path) => isOutside(path, io)) ? findTop(io) : { ok: true as const, path: undefined }
-  if (!top.ok) return { message: top.message }
-  const listed = listStaged(given, top.path === undefined, io)
-  if (!listed.ok) return { message: listed.message }
+export async function findStaged(given: readonly string[], io: Io): Promise<Result<readonly StoryInput[]>> {
+  const top = given.some((path) => isOutside(path, io)) ? findTop(io) : succeed(undefined)
+  if (!top.ok) return top
+  const listed = listStaged(given, top.value === undefined, io)
+  if (!listed.ok) return listed
   const toShown = (path: string): string =>
-    top.path === undefined ? path : relative(io.cwd, join(top.path, path)).replaceAll(sep, '/')
-  const all = toChanges(listed.stdout.toString()).map((change) => ({ ...change, path: toShown(change.path) }))
+    top.value === undefined ? path : relative(io.cwd, join(top.value, path)).replaceAll(sep, '/')
+  const all = toChanges(listed.value.toString()).map((change) => ({ ...change, path: toShown(change.path) }))
   const changes = await keepStories(all, given, io)
-  if (changes.length === 0) return { files: [] }
+  if (changes.length === 0) return succeed([])
   const texts = askGit(['cat-file', '--batch'], io, changes.map(({ blob }) => `${blob}\n`).join(''))
-  if (!texts.ok) return { message: texts.message }
-  const blobs = toBlobs(texts.stdout)
-  return {
-    files: changes.map(({ path }, at) => ({ path, file: resolve(io.cwd, path), text: toText(blobs[at], path) })),
-  }
+  if (!texts.ok) return texts
+  const blobs = toBlobs(texts.value)
+  return succeed(changes.map(({ path }, at) => ({ path, file: resolve(io.cwd, path), text: toText(blobs[at], path) })))
 }
 
 /** Paths come relative to this folder, and then without those that are not below it; else relative to the top. */
@@ -50,9 +47,9 @@ function listStaged(given: readonly string[], isBelow: boolean, io: Io): GitAnsw
 const isOutside = (path: string, { cwd }: Io): boolean =>
   path.startsWith(':') || /^\.\.(?:[/\\]|$)/.test(relative(cwd, resolve(cwd, path)))
 
-function findTop(io: Io): { readonly ok: true; readonly path: string } | (GitAnswer & { readonly ok: false }) {
+function findTop(io: Io): Result<string> {
   const up = askGit(['rev-parse', '--show-cdup'], io)
-  return up.ok ? { ok: true, path: resolve(io.cwd, up.stdout.toString().trim()) } : up
+  return up.ok ? succeed(resolve(io.cwd, up.value.toString().trim())) : up
 }
 
 /** `:100644 100644 OLD NEW M NUL path NUL`; only plain files, whose mode begins with 100. */
@@ -121,4 +118,4 @@ function toBlobs(output: Buffer): (Buffer | undefined)[] {
 }
 
 const toText = (blob: Buffer | undefined, path: string): NonNullable<StoryInput['text']> =>
-  blob ? decode(blob, path) : { ok: false, message: `git has lost the staged text of \`${path}\`.` }
+  blob ? decode(blob, path) : fail({ code: 'git', message: `git has lost the staged text of \`${path}\`` })

@@ -1,7 +1,7 @@
 // What a check may write over: its own files and old reports, never a story, settings, or a file of another kind.
 
 import { basename, resolve } from 'node:path'
-import { toShownPath } from '../files/file-message.ts'
+import { toShownPath } from '../files/file-problem.ts'
 import { IGNORE_FILES } from '../files/ignore-files.ts'
 import { readTextFile } from '../files/read.ts'
 import { STORY_NAME } from '../files/walk.ts'
@@ -83,7 +83,7 @@ function listInUse({ config, reader, sequence, baseline, writeBaseline }: CheckO
 
 function holdsBaseline(path: string, io: Io): boolean {
   const text = readTextFile(path, io)
-  return text.ok && isOwnBaseline(text.text)
+  return text.ok && isOwnBaseline(text.value)
 }
 
 /** Undefined too for what may not be looked at: writing it will fail, and say why. */

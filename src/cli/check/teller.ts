@@ -1,13 +1,13 @@
 // Tells what could not be checked, each mistake once: on standard error, or among the lines of the report for editors.
 
 import type { UncheckedStory } from '../../check/result.ts'
-import { createOnce } from '../../report/failure.ts'
-import { complain } from '../command.ts'
+import type { Problem } from '../../problem/index.ts'
+import { createOnce, toProblemReportLine, toShownProblem } from '../../report/problems.ts'
+import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
 
 export interface Teller {
-  /** `battledore.yaml:3:1: error: …` */
-  config(line: string): void
+  config(problem: Problem): void
   story(result: UncheckedStory): void
 }
 
@@ -15,9 +15,12 @@ export interface Teller {
 export function createTeller(hasLines: boolean, io: Io): Teller {
   const isNew = createOnce()
   return {
-    config: (line) => (hasLines ? io.stdout.write(`${line} [config]\n`) : complain(io, line)),
-    story({ failures }) {
-      if (!hasLines) for (const failure of failures) if (isNew(failure)) complain(io, failure)
+    config: (problem) => {
+      if (hasLines) io.stdout.write(toProblemReportLine(toShownProblem(problem, ''), 'config'))
+      else complainOf(io, [problem])
+    },
+    story({ problems }) {
+      if (!hasLines) complainOf(io, problems.filter(isNew))
     },
   }
 }

@@ -1,17 +1,15 @@
 // The baseline of a run: opened, told of, written, where the options ask for it.
 
 import { isChecked } from '../../check/result.ts'
+import type { Result } from '../../problem/index.ts'
 import { toCount } from '../../report/text.ts'
-import { complain, type ExitCode } from '../command.ts'
+import { complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import type { Baseline } from './baseline.ts'
 import type { Found } from './check-all.ts'
 import { type CheckOptions, toBaselineFile } from './options.ts'
 
-export async function openWantedBaseline(
-  options: CheckOptions,
-  io: Io,
-): Promise<Baseline | { readonly message: string } | undefined> {
+export async function openWantedBaseline(options: CheckOptions, io: Io): Promise<Result<Baseline> | undefined> {
   if (options.baseline === undefined || options.writeBaseline) return undefined
   const { openBaseline } = await import('./baseline.ts')
   return openBaseline(options.baseline, io)
@@ -21,9 +19,9 @@ export async function writeWantedBaseline(found: readonly Found[], options: Chec
   const { writeBaseline } = await import('./baseline.ts')
   const file = toBaselineFile(options)
   const stories = found.flatMap(({ storyPath, result }) => (isChecked(result) ? [[storyPath, result] as const] : []))
-  const problem = writeBaseline(file, stories, io)
-  if (problem !== undefined) {
-    complain(io, problem)
+  const written = writeBaseline(file, stories, io)
+  if (!written.ok) {
+    complainOf(io, written.problems)
     return 2
   }
   const messages = stories.reduce((sum, [, story]) => sum + story.messages.length, 0)

@@ -3,14 +3,14 @@
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findHeteronym } from '../../phonics/heteronyms/table.ts'
 import type { Accent, Phonics, WordPronunciations } from '../../phonics/types.ts'
+import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
-import { isMissing } from '../../resources/types.ts'
 import { findStep } from '../../sequence/index.ts'
 import { findFirstExample } from '../../sequence/taught.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
-import { type AddCommand, complain, toPaint, toWidth, withExamples } from '../command.ts'
+import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
 import { readStdin } from '../files/read.ts'
 import type { Io } from '../io.ts'
 import { accentOption, formatOption, sequenceOption, stepOption } from '../options.ts'
@@ -34,23 +34,24 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
     .addOption(formatOption(['pretty', 'ndjson']))
     .action(async (given: string[], options: Options) => {
       const resources = createResources(io)
-      const sequence = await resources.sequence(options.sequence, options.accent)
-      if (isMissing(sequence)) {
-        for (const problem of sequence.problems) complain(io, problem)
+      const asked = await resources.sequence(options.sequence, options.accent)
+      if (!asked.ok) {
+        complainOf(io, asked.problems)
         return leave(2)
       }
+      const sequence = asked.value
       const step = options.step === undefined ? undefined : findStep(sequence, options.step)
       if (options.step !== undefined && !step) {
-        complain(io, `The ${toStepUnknown(options.step, sequence)}`)
+        complainOf(io, [toStepUnknown(options.step, sequence)])
         return leave(2)
       }
       const words = await readWords(given, io)
-      if ('message' in words) {
-        complain(io, words.message)
+      if (!words.ok) {
+        complainOf(io, words.problems)
         return leave(2)
       }
       await print(
-        words,
+        words.value,
         { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id },
         options.format,
         io,
@@ -64,19 +65,20 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
   )
 }
 
-async function readWords(given: readonly string[], io: Io): Promise<readonly string[] | { readonly message: string }> {
-  const hint = 'Name the words to explain, or - to read them from standard input.'
-  if (given.length === 0) return { message: hint }
-  if (given.some((word) => word.trim() === '')) return { message: `An empty word was given. ${hint}` }
-  if (!given.includes('-')) return given
+async function readWords(given: readonly string[], io: Io): Promise<Result<readonly string[]>> {
+  const message = 'Name the words to explain, or - to read them from standard input'
+  if (given.length === 0) return fail({ code: 'bad-value', message })
+  if (given.some((word) => word.trim() === ''))
+    return fail({ code: 'bad-value', message: 'An empty word was given', note: `${message}.` })
+  if (!given.includes('-')) return succeed(given)
   const input = await readStdin(io)
-  if (!input.ok) return { message: input.message }
-  const lines = input.text
+  if (!input.ok) return input
+  const lines = input.value
     .replace(/^\uFEFF/, '')
     .split(/\r?\n/)
     .map((line) => line.trim())
     .filter((line) => line !== '')
-  return given.flatMap((word) => (word === '-' ? lines : [word]))
+  return succeed(given.flatMap((word) => (word === '-' ? lines : [word])))
 }
 
 interface Place {

@@ -2,8 +2,9 @@
 
 import { basename, dirname, join, relative, resolve, sep } from 'node:path'
 import { findNearest } from '../../nearest.ts'
+import { fail, type Problem, toExpected, toProblem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
-import { toFileMessage, toShownPath } from './file-message.ts'
+import { toFileProblem, toShownPath } from './file-problem.ts'
 import type { IgnoreFiles } from './ignore-files.ts'
 import { createIgnoreFiles } from './ignore-files.ts'
 import { STORY_NAME, walk } from './walk.ts'
@@ -20,8 +21,8 @@ export interface FoundStories {
   readonly files: readonly StoryFile[]
   /** One line for each file that was named and is left out. */
   readonly notices: readonly string[]
-  /** Wrong arguments, one line each; the other arguments still count. */
-  readonly problems: readonly string[]
+  /** Wrong arguments; the other arguments still count. */
+  readonly problems: readonly Problem[]
 }
 
 export interface FindOptions {
@@ -37,7 +38,7 @@ interface Search {
 interface Part {
   readonly files?: readonly StoryFile[]
   readonly notices?: readonly string[]
-  readonly problems?: readonly string[]
+  readonly problems?: readonly Problem[]
 }
 
 /** No arguments mean the current folder. A path that exists is taken by name, whatever characters it has. */
@@ -49,7 +50,7 @@ export async function findStories(
   const search: Search = { io, ignoreFiles: ignoreFiles ? createIgnoreFiles(io) : undefined }
   const files = new Map<string, StoryFile>()
   const notices: string[] = []
-  const problems: string[] = []
+  const problems: Problem[] = []
   for (const argument of given.length > 0 ? given : ['.']) {
     const part = await findPart(argument, search)
     for (const file of part.files ?? []) if (!files.has(file.file)) files.set(file.file, file)
@@ -61,16 +62,17 @@ export async function findStories(
 
 async function findPart(argument: string, search: Search): Promise<Part> {
   if (argument === '-') return { files: [{ path: '-', file: '-' }] }
-  if (argument === '') return { problems: ['An empty path was given. Name a file or a folder.'] }
+  if (argument === '')
+    return fail({ code: 'bad-value', message: 'An empty path was given', note: 'Name a file or a folder.' })
   const file = resolve(search.io.cwd, argument)
   try {
     const status = search.io.fs.statSync(file, { throwIfNoEntry: false })
     if (status?.isDirectory()) return await findInFolder(argument, file, search)
     if (status) return await findNamed(argument, file, search)
   } catch (error) {
-    return { problems: [toFileMessage(argument, error)] }
+    return fail(toFileProblem(argument, error))
   }
-  return isPattern(argument) ? findByPattern(argument, search) : { problems: [toMissing(argument, file, search.io)] }
+  return isPattern(argument) ? findByPattern(argument, search) : fail(toMissing(argument, file, search.io))
 }
 
 async function findNamed(argument: string, file: string, { ignoreFiles }: Search): Promise<Part> {
@@ -85,7 +87,8 @@ async function findInFolder(argument: string, folder: string, { io, ignoreFiles 
   const { files, leftOut, problems } = await walk(folder, io, ignoreFiles)
   if (files.length === 0 && problems.length === 0) {
     const hint = leftOut > 0 ? `: ${leftOut === 1 ? 'one file is' : `${leftOut} files are`} left out` : ''
-    return { problems: [`There are no stories (files that end in .md) in ${toShownPath(argument)}${hint}.`] }
+    const message = `There are no stories (files that end in .md) in ${toShownPath(argument)}${hint}`
+    return fail({ code: 'missing-file', message })
   }
   const shown = files.map((file) => ({ path: toShown(join(argument, relative(folder, file))), file }))
   return { files: shown.sort(byPath), problems }
@@ -103,20 +106,25 @@ async function findByPattern(argument: string, { io, ignoreFiles }: Search): Pro
   }
   if (files.length > 0) return { files: files.sort(byPath) }
   const why = matches.length > 0 ? 'Every story is left out that matches' : 'No story matches'
-  return { problems: [`${why} ${toShownPath(argument)}.`] }
+  return fail({ code: 'missing-file', message: `${why} ${toShownPath(argument)}` })
 }
 
 function isPattern(argument: string): boolean {
   return /[*?[\]{}()!]/.test(argument)
 }
 
-function toMissing(argument: string, file: string, io: Io): string {
+function toMissing(argument: string, file: string, io: Io): Problem {
   if (io.fs.lstatSync(file, { throwIfNoEntry: false })?.isSymbolicLink()) {
-    return `${toShownPath(argument)} is a link to ${toShownPath(io.fs.readlinkSync(file))}, which is not there.`
+    const target = toShownPath(io.fs.readlinkSync(file))
+    const message = `${toShownPath(argument)} is a link to ${target}, which is not there`
+    return toProblem({ code: 'missing-file', message })
   }
   const nearest = findNearest(basename(file), listNames(dirname(file), io))
-  const hint = nearest ? ` Did you mean ${toShownPath(toShown(join(dirname(argument), nearest)))}?` : ''
-  return `There is no file or folder ${toShownPath(argument)}.${hint}`
+  return toProblem({
+    code: 'missing-file',
+    message: `There is no file or folder ${toShownPath(argument)}`,
+    expected: toExpected(nearest && toShown(join(dirname(argument), nearest))),
+  })
 }
 
 function listNames(folder: string, io: Io): readonly string[] {

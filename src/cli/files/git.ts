@@ -1,11 +1,13 @@
 // Asks git, and turns what it complains about into one clear line.
 
 import { spawnSync } from 'node:child_process'
+import { fail, type Result, succeed } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
 
-export type GitAnswer =
-  | { readonly ok: true; readonly stdout: Buffer }
-  | { readonly ok: false; readonly message: string }
+/** What git prints. */
+export type GitAnswer = Result<Buffer>
+
+const toGitFailure = (message: string): GitAnswer => fail({ code: 'git', message })
 
 /** More than any list of changes or batch of stories needs. */
 const MOST_BYTES = 1024 * 1024 * 1024
@@ -18,14 +20,14 @@ export function askGit(args: readonly string[], { cwd, env }: Pick<Io, 'cwd' | '
     maxBuffer: MOST_BYTES,
     ...(input === undefined ? {} : { input }),
   })
-  if (error) return { ok: false, message: toStartMessage(error) }
-  return status === 0 ? { ok: true, stdout } : { ok: false, message: toMessage(stderr.toString()) }
+  if (error) return toGitFailure(toStartMessage(error))
+  return status === 0 ? succeed(stdout) : toGitFailure(toMessage(stderr.toString()))
 }
 
 function toStartMessage(error: Error): string {
   const isMissing = 'code' in error && error.code === 'ENOENT'
   return isMissing
-    ? 'git is not installed, or not where programs are looked for.'
+    ? 'git is not installed, or not where programs are looked for'
     : `git could not be run: ${error.message}`
 }
 
@@ -35,7 +37,7 @@ function toMessage(stderr: string): string {
     .map((line) => line.trim())
     .filter((line) => line !== '')
   if (lines.some((line) => /not a git repository|--no-index/i.test(line)))
-    return 'This folder is not in a git repository.'
+    return 'This folder is not in a git repository'
   const said = lines.findLast((line) => /^(?:fatal|error): /.test(line)) ?? lines[0] ?? 'it ended without a word'
-  return `git could not answer: ${said.replace(/^(?:fatal|error): /, '').replace(/[.]$/, '')}.`
+  return `git could not answer: ${said.replace(/^(?:fatal|error): /, '').replace(/[.]$/, '')}`
 }

@@ -73,7 +73,7 @@ async function readRules(folder: string, io: Io): Promise<Ignore | undefined> {
   const texts = IGNORE_FILES.flatMap((name) => {
     const path = join(folder, name)
     const result = io.fs.existsSync(path) ? readTextFile(path, io) : undefined
-    return result?.ok ? [result.text.replace(/^\uFEFF/, '')] : []
+    return result?.ok ? [result.value.replace(/^\uFEFF/, '')] : []
   })
   if (texts.length === 0) return undefined
   const { default: ignore } = await import('ignore')

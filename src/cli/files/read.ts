@@ -1,41 +1,40 @@
 // Reads text files and standard input as strict UTF-8; what cannot be read is told in one line.
 
+import { type Found, fail, type Result, succeed } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
-import { toFileMessage, toShownPath } from './file-message.ts'
-
-export type ReadResult = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly message: string }
+import { toFileProblem, toShownPath } from './file-problem.ts'
 
 /** A story has some kilobytes; this leaves room for a whole library in one file. */
 export const MAX_BYTES = 10 * 1024 * 1024
 
-export type BytesResult = { readonly ok: true; readonly bytes: Uint8Array } | Extract<ReadResult, { ok: false }>
-
 /** A byte order mark stays in the text, so that offsets are those of the file. `shown` is the path for messages. */
-export function readTextFile(path: string, io: Io, shown: string = path): ReadResult {
+export function readTextFile(path: string, io: Io, shown: string = path): Result<string> {
   const read = readBytes(path, io, shown)
-  return read.ok ? decode(read.bytes, shown) : read
+  return read.ok ? decode(read.value, shown) : read
 }
 
-export async function readStdin(io: Io, shown = 'standard input'): Promise<ReadResult> {
+export async function readStdin(io: Io, shown = 'standard input'): Promise<Result<string>> {
   const read = await readStdinBytes(io, shown)
-  return read.ok ? decode(read.bytes, shown) : read
+  return read.ok ? decode(read.value, shown) : read
 }
 
 /** @param most how many bytes it may have */
-export function readBytes(path: string, io: Io, shown: string = path, most = MAX_BYTES): BytesResult {
+export function readBytes(path: string, io: Io, shown: string = path, most = MAX_BYTES): Result<Uint8Array> {
   try {
     const status = io.fs.statSync(path)
-    if (status.isDirectory()) return fail(`${toShownPath(shown)} is a folder, not a file.`)
-    if (!status.isFile() && !status.isFIFO()) return fail(`${toShownPath(shown)} is not a file of text.`)
+    if (status.isDirectory())
+      return fail({ code: 'unreadable-file', message: `${toShownPath(shown)} is a folder, not a file` })
+    if (!status.isFile() && !status.isFIFO())
+      return fail({ code: 'unreadable-file', message: `${toShownPath(shown)} is not a file of text` })
     if (status.size > most) return fail(toTooLarge(shown, status.size, most))
-    return { ok: true, bytes: io.fs.readFileSync(path) }
+    return succeed(io.fs.readFileSync(path))
   } catch (error) {
-    return fail(toFileMessage(shown, error))
+    return fail(toFileProblem(shown, error))
   }
 }
 
 /** Stops reading where the input grows too large. */
-export async function readStdinBytes(io: Io, shown = 'standard input', most = MAX_BYTES): Promise<BytesResult> {
+export async function readStdinBytes(io: Io, shown = 'standard input', most = MAX_BYTES): Promise<Result<Uint8Array>> {
   const chunks: Uint8Array[] = []
   let size = 0
   try {
@@ -45,32 +44,32 @@ export async function readStdinBytes(io: Io, shown = 'standard input', most = MA
       chunks.push(chunk)
     }
   } catch (error) {
-    return fail(toFileMessage(shown, error))
+    return fail(toFileProblem(shown, error))
   }
-  return { ok: true, bytes: Buffer.concat(chunks) }
+  return succeed(Buffer.concat(chunks))
 }
 
-/** As the finder of config files takes it: undefined where there is no such file, an error with a clear message else. */
-export function createTextReader(io: Io): (path: string) => Promise<string | undefined> {
-  return async (path) => {
-    if (!io.fs.existsSync(path)) return undefined
-    const result = readTextFile(path, io)
-    if (result.ok) return result.text
-    throw new Error(result.message)
-  }
+/** As the finder of config files takes it: undefined where there is no such file. */
+export function createTextReader(io: Io): (path: string) => Promise<Result<string> | undefined> {
+  return async (path) => (io.fs.existsSync(path) ? readTextFile(path, io) : undefined)
 }
 
-export function decode(bytes: Uint8Array, shown: string): ReadResult {
+export function decode(bytes: Uint8Array, shown: string): Result<string> {
   if (bytes.length > MAX_BYTES) return fail(toTooLarge(shown, bytes.length))
   const isUtf16 = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)
-  if (isUtf16) return fail(`${toShownPath(shown)} is saved as UTF-16. Save it as UTF-8 and try again.`)
-  if (bytes.includes(0)) return fail(`${toShownPath(shown)} is not a text: it holds bytes that no text has.`)
+  if (isUtf16) return toBadText(`${toShownPath(shown)} is saved as UTF-16`, SAVE_AS_UTF_8)
+  if (bytes.includes(0)) return toBadText(`${toShownPath(shown)} is not a text: it holds bytes that no text has`)
   try {
-    return { ok: true, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) }
+    return succeed(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes))
   } catch {
-    return fail(`${toShownPath(shown)} is not UTF-8: see line ${findBadLine(bytes)}. Save it as UTF-8 and try again.`)
+    return toBadText(`${toShownPath(shown)} is not UTF-8: see line ${findBadLine(bytes)}`, SAVE_AS_UTF_8)
   }
 }
+
+const SAVE_AS_UTF_8 = { note: 'Save it as UTF-8 and try again.' }
+
+const toBadText = (message: string, more: { readonly note?: string } = {}): Result<string> =>
+  fail({ code: 'binary', message, ...more })
 
 /** The line of the first byte that is no UTF-8. */
 function findBadLine(bytes: Uint8Array): number {
@@ -90,11 +89,8 @@ function findBadLine(bytes: Uint8Array): number {
   return line
 }
 
-function toTooLarge(shown: string, bytes: number, most = MAX_BYTES): string {
+function toTooLarge(shown: string, bytes: number, most = MAX_BYTES): Found {
   const toMegabytes = (size: number): string => String(Math.ceil(size / 1024 / 1024))
-  return `${toShownPath(shown)} is too large: ${toMegabytes(bytes)} MB, and the most is ${toMegabytes(most)} MB.`
-}
-
-function fail(message: string): { readonly ok: false; readonly message: string } {
-  return { ok: false, message }
+  const message = `${toShownPath(shown)} is too large: ${toMegabytes(bytes)} MB, and the most is ${toMegabytes(most)} MB`
+  return { code: 'too-large', message }
 }

@@ -1,8 +1,9 @@
 // All stories below a folder, without going into folders that are left out.
 
 import { join } from 'node:path'
+import type { Problem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
-import { toFileMessage } from './file-message.ts'
+import { toFileProblem } from './file-problem.ts'
 import type { IgnoreFiles } from './ignore-files.ts'
 
 export const STORY_NAME = /\.(?:md|markdown)$/i
@@ -11,7 +12,7 @@ export interface Walked {
   readonly files: readonly string[]
   /** How many stories were left out one by one. */
   readonly leftOut: number
-  readonly problems: readonly string[]
+  readonly problems: readonly Problem[]
 }
 
 /**
@@ -20,7 +21,7 @@ export interface Walked {
  */
 export async function walk(folder: string, io: Io, ignoreFiles: IgnoreFiles | undefined): Promise<Walked> {
   const files: string[] = []
-  const problems: string[] = []
+  const problems: Problem[] = []
   let leftOut = 0
   const open = [folder]
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -37,11 +38,11 @@ export async function walk(folder: string, io: Io, ignoreFiles: IgnoreFiles | un
   return { files, leftOut, problems }
 }
 
-function list(folder: string, io: Io, problems: string[]) {
+function list(folder: string, io: Io, problems: Problem[]) {
   try {
     return io.fs.readdirSync(folder, { withFileTypes: true })
   } catch (error) {
-    problems.push(toFileMessage(folder, error))
+    problems.push(toFileProblem(folder, error))
     return []
   }
 }

@@ -1,33 +1,37 @@
 // Writes a file whole or not at all: a temporary file beside it, then a rename over it. A file that is write-protected stays.
 
 import { basename, dirname, join } from 'node:path'
+import { fail, type Problem, type Result, succeed, toProblem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
-import { toFileMessage, toShownPath } from './file-message.ts'
-
-export type WriteResult = { readonly ok: true } | { readonly ok: false; readonly message: string }
+import { toFileProblem, toShownPath } from './file-problem.ts'
 
 /** Keeps the file's permissions, and writes what a link leads to rather than the link. `shown` is for messages. */
-export function writeTextFile(path: string, text: string | Uint8Array, io: Io, shown: string = path): WriteResult {
+export function writeTextFile(
+  path: string,
+  text: string | Uint8Array,
+  io: Io,
+  shown: string = path,
+): Result<undefined> {
   let temporary: string | undefined
   try {
     if (isDevice(path, io)) {
       io.fs.writeFileSync(path, text)
-      return { ok: true }
+      return succeed(undefined)
     }
     const target = toTarget(path, io)
     const mode = findMode(target, io)
     temporary = toTemporary(target)
     writeThrough(temporary, text, mode, io)
     io.fs.renameSync(temporary, target)
-    return { ok: true }
+    return succeed(undefined)
   } catch (error) {
     if (temporary !== undefined) io.fs.rmSync(temporary, { force: true })
-    return { ok: false, message: toWriteMessage(shown, error) }
+    return fail(toWriteProblem(shown, error))
   }
 }
 
 /** Why a file could not be written, asked before anything is to be written; undefined where it could. */
-export function findWriteObstacle(path: string, io: Io, shown: string = path): string | undefined {
+export function findWriteObstacle(path: string, io: Io, shown: string = path): Problem | undefined {
   try {
     if (isDevice(path, io)) return undefined
     const target = toTarget(path, io)
@@ -37,19 +41,21 @@ export function findWriteObstacle(path: string, io: Io, shown: string = path): s
     io.fs.rmSync(temporary, { force: true })
     return undefined
   } catch (error) {
-    return toWriteMessage(shown, error)
+    return toWriteProblem(shown, error)
   }
 }
 
 const PROTECTED = 'EPROTECTED'
 
-function toWriteMessage(shown: string, error: unknown): string {
+function toWriteProblem(shown: string, error: unknown): Problem {
   const { code, path } = error instanceof Error ? (error as NodeJS.ErrnoException) : {}
-  if (code === PROTECTED) return `${toShownPath(shown)} is write-protected: allow changes to it first.`
-  if (code !== 'EACCES' && code !== 'EPERM') return toFileMessage(shown, error)
+  if (code === PROTECTED) return toProtected(`${toShownPath(shown)} is write-protected: allow changes to it first`)
+  if (code !== 'EACCES' && code !== 'EPERM') return toFileProblem(shown, error)
   const where = path?.endsWith('.tmp') ? ' to write in its folder' : ''
-  return `${toShownPath(shown)} may not be written: permission${where} is missing.`
+  return toProtected(`${toShownPath(shown)} may not be written: permission${where} is missing`)
 }
+
+const toProtected = (message: string): Problem => toProblem({ code: 'unreadable-file', message })
 
 const toTemporary = (target: string): string =>
   join(dirname(target), `.${basename(target).slice(0, 200)}.${crypto.randomUUID().slice(0, 8)}.tmp`)

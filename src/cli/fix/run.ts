@@ -21,7 +21,7 @@ import type { Paint } from '../../report/paint.ts'
 import { toCount, toList, toPrintable, wrap } from '../../report/text.ts'
 import { toCaseOf } from '../../words/index.ts'
 import { createTaskMaker, type Task } from '../check/task.ts'
-import { complain, type ExitCode, toWidth } from '../command.ts'
+import { complain, complainOf, type ExitCode, toWidth } from '../command.ts'
 import { readTextFile } from '../files/read.ts'
 import { findWriteObstacle, writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
@@ -67,16 +67,16 @@ async function check(
   io: Io,
 ): Promise<{ task: Task; story: FreshStory; isWord: (word: string) => boolean } | ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
-  for (const { message } of flags.problems) complain(io, message)
+  complainOf(io, flags.problems)
   if (flags.problems.length > 0) return 2
   const tasks = createTaskMaker(io, options.config === undefined ? {} : { config: options.config })
   const task = await tasks.make({ path: given, file: resolve(io.cwd, given) })
   if (task === undefined) return 0
   const resources = createResources(io)
   const result =
-    'failures' in task ? task : await checkStory({ ...task, flags: flags.layer, rules, resources, suggest: 'careful' })
-  if ('failures' in task || !isChecked(result)) {
-    if ('failures' in result) for (const failure of result.failures) complain(io, failure)
+    'problems' in task ? task : await checkStory({ ...task, flags: flags.layer, rules, resources, suggest: 'careful' })
+  if ('problems' in task || !isChecked(result)) {
+    if ('problems' in result) complainOf(io, result.problems)
     return 2
   }
   const help = result.messages.length > 0 ? await resources.wordHelp?.() : undefined
@@ -104,7 +104,7 @@ async function walkThrough(session: Session): Promise<ExitCode> {
   const open = findings.filter(({ isOpen }) => isOpen)
   const obstacle = open.length > 0 ? findWriteObstacle(resolve(io.cwd, path), io, path) : undefined
   if (obstacle !== undefined) {
-    complain(io, obstacle)
+    complainOf(io, [obstacle])
     return 2
   }
   const tell = (text: string): void => io.stdout.write(`${wrap(text, view.width).join('\n')}\n`)
@@ -219,15 +219,19 @@ function write(text: string, task: Task, path: string, io: Io): true | undefined
   const file = resolve(io.cwd, path)
   const now = readTextFile(file, io, path)
   if (!now.ok) {
-    complain(io, `${now.message} This has changed in the meantime. Nothing is written.`)
+    const note = 'This has changed in the meantime. Nothing is written.'
+    complainOf(
+      io,
+      now.problems.map((problem) => ({ ...problem, note })),
+    )
     return undefined
   }
-  if (now.text !== task.source) {
+  if (now.value !== task.source) {
     complain(io, `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.`)
     return undefined
   }
   const result = writeTextFile(file, text, io, path)
   if (result.ok) io.stdout.write(`${toPrintable(path)} is written.\n`)
-  else complain(io, result.message)
+  else complainOf(io, result.problems)
   return result.ok || undefined
 }

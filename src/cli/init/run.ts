@@ -6,15 +6,15 @@ import { type Plan, planInit, type Step, type Surroundings } from '../../init/pl
 import { HOOK_FOLDER } from '../../init/story-folder.ts'
 import { DATA_FOLDER } from '../../packaged/data.ts'
 import type { Accent } from '../../phonics/types.ts'
+import { type Problem, toProblemLine } from '../../problem/index.ts'
 import { toCount, wrap } from '../../report/text.ts'
-import { isMissing } from '../../resources/types.ts'
 import { findStep } from '../../sequence/knowledge.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
-import { toSlashes } from '../checker.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
-import { toFileMessage, toShownPath } from '../files/file-message.ts'
+import { toFileProblem, toShownPath } from '../files/file-problem.ts'
 import { createIgnoreFiles } from '../files/ignore-files.ts'
 import { readTextFile } from '../files/read.ts'
+import { toSlashes } from '../files/shown.ts'
 import { walk } from '../files/walk.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
@@ -97,9 +97,11 @@ function findSource(folder: string, io: Io): string | undefined {
 function readOwn(path: string, io: Io): string | undefined {
   if (!io.fs.existsSync(path)) return undefined
   const result = readTextFile(path, io, toSlashes(relative(io.cwd, path)))
-  if (result.ok) return result.text
-  throw new Error(result.message)
+  if (result.ok) return result.value
+  throw new Error(toFirstLine(result.problems))
 }
+
+const toFirstLine = (problems: readonly Problem[]): string => problems.slice(0, 1).map(toProblemLine).join()
 
 async function listStories(folder: string, io: Io): Promise<string[]> {
   if (!io.fs.existsSync(folder)) return []
@@ -146,10 +148,10 @@ function write({ path, text, isProgram }: Step, folder: string, io: Io): void {
   try {
     io.fs.mkdirSync(dirname(file), { recursive: true })
   } catch (error) {
-    throw new Error(toFileMessage(shown, error))
+    throw new Error(toProblemLine(toFileProblem(shown, error)))
   }
   const result = writeTextFile(file, text ?? '', io, shown)
-  if (!result.ok) throw new Error(result.message)
+  if (!result.ok) throw new Error(toFirstLine(result.problems))
   if (isProgram) io.fs.chmodSync(file, 0o755)
 }
 

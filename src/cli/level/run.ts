@@ -1,8 +1,8 @@
 // One run of `level`: each text by itself, in the sequence that its settings name.
 
 import { withSetting } from '../../check/check-story.ts'
+import { withOrigin } from '../../problem/index.ts'
 import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
-import { isMissing } from '../../resources/types.ts'
 import { createLevelFinder } from '../../shelf/index.ts'
 import { countText } from '../../usage/count-text.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
@@ -32,11 +32,11 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
   await run.each(given, async (text, fail) => {
     const { path, story, settings, names, sightWords } = text
     const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
-    if (isMissing(asked)) {
-      for (const problem of asked.problems) fail(`${path}: ${problem}`)
+    if (!asked.ok) {
+      for (const problem of asked.problems) fail(withOrigin(problem, settings.sequence))
       return
     }
-    const levels = findLevels(withSetting(asked, settings), sightWords)
+    const levels = findLevels(withSetting(asked.value, settings), sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
     const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
     found.push(levelled)

@@ -4,7 +4,7 @@ import { type MatchedBook, toCsvMatches, toJsonMatches, toPrettyMatches } from '
 import type { ReaderExtra } from '../../sequence/reader.ts'
 import { createReaderJudge, createVocabulary, matchBook, toCountedBook } from '../../shelf/index.ts'
 import { countText } from '../../usage/count-text.ts'
-import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
+import { complainOf, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
 import { findReaders } from '../readers.ts'
 import { createResources } from '../resources.ts'
@@ -22,7 +22,7 @@ export async function runMatch(given: readonly string[], options: MatchOptions, 
   const limits = { share: toShare(options.share), mostLessons: toMost(options.teach) }
   const resources = createResources(io)
   const { readers, problems } = await findReaders(options.readers, io, resources)
-  for (const problem of problems) complain(io, problem)
+  complainOf(io, problems)
   const run = createTextRun(io, options.config === undefined ? {} : { config: options.config })
   if (readers.length === 0 || run === undefined) return 2
 

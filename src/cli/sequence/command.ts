@@ -3,9 +3,8 @@
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import type { Accent } from '../../phonics/types.ts'
 import { toSequenceJson, toSequenceText } from '../../report/sequence.ts'
-import { isMissing } from '../../resources/types.ts'
 import type { AddCommand } from '../command.ts'
-import { complain, toPaint, toWidth, withExamples } from '../command.ts'
+import { complainOf, toPaint, toWidth, withExamples } from '../command.ts'
 import { accentOption, formatOption } from '../options.ts'
 import { createResources } from '../resources.ts'
 
@@ -22,11 +21,12 @@ export const addSequence: AddCommand = (program, { io, leave }) => {
     .addOption(formatOption(['pretty', 'json']))
     .addOption(accentOption())
     .action(async (name: string, { format, accent }: Options) => {
-      const sequence = await createResources(io).sequence(name, accent)
-      if (isMissing(sequence)) {
-        for (const problem of sequence.problems) complain(io, problem)
+      const found = await createResources(io).sequence(name, accent)
+      if (!found.ok) {
+        complainOf(io, found.problems)
         return leave(2)
       }
+      const sequence = found.value
       io.stdout.write(
         format === 'json'
           ? `${JSON.stringify(toSequenceJson(sequence), null, 2)}\n`

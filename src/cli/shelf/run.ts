@@ -1,8 +1,9 @@
 // One run of `shelf`: book after book is read, counted and let go; only figures are kept.
 
 import { withSetting } from '../../check/check-story.ts'
+import { type Origin, type Problem, toProblem, withOrigin } from '../../problem/index.ts'
 import { toCsvShelf, toJsonShelf, toPrettyShelf } from '../../report/shelf.ts'
-import { isMissing, type Resources } from '../../resources/types.ts'
+import type { Resources } from '../../resources/types.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import { withReader } from '../../sequence/reader.ts'
 import type { Sequence } from '../../sequence/types.ts'
@@ -19,7 +20,7 @@ import {
 } from '../../shelf/index.ts'
 import { countText } from '../../usage/count-text.ts'
 import { toWordKey } from '../../verdict/index.ts'
-import { complain, type ExitCode, toPaint, toWidth } from '../command.ts'
+import { complainOf, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
 import { createMemory } from '../memory.ts'
 import { createResources } from '../resources.ts'
@@ -45,7 +46,7 @@ export async function runShelf(given: readonly string[], options: ShelfOptions, 
     if (book !== undefined) books.push(book)
   })
   const shelf = toShelf(books, vocabulary)
-  for (const { path, message } of shelf.problems) complain(io, `${path}: ${message}`)
+  complainOf(io, shelf.problems)
   if (options.format === 'json') io.stdout.write(`${JSON.stringify(toJsonShelf(shelf, share), null, 2)}\n`)
   else if (options.format === 'csv') io.stdout.write(toCsvShelf(shelf))
   else if (books.length > 0)
@@ -54,7 +55,7 @@ export async function runShelf(given: readonly string[], options: ShelfOptions, 
   return shelf.problems.length > 0 ? 1 : 0
 }
 
-type ReadBook = (text: NamedText, fail: (message: string) => void) => Promise<Book | undefined>
+type ReadBook = (text: NamedText, fail: (problem: Problem) => void) => Promise<Book | undefined>
 
 /** Reads books into figures. @param share of the running words, for the earliest step; 0 to 1 */
 export function createBookReader(resources: Resources, vocabulary: Vocabulary, share: number): ReadBook {
@@ -72,11 +73,11 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
   )
   return async ({ path, story, settings, own, names, sightWords }, fail) => {
     const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
-    if (isMissing(asked)) {
-      for (const problem of asked.problems) fail(`${path}: ${problem}`)
+    if (!asked.ok) {
+      for (const problem of asked.problems) fail(withOrigin(problem, settings.sequence))
       return undefined
     }
-    const sequence = withSetting(asked, settings)
+    const sequence = withSetting(asked.value, settings)
     const step = findBookStep({ path, settings }, sequence, fail)
     const levels = findLevels(sequence, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
@@ -104,12 +105,21 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
 function findBookStep(
   { path, settings }: Pick<NamedText, 'path' | 'settings'>,
   sequence: Sequence,
-  fail: (message: string) => void,
+  fail: (problem: Problem) => void,
 ): string | undefined {
   const asked = settings.step.value
   if (asked === undefined) return undefined
   const step = findStep(sequence, asked)
-  if (step === undefined)
-    fail(`${path}: the sequence \`${sequence.name}\` has no step \`${asked}\`, so the book stands here without a step.`)
+  if (step === undefined) fail(toStepless(asked, sequence, settings.step, path))
   return step?.id
 }
+
+/** Where the step is set; at the beginning of the book where a flag or nothing with a place has set it. */
+const toStepless = (asked: string, { name }: Sequence, step: Origin, path: string): Problem =>
+  withOrigin(
+    toProblem({
+      code: 'unknown-name',
+      message: `The sequence \`${name}\` has no step \`${asked}\`, so the book ${path} stands here without a step`,
+    }),
+    step,
+  )

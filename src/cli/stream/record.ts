@@ -1,5 +1,7 @@
 // One record of a stream: what it asks for, or what is wrong with it.
 
+import { type Problem, toProblem } from '../../problem/index.ts'
+
 /** Given back as it came. */
 export type JsonId = string | number | boolean | null
 
@@ -14,7 +16,7 @@ export interface StreamRecord {
 export interface BrokenRecord {
   readonly id: JsonId
   readonly idText?: string
-  readonly message: string
+  readonly problem: Problem
 }
 
 export function readRecord(line: string): StreamRecord | BrokenRecord {
@@ -22,14 +24,16 @@ export function readRecord(line: string): StreamRecord | BrokenRecord {
   try {
     value = JSON.parse(line)
   } catch {
-    return { id: null, message: 'The line is not JSON.' }
+    return { id: null, problem: toProblem({ code: 'not-json', message: 'The line is not JSON' }) }
   }
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    return { id: null, message: 'The line is not a JSON object.' }
+    return { id: null, problem: toProblem({ code: 'not-json', message: 'The line is not a JSON object' }) }
   const { id = null, text, sequence, step, accent } = value as Record<string, unknown>
-  if (typeof id === 'object' && id !== null) return { id: null, message: '`id` is a text or a number.' }
+  if (typeof id === 'object' && id !== null)
+    return { id: null, problem: toProblem({ code: 'bad-value', message: '`id` is a text or a number' }) }
   const own = { id: id as JsonId, ...toIdText(id, line) }
-  if (typeof text !== 'string') return { ...own, message: '`text` is missing, or is no text.' }
+  if (typeof text !== 'string')
+    return { ...own, problem: toProblem({ code: 'missing-key', message: '`text` is missing, or is no text' }) }
   const settings = Object.fromEntries(
     Object.entries({ sequence, step, accent }).filter(([, given]) => given !== undefined && given !== null),
   )

@@ -7,10 +7,12 @@ import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../
 import { loadLexicon } from '../../packaged/data.ts'
 import { createPhonics, createSpelling } from '../../phonics/index.ts'
 import type { Accent, Phonics } from '../../phonics/types.ts'
+import { fail } from '../../problem/index.ts'
 import { toStreamError, toStreamResult } from '../../report/stream.ts'
 import type { Resources } from '../../resources/types.ts'
 import { createTaskMaker, toStoryPath } from '../check/task.ts'
-import { complain, type ExitCode } from '../command.ts'
+import { complainOf, type ExitCode } from '../command.ts'
+import { toCrash } from '../files/file-problem.ts'
 import { MAX_BYTES } from '../files/read.ts'
 import type { Io } from '../io.ts'
 import { type Line, readLines } from '../json-lines.ts'
@@ -34,7 +36,7 @@ const MOST_WORDS = 10_000
 
 export async function runStream(options: StreamOptions, io: Io): Promise<ExitCode> {
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
-  for (const { message } of flags.problems) complain(io, message)
+  complainOf(io, flags.problems)
   const chain = flags.problems.length === 0 ? await findChain(options, io) : undefined
   if (!chain) return 2
   const engines = createEngines()
@@ -42,7 +44,7 @@ export async function runStream(options: StreamOptions, io: Io): Promise<ExitCod
   const settings = resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE })
   const own = createResources(io)
   const mistakes = await findFlagMistakes(settings, flags.layer, own)
-  for (const mistake of mistakes) complain(io, mistake)
+  complainOf(io, mistakes)
   if (mistakes.length > 0) return 2
   const resources = toSafeResources(own, engines, settings.sequence.value)
   const check = createRecordCheck(
@@ -60,8 +62,7 @@ async function findChain({ config }: StreamOptions, io: Io): Promise<ConfigChain
   if (config === undefined) return { folders: [], problems: [] }
   const tasks = createTaskMaker(io, { config })
   const chain = await tasks.findChain(toStoryPath('story.md', io))
-  if ('message' in chain) complain(io, chain.message)
-  return 'message' in chain || tasks.hasConfigErrors() ? undefined : chain
+  return tasks.hasConfigErrors() ? undefined : chain
 }
 
 interface Place {
@@ -78,19 +79,16 @@ function createRecordCheck(
   engines: Engines,
 ): (line: Line) => Promise<string> {
   return async (line) => {
-    const record = line.ok ? readRecord(line.text) : { id: null, message: line.message }
+    if (!line.ok) return JSON.stringify(toStreamError(null, line.problems))
+    const record = readRecord(line.value)
     return toText(await checkRecord(record), record.idText)
   }
 
   async function checkRecord(record: StreamRecord | BrokenRecord): Promise<unknown> {
-    if ('message' in record) return toStreamError(record.id, [record.message])
-    const own = readFlags(record.settings, io.cwd)
+    if ('problem' in record) return toStreamError(record.id, [record.problem])
+    const own = readFlags(record.settings, io.cwd, (key) => key)
     engines.forget()
-    if (own.problems.length > 0)
-      return toStreamError(
-        record.id,
-        own.problems.map(({ message }) => message.replace(/^--/, '')),
-      )
+    if (own.problems.length > 0) return toStreamError(record.id, own.problems)
     return check(record.id, record.text, { ...flags, ...fromRecord(own.layer) })
   }
 
@@ -106,12 +104,10 @@ function createRecordCheck(
         resources,
         suggest,
       })
-      if (!isChecked(result)) return toStreamError(id, result.failures)
+      if (!isChecked(result)) return toStreamError(id, result.problems)
       return toStreamResult(id, result)
     } catch (error) {
-      return toStreamError(id, [
-        `The text could not be checked: ${error instanceof Error ? error.message : String(error)}`,
-      ])
+      return toStreamError(id, [toCrash(error, 'The text could not be checked')])
     }
   }
 }
@@ -159,12 +155,14 @@ const withWordsMet = ({ accent, read }: Phonics, met: Set<string>): Phonics => (
   },
 })
 
+const ONLY_BUILT_IN = 'A text may name only a built-in sequence; --sequence can be a file'
+
 /** A story of a stranger may not make the program read files: a sequence by path is for the command line and the config. */
 const toSafeResources = (resources: Resources, engines: Engines, allowed: string): Resources => ({
   ...resources,
   phonicsFor: engines.find,
   sequence: (name, accent) =>
     isSequencePath(name) && name !== allowed
-      ? Promise.resolve({ problems: ['A text may name only a built-in sequence; --sequence can be a file.'] })
+      ? Promise.resolve(fail({ code: 'bad-value', message: ONLY_BUILT_IN }))
       : resources.sequence(name, accent),
 })

@@ -1,10 +1,11 @@
 // What a watcher prints: for each story and each config, one begin line, its problems, one end line.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
-import { type ConfigChain, type Problem, toProblemLine } from '../../config/index.ts'
-import { toFailureLines } from '../../report/failure.ts'
+import type { ConfigChain } from '../../config/index.ts'
+import { type Problem, toProblemLine } from '../../problem/index.ts'
 import { toLineReport } from '../../report/line.ts'
 import { toPrettyStory } from '../../report/pretty.ts'
+import { toProblemReportLine, toShownProblem } from '../../report/problems.ts'
 import { toCount, toPrintable } from '../../report/text.ts'
 import { toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -26,7 +27,7 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
   return {
     story(result) {
       if (isChecked(result)) print(result.path, toText(result), result.messages.length)
-      else print(result.path, toFailureLines(result).join(''), result.failures.length)
+      else print(result.path, toReasonLines(result), result.problems.length)
     },
     clear: (path) => print(path, '', 0),
     configs(chain) {
@@ -34,7 +35,7 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
         chain,
         [...told.keys()].filter((path) => !io.fs.existsSync(path)),
       )) {
-        const text = problems.map((problem) => `${toProblemLine(problem)} [config]\n`).join('')
+        const text = problems.map((problem) => toProblemReportLine(toShownProblem(problem, path), 'config')).join('')
         if (text === (told.get(path) ?? '')) continue
         told.set(path, text)
         print(path, text, problems.length)
@@ -42,6 +43,19 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
     },
   }
 }
+
+/**
+ * Each on the story, whose marks alone an editor clears at a begin line; what stands in another file names its place there.
+ */
+const toReasonLines = ({ path, problems }: UncheckedStory): string =>
+  problems
+    .map((problem) => {
+      const isHere = (problem.path ?? path) === path
+      const shown = toShownProblem(problem, path)
+      const elsewhere = { path, place: undefined, text: toProblemLine(problem), problem }
+      return toProblemReportLine(isHere ? shown : elsewhere)
+    })
+    .join('')
 
 /** One run over one file, as the tasks of `battledore init` read it. */
 export function toRun(path: string, text: string, count: number): string {
@@ -52,6 +66,9 @@ export function toRun(path: string, text: string, count: number): string {
 function toProblemsByFile({ folders, problems }: ConfigChain, gone: readonly string[]): Map<string, Problem[]> {
   const paths = folders.flatMap(({ files }) => files.map(({ source }) => source.path))
   const byFile = new Map<string, Problem[]>([...gone, ...paths].map((path) => [path, []]))
-  for (const problem of problems) byFile.set(problem.path, [...(byFile.get(problem.path) ?? []), problem])
+  for (const problem of problems) {
+    const { path = '' } = problem
+    byFile.set(path, [...(byFile.get(path) ?? []), problem])
+  }
   return byFile
 }

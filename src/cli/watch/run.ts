@@ -3,9 +3,10 @@
 // An editor clears its marks of the one story that a begin line names, and sets those it reads before the end line.
 
 import type { Layer } from '../../config/index.ts'
-import { createChecker, toSlashes } from '../checker.ts'
-import { complain, type ExitCode } from '../command.ts'
+import { createChecker } from '../checker.ts'
+import { complain, complainOf, type ExitCode } from '../command.ts'
 import { findStories } from '../files/find.ts'
+import { toSlashes } from '../files/shown.ts'
 import type { Io } from '../io.ts'
 import { watchFiles } from './files.ts'
 import { createQueue } from './queue.ts'
@@ -49,7 +50,7 @@ export async function watch(
   }
   const found = await findStories(given, io)
   for (const notice of found.notices) io.stderr.write(`${notice}\n`)
-  for (const problem of found.problems) complain(io, problem)
+  for (const problem of found.problems) complainOf(io, [problem])
   if (found.problems.length > 0) return 2
   const report = await createWatchReport(format, io)
   const suggest = options.suggest !== false && format === 'pretty'

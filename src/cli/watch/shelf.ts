@@ -1,9 +1,11 @@
 // The stories that a watcher has checked: which of them a change touches, and what is said of them.
 
 import { type CheckedStory, type UncheckedStory, withErrorsOnly } from '../../check/result.ts'
-import { type Checker, toSlashes, toStamp } from '../checker.ts'
+import { type Checker, toStamp } from '../checker.ts'
+import { toCrash } from '../files/file-problem.ts'
 import { findStories, type StoryFile } from '../files/find.ts'
 import { readTextFile } from '../files/read.ts'
+import { toSlashes } from '../files/shown.ts'
 import { STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import type { WatchReport } from './report.ts'
@@ -71,8 +73,9 @@ async function toResult(
   try {
     report.configs(await checker.findChain(storyPath))
     const text = readTextFile(file, io, path)
-    return text.ok ? await checker.check({ path, storyPath, source: text.text }) : { path, failures: [text.message] }
+    if (!text.ok) return { path, problems: text.problems }
+    return await checker.check({ path, storyPath, source: text.value })
   } catch (error) {
-    return { path, failures: [error instanceof Error ? error.message : String(error)] }
+    return { path, problems: [toCrash(error)] }
   }
 }

@@ -2,7 +2,7 @@
 
 import { Option } from 'commander'
 import { DATA_FOLDER, loadLexicon } from '../../packaged/data.ts'
-import { type AddCommand, complain, toPaint, toWidth, withExamples } from '../command.ts'
+import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
 import { findListReader } from '../list-reader.ts'
 import { formatOption } from '../options.ts'
 import { addWordFilters } from './filters.ts'
@@ -27,13 +27,13 @@ export const addWords: AddCommand = (program, { io, leave }) => {
     .addOption(formatOption(['pretty', 'plain', 'csv', 'json']))
     .action(async (options: WordsOptions) => {
       const found = await findListReader(options, io)
-      if ('problems' in found) {
-        for (const problem of found.problems) complain(io, problem)
+      if (!found.ok) {
+        complainOf(io, found.problems)
         return leave(2)
       }
       const { words } = await import('./run.ts')
       const [width, paint] = [toWidth(io), await toPaint(io)]
-      leave(await words(options, { ...found, lexicon: loadLexicon(), folder: DATA_FOLDER, width, paint }, io))
+      leave(await words(options, { ...found.value, lexicon: loadLexicon(), folder: DATA_FOLDER, width, paint }, io))
     })
   withExamples(
     command,

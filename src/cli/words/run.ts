@@ -12,6 +12,7 @@ import {
 import { findUntaught } from '../../finder/query.ts'
 import { readWordFiles } from '../../packaged/word-files.ts'
 import type { Lexicon } from '../../phonics/index.ts'
+import { type Result, toProblemLine } from '../../problem/index.ts'
 import {
   toWordsAside,
   toWordsCsv,
@@ -90,8 +91,8 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
   const query = readQuery(options, { ...tools, pool })
   if ('problem' in query) return query
   const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
-  if (used && 'problem' in used) return used
-  const whole: WordQuery = used ? { ...query, not: used } : query
+  if (used?.ok === false) return { problem: used.problems.map(toProblemLine).join(' ') }
+  const whole: WordQuery = used ? { ...query, not: used.value } : query
   const found = find(options, whole, pool, tools)
   if ('problem' in found) return found
   const { sequence, step, phonics, name } = tools
@@ -155,7 +156,7 @@ function makeSheet(query: WordQuery, pool: Pool, { width }: Pick<WordsView, 'wid
   return { words: parts.flatMap((part) => part.words), more: parts.some(({ more }) => more) }
 }
 
-async function readUsedWords(folder: string, io: Io): Promise<ReadonlySet<string> | { readonly problem: string }> {
+async function readUsedWords(folder: string, io: Io): Promise<Result<ReadonlySet<string>>> {
   const { findUsedWords } = await import('./used-words.ts')
   return findUsedWords(folder, io)
 }

@@ -1,4 +1,6 @@
-// What is wrong with a file, in one line that a teacher can act on.
+// What is wrong with a file as such, in one line that a teacher can act on. The line names the file, so it needs no path.
+
+import { type Problem, toProblem } from '../../problem/index.ts'
 
 const MESSAGES: Readonly<Record<string, string>> = {
   EACCES: 'may not be opened: permission is missing',
@@ -23,8 +25,17 @@ function hasControl(path: string): boolean {
   return /\p{Cc}/u.test(path)
 }
 
-export function toFileMessage(path: string, error: unknown): string {
+export function toFileProblem(path: string, error: unknown): Problem {
   const code = error instanceof Error && 'code' in error ? String(error.code) : undefined
   const what = code === undefined ? undefined : (MESSAGES[code] ?? `could not be read or written (${code})`)
-  return `${toShownPath(path)} ${what ?? 'could not be read or written'}.`
+  return toProblem({
+    code: code === 'ENOENT' || code === 'ENOTDIR' ? 'missing-file' : 'unreadable-file',
+    message: `${toShownPath(path)} ${what ?? 'could not be read or written'}`,
+  })
+}
+
+/** What nobody thought of, told in the words of the error. */
+export const toCrash = (error: unknown, what?: string): Problem => {
+  const message = error instanceof Error ? error.message : String(error)
+  return toProblem({ code: 'crash', message: what === undefined ? message : `${what}: ${message}` })
 }
