@@ -90,13 +90,14 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   if ('problems' in read) return read
   const { story, settings, own } = read
   const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
-  if (!found.ok) return fail(...found.problems.map((problem) => withOrigin(problem, settings.sequence)))
+  if (!found.ok)
+    return fail(...own.problems, ...found.problems.map((problem) => withOrigin(problem, settings.sequence)))
   const sequence = withSetting(found.value, settings)
   const asked = settings.step.value
   if (asked === undefined)
     return fail(...own.problems, ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
   const step = findStep(sequence, asked)
-  if (!step) return fail(withOrigin(toStepUnknown(asked, sequence), settings.step))
+  if (!step) return fail(...own.problems, withOrigin(toStepUnknown(asked, sequence), settings.step))
 
   const { earlierWords } = input
   const reader = withSightWords(input.reader, settings)

@@ -13,12 +13,9 @@ export function toProblemText(problem: Problem): string {
   return [`${message}${toOriginText(problem)}${more.length > 0 ? '.' : ''}`, ...more].join(' ')
 }
 
-/** Nothing where the problem stands in the very place that set the value. */
-function toOriginText({ setBy, path, place }: Problem): string {
-  if (setBy === undefined) return ''
-  const isHere = setBy.at !== undefined && setBy.path === path && setBy.at.start.offset === place?.start.offset
-  return isHere ? '' : ` (${toOriginWords(setBy)})`
-}
+/** What has a place is mended there, whoever named its file. */
+const toOriginText = ({ setBy, place }: Problem): string =>
+  setBy === undefined || place !== undefined ? '' : ` (${toOriginWords(setBy)})`
 
 export const toOriginWords = ({ origin }: Origin): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
 

@@ -80,7 +80,7 @@ export interface Problem {
   readonly path?: string
   /** Missing where it is about the file as a whole. */
   readonly place?: Place
-  /** Who set the value that is to blame, where that is not plain from the place. */
+  /** Who set the value that is to blame, or that names the file with the mistake. */
   readonly setBy?: Origin
 }
 

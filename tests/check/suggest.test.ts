@@ -8,6 +8,7 @@ import { isChecked } from '../../src/check/result.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
 import type { Message } from '../../src/lint/types.ts'
+import { toProblemLine } from '../../src/problem/index.ts'
 import type { Resources } from '../../src/resources/types.ts'
 import { knowledgeAt } from '../../src/sequence/index.ts'
 import { isReadable } from '../../src/verdict/index.ts'
@@ -40,7 +41,7 @@ async function check(
     suggest: true,
     ...more,
   })
-  if (!isChecked(result)) throw new Error(result.failures.join('\n'))
+  if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
   return result.messages
 }
 

@@ -7,10 +7,10 @@ import {
   readFlags,
   readFrontMatter,
   resolveSettings,
-  toProblemLine,
   toRuleSettings,
   toSettingRows,
 } from '../../src/config/index.ts'
+import { fail, succeed, toProblemLine } from '../../src/problem/index.ts'
 import { rules } from './rules.ts'
 
 type Files = Readonly<Record<string, string>>
@@ -19,7 +19,8 @@ function toFinder(files: Files, options = {}) {
   const reads: string[] = []
   const read = async (path: string) => {
     reads.push(path)
-    return files[path]
+    const text = files[path]
+    return text === undefined ? undefined : succeed(text)
   }
   const show = (path: string) => path.replace(/^\/lane\//, '')
   return { ...createConfigFinder(read, rules, { show, ...options }), reads }
@@ -87,7 +88,7 @@ describe('the cascade', () => {
     expect(chain.folders.map(({ folder }) => folder)).toEqual(['/lane/ducks'])
     expect(finder.reads).toHaveLength(new Set(finder.reads).size)
     expect(chain.problems.map(toProblemLine)).toEqual([
-      'ducks/.battledore.yaml:1:1: warning: This folder has two config files: `ducks/battledore.yaml` is used, this one is not.',
+      'ducks/.battledore.yaml:1:1: warning: This folder has two config files: `ducks/battledore.yaml` is used, this one is not',
     ])
   })
 
@@ -122,9 +123,10 @@ describe('the cascade', () => {
   })
 
   it('tells an unreadable config in one line', async () => {
-    const finder = createConfigFinder(async () => Promise.reject(new Error('This file is not text.')), rules)
+    const unreadable = fail({ code: 'binary', message: 'This file is not text' })
+    const finder = createConfigFinder(async () => unreadable, rules)
     const { problems } = await finder.findFor('a.md')
-    expect(problems.map(toProblemLine)).toEqual(['battledore.yaml:1:1: error: This file is not text.'])
+    expect(problems.map(toProblemLine)).toEqual(['battledore.yaml:1:1: error: This file is not text'])
   })
 
   it('uses one named config instead of those of folders', async () => {
@@ -187,7 +189,13 @@ describe('readFlags', () => {
       { value: 'Meg', origin: '--names' },
     ])
     expect(problems).toEqual([
-      { flag: '--accent', message: '--accent must be general-american or southern-british, not `amercan`' },
+      {
+        code: 'bad-value',
+        severity: 'error',
+        message: '--accent must be general-american or southern-british, not `amercan`',
+        expected: [],
+        setBy: { origin: '--accent' },
+      },
     ])
   })
 })

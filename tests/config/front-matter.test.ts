@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { readFrontMatter } from '../../src/config/index.ts'
+import { toProblemText } from '../../src/problem/index.ts'
 import { rules } from './rules.ts'
 
 function read(yaml: string) {
@@ -12,7 +13,10 @@ function read(yaml: string) {
 
 async function problemsOf(yaml: string) {
   const { problems } = await read(yaml)
-  return problems.map(({ line, column, severity, message }) => `${line}:${column} ${severity} ${message}`)
+  return problems.map(
+    (problem) =>
+      `${problem.place?.start.line}:${problem.place?.start.column} ${problem.severity} ${toProblemText(problem)}`,
+  )
 }
 
 describe('readFrontMatter', () => {
@@ -21,10 +25,19 @@ describe('readFrontMatter', () => {
       'title: The Red Hen\nstep: pink-2\nnames: [Tam, Old Ned]\norder: 3\nintroduces: [the]\npractises: [ai]\nlayout: book\n',
     )
     expect(story.problems).toEqual([])
-    expect(story.title).toEqual({ value: 'The Red Hen', origin: 'front matter, line 2', at: { start: 11, end: 22 } })
-    expect(story.layer.step).toEqual({ value: 'pink-2', origin: 'front matter, line 3', at: { start: 29, end: 35 } })
+    expect(story.title).toEqual({
+      value: 'The Red Hen',
+      origin: 'front matter, line 2',
+      path: 'hen.md',
+      at: { start: { line: 2, column: 8, offset: 11 }, end: { line: 2, column: 19, offset: 22 } },
+    })
+    expect(story.layer.step).toMatchObject({
+      value: 'pink-2',
+      origin: 'front matter, line 3',
+      at: { start: { offset: 29 } },
+    })
     expect(story.layer.names?.map(({ value }) => value)).toEqual(['Tam', 'Old Ned'])
-    expect(story.layer.names?.[1]?.at).toEqual({ start: 49, end: 56 })
+    expect(story.layer.names?.[1]?.at).toMatchObject({ start: { offset: 49 }, end: { offset: 56 } })
     expect(story.order?.value).toBe(3)
     expect(story.introduces.map(({ value }) => value)).toEqual(['the'])
     expect(story.practises.map(({ value }) => value)).toEqual(['ai'])
@@ -109,7 +122,7 @@ describe('readFrontMatter', () => {
     const problems = await problemsOf('rules:\n  no-numeral: warn\n  max-sentence-words:\n    max: 900\n    mux: 3\n')
     expect(problems.map((line) => line.split(' ')[0])).toEqual(['3:15', '5:10', '6:5'])
     expect(problems[0]).toContain('Did you mean `warning`?')
-    expect(problems[2]).toContain('did you mean `max`?')
+    expect(problems[2]).toContain('Did you mean `max`?')
   })
 
   it('survives nesting, alias bombs and odd keys', async () => {

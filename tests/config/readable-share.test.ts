@@ -3,9 +3,13 @@
 import { expect, it } from 'vitest'
 import { rules } from '../../rules/index.ts'
 import { createConfigFinder, resolveSettings, toRuleSettings } from '../../src/config/index.ts'
+import { succeed } from '../../src/problem/index.ts'
 
 async function toShare(config: string): Promise<unknown> {
-  const finder = createConfigFinder(async (path) => (path === '/lane/battledore.yaml' ? config : undefined), rules)
+  const finder = createConfigFinder(
+    async (path) => (path === '/lane/battledore.yaml' ? succeed(config) : undefined),
+    rules,
+  )
   const chain = await finder.findFor('/lane/tam.md')
   const settings = resolveSettings({ chain, storyPath: '/lane/tam.md', rules, defaultSequence: 'series' })
   return toRuleSettings(settings)['min-readable-share']?.options?.['share']

@@ -20,6 +20,7 @@ import {
   toFindings,
   toUnifiedDiff,
 } from '../../src/fix/index.ts'
+import { toProblemLine } from '../../src/problem/index.ts'
 import { readStory, type Word } from '../../src/story/index.ts'
 
 const resources = createResources(createProcessIo(process))
@@ -35,7 +36,7 @@ async function find(source: string): Promise<readonly Finding[]> {
     suggest: true,
     flags: { step: { value: 'pink-5', origin: '--step' }, names: [{ value: 'Meg', origin: 'test' }] },
   })
-  if (!isChecked(result)) throw new Error(result.failures.join('\n'))
+  if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
   return toFindings(result.messages, source, result.lines)
 }
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { rules } from '../../rules/index.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { readRuleSetting, toOptions } from '../../src/lint/settings.ts'
+import { toProblemText } from '../../src/problem/index.ts'
 
 const rule = defineRule({
   id: 'max-pond-ducks',
@@ -35,16 +36,16 @@ test.each([
 test.each([
   ['loud', undefined, '`max-pond-ducks` is set by `off`, `warning` or `error`, or by its options; this is `loud`'],
   [7, undefined, '`max-pond-ducks` is set by `off`, `warning` or `error`, or by its options; this is `7`'],
-  [{ severity: 'loud' }, 'severity', '`severity` is `off`, `warning` or `error`; this is `loud`'],
-  [{ duks: 3 }, 'duks', '`max-pond-ducks` has no option `duks`; did you mean `ducks`?'],
+  [{ severity: 'loud' }, 'severity', '`severity` of `max-pond-ducks` is `off`, `warning` or `error`; this is `loud`'],
+  [{ duks: 3 }, 'duks', '`max-pond-ducks` has no option `duks`. Did you mean `ducks`?'],
   [{ toString: 3 }, 'toString', '`max-pond-ducks` has no option `toString`'],
-  [{ ducks: 'many' }, 'ducks', '`ducks` is a number from 0 to 9; this is `many`'],
-  [{ ducks: 10 }, 'ducks', '`ducks` is a number from 0 to 9; this is `10`'],
-  [{ kind: 'swan' }, 'kind', '`kind` is `mallard` or `teal`; this is `swan`'],
-  [{ named: 'Zub' }, 'named', '`named` is a list of words; this is `Zub`'],
+  [{ ducks: 'many' }, 'ducks', '`ducks` of `max-pond-ducks` is a number from 0 to 9; this is `many`'],
+  [{ ducks: 10 }, 'ducks', '`ducks` of `max-pond-ducks` is a number from 0 to 9; this is `10`'],
+  [{ kind: 'swan' }, 'kind', '`kind` of `max-pond-ducks` is `mallard` or `teal`; this is `swan`'],
+  [{ named: 'Zub' }, 'named', '`named` of `max-pond-ducks` is a list of words; this is `Zub`'],
 ])('%j is told', (given, key, message) => {
   const { setting, problems } = readRuleSetting(rule, given)
-  expect(problems).toEqual([key === undefined ? { message } : { key, message }])
+  expect(problems.map((problem) => [problem.key, toProblemText(problem)])).toEqual([[key, message]])
   expect(setting.options ?? {}).toEqual({})
 })
 

@@ -34,7 +34,7 @@ describe('in words', () => {
     [misspelt, 'Unknown key `sightwords`. Did you mean `sight words`?'],
     [
       { ...misspelt, setBy: { origin: '--sequence' }, note: 'See the page on sequences.' },
-      'Unknown key `sightwords` (set in --sequence). Did you mean `sight words`? See the page on sequences.',
+      'Unknown key `sightwords`. Did you mean `sight words`? See the page on sequences.',
     ],
   ])('%#', (problem, text) => {
     expect(toProblemText(problem)).toBe(text)

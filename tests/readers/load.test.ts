@@ -18,7 +18,7 @@ const load = (yaml: string) =>
   })
 
 const problemsOf = (read: Result<Reader>): readonly Problem[] => (read.ok ? [] : read.problems)
-const valueOf = (read: Result<Reader>): Reader | undefined => (read.ok ? read.value : undefined)
+const readerOf = (read: Result<Reader>): Reader | undefined => (read.ok ? read.value : undefined)
 
 async function findProblem(yaml: string): Promise<string> {
   const problems = problemsOf(await load(yaml))
@@ -31,7 +31,7 @@ describe('a reader', () => {
     const read = await load(
       'name: Meg\nstep: pink-4\nknows:\n  sight words: [said, no]\n  correspondences: [sh as in ship]\nnot yet:\n  sight words: [to]\n  correspondences:\n    - b as in bat\n',
     )
-    const reader = valueOf(read)
+    const reader = readerOf(read)
     expect(reader).toMatchObject({ name: 'Meg', step: 'pink-4', sequenceName: 'series' })
     expect(reader?.knowledge.sightWords.has('said')).toBe(true)
     expect(reader?.knowledge.sightWords.has('no')).toBe(true)
@@ -42,7 +42,7 @@ describe('a reader', () => {
   })
 
   it('needs no more than a name and a step', async () => {
-    expect(valueOf(await load('name: The duck group\nstep: BLUE-1\n'))).toMatchObject({
+    expect(readerOf(await load('name: The duck group\nstep: BLUE-1\n'))).toMatchObject({
       name: 'The duck group',
       step: 'blue-1',
     })

@@ -29,7 +29,7 @@ async function check(text: string): Promise<CheckedStory> {
 async function findActions(text: string, checked: CheckedStory): Promise<CodeAction[]> {
   const document = toDocument(text)
   const prepared = await host.prepare(toOpenStory(document, host))
-  if ('failures' in prepared) throw new Error(prepared.failures.join())
+  if ('problems' in prepared) throw new Error(JSON.stringify(prepared.problems))
   const { sequence, step, reader, context } = prepared
   const help = await host.resources.wordHelp?.()
   if (!help) throw new Error('words are known of')

@@ -53,7 +53,9 @@ describe('comments', () => {
 
   it('that are never closed are a problem', () => {
     const story = readStory('A hen\n\n<!-- one\n\nA pig')
-    expect(story.problems.map((it) => [it.code, it.start, it.end])).toEqual([['open-comment', 7, 11]])
+    expect(story.problems.map((it) => [it.code, it.place?.start.offset, it.place?.end.offset])).toEqual([
+      ['open-comment', 7, 11],
+    ])
   })
 })
 

@@ -1,12 +1,16 @@
 // What Markdown reads otherwise than its writer may have meant: told with its place, and no reason not to check a story.
 
 import { describe, expect, it } from 'vitest'
-import { isObstacle, readStory } from '../../src/story/index.ts'
+import type { Problem } from '../../src/problem/index.ts'
+import { readStory } from '../../src/story/index.ts'
 import { pageTexts, wordTexts } from './helpers.ts'
 
 /** Each problem, with the text that it points at. */
 const find = (source: string) =>
-  readStory(source).problems.map((it) => `${it.code}: ${source.slice(it.start, it.end).replaceAll('\r', '')}`)
+  readStory(source).problems.map(({ code, place }) => {
+    const marked = source.slice(place?.start.offset, place?.end.offset)
+    return `${code}: ${marked.replaceAll('\r', '')}`
+  })
 
 describe('dashes right below a line of text', () => {
   it.each([
@@ -87,10 +91,12 @@ describe('text in a block of HTML', () => {
   })
 })
 
+const toSeverity = ({ severity }: Problem): string => severity
+
 describe('a problem', () => {
   it('that is a warning is no obstacle', () => {
-    expect(readStory('Tam\n---\n\n<p>won</p>').problems.map(isObstacle)).toEqual([false, false])
-    expect(readStory('A hen\n\n<!-- open').problems.map(isObstacle)).toEqual([true])
-    expect(readStory('').problems.map(isObstacle)).toEqual([true])
+    expect(readStory('Tam\n---\n\n<p>won</p>').problems.map(toSeverity)).toEqual(['warning', 'warning'])
+    expect(readStory('A hen\n\n<!-- open').problems.map(toSeverity)).toEqual(['error'])
+    expect(readStory('').problems.map(toSeverity)).toEqual(['error'])
   })
 })

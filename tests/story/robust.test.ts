@@ -1,11 +1,12 @@
 // Input that nobody meant as a story: answered with a problem in a moment, never with an exception.
 
 import { describe, expect, it } from 'vitest'
-import { maxLength, readStory, type StoryProblem } from '../../src/story/index.ts'
+import type { ProblemCode } from '../../src/problem/index.ts'
+import { maxLength, readStory } from '../../src/story/index.ts'
 import { findForeignLanguage } from '../../src/story/language.ts'
 import { pageTexts, wordTexts } from './helpers.ts'
 
-const codes = (source: string): StoryProblem['code'][] => readStory(source).problems.map((it) => it.code)
+const codes = (source: string): ProblemCode[] => readStory(source).problems.map((it) => it.code)
 
 describe('empty sources', () => {
   it.each(['', ' \n\n ', '\uFEFF', '---\ntitle: Tip\n---\n', '<!-- a -->', '> adult', '***', '![a](b)'])(
@@ -20,7 +21,7 @@ describe('empty sources', () => {
 describe('sources that are no text', () => {
   it('holds a NUL', () => {
     const [problem] = readStory('A hen\0 hid').problems
-    expect(problem).toMatchObject({ code: 'binary', start: 5, end: 6 })
+    expect(problem).toMatchObject({ code: 'binary', place: { start: { offset: 5 }, end: { offset: 6 } } })
   })
 
   it('was not UTF-8', () => {
@@ -35,7 +36,10 @@ describe('large sources', () => {
     const start = performance.now()
     const [problem] = readStory(source).problems
     expect(performance.now() - start).toBeLessThan(5000)
-    expect(problem).toMatchObject({ code: 'too-large', start: maxLength, end: source.length })
+    expect(problem).toMatchObject({
+      code: 'too-large',
+      place: { start: { offset: maxLength }, end: { offset: source.length } },
+    })
     expect(problem?.message).toContain('20 million')
   })
 
@@ -95,7 +99,9 @@ describe('deep nesting', () => {
   })
 
   it('has a place', () => {
-    expect(readStory(`A hen\n\n${'>'.repeat(n)}`).problems[0]).toMatchObject({ start: 7, end: 7 + n })
+    expect(readStory(`A hen\n\n${'>'.repeat(n)}`).problems[0]).toMatchObject({
+      place: { start: { line: 3, column: 1, offset: 7 }, end: { offset: 7 + n } },
+    })
   })
 
   it.each([

@@ -7,6 +7,7 @@ import { isChecked } from '../../src/check/result.ts'
 import type { Layer } from '../../src/config/index.ts'
 import type { Message } from '../../src/lint/types.ts'
 import { loadTagger } from '../../src/phonics/heteronyms/tagger.ts'
+import { succeed, toProblemLine } from '../../src/problem/index.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import { type Fitness, openWordData, type WordData, type WordFacts } from '../../src/words/index.ts'
 import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
@@ -14,7 +15,7 @@ import { type BuiltIn, readBuiltIn } from '../sequence/engine.ts'
 
 const resources = {
   phonicsFor: testPhonics,
-  sequence: (name: string) => Promise.resolve(readSequence(name as BuiltIn)),
+  sequence: (name: string) => Promise.resolve(succeed(readSequence(name as BuiltIn))),
   tagger: loadTagger,
   wordHelp: () =>
     Promise.resolve({
@@ -52,7 +53,7 @@ export interface Checked {
 export async function check(source: string, flags: Layer = {}): Promise<Checked> {
   const chain = { folders: [], problems: [] }
   const result = await checkStory({ path: 'story.md', source, storyPath: 'story.md', chain, flags, rules, resources })
-  if (!isChecked(result)) throw new Error(result.failures.join('\n'))
+  if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
   const { messages, lines } = result
   const toText = (offset: number): string => Object.values(lines.toPoint(offset)).join(':')
   return { messages, toPlaceText: ({ start, end }) => `${toText(start)}-${toText(end)}` }

@@ -98,17 +98,17 @@ describe('options that do not exist', () => {
   const freeze = (use: () => { freeze(): unknown }) => () => use().freeze()
 
   test.each([
-    [{ wrds: 3 }, '`max-sentence-words` has no option `wrds`; did you mean `words`?'],
-    [{ words: 'many' }, '`words` is a number, 0 or more; this is `many`'],
-    [{ severity: 'loud' }, '`severity` is `off`, `warning` or `error`; this is `loud`'],
-    [{ readng: reading }, '`max-sentence-words` has no option `readng`; did you mean `reading`?'],
+    [{ wrds: 3 }, '`max-sentence-words` has no option `wrds`. Did you mean `words`?'],
+    [{ words: 'many' }, '`words` of `max-sentence-words` is a number, 0 or more; this is `many`'],
+    [{ severity: 'loud' }, '`severity` of `max-sentence-words` is `off`, `warning` or `error`; this is `loud`'],
+    [{ readng: reading }, '`max-sentence-words` has no option `readng`. Did you mean `reading`?'],
   ])('of one rule are told: %#', (options, message) => {
     expect(freeze(() => pipeline().use(maxSentenceWords, options as never))).toThrow(message)
   })
 
   test.each([
-    [{ rulse: {} }, 'The preset has no option `rulse`; did you mean `rules`?'],
-    [{ colour: 1 }, 'The preset has no option `colour`; it takes `reading` and `rules`.'],
+    [{ rulse: {} }, 'The preset has no option `rulse`. Did you mean `rules`?'],
+    [{ colour: 1 }, 'The preset has no option `colour`. It takes `reading` and `rules`.'],
     [{ rules: { 'no-iregular-word': {} } }, 'There is no rule `no-iregular-word`. Did you mean `no-irregular-word`?'],
     [
       { rules: { 'max-sentence-words': { words: 3 } } },
@@ -116,9 +116,12 @@ describe('options that do not exist', () => {
     ],
     [
       { rules: { 'max-sentence-words': { options: { wrds: 3 } } } },
-      '`max-sentence-words` has no option `wrds`; did you mean `words`?',
+      '`max-sentence-words` has no option `wrds`. Did you mean `words`?',
     ],
-    [{ rules: { 'no-irregular-word': { severity: 'loud' } } }, '`severity` is `off`, `warning` or `error`'],
+    [
+      { rules: { 'no-irregular-word': { severity: 'loud' } } },
+      '`severity` of `no-irregular-word` is `off`, `warning` or `error`',
+    ],
     [
       { rules: { 'no-irregular-word': 'off' } },
       '`no-irregular-word` is set by `severity` and `options`, not by `off`.',

@@ -78,7 +78,7 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
       return undefined
     }
     const sequence = withSetting(asked.value, settings)
-    const step = findBookStep({ path, settings }, sequence, fail)
+    const step = findBookStep(settings, sequence, fail)
     const levels = findLevels(sequence, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
     return toBook(
@@ -103,23 +103,23 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
 
 /** Undefined, and told, where the sequence has no such step; undefined too where the book names none. */
 function findBookStep(
-  { path, settings }: Pick<NamedText, 'path' | 'settings'>,
+  settings: NamedText['settings'],
   sequence: Sequence,
   fail: (problem: Problem) => void,
 ): string | undefined {
   const asked = settings.step.value
   if (asked === undefined) return undefined
   const step = findStep(sequence, asked)
-  if (step === undefined) fail(toStepless(asked, sequence, settings.step, path))
+  if (step === undefined) fail(toStepless(asked, sequence, settings.step))
   return step?.id
 }
 
-/** Where the step is set; at the beginning of the book where a flag or nothing with a place has set it. */
-const toStepless = (asked: string, { name }: Sequence, step: Origin, path: string): Problem =>
+/** Where the step is set: at the top of the book, or in a config. */
+const toStepless = (asked: string, { name }: Sequence, step: Origin): Problem =>
   withOrigin(
     toProblem({
       code: 'unknown-name',
-      message: `The sequence \`${name}\` has no step \`${asked}\`, so the book ${path} stands here without a step`,
+      message: `The sequence \`${name}\` has no step \`${asked}\`, so the book stands here without a step`,
     }),
     step,
   )

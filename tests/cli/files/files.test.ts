@@ -5,6 +5,7 @@ import { readdirSync, symlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { findStories } from '../../../src/cli/files/find.ts'
+import { toProblemLine } from '../../../src/problem/index.ts'
 import type { TestWorld } from '../io.ts'
 import { createWorld } from '../io.ts'
 
@@ -27,7 +28,7 @@ async function find(files: Readonly<Record<string, string>>, given: readonly str
   const { io, cwd } = world(files)
   const found = await findStories(given, io, options)
   for (const { path, file } of found.files) expect(file === '-' ? '-' : join(cwd, path)).toBe(file)
-  return { ...found, files: found.files.map(({ path }) => path) }
+  return { ...found, files: found.files.map(({ path }) => path), problems: found.problems.map(toProblemLine) }
 }
 
 describe('files by name', () => {
@@ -109,7 +110,8 @@ describe('folders', () => {
     symlinkSync('gone.md', join(cwd, 'dangling.md'))
     symlinkSync('nowhere', join(cwd, 'ducks'))
     symlinkSync('round.md', join(cwd, 'round.md'))
-    expect(await findStories(['dangling.md', 'ducks', 'round.md', 'a.md'], io)).toMatchObject({
+    const found = await findStories(['dangling.md', 'ducks', 'round.md', 'a.md'], io)
+    expect({ ...found, problems: found.problems.map(toProblemLine) }).toMatchObject({
       files: [{ path: 'a.md' }],
       problems: [
         '`dangling.md` is a link to `gone.md`, which is not there.',
@@ -127,7 +129,7 @@ describe('folders', () => {
     }) as typeof readdirSync
     const found = await findStories(['.'], { ...io, fs: { ...io.fs, readdirSync: list } })
     expect(found.files.map(({ path }) => path)).toEqual(['a.md'])
-    expect(found.problems).toEqual([expect.stringContaining('permission is missing')])
+    expect(found.problems.map(toProblemLine)).toEqual([expect.stringContaining('permission is missing')])
   })
 })
 

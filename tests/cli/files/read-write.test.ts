@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { createTextReader, decode, MAX_BYTES, readStdin, readTextFile } from '../../../src/cli/files/read.ts'
 import { findWriteObstacle, writeTextFile } from '../../../src/cli/files/write.ts'
+import { type Problem, type Result, toProblemLine } from '../../../src/problem/index.ts'
 import type { TestWorld } from '../io.ts'
 import { createWorld } from '../io.ts'
 
@@ -21,9 +22,12 @@ function world(...given: Parameters<typeof createWorld>): TestWorld {
 
 const toBytes = (...bytes: number[]) => new Uint8Array(bytes)
 
+const toLine = (problem: Problem | undefined): string => (problem ? toProblemLine(problem) : 'fine')
+const told = (result: Result<unknown>): string => (result.ok ? 'fine' : result.problems.map(toProblemLine).join())
+
 describe('reading', () => {
   it.each(['', 'A hen.\r\n', '\uFEFFA hen.\n', 'nid d’œuf 🦆 \u00AD', 'e\u0301'])('gives %j as it stands', (text) => {
-    expect(decode(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, text })
+    expect(decode(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, value: text })
   })
 
   it.each([
@@ -33,7 +37,7 @@ describe('reading', () => {
     ['a picture', toBytes(0x89, 0x50, 0x4e, 0x47, 0, 0), '`a.md` is not a text: it holds bytes that no text has.'],
     ['too much', new Uint8Array(MAX_BYTES * 2).fill(65), '`a.md` is too large: 20 MB, and the most is 10 MB.'],
   ])('tells of %s', (_, bytes, message) => {
-    expect(decode(bytes, 'a.md')).toEqual({ ok: false, message })
+    expect(told(decode(bytes, 'a.md'))).toBe(message)
   })
 
   it('tells of files that cannot be read', () => {
@@ -42,14 +46,14 @@ describe('reading', () => {
     fs.truncateSync(join(cwd, 'x/a.md'), MAX_BYTES + 1)
     const messageOf = (name: string) => {
       const result = readTextFile(join(cwd, name), io, name)
-      return result.ok ? 'fine' : result.message
+      return told(result)
     }
     expect(messageOf('x')).toBe('`x` is a folder, not a file.')
     expect(messageOf('gone.md')).toBe('`gone.md` is not there.')
     expect(messageOf('loop')).toBe('`loop` is a link that leads back to itself.')
     expect(messageOf('x/a.md')).toBe('`x/a.md` is too large: 11 MB, and the most is 10 MB.')
     expect(messageOf('x/a.md/b')).toBe('`x/a.md/b` is not there: a part of its path is a file, not a folder.')
-    expect(readTextFile('/dev/null', io)).toEqual({ ok: false, message: '`/dev/null` is not a file of text.' })
+    expect(told(readTextFile('/dev/null', io))).toBe('`/dev/null` is not a file of text.')
   })
 
   it('tells of a missing permission', () => {
@@ -57,10 +61,7 @@ describe('reading', () => {
       throw Object.assign(new Error('no'), { code: 'EACCES' })
     }
     const { io, cwd } = world({ 'a.md': '' }, { fs: { ...fs, readFileSync: refuse as never } })
-    expect(readTextFile(join(cwd, 'a.md'), io, 'a.md')).toEqual({
-      ok: false,
-      message: '`a.md` may not be opened: permission is missing.',
-    })
+    expect(told(readTextFile(join(cwd, 'a.md'), io, 'a.md'))).toBe('`a.md` may not be opened: permission is missing.')
   })
 
   it('reads standard input, cut anywhere, and stops where it is too much', async () => {
@@ -69,7 +70,7 @@ describe('reading', () => {
     const byteByByte = async function* () {
       for (const byte of bytes) yield toBytes(byte)
     }
-    expect(await readStdin({ ...io, stdin: byteByByte })).toEqual({ ok: true, text: 'Dé 🦆' })
+    expect(await readStdin({ ...io, stdin: byteByByte })).toEqual({ ok: true, value: 'Dé 🦆' })
     let given = 0
     const endless = async function* () {
       for (;;) {
@@ -84,17 +85,17 @@ describe('reading', () => {
   it('gives config files to the finder', async () => {
     const { io, cwd } = world({ 'a.yaml': 'step: x', 'b.yaml': toBytes(0xff) })
     const read = createTextReader(io)
-    expect(await read(join(cwd, 'a.yaml'))).toBe('step: x')
+    expect(await read(join(cwd, 'a.yaml'))).toEqual({ ok: true, value: 'step: x' })
     expect(await read(join(cwd, 'c.yaml'))).toBeUndefined()
-    await expect(read(join(cwd, 'b.yaml'))).rejects.toThrow('is not UTF-8')
+    expect(await read(join(cwd, 'b.yaml'))).toMatchObject({ ok: false, problems: [{ code: 'binary' }] })
   })
 })
 
 describe('writing', () => {
   it('writes a new file and over an old one, and leaves nothing else', () => {
     const { io, cwd, read } = world({ 'old.md': 'A hen.' })
-    expect(writeTextFile(join(cwd, 'new.md'), 'Dé 🦆\r\n', io)).toEqual({ ok: true })
-    expect(writeTextFile(join(cwd, 'old.md'), 'A pen.', io)).toEqual({ ok: true })
+    expect(writeTextFile(join(cwd, 'new.md'), 'Dé 🦆\r\n', io)).toMatchObject({ ok: true })
+    expect(writeTextFile(join(cwd, 'old.md'), 'A pen.', io)).toMatchObject({ ok: true })
     expect([read('new.md'), read('old.md')]).toEqual(['Dé 🦆\r\n', 'A pen.'])
     expect(fs.readdirSync(cwd).toSorted()).toEqual(['.git', 'new.md', 'old.md'])
   })
@@ -104,8 +105,8 @@ describe('writing', () => {
     fs.chmodSync(join(cwd, 'real/a.md'), 0o666)
     fs.symlinkSync('real/a.md', join(cwd, 'link.md'))
     fs.symlinkSync('real/later.md', join(cwd, 'later.md'))
-    expect(writeTextFile(join(cwd, 'link.md'), 'A pen.', io)).toEqual({ ok: true })
-    expect(writeTextFile(join(cwd, 'later.md'), 'A den.', io)).toEqual({ ok: true })
+    expect(writeTextFile(join(cwd, 'link.md'), 'A pen.', io)).toMatchObject({ ok: true })
+    expect(writeTextFile(join(cwd, 'later.md'), 'A den.', io)).toMatchObject({ ok: true })
     expect([read('real/a.md'), read('real/later.md')]).toEqual(['A pen.', 'A den.'])
     expect(fs.lstatSync(join(cwd, 'link.md')).isSymbolicLink()).toBe(true)
     expect(fs.statSync(join(cwd, 'real/a.md')).mode & 0o777).toBe(0o666)
@@ -121,7 +122,7 @@ describe('writing', () => {
       throw Object.assign(new Error(code), { code })
     }
     const { io, cwd, read } = world({ 'a.md': 'A hen.' }, { fs: { ...fs, [name]: refuse } })
-    expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message: `\`a.md\` ${what}.` })
+    expect(told(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md'))).toBe(`\`a.md\` ${what}.`)
     expect(read('a.md')).toBe('A hen.')
     expect(fs.readdirSync(cwd).toSorted()).toEqual(['.git', 'a.md'])
   })
@@ -130,8 +131,8 @@ describe('writing', () => {
     const { io, cwd, read } = world({ 'a.md': 'A hen.' })
     fs.chmodSync(join(cwd, 'a.md'), 0o444)
     const message = '`a.md` is write-protected: allow changes to it first.'
-    expect(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md')).toBe(message)
-    expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message })
+    expect(toLine(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md'))).toBe(message)
+    expect(told(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md'))).toBe(message)
     expect(read('a.md')).toBe('A hen.')
   })
 
@@ -145,8 +146,8 @@ describe('writing', () => {
       return fs.openSync(path, flags, mode)
     }
     const { io, cwd } = world({ 'a.md': 'A hen.' }, { fs: { ...fs, openSync: openSync as never } })
-    expect(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md')).toBe(message)
-    expect(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md')).toEqual({ ok: false, message })
+    expect(toLine(findWriteObstacle(join(cwd, 'a.md'), io, 'a.md'))).toBe(message)
+    expect(told(writeTextFile(join(cwd, 'a.md'), 'A pen.', io, 'a.md'))).toBe(message)
   })
 
   it('finds no obstacle where there is none, and leaves nothing behind', () => {
@@ -159,10 +160,7 @@ describe('writing', () => {
 
   it('does not take a folder for a file', () => {
     const { io, cwd } = world({ 'x/a.md': '' })
-    expect(writeTextFile(join(cwd, 'x'), '', io, 'x')).toEqual({ ok: false, message: '`x` is a folder, not a file.' })
-    expect(writeTextFile(join(cwd, 'y/b.md'), '', io, 'y/b.md')).toEqual({
-      ok: false,
-      message: '`y/b.md` is not there.',
-    })
+    expect(told(writeTextFile(join(cwd, 'x'), '', io, 'x'))).toBe('`x` is a folder, not a file.')
+    expect(told(writeTextFile(join(cwd, 'y/b.md'), '', io, 'y/b.md'))).toBe('`y/b.md` is not there.')
   })
 })

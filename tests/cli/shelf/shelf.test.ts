@@ -98,10 +98,10 @@ describe('what is wrong is told in one line each, and the rest is shown', () => 
     bad.remove()
     expect(code).toBe(2)
     expect(err.trim().split('\n')).toEqual([
-      'battledore: bad/c.md: the sequence `series` has no step `pink-99`, so the book stands here without a step.',
+      'battledore: bad/c.md:2:7: error: The sequence `series` has no step `pink-99`, so the book stands here without a step',
       'battledore: `bad/d.md` is not a text: it holds bytes that no text has.',
       'battledore: bad/a.md: `order: 1` is also that of bad/b.md. They stand by step, then by file name.',
-      'battledore: bad/a.md: it practises `xz`, which no step of the sequence `series` teaches.',
+      'battledore: bad/a.md practises `xz`, which no step of the sequence `series` teaches.',
     ])
     expect(
       readCsv(out)

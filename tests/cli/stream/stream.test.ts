@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { afterEach, describe, expect, it } from 'vitest'
 import { readLines } from '../../../src/cli/json-lines.ts'
 import { main } from '../../../src/cli/main.ts'
+import { toProblemLine } from '../../../src/problem/index.ts'
 import { describeWith } from '../../tools.ts'
 import { createWorld, type TestWorld } from '../io.ts'
 import { PROGRAM } from '../program.ts'
@@ -96,8 +97,12 @@ describe('battledore stream', () => {
       true,
       false,
     ])
-    for (const { error, reasons } of lines)
-      if (error !== undefined) expect([(reasons as string[])[0], error.includes('\n')]).toEqual([error, false])
+    for (const { error, problems } of lines)
+      if (error !== undefined)
+        expect([error.includes((problems as { message: string }[])[0]?.message ?? '-'), error.includes('\n')]).toEqual([
+          true,
+          false,
+        ])
     expect(lines[8]?.error).toContain('(set in the record)')
     expect(lines[0]).toEqual({ ...lines[14], id: 1 })
   })
@@ -140,10 +145,10 @@ describe('battledore stream', () => {
   })
 
   it.each([
-    [['--sequence', 'nofile.yaml'], /^battledore: `[^\n]*nofile\.yaml` is not there\. \(set in --sequence\)\n$/],
+    [['--sequence', 'nofile.yaml'], /^battledore: `[^\n]*nofile\.yaml` is not there \(set in --sequence\)\.\n$/],
     [
       ['--sequence', 'sereis', '--step', 'pink-3'],
-      'There is no sequence `sereis`. Did you mean `series`? (set in --sequence)',
+      'There is no sequence `sereis` (set in --sequence). Did you mean `series`?',
     ],
     [['--step', 'pink-33'], 'The sequence `series` has no step `pink-33` (set in --step). Did you mean `pink-3`?'],
     [
@@ -175,7 +180,8 @@ describe('readLines', () => {
   }
   const read = async (...parts: readonly (string | Uint8Array)[]): Promise<unknown[]> => {
     const lines: unknown[] = []
-    for await (const line of readLines(toBytes(...parts), 10)) lines.push(line.ok ? line.text : line.message)
+    for await (const line of readLines(toBytes(...parts), 10))
+      lines.push(line.ok ? line.value : line.problems.map(toProblemLine).join())
     return lines
   }
 

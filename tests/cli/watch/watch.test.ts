@@ -134,7 +134,7 @@ describe('a story that cannot be checked', () => {
       ['stories/a.md', 1, 'error', 'not-checked'],
       ['stories/b.md', 3, 'error', 'not-checked'],
       ['stories/own.yaml', 4, 'error', 'not-checked'],
-      ['stories/e.md', 1, 'error', 'not-checked'],
+      ['stories/e.md', 2, 'error', 'not-checked'],
     ])
     expect(marks.map(({ message }) => message).join('\n')).not.toMatch(/\.(?:md|yaml):/)
     expect(out().trim().split('\n')).toHaveLength(marks.length)
