@@ -150,7 +150,7 @@ describe('a story that cannot be checked', () => {
       ['stories/b.md', 3],
       ['stories/c.md', 1],
       ['stories/d.md', 1],
-      ['stories/e.md', 1],
+      ['stories/e.md', 2],
     ])
     expect(marks[2]?.message).toContain('stories/own.yaml:4:')
   })
