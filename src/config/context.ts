@@ -5,7 +5,7 @@ import { type Found, type Place, type Problem, type Sourced, toPlace, toProblem 
 import type { Lines } from '../story/lines.ts'
 import type { Range } from '../story/types.ts'
 import type { ToProblemAt } from '../yaml/yaml-problems.ts'
-import type { Entry, Tree } from './tree.ts'
+import type { Entry } from './tree.ts'
 import type { Source } from './types.ts'
 
 export interface ReadContext {

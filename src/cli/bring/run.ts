@@ -5,14 +5,14 @@ import { type BroughtStory, bringText, type PagesBy } from '../../bring/index.ts
 import { DEFAULT_SEQUENCE } from '../../check/read-text.ts'
 import { readFlags } from '../../config/index.ts'
 import type { Accent } from '../../phonics/types.ts'
+import { type Problem, toProblem, withOrigin } from '../../problem/index.ts'
 import { toBroughtLines } from '../../report/bring.ts'
-import { isMissing } from '../../resources/types.ts'
 import { findStep } from '../../sequence/knowledge.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { toCheckSettings } from '../check/options.ts'
 import { runCheck } from '../check/run.ts'
-import { complain, type ExitCode, toWidth } from '../command.ts'
-import { toShownPath } from '../files/file-message.ts'
+import { complainOf, type ExitCode, toWidth } from '../command.ts'
+import { toShownPath } from '../files/file-problem.ts'
 import { readBytes, readStdinBytes } from '../files/read.ts'
 import { writeNewFiles } from '../files/write-new.ts'
 import type { Io } from '../io.ts'
@@ -31,9 +31,9 @@ export interface BringOptions {
 const MAX_BYTES = 100 * 1024 * 1024
 
 export async function runBring(given: readonly string[], options: BringOptions, io: Io): Promise<ExitCode> {
-  const problem = await findStepProblem(options, io)
-  if (problem !== undefined) {
-    complain(io, problem)
+  const problems = await findStepProblems(options, io)
+  if (problems.length > 0) {
+    complainOf(io, problems)
     return 2
   }
   const written: string[] = []
@@ -50,27 +50,29 @@ export async function runBring(given: readonly string[], options: BringOptions, 
 /** The path of the story; true where it went to standard output; false where it failed, which is told. */
 async function bringOne(path: string, count: number, options: BringOptions, io: Io): Promise<string | boolean> {
   const shown = path === '-' ? 'The pasted text' : toShownPath(path)
-  const fail = (message: string): false => {
-    complain(io, message)
+  const fail = (...problems: readonly Problem[]): false => {
+    complainOf(io, problems)
     return false
   }
   const target = toTarget(path, count, options, io)
   if (target === undefined) {
-    return fail(`${toShownPath(options.out ?? '')} is one file for ${count} texts. Give --out a folder.`)
+    const message = `${toShownPath(options.out ?? '')} is one file for ${count} texts`
+    return fail(toProblem({ code: 'bad-value', message, note: 'Give --out a folder.' }))
   }
   const read =
     path === '-' ? await readStdinBytes(io, shown, MAX_BYTES) : readBytes(resolve(io.cwd, path), io, path, MAX_BYTES)
-  if (!read.ok) return fail(read.message)
+  if (!read.ok) return fail(...read.problems)
   const pictureFolder = `${basename(target, '.md')}-pictures`
   const { pages, step, sequence } = options
-  const brought = await bringText({ bytes: read.bytes, name: path, pages, step, sequence, pictureFolder })
-  if ('unreadable' in brought) return fail(`${shown} ${brought.unreadable}`)
+  const brought = await bringText({ bytes: read.value, name: path, pages, step, sequence, pictureFolder })
+  if ('unreadable' in brought)
+    return fail(toProblem({ code: 'unreadable-file', message: `${shown} ${brought.unreadable}` }))
   if (target === '-') {
     io.stdout.write(brought.markdown)
     return true
   }
   const wrong = write(target, brought, io)
-  if (wrong !== undefined) return fail(`${wrong} Nothing of ${shown} was written.`)
+  if (wrong !== undefined) return fail({ ...wrong, note: `Nothing of ${shown} was written.` })
   for (const line of toBroughtLines(shown, target, brought, toWidth(io))) io.stdout.write(`${line}\n`)
   return target
 }
@@ -87,7 +89,7 @@ function toTarget(path: string, count: number, { out }: BringOptions, io: Io): s
 }
 
 /** What is in the way, if anything; then nothing was written. */
-function write(target: string, { markdown, pictures }: BroughtStory, io: Io): string | undefined {
+function write(target: string, { markdown, pictures }: BroughtStory, io: Io): Problem | undefined {
   const folder = dirname(target)
   const files = pictures.map(({ path, bytes }) => ({ path: join(folder, path), content: bytes }))
   return writeNewFiles([...files, { path: target, content: markdown }], io)
@@ -107,12 +109,12 @@ async function goOn(paths: readonly string[], { sequence, accent, step }: BringO
 }
 
 /** Whether the step is one of the sequence; asked before anything is written. */
-async function findStepProblem(
+async function findStepProblems(
   { sequence = DEFAULT_SEQUENCE, accent, step }: BringOptions,
   io: Io,
-): Promise<string | undefined> {
-  if (step === undefined) return undefined
+): Promise<readonly Problem[]> {
+  if (step === undefined) return []
   const found = await createResources(io).sequence(sequence, accent as Accent | undefined)
-  if (isMissing(found)) return found.problems.join('\n')
-  return findStep(found, step) ? undefined : `The ${toStepUnknown(step, found, 'set in --step')}`
+  if (!found.ok) return found.problems
+  return findStep(found.value, step) ? [] : [withOrigin(toStepUnknown(step, found.value), { origin: '--step' })]
 }

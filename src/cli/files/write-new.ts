@@ -1,8 +1,9 @@
 // Writes files that are new, all or none: a file that is there already is never written over.
 
 import { dirname, resolve } from 'node:path'
+import { type Problem, toProblem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
-import { toFileMessage, toShownPath } from './file-message.ts'
+import { toFileProblem, toShownPath } from './file-problem.ts'
 import { writeTextFile } from './write.ts'
 
 export interface NewFile {
@@ -11,12 +12,12 @@ export interface NewFile {
   readonly content: string | Uint8Array
 }
 
-/** What is in the way, as a sentence; then none of the files is left behind. Undefined where all was written. */
-export function writeNewFiles(files: readonly NewFile[], io: Io): string | undefined {
+/** What is in the way; then none of the files is left behind. Undefined where all was written. */
+export function writeNewFiles(files: readonly NewFile[], io: Io): Problem | undefined {
   const made: string[] = []
-  const undo = (message: string): string => {
+  const undo = (problem: Problem): Problem => {
     for (const path of made) io.fs.rmSync(path, { force: true })
-    return message
+    return problem
   }
   for (const { path } of files) {
     const full = resolve(io.cwd, path)
@@ -27,12 +28,14 @@ export function writeNewFiles(files: readonly NewFile[], io: Io): string | undef
       made.push(full)
     } catch (error) {
       const isThere = (error as NodeJS.ErrnoException).code === 'EEXIST'
-      return undo(isThere ? `${toShownPath(path)} is there already.` : toFileMessage(path, error))
+      const there = { code: 'foreign-file', message: `${toShownPath(path)} is there already` } as const
+      return undo(isThere ? toProblem(there) : toFileProblem(path, error))
     }
   }
   for (const { path, content } of files) {
     const written = writeTextFile(resolve(io.cwd, path), content, io, path)
-    if (!written.ok) return undo(written.message)
+    const [problem] = written.ok ? [] : written.problems
+    if (problem) return undo(problem)
   }
   return undefined
 }

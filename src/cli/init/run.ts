@@ -6,7 +6,7 @@ import { type Plan, planInit, type Step, type Surroundings } from '../../init/pl
 import { HOOK_FOLDER } from '../../init/story-folder.ts'
 import { DATA_FOLDER } from '../../packaged/data.ts'
 import type { Accent } from '../../phonics/types.ts'
-import { type Problem, toProblemLine } from '../../problem/index.ts'
+import { type Problem, toProblemLine, withOrigin } from '../../problem/index.ts'
 import { toCount, wrap } from '../../report/text.ts'
 import { findStep } from '../../sequence/knowledge.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
@@ -70,9 +70,9 @@ const DEFAULT_ACCENT: Accent = 'general-american'
 /** @throws with a message for the person, where the sequence or the step is not there */
 async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Promise<void> {
   const found = await createResources(io).sequence(sequence, accent)
-  if (isMissing(found)) throw new Error(found.problems.join('\n'))
-  if (step !== undefined && !findStep(found, step))
-    throw new Error(`The ${toStepUnknown(step, found, 'set in --step')}`)
+  if (!found.ok) throw new Error(found.problems.map(toProblemLine).join('\n'))
+  if (step !== undefined && !findStep(found.value, step))
+    throw new Error(toProblemLine(withOrigin(toStepUnknown(step, found.value), { origin: '--step' })))
 }
 
 function toPlan(around: Surroundings, folder: string, options: InitOptions & { accent: Accent }, io: Io): Plan {

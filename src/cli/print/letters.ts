@@ -5,7 +5,7 @@ import { findNearest } from '../../nearest.ts'
 import { DATA_FOLDER } from '../../packaged/data.ts'
 import { LETTER_SHAPES, type Letters, openLetters } from '../../print/index.ts'
 import { fail, type Result, toExpected } from '../../problem/index.ts'
-import { toFileMessage } from '../files/file-message.ts'
+import { toFileProblem } from '../files/file-problem.ts'
 import type { Io } from '../io.ts'
 
 const INSIDE: Readonly<Record<string, { readonly plain: string; readonly bold?: string }>> = {
@@ -28,7 +28,7 @@ export function loadLetters(name: string, shapes: string | undefined, io: Io): R
   try {
     return withName(openLetters({ plain: read(resolve(io.cwd, name)) }, features.value), name)
   } catch (error) {
-    return fail({ code: 'missing-file', message: toFileMessage(name, error).replace(/\.$/, '') })
+    return fail(toFileProblem(name, error))
   }
 }
 

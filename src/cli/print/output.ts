@@ -3,7 +3,7 @@
 import { resolve } from 'node:path'
 import { PRODUCER } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
-import { toShownPath } from '../files/file-message.ts'
+import { toShownPath } from '../files/file-problem.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 
@@ -33,7 +33,7 @@ export function writeAll(files: readonly Written[], isForced: boolean, io: Io): 
     })
   for (const { path, bytes } of files) {
     const result = writeTextFile(resolve(io.cwd, path), bytes, io, path)
-    if (!result.ok) return fail({ code: 'unreadable-file', message: result.message.replace(/\.$/, '') })
+    if (!result.ok) return result
   }
   return succeed(undefined)
 }

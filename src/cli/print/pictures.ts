@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path'
 import { DATA_FOLDER } from '../../packaged/data.ts'
 import { findStored, type PictureFile, readPicture, type Shown, sortOwnPictures } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
-import { toFileMessage, toShownPath } from '../files/file-message.ts'
+import { toFileProblem, toShownPath } from '../files/file-problem.ts'
 import type { Io } from '../io.ts'
 
 export interface PictureFinder {
@@ -45,7 +45,7 @@ function listFolder(folder: string, io: Io): Result<readonly string[]> {
   try {
     return succeed(io.fs.readdirSync(resolve(io.cwd, folder)))
   } catch (error) {
-    return fail({ code: 'missing-file', message: toFileMessage(folder, error).replace(/\.$/, '') })
+    return fail(toFileProblem(folder, error))
   }
 }
 
@@ -76,6 +76,6 @@ export function readOwn(path: string, alt: string, io: Io): Result<Shown> {
       ...picture.problems.map((problem) => ({ ...problem, message: `${toShownPath(path)} ${problem.message}` })),
     )
   } catch (error) {
-    return fail({ code: 'missing-file', message: toFileMessage(path, error).replace(/\.$/, '') })
+    return fail(toFileProblem(path, error))
   }
 }

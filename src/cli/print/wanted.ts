@@ -118,8 +118,8 @@ function findSight({ options, reader: { sequence, step, extra } }: Want): Result
 function findNamed({ options, reader }: Want, io: Io): Result<WantedWords> {
   const { wordsFrom } = options
   const file = wordsFrom === undefined ? undefined : readTextFile(resolve(io.cwd, wordsFrom), io, wordsFrom)
-  if (file && !file.ok) return fail({ code: 'missing-file', message: file.message.replace(/\.$/, '') })
-  const text = [options.words ?? '', file?.text.replace(/^\uFEFF/, '') ?? ''].join('\n')
+  if (file && !file.ok) return file
+  const text = [options.words ?? '', file?.value.replace(/^\uFEFF/, '') ?? ''].join('\n')
   const words = [
     ...new Set(
       text
