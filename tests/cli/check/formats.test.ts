@@ -204,7 +204,7 @@ describe('several reports', () => {
     expect(JSON.parse(world.read('out.json')).files[0].path).toBe('good.md')
     expect(world.read('out.xml')).toContain('<testsuites')
     expect((await report('good.md', '--format', 'json', '--output', 'x.json')).out).toBe('')
-    expect(JSON.parse(world.read('x.json')).schema).toBe(1)
+    expect(JSON.parse(world.read('x.json')).schema).toBe(2)
   })
 
   it.each([

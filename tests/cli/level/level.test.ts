@@ -54,7 +54,7 @@ it('tells what cannot be read and goes on with the rest', async () => {
   expect(err.trim().split('\n')).toEqual([
     expect.stringContaining('There is no file or folder `missing.md`.'),
     expect.stringContaining('empty.md:'),
-    'battledore: wrong.md: There is no sequence `serie`. Did you mean `series`?',
+    'battledore: wrong.md:2:11: error: There is no sequence `serie`. Did you mean `series`?',
   ])
   expect(readCsv(out)).toHaveLength(2)
 })

@@ -82,7 +82,7 @@ describe('what is wrong', () => {
     const { code, out, err } = await world.run('match', 'books/hat.md', '--readers', 'other', '--format', 'csv')
     expect([code, err]).toEqual([
       2,
-      'battledore: other/lost.yaml:2:11: There is no sequence `serie`. Did you mean `series`?\n',
+      'battledore: other/lost.yaml:2:11: error: There is no sequence `serie`. Did you mean `series`?\n',
     ])
     expect(readCsv(out)[0]).toContain('Sid (green-1)')
   })

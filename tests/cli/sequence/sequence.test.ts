@@ -39,9 +39,9 @@ it('says two steps, two letters', async () => {
 
 it('offers the nearest sequence to extend, or all of them', async () => {
   expect((await world.run('sequence', 'near.yaml')).err).toBe(
-    'battledore: near.yaml:2:10: There is no sequence `serie` to extend. Did you mean `series`?\n',
+    'battledore: near.yaml:2:10: error: There is no sequence `serie` to extend. Did you mean `series`?\n',
   )
   expect((await world.run('sequence', 'far.yaml')).err).toBe(
-    'battledore: far.yaml:2:10: There is no sequence `phonics` to extend. Those to extend are common-core, england, series.\n',
+    'battledore: far.yaml:2:10: error: There is no sequence `phonics` to extend. Those to extend are common-core, england, series.\n',
   )
 })
