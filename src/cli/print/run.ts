@@ -1,13 +1,7 @@
 // Prints: reads what is asked, lays it out, draws it, writes it, and says what to do with it.
 
-<<<<<<< HEAD
 import { type Ask, drawPdf, type Letters, PAPERS } from '../../print/index.ts'
-import type { Problem, Result } from '../../problem/index.ts'
-import { fail, succeed, toProblemLine } from '../../problem/index.ts'
-=======
-import { type Ask, drawPdf, PAPERS, type Print } from '../../print/index.ts'
 import { type Result, succeed } from '../../problem/index.ts'
->>>>>>> 27618eb (bring, print and init give and tell problems as all others do)
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import { complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -18,7 +12,7 @@ import { type Kind, type PrintOptions, readKind, readWishes, type Wishes } from 
 import { toFileName, writeAll } from './output.ts'
 import { toAdvice } from './say.ts'
 import { layStory, type StoryKind } from './stories.ts'
-import { readStoryToPrint, toWhole } from './story.ts'
+import { readStoryToPrint } from './story.ts'
 import { layWords } from './words.ts'
 
 export interface PrintTask {
@@ -34,9 +28,6 @@ export async function print(task: PrintTask, io: Io): Promise<ExitCode> {
   return 2
 }
 
-<<<<<<< HEAD
-const toLine = (problem: Problem): string => toProblemLine(problem)
-
 async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
   const { options } = task
   const kind = readKind(task.kind)
@@ -48,19 +39,6 @@ async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
   const isOfStory = kind.value === 'book' || kind.value === 'strips' || (kind.value === 'slips' && task.story)
   const sheets = { kind: kind.value, options, wishes: wishes.value, letters: letters.value }
   const prepared = isOfStory ? await prepareStorySheets(task.story, sheets, io) : await prepareWords(sheets, io)
-=======
-async function tryPrint({ kind: typed, options }: PrintTask, io: Io): Promise<Result<ExitCode>> {
-  const kind = readKind(typed)
-  if (!kind.ok) return kind
-  const wishes = readWishes(options)
-  if (!wishes.ok) return wishes
-  const reader = await findListReader(options, io)
-  if (!reader.ok) return reader
-  const letters = loadLetters(options.letters, options.letterShapes, io)
-  if (!letters.ok) return letters
-  const ask = toAsk(wishes.value, reader.value, letters.value)
-  const prepared = await layWords({ kind: kind.value, options, wishes: wishes.value, ask, reader: reader.value }, io)
->>>>>>> 27618eb (bring, print and init give and tell problems as all others do)
   if (!prepared.ok) return prepared
   return finish(prepared.value, sheets, io)
 }
@@ -82,8 +60,8 @@ async function prepareStorySheets(path: string | undefined, wish: SheetWish, io:
 
 async function prepareWords({ kind, options, wishes, letters }: SheetWish, io: Io): Promise<Result<Prepared>> {
   const reader = await findListReader(options, io)
-  if ('problems' in reader) return fail(...reader.problems.map(toWhole))
-  return layWords({ kind, options, wishes, reader, ask: toAsk(wishes, reader, letters) }, io)
+  if (!reader.ok) return reader
+  return layWords({ kind, options, wishes, reader: reader.value, ask: toAsk(wishes, reader.value, letters) }, io)
 }
 
 async function finish(
@@ -105,15 +83,11 @@ async function finish(
   return succeed(options.failOn === 'error' && hasUnreadable ? 1 : 0)
 }
 
-<<<<<<< HEAD
 function toAsk(
   { paper, size, cut, backs }: Wishes,
   { sequence, step }: Pick<FoundReader, 'sequence' | 'step'>,
   letters: Letters,
 ): Ask {
-=======
-function toAsk({ paper, size, cut, backs }: Wishes, { sequence, step }: FoundReader, letters: Ask['letters']): Ask {
->>>>>>> 27618eb (bring, print and init give and tell problems as all others do)
   const { limits } = knowledgeAt(sequence, findStep(sequence, step)?.id ?? step)
   return { paper: PAPERS[paper ?? 'a4'], letters, cut, size, backs, pageWords: limits.pageWords }
 }

@@ -1,6 +1,5 @@
 // Sheets that are made of a story: a booklet, its sentences as strips, or as slips.
 
-import { toProblemLine } from '../../config/index.ts'
 import { findSpelling } from '../../finder/index.ts'
 import {
   type Ask,
@@ -15,7 +14,7 @@ import {
   type Marking,
   toGrownUpPage,
 } from '../../print/index.ts'
-import { fail, type Result, succeed } from '../../problem/index.ts'
+import { fail, type Result, succeed, toProblemLine } from '../../problem/index.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { Block, Page } from '../../story/types.ts'
 import type { Io } from '../io.ts'

@@ -5,7 +5,6 @@ import { rules } from '../../../rules/index.ts'
 import { type PreparedStory, prepareStory } from '../../check/check-story.ts'
 import { readFlags } from '../../config/index.ts'
 import type { Phonics } from '../../phonics/types.ts'
-import type { Found } from '../../problem/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { createLines, type Lines } from '../../story/index.ts'
 import { createTaskMaker } from '../check/task.ts'
@@ -32,21 +31,21 @@ export async function readStoryToPrint(
     return fail({ code: 'no-words', message: 'Say which story', note: 'For example: battledore print book tam.md' })
   const found = await findStories([path], io)
   const [file, ...more] = found.files
-  if (found.problems.length > 0) return fail(...found.problems.map(toWhole))
+  if (found.problems.length > 0) return fail(...found.problems)
   if (!file || more.length > 0)
     return fail({
       code: 'bad-value',
       message: `One story is printed at a time; \`${path}\` names ${found.files.length}`,
     })
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
-  if (flags.problems.length > 0) return fail(...flags.problems.map(({ message }) => toWhole(message)))
+  if (flags.problems.length > 0) return fail(...flags.problems)
   const task = await createTaskMaker(io, {}).make(file)
   if (task === undefined)
     return fail({ code: 'unused-file', message: `\`${file.path}\` is left out by the settings of its folder` })
-  if ('failures' in task) return fail(...task.failures.map(toWhole))
+  if ('problems' in task) return fail(...task.problems)
   const resources = createResources(io)
   const prepared = await prepareStory({ ...task, flags: flags.layer, rules, resources })
-  if ('failures' in prepared) return fail(...prepared.failures.map(toWhole))
+  if ('problems' in prepared) return fail(...prepared.problems)
   return succeed({
     ...prepared,
     path: task.path,
@@ -55,8 +54,6 @@ export async function readStoryToPrint(
     phonics: resources.phonicsFor(prepared.sequence.accent),
   })
 }
-
-export const toWhole = (message: string): Found => ({ code: 'bad-value', message: message.replace(/\.$/, '') })
 
 /** `tam.md:12:1`. */
 export function toPlaceText({ path, lines }: Pick<StoryToPrint, 'path' | 'lines'>, offset: number): string {
