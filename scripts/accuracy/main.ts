@@ -8,7 +8,8 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { measureAccent } from './accent.ts'
 import { openEngine } from './engine.ts'
-import { PARTS, type Row, toPercent } from './rows.ts'
+import { toPercent } from './percent.ts'
+import { PARTS, type Row } from './rows.ts'
 import { measureSpellings, type Table } from './spellings.ts'
 
 const print = (line: string): void => {

@@ -7,8 +7,10 @@ import { measureCurriculum } from './curriculum.ts'
 import { type Engine, openWords } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
+import { toPercent } from './percent.ts'
 import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
+import { measureShowing } from './showing.ts'
 import { measureSuggestions } from './suggestions.ts'
 import { measureSyllables } from './syllables.ts'
 
@@ -20,8 +22,6 @@ export interface Row {
   /** Why ours lies far from theirs, or what is left. */
   readonly note?: string
 }
-
-export const toPercent = (share: number, digits = 1): string => `${(share * 100).toFixed(digits)} %`
 
 const CMU = 'CMU Pronouncing Dictionary'
 
@@ -36,6 +36,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   guesser,
   heteronyms,
   pictures,
+  measureShowing,
   suggestions,
 ]
 

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { isHeldOut } from '../../scripts/accuracy/held-out.ts'
+import { readAgain } from '../../scripts/accuracy/showing.ts'
 import { readShowing } from '../../scripts/build/showing.ts'
 import { openShowing, packShowing } from '../../src/words/showing.ts'
 import { testLexicon } from '../lexicon-for-tests.ts'
@@ -18,6 +20,18 @@ describe('the table of what children say of things and pictures', () => {
     expect(needsNote.filter(({ note }) => note === '')).toEqual([])
     expect(rows.filter((row) => row.note !== '' && !needsNote.includes(row))).toEqual([])
     expect(rows.filter(({ word, note }) => note === word || /[,"]/.test(note))).toEqual([])
+  })
+
+  it('has a second judgement of one word in eight, and both agree on what is offered first', () => {
+    const again = readAgain()
+    const judged = new Set(again.map(({ word }) => word))
+    expect(rows.map(({ word }) => word).filter((word) => isHeldOut(word, 'boxes') && !judged.has(word))).toEqual([])
+    const first = new Map(rows.map((row) => [row.word, row]))
+    for (const as of ['object', 'picture'] as const) {
+      const offered = again.filter(({ word }) => first.get(word)?.[as] === 'fine')
+      expect(offered.length).toBeGreaterThan(99)
+      expect(offered.filter((row) => row[as] === 'fine').length / offered.length).toBeGreaterThanOrEqual(0.95)
+    }
   })
 
   it('is read again as it was packed', () => {
