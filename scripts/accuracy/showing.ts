@@ -69,7 +69,7 @@ function measureDolch(rows: readonly ShowingRow[]): Row {
   }
 }
 
-/** Boxes of four and of six for each short vowel, at the steps from the last short vowel on. */
+/** The box for each short vowel as it comes where nobody says how many, at the steps from the last short vowel on. */
 function measureBoxes({ lexicon, phonics }: Engine): Row {
   const { sequence } = openWords(lexicon)
   const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
@@ -83,15 +83,13 @@ function measureBoxes({ lexicon, phonics }: Engine): Row {
     return ['a', 'e', 'i', 'o', 'u'].flatMap((letter) => {
       const found = findSpelling(letter, sequence, own)
       if ('problem' in found) throw new Error(found.problem)
-      return [4, 6].flatMap((count) => {
-        const box = makeBox('box', { vowel: [found.spelling], count }, pool, sequence)
-        return 'problem' in box ? [] : box.words
-      })
+      const box = makeBox('box', { vowel: [found.spelling] }, pool, sequence)
+      return 'problem' in box ? [] : box.words
     })
   })
   const fine = words.filter(({ shown }) => shown?.object === 'fine').length
   return {
-    what: 'things in boxes of four and six for a short vowel that are called by this name first',
+    what: 'things in boxes for a short vowel that are called by this name first',
     published: `${words.length}`,
     ours: `${toPercent(fine / words.length)}`,
     source: "the project's own judgement",

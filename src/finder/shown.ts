@@ -12,17 +12,21 @@ export function findShown(pool: Pool, query: WordQuery, showAs: ShowAs): readonl
   return findWords(pool, all).words.filter(({ shown, facts }) => shown !== undefined || facts.known > 0)
 }
 
-/** First of what children say at first sight; the others are taken only where those do not fill the set. */
+/**
+ * First of what children say at first sight; the others are taken only where those are too few.
+ * @param enough how many words will do; without it, as many as were asked for
+ */
 export function proposeByClass(
   words: readonly FoundWord[],
   showAs: ShowAs,
   make: (words: readonly FoundWord[]) => ProposedSet,
+  enough = Infinity,
 ): ProposedSet {
   const isIn = (classes: string): FoundWord[] =>
     words.filter(({ shown }) => shown !== undefined && classes.includes(shown[showAs]))
   for (const own of [isIn('fine'), isIn('fine hint'), isIn('fine hint likelier')]) {
     const found = make(own)
-    if (!found.relaxed.includes('fewer')) return found
+    if (!found.relaxed.includes('fewer') || found.words.length >= enough) return found
   }
   return make(words)
 }

@@ -64,6 +64,9 @@ const RELAXED: Readonly<Record<Relaxed, string>> = {
   fewer: 'No more words fit together: letters that look alike, such as b and d, are kept apart.',
 }
 
+const MORE = 'There are more: --count all shows them.'
+const MORE_IN_SET = 'A child says each of these at first sight. For others that need a word from you: --count 6.'
+
 /** In place of `fewer`, where no rule of the set has kept a word out. */
 const ALL = 'These are all the words that fit.'
 
@@ -163,7 +166,8 @@ function toNotes(list: WordList, { width, paint }: WordsView): string[] {
     ...toUntaughtLines(list),
     ...toShownLines(list),
     ...(words.length === 0 ? [] : relaxed.map((rule) => (rule === 'fewer' && isAll ? ALL : RELAXED[rule]))),
-    ...(more && as === 'list' ? ['There are more: --count all shows them.'] : []),
+    ...(more && as === 'list' ? [MORE] : []),
+    ...(more && (as === 'box' || as === 'mixed') ? [MORE_IN_SET] : []),
     ...(hasCaution(list) ? [`Caution: ${OBJECT_CAUTION}`] : []),
   ]
   return notes.flatMap((note) => ['', ...wrap(note, width).map((line) => paint.quiet(line))])

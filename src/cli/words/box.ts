@@ -13,10 +13,13 @@ import {
 import type { WordList } from '../../report/words.ts'
 import type { Sequence } from '../../sequence/index.ts'
 
-type FoundBox = Pick<WordList, 'words' | 'relaxed' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
+type FoundBox = Pick<WordList, 'words' | 'relaxed' | 'more' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
 
 /** How many words a box has where nobody says. */
 const SET = 6
+
+/** So many that a child names at first sight make a box, where nobody says how many there must be. */
+const ENOUGH = 4
 
 /** A box holds small objects, unless pictures are asked for. */
 export function makeBox(
@@ -29,10 +32,15 @@ export function makeBox(
   const hasObjects = query.picture !== true
   const showAs = hasObjects ? 'object' : 'picture'
   const words = findShown(pool, query, showAs)
-  const found = proposeByClass(words, showAs, (own) => proposeSet(set, own, query, pool, sequence))
+  const make = (own: readonly FoundWord[]): ProposedSet => proposeSet(set, own, query, pool, sequence)
+  const found = proposeByClass(words, showAs, make, query.count === undefined ? ENOUGH : undefined)
+  const isFine = found.words.every(({ shown }) => shown?.[showAs] === 'fine')
+  // What was left out is called otherwise by a child, and comes when as many are asked for.
+  const more = isFine && found.words.length >= ENOUGH && found.words.length < SET && query.count === undefined
+  const relaxed = more ? found.relaxed.filter((one) => one !== 'fewer') : found.relaxed
   const isAll = set === 'box' && found.words.length === words.length
   const instead = words.length === 0 && hasObjects ? toPictures(findShown(pool, query, 'picture')) : null
-  return { ...found, hasObjects, showAs, isAll, instead }
+  return { words: found.words, relaxed, more: more && !isAll, hasObjects, showAs, isAll, instead }
 }
 
 function proposeSet(

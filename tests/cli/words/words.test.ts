@@ -194,7 +194,18 @@ describe('sets', () => {
     const { words } = await json(['--step', 'pink-6', '--vowel', 'o', '--set', 'box', '--count', '6'])
     const classes = words.map(({ asObject }) => asObject)
     expect(classes.filter((one) => one === 'fine').length).toBeGreaterThan(3)
-    const { out, err } = await run(['--step', 'pink-6', '--vowel', 'o', '--set', 'box', '--format', 'plain'])
+    const { out, err } = await run([
+      '--step',
+      'pink-6',
+      '--vowel',
+      'o',
+      '--set',
+      'box',
+      '--count',
+      '6',
+      '--format',
+      'plain',
+    ])
     for (const { word, asObject, note } of words.filter((one) => one.asObject !== 'fine')) {
       expect(out).toContain(word)
       expect(err).toContain(`${word} (${note})`)
@@ -202,6 +213,17 @@ describe('sets', () => {
     }
     for (const word of (await json(['--step', 'pink-6', '--object', '--count', '12'])).words)
       expect(word.asObject).toBe('fine')
+  })
+
+  it('fills a box with doubtful words only where as many are asked for', async () => {
+    for (const vowel of ['a', 'e', 'o', 'u']) {
+      const { words } = await json(['--step', 'blue-4', '--vowel', vowel, '--set', 'box'])
+      expect(words.length, vowel).toBeGreaterThan(3)
+      expect(
+        words.filter(({ asObject }) => asObject !== 'fine'),
+        vowel,
+      ).toEqual([])
+    }
   })
 
   it('has something for each spelling that is taught, or says in a line what there is', async () => {
