@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { readShowing } from '../../scripts/build/showing.ts'
 import { loadWordSources } from '../../scripts/build/words.ts'
 import { openIcons } from '../../scripts/pictures/icons.ts'
 import { testLexicon } from '../lexicon-for-tests.ts'
@@ -42,6 +43,11 @@ describe('the table of pictures', () => {
   it('shows one picture under two words only where it says why', () => {
     const twice = rows.filter(([, picture], at) => rows.findIndex(([, other]) => other === picture) !== at)
     expect(twice.filter(([, , , reason = '']) => !reason.includes('the same thing as '))).toEqual([])
+  })
+
+  it('holds no word that the table of what children say doubts', () => {
+    const doubted = new Set(readShowing().flatMap(({ word, picture }) => (picture === 'fine' ? [] : [word])))
+    expect(rows.filter(([word = '']) => doubted.has(word))).toEqual([])
   })
 
   it('shows several things under a plural', () => {
