@@ -5,17 +5,17 @@ import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
-import { type Problem, toProblem, toProblemText, withOrigin } from '../problem/index.ts'
+import { type Problem, toProblem, toProblemText } from '../problem/index.ts'
 import type { Resources } from '../resources/types.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { toStepUnknown } from '../sequence/unknown-step.ts'
 import { createLines, findPageNumber, type Story } from '../story/index.ts'
 import type { WordSet } from '../usage/count.ts'
 import { isTaggerNeeded } from '../usage/spoken-form.ts'
 import { type ReadText, readText, type TextInput, toStoryOptions } from './read-text.ts'
 import type { FreshStory, UncheckedStory } from './result.ts'
+import { findWhoReads, toFitness } from './who-reads.ts'
 
 export { DEFAULT_SEQUENCE } from './read-text.ts'
 
@@ -45,7 +45,14 @@ export interface PreparedStory {
 
 /** Never throws on what a person wrote: what cannot be checked comes back with its reasons. */
 export async function checkStory(input: CheckInput): Promise<FreshStory | UncheckedStory> {
-  const prepared = await prepareStory(input)
+  return checkPrepared(await prepareStory(input), input)
+}
+
+/** The rest of a check of a story that has been prepared; `input` is what it was prepared with. */
+export async function checkPrepared(
+  prepared: PreparedStory | UncheckedStory,
+  input: CheckInput,
+): Promise<FreshStory | UncheckedStory> {
   if ('problems' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
@@ -89,23 +96,18 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   const read = await readText(input)
   if ('problems' in read) return read
   const { story, settings, own } = read
-  const found = await input.resources.sequence(settings.sequence.value, settings.accent.value)
-  if (!found.ok)
-    return fail(...own.problems, ...found.problems.map((problem) => withOrigin(problem, settings.sequence)))
-  const sequence = withSetting(found.value, settings)
-  const asked = settings.step.value
-  if (asked === undefined)
+  const who = await findWhoReads(settings, input.resources, input.reader)
+  if (!who.ok) return fail(...own.problems, ...who.problems)
+  const { sequence, step, reader, phonics } = who.value
+  if (step === undefined)
     return fail(...own.problems, ...(hasLostStep(read) ? [] : [toStepMissing(input.path, sequence)]))
-  const step = findStep(sequence, asked)
-  if (!step) return fail(...own.problems, withOrigin(toStepUnknown(asked, sequence), settings.step))
 
   const { earlierWords } = input
-  const reader = withSightWords(input.reader, settings)
   const known = await findKnown(input, settings)
   const reading = {
-    phonics: input.resources.phonicsFor(sequence.accent),
+    phonics,
     sequence,
-    step: step.id,
+    step,
     names: settings.names.map(({ value }) => value),
     ...(reader && { reader }),
     ...(earlierWords && { earlierWords }),
@@ -115,7 +117,7 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   const context = isTaggerNeeded(story, plain)
     ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw)
     : plain
-  return { story, settings, own, sequence, step: step.id, reader, context }
+  return { story, settings, own, sequence, step, reader, context }
 }
 
 /** Loaded only where a rule that asks is on. */
@@ -130,36 +132,6 @@ async function findKnown(
   return help === undefined
     ? {}
     : { familiarity: (word) => help.factsOf(word)?.known, findUnfit: help.fitnessFor(toFitness(settings)).findUnfit }
-}
-
-const toFitness = ({ unfitWords, fitWords }: Settings): { unfit: readonly string[]; fit: readonly string[] } => ({
-  unfit: unfitWords.map(({ value }) => value),
-  fit: fitWords.map(({ value }) => value),
-})
-
-/** The reader, with the sight words that the settings of the story add; undefined where neither adds anything to the step. */
-export function withSightWords(reader: ReaderExtra | undefined, settings: Settings): ReaderExtra | undefined {
-  if (settings.sightWords.length === 0) return reader
-  return { ...reader, sightWords: [...(reader?.sightWords ?? []), ...settings.sightWords.map(({ value }) => value)] }
-}
-
-/** The sequence as the settings of a story have it. */
-export function withSetting(sequence: Sequence, settings: Settings): Sequence {
-  const reducedVowels = settings.reducedVowels.value
-  return reducedVowels === undefined || reducedVowels === sequence.reducedVowels
-    ? sequence
-    : remember(sequence, reducedVowels)
-}
-
-const changed = new WeakMap<Sequence, Sequence>()
-
-/** One changed copy for all stories, so that what is summed over its steps is summed once. */
-function remember(sequence: Sequence, reducedVowels: Sequence['reducedVowels']): Sequence {
-  const known = changed.get(sequence)
-  if (known) return known
-  const copy = { ...sequence, reducedVowels }
-  changed.set(sequence, copy)
-  return copy
 }
 
 /** Whether the top of the story says a step that could not be read: what is wrong there is told, and is enough. */

@@ -2,7 +2,7 @@
 
 import { resolve } from 'node:path'
 import { rules } from '../../rules/index.ts'
-import { type CheckInput, checkStory, prepareStory } from '../check/check-story.ts'
+import { type CheckInput, checkPrepared, prepareStory } from '../check/check-story.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
 import type { Resources } from '../resources/types.ts'
 import type { Host, OpenStory } from '../server/host.ts'
@@ -27,11 +27,15 @@ export interface CheckerOptions {
   readonly suggest?: boolean
 }
 
+/** How many stories are kept as they were last prepared: those between which somebody goes to and fro. */
+const MOST_KEPT = 4
+
 export function createChecker(io: Io, { flags = {}, config, suggest = false }: CheckerOptions = {}): Checker {
   const base = createResources(io)
   const stamps = new Map<string, string>()
   let sequences = base
   let configs = createConfigs()
+  const kept = new Map<string, { readonly source: string; readonly prepared: ReturnType<typeof prepareStory> }>()
 
   function note(path: string): void {
     if (!stamps.has(path)) stamps.set(path, toStamp(path, io))
@@ -62,19 +66,32 @@ export function createChecker(io: Io, { flags = {}, config, suggest = false }: C
     suggest,
   })
 
+  /** Once for each version of a text: a check, a hover, a completion and fixes stand on the same. */
+  function prepareOnce({ storyPath, source }: OpenStory, input: CheckInput): ReturnType<typeof prepareStory> {
+    const known = kept.get(storyPath)
+    kept.delete(storyPath)
+    const prepared = known?.source === source ? known.prepared : prepareStory(input)
+    kept.set(storyPath, { source, prepared })
+    if (kept.size > MOST_KEPT) kept.delete([...kept.keys()][0] ?? '')
+    return prepared
+  }
+
   return {
     resources,
     findChain: (storyPath) => configs.findFor(storyPath),
     async check(story) {
       const chain = await configs.findFor(story.storyPath)
-      return findIgnoring(chain, story.storyPath) ? undefined : checkStory(toInput(story, chain))
+      if (findIgnoring(chain, story.storyPath)) return undefined
+      const input = toInput(story, chain)
+      return checkPrepared(await prepareOnce(story, input), input)
     },
-    prepare: async (story) => prepareStory(toInput(story, await configs.findFor(story.storyPath))),
+    prepare: async (story) => prepareOnce(story, toInput(story, await configs.findFor(story.storyPath))),
     sources: () => [...stamps.keys()],
     changedSources,
     refresh() {
       if (changedSources().length === 0) return false
       stamps.clear()
+      kept.clear()
       sequences = createResources(io)
       configs = createConfigs()
       return true

@@ -1,17 +1,18 @@
 // Who is to read the words of a list: by flags, else by the settings of this folder, else by a reader's own file.
 
-import { dirname, join, resolve, sep } from 'node:path'
+import { join, sep } from 'node:path'
 import { rules } from '../../rules/index.ts'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
-import { createConfigFinder, readFlags, resolveSettings, type Settings } from '../config/index.ts'
+import { findWhoReads } from '../check/who-reads.ts'
+import { createConfigFinder, type Layer, readFlags, resolveSettings, type Settings } from '../config/index.ts'
+import { isBuiltIn } from '../packaged/data.ts'
 import type { Phonics } from '../phonics/types.ts'
-import { fail, type Problem, type Result, succeed, toProblem, withOrigin } from '../problem/index.ts'
-import type { Resources } from '../resources/types.ts'
-import { findStep, type ReaderExtra, type Sequence } from '../sequence/index.ts'
-import { toStepUnknown } from '../sequence/unknown-step.ts'
-import { createTextReader, readTextFile } from './files/read.ts'
+import { fail, type Problem, type Result, succeed, toProblem } from '../problem/index.ts'
+import type { ReaderExtra, Sequence } from '../sequence/index.ts'
+import { createTextReader } from './files/read.ts'
 import type { Io } from './io.ts'
-import { createResources, isSequencePath } from './resources.ts'
+import type { ReaderSettings } from './reader.ts'
+import { createResources } from './resources.ts'
 
 export interface AskedReader {
   readonly sequence?: string
@@ -33,83 +34,39 @@ export interface FoundReader {
   readonly settings: Settings
 }
 
+/** Flags have the last word over the reader's file, and that over the settings of this folder. */
 export async function findListReader(asked: AskedReader, io: Io): Promise<Result<FoundReader>> {
   const resources = createResources(io)
-  const held = await findSettings(asked, io)
-  if (!held.ok) return held
-  const settings = held.value
-  if (asked.reader !== undefined) return readReaderFile(asked, asked.reader, settings, resources, io)
-  const wanted = await resources.sequence(settings.sequence.value, settings.accent.value)
-  if (!wanted.ok) return { ok: false, problems: wanted.problems.map((one) => withOrigin(one, settings.sequence)) }
-  const found = wanted.value
-  const reducedVowels = settings.reducedVowels.value ?? found.reducedVowels
-  const sequence = reducedVowels === found.reducedVowels ? found : { ...found, reducedVowels }
-  if (settings.step.value === undefined) return fail(toStepMissing(sequence))
-  const step = findStep(sequence, settings.step.value)
-  if (!step) return fail(withOrigin(toStepUnknown(settings.step.value, sequence), settings.step))
-  const isBuiltIn = sequence === found && !isSequencePath(settings.sequence.value)
-  return succeed({
-    name: undefined,
-    sequence,
-    step: step.id,
-    settings,
-    builtIn: isBuiltIn ? settings.sequence.value : undefined,
-    extra: withSightWords(undefined, settings),
-    phonics: resources.phonicsFor(sequence.accent),
+  const flags = readFlags({ sequence: asked.sequence, step: asked.step, accent: asked.accent }, io.cwd)
+  if (flags.problems.length > 0) return fail(...flags.problems)
+  const folder = await findSettings(flags.layer, io)
+  if (!folder.ok || asked.reader === undefined) return folder.ok ? find(folder.value, undefined) : folder
+  const { readReader } = await import('./reader.ts')
+  const reader = await readReader(asked.reader, io, {
+    defaultSequence: folder.value.sequence.value,
+    accent: flags.layer.accent?.value,
   })
+  if (!reader.ok) return reader
+  const settings = await findSettings({ ...reader.value.layer, ...flags.layer }, io)
+  return settings.ok ? find(settings.value, reader.value) : settings
+
+  async function find(settings: Settings, own: ReaderSettings | undefined): Promise<Result<FoundReader>> {
+    const who = await findWhoReads(settings, resources, own?.extra)
+    if (!who.ok) return who
+    const { sequence, step, reader: extra, phonics } = who.value
+    if (step === undefined) return fail(toStepMissing(sequence))
+    const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
+    return succeed({ name: own?.name, sequence, step, settings, builtIn, extra, phonics })
+  }
 }
 
-/** The settings that hold for a story in this folder. */
-async function findSettings(asked: AskedReader, io: Io): Promise<Result<Settings>> {
-  const given = { sequence: asked.sequence, step: asked.step, accent: asked.accent }
-  const flags = readFlags(given, io.cwd)
-  if (flags.problems.length > 0) return fail(...flags.problems)
+/** The settings that hold for a story in this folder, under these. */
+async function findSettings(flags: Layer, io: Io): Promise<Result<Settings>> {
   const storyPath = join(io.cwd, 'words.md').replaceAll(sep, '/')
   const chain = await createConfigFinder(createTextReader(io), rules).findFor(storyPath)
   const errors = chain.problems.filter(({ severity }) => severity === 'error')
   if (errors.length > 0) return fail(...errors)
-  return succeed(resolveSettings({ chain, storyPath, flags: flags.layer, rules, defaultSequence: DEFAULT_SEQUENCE }))
-}
-
-async function readReaderFile(
-  asked: AskedReader,
-  path: string,
-  settings: Settings,
-  resources: Resources,
-  io: Io,
-): Promise<Result<FoundReader>> {
-  const file = readTextFile(resolve(io.cwd, path), io, path)
-  if (!file.ok) return file
-  const { loadReader } = await import('../readers/index.ts')
-  const read = await loadReader(file.value, {
-    path,
-    phonicsFor: resources.phonicsFor,
-    sequence: (name, accent) =>
-      resources.sequence(toSequencePath(name, path), asked.accent === undefined ? accent : settings.accent.value),
-    defaultSequence: settings.sequence.value,
-  })
-  if (!read.ok) return read
-  const reader = read.value
-  const step = asked.step === undefined ? reader.step : findStep(reader.sequence, asked.step)?.id
-  if (step === undefined) return fail(toStepUnknown(asked.step ?? '', reader.sequence))
-  return succeed({
-    name: reader.name,
-    sequence: reader.sequence,
-    step,
-    settings,
-    builtIn: isSequencePath(reader.sequenceName) ? undefined : reader.sequenceName,
-    extra: withSightWords(reader.extra, settings),
-    phonics: resources.phonicsFor(reader.sequence.accent),
-  })
-}
-
-/** A sequence file is meant from the folder of the file that names it. */
-const toSequencePath = (name: string, readerPath: string): string =>
-  isSequencePath(name) ? join(dirname(readerPath), name) : name
-
-function withSightWords(extra: ReaderExtra | undefined, { sightWords }: Settings): ReaderExtra | undefined {
-  if (sightWords.length === 0) return extra
-  return { ...extra, sightWords: [...(extra?.sightWords ?? []), ...sightWords.map(({ value }) => value)] }
+  return succeed(resolveSettings({ chain, storyPath, flags, rules, defaultSequence: DEFAULT_SEQUENCE }))
 }
 
 const toStepMissing = ({ steps }: Sequence): Problem =>

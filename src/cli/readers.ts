@@ -2,6 +2,7 @@
 
 import { dirname, isAbsolute, join, resolve } from 'node:path'
 import { DEFAULT_SEQUENCE } from '../check/check-story.ts'
+import type { Accent } from '../phonics/types.ts'
 import { fail, type Problem, type Result, succeed } from '../problem/index.ts'
 import { loadReader, type Reader } from '../readers/index.ts'
 import type { Resources } from '../resources/types.ts'
@@ -14,6 +15,8 @@ export interface FileReader {
   /** As shown to people. */
   readonly path: string
   readonly reader: Reader
+  /** The name of its sequence; a path in the file counts from the file. */
+  readonly sequenceName: string
 }
 
 export interface FoundReaders {
@@ -23,8 +26,19 @@ export interface FoundReaders {
   readonly problems: readonly Problem[]
 }
 
+/** What holds where a reader's file does not say, and an accent that holds whatever it says. */
+export interface ReaderDefaults {
+  readonly defaultSequence?: string
+  readonly accent?: Accent | undefined
+}
+
 /** @param path a file, or a folder whose .yaml files are read */
-export async function findReaders(path: string, io: Io, resources: Resources): Promise<FoundReaders> {
+export async function findReaders(
+  path: string,
+  io: Io,
+  resources: Resources,
+  { defaultSequence = DEFAULT_SEQUENCE, accent: asked }: ReaderDefaults = {},
+): Promise<FoundReaders> {
   const files = listFiles(path, io)
   if (!files.ok) return { readers: [], problems: files.problems }
   const readers: FileReader[] = []
@@ -35,20 +49,21 @@ export async function findReaders(path: string, io: Io, resources: Resources): P
       problems.push(...text.problems)
       continue
     }
+    // The default is named by a config or a flag, and counts from there.
+    const toName = (name: string): string => (name === defaultSequence ? name : toSequenceName(name, file))
     const loaded = await loadReader(text.value, {
       path: file,
       phonicsFor: resources.phonicsFor,
-      sequence: (name, accent) => resources.sequence(toSequenceName(name, file), accent),
-      defaultSequence: DEFAULT_SEQUENCE,
+      sequence: (name, accent) => resources.sequence(toName(name), asked ?? accent),
+      defaultSequence,
     })
-    if (loaded.ok) readers.push({ path: file, reader: loaded.value })
+    if (loaded.ok) readers.push({ path: file, reader: loaded.value, sequenceName: toName(loaded.value.sequenceName) })
     else problems.push(...loaded.problems)
   }
   return { readers, problems }
 }
 
-/** A path in a reader file counts from that file. */
-export function toSequenceName(name: string, file: string): string {
+function toSequenceName(name: string, file: string): string {
   return isSequencePath(name) && !isAbsolute(name) ? join(dirname(file), name) : name
 }
 

@@ -11,6 +11,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument'
 import { rules } from '../../rules/index.ts'
 import type { PreparedStory } from '../check/check-story.ts'
 import { withSuggestions } from '../check/suggest.ts'
+import { toFitness } from '../check/who-reads.ts'
 import type { Message } from '../lint/types.ts'
 import { readStory } from '../story/index.ts'
 import { toActions } from './actions.ts'
@@ -90,12 +91,6 @@ async function addSuggestions(
     return messages
   }
 }
-
-/** What a school adds to the words that are never proposed, and what it clears. */
-const toFitness = ({ unfitWords, fitWords }: PreparedStory['settings']) => ({
-  unfit: unfitWords.map(({ value }) => value),
-  fit: fitWords.map(({ value }) => value),
-})
 
 /** With the sequence that holds for the story, even where its step is still to be written. */
 async function toSettingSources(document: TextDocument, yaml: Yaml, host: Host): Promise<SettingSources> {

@@ -75,7 +75,7 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
   if (options.watch && (options.reader ?? options.shelf) !== undefined)
     throw new Error('--reader and --shelf do not go with --watch.')
   if (options.reader !== undefined) {
-    const { readReader } = await import('./reader.ts')
+    const { readReader } = await import('../reader.ts')
     const reader = await readReader(options.reader, io)
     if (!reader.ok) {
       complainOf(io, reader.problems)

@@ -1,14 +1,13 @@
 // `battledore explain`: how the letters of a word say its sounds, and when it becomes readable.
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
 import { findHeteronym } from '../../phonics/heteronyms/table.ts'
-import type { Accent, Phonics, WordPronunciations } from '../../phonics/types.ts'
+import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
-import { findStep } from '../../sequence/index.ts'
 import { findFirstExample } from '../../sequence/taught.ts'
 import type { Sequence } from '../../sequence/types.ts'
-import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
 import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
 import { readStdin } from '../files/read.ts'
@@ -33,16 +32,16 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
     .addOption(accentOption())
     .addOption(formatOption(['pretty', 'ndjson']))
     .action(async (given: string[], options: Options) => {
-      const resources = createResources(io)
-      const asked = await resources.sequence(options.sequence, options.accent)
-      if (!asked.ok) {
-        complainOf(io, asked.problems)
-        return leave(2)
-      }
-      const sequence = asked.value
-      const step = options.step === undefined ? undefined : findStep(sequence, options.step)
-      if (options.step !== undefined && !step) {
-        complainOf(io, [toStepUnknown(options.step, sequence)])
+      const who = await findWhoReads(
+        {
+          sequence: { value: options.sequence, origin: '--sequence' },
+          step: { value: options.step, origin: '--step' },
+          accent: { value: options.accent, origin: '--accent' },
+        },
+        createResources(io),
+      )
+      if (!who.ok) {
+        complainOf(io, who.problems)
         return leave(2)
       }
       const words = await readWords(given, io)
@@ -50,12 +49,7 @@ export const addExplain: AddCommand = (program, { io, leave }) => {
         complainOf(io, words.problems)
         return leave(2)
       }
-      await print(
-        words.value,
-        { sequence, phonics: resources.phonicsFor(sequence.accent), step: step?.id },
-        options.format,
-        io,
-      )
+      await print(words.value, who.value, options.format, io)
     })
   withExamples(
     command,
@@ -81,11 +75,7 @@ async function readWords(given: readonly string[], io: Io): Promise<Result<reado
   return succeed(given.flatMap((word) => (word === '-' ? lines : [word])))
 }
 
-interface Place {
-  readonly sequence: Sequence
-  readonly phonics: Phonics
-  readonly step: string | undefined
-}
+type Place = Pick<WhoReads, 'sequence' | 'phonics' | 'step'>
 
 /** How much is gathered before it is written: a write a word would be most of the time of a long list. */
 const CHUNK = 1 << 16

@@ -1,7 +1,6 @@
 // One run of `level`: each text by itself, in the sequence that its settings name.
 
-import { withSetting } from '../../check/check-story.ts'
-import { withOrigin } from '../../problem/index.ts'
+import { findSequence } from '../../check/who-reads.ts'
 import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
 import { createLevelFinder } from '../../shelf/index.ts'
 import { countText } from '../../usage/count-text.ts'
@@ -31,12 +30,12 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
   const found: LevelledText[] = []
   await run.each(given, async (text, fail) => {
     const { path, story, settings, names, sightWords } = text
-    const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
+    const asked = await findSequence(settings, resources)
     if (!asked.ok) {
-      for (const problem of asked.problems) fail(withOrigin(problem, settings.sequence))
+      for (const problem of asked.problems) fail(problem)
       return
     }
-    const levels = findLevels(withSetting(asked.value, settings), sightWords)
+    const levels = findLevels(asked.value, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
     const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
     found.push(levelled)

@@ -1,6 +1,6 @@
 // One run of `shelf`: book after book is read, counted and let go; only figures are kept.
 
-import { withSetting } from '../../check/check-story.ts'
+import { findSequence } from '../../check/who-reads.ts'
 import { type Origin, type Problem, toProblem, withOrigin } from '../../problem/index.ts'
 import { toCsvShelf, toJsonShelf, toPrettyShelf } from '../../report/shelf.ts'
 import type { Resources } from '../../resources/types.ts'
@@ -72,12 +72,12 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
       ),
   )
   return async ({ path, story, settings, own, names, sightWords }, fail) => {
-    const asked = await resources.sequence(settings.sequence.value, settings.accent.value)
+    const asked = await findSequence(settings, resources)
     if (!asked.ok) {
-      for (const problem of asked.problems) fail(withOrigin(problem, settings.sequence))
+      for (const problem of asked.problems) fail(problem)
       return undefined
     }
-    const sequence = withSetting(asked.value, settings)
+    const sequence = asked.value
     const step = findBookStep(settings, sequence, fail)
     const levels = findLevels(sequence, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)

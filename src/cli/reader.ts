@@ -1,15 +1,17 @@
-// `check --reader`: the settings and the own knowledge of one reader, from its file.
+// `--reader`: the settings and the own knowledge of one reader, from its file.
 
-import type { Layer } from '../../config/index.ts'
-import { fail, type Result, type Sourced, succeed } from '../../problem/index.ts'
-import { READER_CAUTION } from '../../report/caution.ts'
-import { toPrintable } from '../../report/text.ts'
-import type { ReaderExtra } from '../../sequence/reader.ts'
-import type { Io } from '../io.ts'
-import { findReaders, toSequenceName } from '../readers.ts'
-import { createResources } from '../resources.ts'
+import type { Layer } from '../config/index.ts'
+import { fail, type Result, type Sourced, succeed } from '../problem/index.ts'
+import { READER_CAUTION } from '../report/caution.ts'
+import { toPrintable } from '../report/text.ts'
+import type { ReaderExtra } from '../sequence/reader.ts'
+import type { Io } from './io.ts'
+import { findReaders, type ReaderDefaults } from './readers.ts'
+import { createResources } from './resources.ts'
 
 export interface ReaderSettings {
+  /** As the file has it. */
+  readonly name: string
   /** Sequence, step and accent of the reader. */
   readonly layer: Layer
   readonly extra: ReaderExtra
@@ -18,8 +20,8 @@ export interface ReaderSettings {
 }
 
 /** @param path one reader file */
-export async function readReader(path: string, io: Io): Promise<Result<ReaderSettings>> {
-  const { readers, problems } = await findReaders(path, io, createResources(io))
+export async function readReader(path: string, io: Io, defaults: ReaderDefaults = {}): Promise<Result<ReaderSettings>> {
+  const { readers, problems } = await findReaders(path, io, createResources(io), defaults)
   const [first, ...others] = readers
   if (problems.length > 0 || first === undefined) return { ok: false, problems }
   if (others.length > 0)
@@ -28,15 +30,16 @@ export async function readReader(path: string, io: Io): Promise<Result<ReaderSet
       message: `--reader takes one reader file; ${path} holds ${readers.length}`,
       note: 'Use `battledore match` for many.',
     })
-  const { name, sequence, sequenceName, step, extra } = first.reader
+  const { name, sequence, step, extra } = first.reader
   const origin = first.path
   const from = <Value>(value: Value): Sourced<Value> => ({ value, origin, path: first.path })
   return succeed({
     layer: {
-      sequence: from(toSequenceName(sequenceName, first.path)),
+      sequence: from(first.sequenceName),
       step: from(step),
       accent: from(sequence.accent),
     },
+    name,
     extra,
     notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${READER_CAUTION}`,
   })
