@@ -50,12 +50,12 @@ it('checks a story with suggestions, from texts and bytes alone', async () => {
     phonicsFor: engines.phonicsFor,
     isBuiltIn: builtIns.has,
   })
-  const resources = {
+  const resources: Resources = {
     phonicsFor: engines.phonicsFor,
-    sequence: () => Promise.resolve(series),
+    sequence: () => Promise.resolve({ ok: true, value: series }),
     tagger: () => Promise.reject(new Error('not needed')),
     wordHelp: () => Promise.resolve(help),
-  } as unknown as Resources
+  }
   const checked = await checkStory({
     path: 'tam.md',
     storyPath: '/tam.md',
