@@ -9,7 +9,7 @@ import { type Result, succeed } from '../../problem/index.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { isSequencePath } from '../resources.ts'
-import type { Circumstances } from './judge.ts'
+import type { RunSettings } from './judge.ts'
 import { createTexts, type PackedRecord, packRecord, type Texts, unpackRecord } from './pack.ts'
 import type { Task } from './task.ts'
 
@@ -58,12 +58,12 @@ export function toCacheFile({ cwd, fs }: Io): string {
 }
 
 /** `program` names the program and its data; see fingerprint.ts. */
-export function openCache(file: string, program: string, circumstances: Circumstances, io: Io): ResultCache {
+export function openCache(file: string, program: string, runSettings: RunSettings, io: Io): ResultCache {
   const path = resolve(io.cwd, file)
   const before = readKept(path, program, io)
   const entries = new Map(before.entries)
   const texts = createTexts(before.texts)
-  const { suggest = false, findEarlierWords, ...plain } = circumstances
+  const { suggest = false, findEarlierWords, ...plain } = runSettings
   const settings = toDigest(program, io.cwd, JSON.stringify(plain))
   const sequences = new Map<string, string>()
   let isChanged = false

@@ -8,7 +8,7 @@ import type { Io } from '../io.ts'
 import type { ResultCache } from './cache.ts'
 import { chooseJudge } from './choose-judge.ts'
 import { inOrder } from './in-order.ts'
-import type { Circumstances, Judge } from './judge.ts'
+import type { Judge, RunSettings } from './judge.ts'
 import { type CheckOptions, type CheckSettings, WITH_SUGGESTIONS } from './options.ts'
 import { type StoryInput, type TaskMaker, toStoryPath } from './task.ts'
 
@@ -27,10 +27,10 @@ interface Work {
 
 /** Undefined for a story that is left out. */
 export async function* checkAll({ files, tasks, settings, options, io }: Work): AsyncGenerator<Found | undefined> {
-  const circumstances = toCircumstances(settings, options)
+  const runSettings = toRunSettings(settings, options)
   const hasCache = options.cache === true || options.cacheFile !== undefined
-  const cache = hasCache ? await openWantedCache(options.cacheFile, circumstances, io) : undefined
-  const judge = chooseJudge({ stories: files.length, hasCache, workers: settings.workers }, circumstances, io)
+  const cache = hasCache ? await openWantedCache(options.cacheFile, runSettings, io) : undefined
+  const judge = chooseJudge({ stories: files.length, hasCache, workers: settings.workers }, runSettings, io)
   try {
     yield* inOrder(files, (input) => check(input, { tasks, judge, cache, io }), judge.ahead)
   } finally {
@@ -63,10 +63,10 @@ async function check(input: StoryInput, { tasks, judge, cache, io }: Tools): Pro
 }
 
 /** Plain values where they can be: they are compared in the cache and sent to workers. */
-const toCircumstances = (
+const toRunSettings = (
   { flags, reader, findEarlierWords, wanted }: CheckSettings,
   { config, stdinFilename, suggest }: CheckOptions,
-): Circumstances => ({
+): RunSettings => ({
   flags,
   suggest: suggest !== false && wanted.some(({ format }) => WITH_SUGGESTIONS.has(format)),
   ...(reader && { reader }),
@@ -75,7 +75,7 @@ const toCircumstances = (
   ...(stdinFilename === undefined ? {} : { stdinFilename }),
 })
 
-async function openWantedCache(file: string | undefined, circumstances: Circumstances, io: Io): Promise<ResultCache> {
+async function openWantedCache(file: string | undefined, runSettings: RunSettings, io: Io): Promise<ResultCache> {
   const { openCache, toCacheFile, toFingerprint } = await import('./cache.ts')
-  return openCache(file ?? toCacheFile(io), toFingerprint(io), circumstances, io)
+  return openCache(file ?? toCacheFile(io), toFingerprint(io), runSettings, io)
 }

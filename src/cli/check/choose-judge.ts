@@ -2,7 +2,7 @@
 
 import { availableParallelism } from 'node:os'
 import type { Io } from '../io.ts'
-import { type Circumstances, createJudge, type Judge } from './judge.ts'
+import { createJudge, type Judge, type RunSettings } from './judge.ts'
 import type { Task } from './task.ts'
 
 /**
@@ -28,16 +28,16 @@ export interface Work {
   readonly workers: number | undefined
 }
 
-export function chooseJudge({ stories, hasCache, workers }: Work, circumstances: Circumstances, io: Io): Judge {
-  const here = createJudge(circumstances, io)
+export function chooseJudge({ stories, hasCache, workers }: Work, runSettings: RunSettings, io: Io): Judge {
+  const here = createJudge(runSettings, io)
   const isLarge = workers === undefined ? stories >= POOL_FROM : workers > 1
-  if (!isLarge || circumstances.findEarlierWords) return here
+  if (!isLarge || runSettings.findEarlierWords) return here
   let pool: Promise<Judge> | undefined
   let asked = 0
   const judgeIn = (task: Task) => {
     asked++
     if (hasCache && workers === undefined && asked <= PATIENCE) return here.judge(task)
-    pool ??= startPool(circumstances, io, workers ?? toWorkers(stories)).then((started) => started ?? here)
+    pool ??= startPool(runSettings, io, workers ?? toWorkers(stories)).then((started) => started ?? here)
     return pool.then((judge) => judge.judge(task))
   }
   return { ahead: AHEAD, judge: judgeIn, end: async () => (await pool)?.end() }
@@ -47,10 +47,10 @@ export function chooseJudge({ stories, hasCache, workers }: Work, circumstances:
 const toWorkers = (stories: number): number => Math.min(availableParallelism(), Math.ceil(stories / STORIES_FOR_ONE))
 
 /** Undefined where this machine or this Node cannot have one. */
-async function startPool(circumstances: Circumstances, io: Io, workers: number): Promise<Judge | undefined> {
+async function startPool(runSettings: RunSettings, io: Io, workers: number): Promise<Judge | undefined> {
   try {
     const { createPoolJudge } = await import('./pool.ts')
-    return await createPoolJudge(circumstances, io, workers)
+    return await createPoolJudge(runSettings, io, workers)
   } catch {
     return undefined
   }

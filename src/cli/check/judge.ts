@@ -11,7 +11,7 @@ import { createResources } from '../resources.ts'
 import type { Task, TaskOptions } from './task.ts'
 
 /** What holds for all stories of a run; plain values, since workers are told of it. */
-export interface Circumstances extends TaskOptions {
+export interface RunSettings extends TaskOptions {
   readonly flags: Layer
   readonly reader?: ReaderExtra
   /** Whether the reports show what could stand there instead. */
@@ -27,7 +27,7 @@ export interface Judge {
   end(): Promise<void>
 }
 
-export function createJudge({ flags, reader, suggest, findEarlierWords }: Circumstances, io: Io): Judge {
+export function createJudge({ flags, reader, suggest, findEarlierWords }: RunSettings, io: Io): Judge {
   const resources = createResources(io)
   const more = { ...(reader && { reader }), ...(suggest && { suggest }) }
   return {

@@ -6,33 +6,29 @@ import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
 import { isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
 import type { Io } from '../io.ts'
-import { type Circumstances, createJudge, type Judge } from './judge.ts'
+import { createJudge, type Judge, type RunSettings } from './judge.ts'
 import { createTaskMaker, type Task } from './task.ts'
 
 /** What each worker is told once. */
-interface Orders {
+interface WorkerInput {
   readonly cwd: string
-  readonly circumstances: Circumstances
+  readonly runSettings: RunSettings
 }
 
 /** A story as it crosses to a worker. The worker finds the config again: it holds functions, which cannot cross. */
 type Order = Omit<Task, 'chain'>
 
 /** Judges here what a worker could not: a worker that dies loses no story. Undefined where there is one core or no pool to be had. */
-export async function createPoolJudge(
-  circumstances: Circumstances,
-  io: Io,
-  threads: number,
-): Promise<Judge | undefined> {
+export async function createPoolJudge(runSettings: RunSettings, io: Io, threads: number): Promise<Judge | undefined> {
   if (threads < 2) return undefined
   const { Tinypool } = await import('tinypool')
-  const orders: Orders = { cwd: io.cwd, circumstances }
+  const input: WorkerInput = { cwd: io.cwd, runSettings }
   const pool = new Tinypool({
     filename: fileURLToPath(import.meta.url),
     name: 'judgeOrder',
     minThreads: threads,
     maxThreads: threads,
-    workerData: orders,
+    workerData: input,
     trackUnmanagedFds: false,
   })
   let here: Judge | undefined
@@ -46,7 +42,7 @@ export async function createPoolJudge(
           | UncheckedStory
         return 'problems' in record ? record : fromRecord(record, path, source)
       } catch {
-        here ??= createJudge(circumstances, io)
+        here ??= createJudge(runSettings, io)
         return here.judge(task)
       }
     },
@@ -64,18 +60,18 @@ export async function judgeOrder(order: Order): Promise<string> {
 }
 
 function createWorker(): (order: Order) => Promise<Result> {
-  const { cwd, circumstances } = readOrders()
+  const { cwd, runSettings } = readWorkerInput()
   const io = createSilentIo(cwd)
-  const tasks = createTaskMaker(io, circumstances)
-  const judge = createJudge(circumstances, io)
+  const tasks = createTaskMaker(io, runSettings)
+  const judge = createJudge(runSettings, io)
   return async (order) => judge.judge({ ...order, chain: await tasks.findChain(order.storyPath) })
 }
 
 /** Where the pool leaves the data of a worker. */
-const readOrders = (): Orders =>
-  (process as unknown as { __tinypool_state__: { workerData: Orders } }).__tinypool_state__.workerData
+const readWorkerInput = (): WorkerInput =>
+  (process as unknown as { __tinypool_state__: { workerData: WorkerInput } }).__tinypool_state__.workerData
 
-/** What is wrong with a config was told by the one who gave the orders. */
+/** What is wrong with a config was told by the thread that started this one. */
 function createSilentIo(cwd: string): Io {
   const silent = { write: () => undefined, isTTY: false, columns: undefined }
   return {

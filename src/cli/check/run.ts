@@ -10,10 +10,10 @@ import { checkAll, type Found } from './check-all.ts'
 import { tellWarnings, toExitCode } from './exit-code.ts'
 import { findInputs, type Inputs, keepChanged } from './inputs.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
+import { createProblemLog, type ProblemLog } from './problem-log.ts'
 import { createPrinter, type Printer } from './reporters.ts'
 import type { Run } from './targets.ts'
 import { createTaskMaker } from './task.ts'
-import { createTeller, type Teller } from './teller.ts'
 import { openWantedBaseline, tellBaseline, writeWantedBaseline } from './wanted-baseline.ts'
 
 export async function runCheck(
@@ -40,8 +40,8 @@ export async function runCheck(
   const shown = { isQuiet: options.quiet === true, scope: toScope(inputs, baseline) }
   const printers = await Promise.all(wanted.map((one) => createPrinter(one, shown, io)))
   const hasLines = wanted.some(({ format, file }) => format === 'line' && file === undefined)
-  const teller = createTeller(hasLines, io)
-  const tasks = createTaskMaker(io, options, teller.config)
+  const log = createProblemLog(hasLines, io)
+  const tasks = createTaskMaker(io, options, log.config)
   const progress = createProgress(io, inputs.files.length)
   const found: Found[] = []
   for await (const one of checkAll({ files: inputs.files, tasks, settings, options, io })) {
@@ -49,7 +49,7 @@ export async function runCheck(
     if (one === undefined) continue
     const result = isChecked(one.result) ? keep(one.result, one.storyPath, { inputs, baseline, io }) : one.result
     found.push({ ...one, result })
-    print(result, { printers, teller, hide: progress.hide })
+    print(result, { printers, log, hide: progress.hide })
   }
   progress.end()
   const results = found.map(({ result }) => result)
@@ -90,12 +90,12 @@ function keep(story: CheckedStory, storyPath: string, { inputs, baseline, io }: 
 
 interface Outlets {
   readonly printers: readonly Printer[]
-  readonly teller: Teller
+  readonly log: ProblemLog
   readonly hide: () => void
 }
 
-function print(result: Result, { printers, teller, hide }: Outlets): void {
+function print(result: Result, { printers, log, hide }: Outlets): void {
   if (!isChecked(result) || printers.some(({ isLive }) => isLive)) hide()
-  if (!isChecked(result)) teller.story(result)
+  if (!isChecked(result)) log.story(result)
   for (const printer of printers) printer.story(result)
 }

@@ -6,13 +6,13 @@ import { createOnce, toProblemReportLine, toShownProblem } from '../../report/pr
 import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
 
-export interface Teller {
+export interface ProblemLog {
   config(problem: Problem): void
   story(result: UncheckedStory): void
 }
 
 /** With `hasLines`, the report itself says why a story could not be checked, and an editor would misread a second line. */
-export function createTeller(hasLines: boolean, io: Io): Teller {
+export function createProblemLog(hasLines: boolean, io: Io): ProblemLog {
   const isNew = createOnce()
   return {
     config: (problem) => {
