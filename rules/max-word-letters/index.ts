@@ -1,5 +1,6 @@
 // A word has more letters than the step, or the teacher, allows.
 
+import { toLetters } from '../../src/apostrophe.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toFaultReport, toLimitText, toQuoted, toWordNote } from '../../src/lint/wording.ts'
 
@@ -33,7 +34,7 @@ export default defineRule({
     },
     ...(options.letters > 0 && {
       word: (word, sentence) => {
-        const letters = word.text.match(/\p{L}/gu)?.length ?? 0
+        const letters = toLetters(word.text).length
         if (word.form !== 'word' || letters <= options.letters || !story.judge(word, sentence).verdict.readable) return
         report({
           at: word,

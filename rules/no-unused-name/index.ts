@@ -1,8 +1,9 @@
 // A story allows a name that none of its pages holds.
 
+import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import type { FrontMatter, Range, Story } from '../../src/story/types.ts'
+import type { Story } from '../../src/story/types.ts'
 import { markNames } from '../../src/verdict/index.ts'
 
 export default defineRule({
@@ -12,16 +13,16 @@ export default defineRule({
   options: {},
   messages: { unused: '{name} is allowed as a name, and no page holds it' },
   create: ({ story, report }) => ({
-    story: ({ frontMatter }) => {
-      const listed = story.frontMatter['names']
-      if (frontMatter === undefined || !Array.isArray(listed)) return
+    story: () => {
+      const listed = readListed(story, 'names')
+      if (listed.length === 0) return
       const sentences = toSentences(story.story)
-      for (const name of listed) {
-        if (typeof name !== 'string' || sentences.some((words) => markNames(words, [name]).includes(true))) continue
+      for (const { text, at } of listed) {
+        if (sentences.some((words) => markNames(words, [text]).includes(true))) continue
         report({
-          at: findPlace(frontMatter, name),
+          at,
           messageId: 'unused',
-          data: { name: toQuoted(name) },
+          data: { name: toQuoted(text) },
           reason: 'unused-name',
           note: 'Take it off the list, or mend its spelling.',
         })
@@ -33,13 +34,4 @@ export default defineRule({
 function toSentences({ pages }: Story): readonly (readonly string[])[] {
   const sentences = pages.flatMap(({ blocks }) => blocks.flatMap((block) => block.sentences))
   return sentences.map(({ words }) => words.map(({ text }) => text))
-}
-
-/** The name in the list under `names:`; the whole front matter where it is written in some other way. */
-function findPlace(frontMatter: FrontMatter, name: string): Range {
-  const list = frontMatter.value.search(/^names\s*:/mu)
-  const from = list < 0 ? -1 : frontMatter.value.indexOf(name, list + 'names'.length)
-  if (from < 0) return frontMatter
-  const start = frontMatter.valueStart + from
-  return { start, end: start + name.length }
 }

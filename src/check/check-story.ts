@@ -2,10 +2,11 @@
 
 import { type Settings, type StorySettings, toRuleSettings } from '../config/index.ts'
 import { createStoryContext } from '../lint/context.ts'
+import type { Lists } from '../lint/listed.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
-import { type Problem, toProblem, toProblemText } from '../problem/index.ts'
+import { type Problem, type Sourced, toProblem, toProblemText, toRange } from '../problem/index.ts'
 import type { Resources } from '../resources/types.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
@@ -113,11 +114,19 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
     ...(earlierWords && { earlierWords }),
     ...known,
   }
-  const plain = createStoryContext(story, reading, own.raw)
+  const lists = toLists(own)
+  const plain = createStoryContext(story, reading, own.raw, lists)
   const context = isTaggerNeeded(story, plain)
-    ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw)
+    ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw, lists)
     : plain
   return { story, settings, own, sequence, step, reader, context }
+}
+
+/** The story's own lists, as rules speak of them. */
+function toLists({ layer, introduces, practises }: StorySettings): Lists {
+  const toListed = (items: readonly Sourced<string>[]) =>
+    items.flatMap(({ value, at }) => (at ? [{ text: value, at: toRange(at) }] : []))
+  return { names: toListed(layer.names ?? []), introduces: toListed(introduces), practises: toListed(practises) }
 }
 
 /** Loaded only where a rule that asks is on. */

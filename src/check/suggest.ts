@@ -1,6 +1,7 @@
 // Adds to messages the words that could stand there instead. Found for the messages only, so that a clean story costs
 // nothing.
 
+import { toStraight } from '../apostrophe.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { WordHelp } from '../resources/types.ts'
@@ -53,7 +54,7 @@ function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
 }
 
 async function suggest({ word, sentence }: Place, { help, suggester, tagger }: SuggestTools): Promise<string[]> {
-  const text = word.text.toLowerCase().replaceAll('’', "'")
+  const text = toStraight(word.text.toLowerCase())
   const facts = help.factsOf(text)
   if (facts?.main === undefined) return []
   const before = sentence.words[sentence.words.indexOf(word) - 1]?.text

@@ -11,6 +11,7 @@ import { isLongName } from '../usage/long-names.ts'
 import { createSenseFinder } from '../usage/sense.ts'
 import { type CountedWord, createTally, createWordJudge, toDifferentFigures, toFigures } from '../verdict/index.ts'
 import type { Figures, JudgedWord, Verdict } from '../verdict/types.ts'
+import type { Lists } from './listed.ts'
 import { createNameTest, findSharedJudge } from './shared-judge.ts'
 import type { Familiarity, FindUnfit, StoryContext, StoryFigures } from './types.ts'
 
@@ -40,6 +41,7 @@ export function createStoryContext(
   story: Story,
   settings: ReadingSettings,
   frontMatter: Readonly<Record<string, unknown>> = {},
+  lists: Lists = {},
 ): StoryContext {
   const { phonics, sequence, step, reader, names = [], earlierWords, familiarity, findUnfit } = settings
   const knowledge = knowledgeAt(sequence, step)
@@ -56,6 +58,7 @@ export function createStoryContext(
     accent: phonics.accent,
     names,
     frontMatter,
+    lists,
     judge,
     isAlwaysPlain: findSense.isAlwaysPlain,
     count,

@@ -1,5 +1,6 @@
 // Endings in a teacher's words: which one a word has, and what it did to the word before it.
 
+import { toStraight } from '../apostrophe.ts'
 import type { Reason } from '../verdict/types.ts'
 import { findChange } from '../verdict/unit.ts'
 import { toLettersText, toQuoted } from './wording.ts'
@@ -16,8 +17,6 @@ export function findChangeText(reason: Reason | undefined): string | undefined {
 
 /** The ending as a sequence writes it: `-ed`, `'s`. */
 export function toEnding(word: string, reason: Reason | undefined): string {
-  const plain = toLettersText(word, reason?.letters ?? [])
-    .toLowerCase()
-    .replace(/[’‘]/gu, "'")
+  const plain = toStraight(toLettersText(word, reason?.letters ?? []).toLowerCase())
   return plain.startsWith("'") ? plain : `-${plain}`
 }

@@ -6,6 +6,7 @@ import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/t
 import type { StoryCount, WordSet } from '../usage/count.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../verdict/types.ts'
 import type { UnfitKind } from '../words/fitness.ts'
+import type { Lists } from './listed.ts'
 import type { SwitchProblem } from './switches/directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'
@@ -22,6 +23,8 @@ export interface StoryContext {
   readonly names: readonly string[]
   /** The parsed front matter. */
   readonly frontMatter: Readonly<Record<string, unknown>>
+  /** Its lists with the place of each item, where they are known. */
+  readonly lists: Lists
   /** The verdict on a word of the story; the sentence chooses among the spoken forms of a heteronym. */
   judge(word: Word, sentence: Sentence): JudgedWord
   /** Whether a text has the same verdict wherever it stands: one spoken form, and in no name of several words. */

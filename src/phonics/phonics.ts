@@ -1,5 +1,6 @@
 // The engine in one accent: any word as written → its careful pronunciations.
 
+import { hasApostrophe } from '../apostrophe.ts'
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
@@ -36,7 +37,7 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   for (let at = 0; at < word.length; at++) {
     const plain = (word[at] as string).normalize('NFD')[0]?.toLowerCase() ?? ''
     if (MARKS.test(plain) || plain === '\u00ad') continue
-    letters += /[’‘ʼ]/.test(plain) ? "'" : /[‐‑–]/.test(plain) ? '-' : plain
+    letters += hasApostrophe(plain) ? "'" : /[‐‑–]/.test(plain) ? '-' : plain
     places.push(at)
   }
   return { letters, places: [...places, word.length] }

@@ -1,5 +1,6 @@
 // The report that a teacher reads: a table of pages, then what to mend page by page, then the sum.
 
+import { toStraight } from '../apostrophe.ts'
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
@@ -140,4 +141,5 @@ export function toSummary(
 }
 
 /** Digits, other scripts and abbreviations have no letters to explain. */
-const isExplained = ({ word, reason }: Message): boolean => /^[a-z'’-]+$/i.test(word ?? '') && reason !== 'unknown-word'
+const isExplained = ({ word, reason }: Message): boolean =>
+  /^[a-z'-]+$/i.test(toStraight(word ?? '')) && reason !== 'unknown-word'

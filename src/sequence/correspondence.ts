@@ -1,5 +1,6 @@
 // Finds what letters say from an example word: `ai as in rain` → `ai=eɪ`. No phonetic letters are asked of a teacher.
 
+import { APOSTROPHES, toStraight } from '../apostrophe.ts'
 import { findNearest } from '../nearest.ts'
 import type { Phonics, Pronunciation, Unit } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
@@ -17,7 +18,7 @@ const fail = (message: string, more: Pick<Partial<Problem>, 'expected' | 'note'>
 
 const TAKE_ANOTHER = { note: 'Take another word.' }
 
-const FORM = /^([\p{L}'’_-]+)\s+(?:as\s+)?in\s+([\p{L}'’-]+)$/u
+const FORM = new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{L}${APOSTROPHES}-]+)$`, 'u')
 
 /**
  * Reads `ai as in rain`. The example is read in the accent of `phonics`; the letters must stand in it and say one sound
@@ -100,8 +101,5 @@ function isSpelt(example: string, grapheme: string): boolean {
 
 // `a-e` is another common way to write `a_e`.
 function toGrapheme(letters: string): string {
-  return letters
-    .toLowerCase()
-    .replace(/’/g, "'")
-    .replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  return toStraight(letters.toLowerCase()).replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
 }

@@ -1,5 +1,6 @@
 // What a child at a step knows: the sum of what the steps so far have added.
 
+import { toStraight } from '../apostrophe.ts'
 import type { Ending, EndingChange, Knowledge, LimitChanges, Limits, Sequence, Step, StepAdds } from './types.ts'
 import { ENDING_CHANGES, ENDINGS } from './vocabulary.ts'
 
@@ -89,7 +90,7 @@ function add(before: Knowledge, adds: StepAdds): Knowledge {
 
 /** A word as a set of sight words or contractions holds it: lower case, straight apostrophes, but `I` stays `I`. */
 export function toSightKey(word: string): string {
-  const straight = word.replace(/[’‘]/g, "'")
+  const straight = toStraight(word)
   return straight === 'I' ? straight : straight.toLowerCase()
 }
 

@@ -1,5 +1,6 @@
 // The plain words that a sequence file is written in, and what each stands for inside the program.
 
+import { INNER_APOSTROPHES, toStraight } from '../apostrophe.ts'
 import type { Accent } from '../phonics/types.ts'
 import type { Capitals, Ending, EndingChange, Limits } from './types.ts'
 
@@ -34,7 +35,7 @@ export const MARKS: Readonly<Record<string, readonly string[]>> = {
   'question mark': ['?'],
   'exclamation mark': ['!'],
   'speech marks': ['“', '”', '"', '‘', '’', "'"],
-  apostrophe: ["'", '’'],
+  apostrophe: [...INNER_APOSTROPHES],
   hyphen: ['-', '‐', '‑'],
   dash: ['–', '—'],
   ellipsis: ['…', '...'],
@@ -73,7 +74,7 @@ export function findShape(written: string): string | undefined {
 
 /** An ending as it is written: `-s` or `s`, with a straight or a curly apostrophe. */
 export function findEndingName(written: string): Ending | undefined {
-  const straight = written.replace(/[’‘]/g, "'").toLowerCase()
+  const straight = toStraight(written).toLowerCase()
   return ENDINGS.find((ending) => ending === straight || ending === `-${straight}`)
 }
 

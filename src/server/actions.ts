@@ -2,6 +2,7 @@
 
 import { type CodeAction, CodeActionKind, type TextEdit } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
+import { toStraight } from '../apostrophe.ts'
 import type { PreparedStory } from '../check/check-story.ts'
 import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
 import { addToList, type Edit, switchOff } from '../fix/edits.ts'
@@ -94,4 +95,4 @@ function toReplacements({ word, start, end, suggestions }: Message, ranges: Find
 }
 
 /** One capital, at the front: `Zub`, not `STOP`. `O'Hara` has two. */
-const isNameLike = (word: string): boolean => /^(?:\p{Lu}['’])?\p{Lu}[^\p{Lu}]*\p{Ll}/u.test(word)
+const isNameLike = (word: string): boolean => /^(?:\p{Lu}')?\p{Lu}[^\p{Lu}]*\p{Ll}/u.test(toStraight(word))

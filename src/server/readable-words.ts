@@ -1,5 +1,6 @@
 // The words that a child can read and that begin with some letters, most used first.
 
+import { toStraight } from '../apostrophe.ts'
 import type { Phonics } from '../phonics/types.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
 import { findFirstNotBelow } from '../sorted.ts'
@@ -37,7 +38,7 @@ export function createCompleter(sources: CompleterSources): Completer {
   const own = unfit.length + fit.length > 0 ? data.fitness({ add: unfit, clear: fit }) : undefined
   const words = lexicon.words()
   return (prefix) => {
-    const lower = prefix.toLowerCase().replaceAll('’', "'")
+    const lower = toStraight(prefix.toLowerCase())
     const found: Completed[] = names
       .filter((name) => name.toLowerCase().startsWith(lower))
       .map((word) => ({ word, kind: 'name' }))

@@ -1,6 +1,7 @@
 // Builds a block: its text, and the sentences, words and marks in it.
 
 import type { Nodes, Paragraph, Sentence as SentenceNode } from 'nlcst'
+import { INNER_APOSTROPHES } from '../apostrophe.ts'
 import { isInvisible, toVisible } from './characters.ts'
 import { placeEmphasis } from './emphasis.ts'
 import type { Inlines } from './inlines.ts'
@@ -70,7 +71,8 @@ function toSentence(node: SentenceNode, from: number, to: number, block: Block, 
   return { block, textStart: from, textEnd: to, words, marks, start, end }
 }
 
-const plain = /^[A-Za-z'’-]*[A-Za-z]$/
+const plain = new RegExp(`^[A-Za-z${INNER_APOSTROPHES}-]*[A-Za-z]$`)
+const numeral = new RegExp(`^[${INNER_APOSTROPHES}]?\\p{N}`, 'u')
 
 function addWord(value: string, from: number, shared: Shared, words: Word[], marks: Mark[]): void {
   if (plain.test(value)) {
@@ -103,7 +105,7 @@ function toWord(text: string, form: Word['form'], from: number, to: number, shar
 }
 
 function toForm(text: string): Word['form'] {
-  if (/^['’]?\p{N}/u.test(text)) return 'numeral'
+  if (numeral.test(text)) return 'numeral'
   return /[^\p{Script=Latin}\p{Script=Common}\p{Script=Inherited}]/u.test(text) ? 'foreign' : 'word'
 }
 

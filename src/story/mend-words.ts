@@ -1,6 +1,7 @@
 // Mends words that the parser glued to their marks: `sat.`, `sat.The`, `wait-`, `&Sam`.
 
 import type { SentenceContent, Word, WordContent } from 'nlcst'
+import { INNER_APOSTROPHES } from '../apostrophe.ts'
 import { toStopKind } from './abbreviations.ts'
 
 /** The text of a word node. */
@@ -12,7 +13,7 @@ export function toWordText(word: Word): string {
   return text
 }
 
-const apostrophe = /^['’ʼ]$/
+const apostrophe = new RegExp(`^[${INNER_APOSTROPHES}]$`)
 const innerMark = /^(?:['’ʼ\-‐‑·‧@]|_+)$/
 const digits = /^\p{N}+$/u
 

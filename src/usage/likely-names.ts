@@ -1,5 +1,6 @@
 // Which words of a story look like names, by the capital that they keep in mid-sentence.
 
+import { toLetters } from '../apostrophe.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
 import { findOwner } from '../verdict/index.ts'
 
@@ -14,7 +15,7 @@ export function hasCapital(text: string): boolean {
 
 /** `STOP` and `A.M.`, but not `A` or `I`, whose one letter can open a sentence. */
 export function isAllCapitals(text: string): boolean {
-  const letters = text.match(/\p{L}/gu) ?? []
+  const letters = toLetters(text)
   return letters.length > 1 && letters.every((letter) => letter !== letter.toLowerCase())
 }
 

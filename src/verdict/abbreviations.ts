@@ -1,4 +1,5 @@
 // Words that are not said by their letters' sounds: `TV` by the names of its letters, `Mr` as the word it stands for.
+import { toStraight } from '../apostrophe.ts'
 
 /** How it is said: by the names of all its letters, of its first letter alone (`X-ray`), or as another word. */
 export type Abbreviation =
@@ -40,7 +41,8 @@ const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
 export function findAbbreviation(word: string): Abbreviation | undefined {
   // Asked of every word, and nearly none has more than small letters.
   if (/^[a-z]+$/.test(word)) return findListed(word)
-  const plain = word.replaceAll('.', '').replace(/['’]?s$/, (ending) => (/\p{Lu}['’]?s$/u.test(word) ? '' : ending))
+  const straight = toStraight(word)
+  const plain = straight.replaceAll('.', '').replace(/'?s$/, (ending) => (/\p{Lu}'?s$/u.test(straight) ? '' : ending))
   const listed = findListed(plain.toLowerCase())
   if (listed !== undefined) return listed
   if (isDotted(word) || isLettersOnly(plain)) return { kind: 'letters' }

@@ -1,5 +1,6 @@
 // Everything that stands between a child and one pronunciation of a word, in order of use to a teacher.
 
+import { findApostrophe, toLetters } from '../apostrophe.ts'
 import type { Pronunciation, Unit } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
@@ -94,7 +95,7 @@ function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[]
   const allowed = knowledge.limits.letters
   if (allowed === undefined) return []
   return [...word.matchAll(/[^\-‐‑]+/g)].flatMap((part) => {
-    const found = part[0].match(/\p{L}/gu)?.length ?? 0
+    const found = toLetters(part[0]).length
     const letters = [[part.index, part.index + part[0].length]] as const
     return found > allowed ? [{ code: 'too-many-letters' as const, letters, found, allowed }] : []
   })
@@ -126,6 +127,6 @@ export function isContractionTaught(word: string, { contractions }: Knowledge): 
 
 function findContractionFaults(word: string, knowledge: Knowledge): readonly Reason[] {
   if (!isContraction(word) || isContractionTaught(word, knowledge)) return []
-  const at = word.search(/['’‘ʼ]/)
+  const at = findApostrophe(word)
   return [{ code: 'contraction', letters: [[at, at + 1]] }]
 }

@@ -1,6 +1,6 @@
 // The figures of a page, a book or a shelf, counted from verdicts: one definition for every report.
 
-import { toStraight } from './apostrophe.ts'
+import { toStraight } from '../apostrophe.ts'
 import type { Figures, Verdict } from './types.ts'
 
 /** A running word and its verdict. */

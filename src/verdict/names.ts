@@ -1,6 +1,7 @@
 // Which words of a story are names that it allows.
 
-import { findOwner, toStraight } from './apostrophe.ts'
+import { toStraight } from '../apostrophe.ts'
+import { findOwner } from './apostrophe.ts'
 
 /**
  * Whether a word is one of the names, or a word of one with several words (`Old Ned`). Whole words only.

@@ -1,5 +1,6 @@
 // A pattern that a story practises: letters that say a sound, an ending, or the shape of a syllable.
 
+import { toStraight } from '../apostrophe.ts'
 import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
@@ -25,7 +26,7 @@ const ENDINGS: readonly Ending[] = ['-s', '-es', '-ed', '-ing', '-er', '-est', "
  * sounds that the steps so far have taught for them, or all later ones where there is none yet.
  */
 export function findPattern(written: string, sequence: Sequence, step: string | undefined): Pattern | undefined {
-  const name = written.trim().replace(/[’‘]/g, "'")
+  const name = toStraight(written.trim())
   const ending = ENDINGS.find((one) => one === name.toLowerCase())
   if (ending !== undefined) return findEndingPattern(written, ending, sequence)
   if (/^[CV]{2,}$/.test(name)) return findShapePattern(written, name, sequence)

@@ -1,5 +1,6 @@
 // Whether a child knows one group of letters of a word, and what is missing where not.
 
+import { hasApostrophe, toStraight } from '../apostrophe.ts'
 import type { CorrespondenceKey, Unit } from '../phonics/types.ts'
 import type { Ending, EndingChange, Knowledge } from '../sequence/types.ts'
 import type { ReasonCode } from './types.ts'
@@ -60,16 +61,14 @@ const SOUNDED: Readonly<Record<string, readonly CorrespondenceKey[]>> = {
   "'s=s": ['s=s'],
 }
 
-const APOSTROPHE = /['’‘ʼ]/
-
 /** The name of a correspondence, with small letters and straight apostrophes. */
 export function toKey(letters: string, sound: string): CorrespondenceKey {
-  return `${letters.toLowerCase().replace(/[’‘]/g, "'")}=${sound}`
+  return `${toStraight(letters.toLowerCase())}=${sound}`
 }
 
 /** The ending that a unit is, or undefined for other units. */
 export function findEnding(unit: Unit): Ending | undefined {
-  return unit.kind === 'inflection' ? ENDINGS[unit.letters.toLowerCase().replace(/[’‘]/g, "'")] : undefined
+  return unit.kind === 'inflection' ? ENDINGS[toStraight(unit.letters.toLowerCase())] : undefined
 }
 
 /**
@@ -78,10 +77,10 @@ export function findEnding(unit: Unit): Ending | undefined {
  */
 export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge): UnitFault | undefined {
   const { key } = unit
-  if (place.isContraction && APOSTROPHE.test(unit.letters)) return undefined
+  if (place.isContraction && hasApostrophe(unit.letters)) return undefined
   if (unit.kind === 'inflection') return isEndingKnown(unit, knowledge) ? undefined : { code: 'ending', key }
   if (unit.kind === 'silent' && place.isBeforeEnding) return undefined
-  if (APOSTROPHE.test(unit.letters) && unit.kind === 'silent') return findOwnerFault(knowledge)
+  if (hasApostrophe(unit.letters) && unit.kind === 'silent') return findOwnerFault(knowledge)
   if (unit.kind === 'silent' && unit.letters === 'r') return findSilentRFault(knowledge)
   const isKnown = knowledge.correspondences.has(key)
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)

@@ -1,5 +1,6 @@
 // The verdict: can a child who knows this much read this word? One pure function.
 
+import { APOSTROPHES } from '../apostrophe.ts'
 import type { Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
@@ -9,6 +10,8 @@ import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from '.
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
 import { findEnding, findOwnerFault } from './unit.ts'
+
+const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
 
 /**
  * Judges a word by all its pronunciations. A word that can be sounded out is decodable even where it is a sight word or a
@@ -103,7 +106,7 @@ export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boo
     const ending = units.find((unit) => unit.kind === 'inflection')
     const name = ending === undefined ? undefined : findEnding(ending)
     if (name === undefined || !endings.has(name)) return false
-    const stem = word.slice(0, ending?.spans[0]?.[0] ?? 0).replace(/['’‘ʼ]$/, '')
+    const stem = word.slice(0, ending?.spans[0]?.[0] ?? 0).replace(LAST_APOSTROPHE, '')
     return sightWords.has(toSightKey(stem))
   })
 }

@@ -1,5 +1,6 @@
 // Whether a word may be proposed to children: the built-in list, what a project adds, and what a school clears.
 
+import { toStraight } from '../apostrophe.ts'
 import { toBases } from './inflect.ts'
 
 /** Why a word is not proposed. `fit` marks a word that only looks like a form of an unfit one. */
@@ -63,7 +64,7 @@ export function createFitness(table: Uint8Array, { add = [], clear = [] }: Fitne
   const findBuiltIn = (word: string): Listed | undefined => kinds.get(hashWord(word))
 
   const findUnfit = (word: string): ReturnType<Fitness['findUnfit']> => {
-    const plain = word.toLowerCase().replaceAll('’', "'").replace(/'s?$/, '')
+    const plain = toStraight(word.toLowerCase()).replace(/'s?$/, '')
     // The project's word comes first, forms and all: who clears `spade` means `spades` too, which the list has by itself.
     const found = findBase(plain, (one) => own.get(one), 2) ?? findBase(plain, findBuiltIn, 2)
     return found === undefined || found.kind === 'fit' ? undefined : { base: found.base, kind: found.kind }

@@ -1,6 +1,7 @@
 // Finds up to five words that can stand where a child cannot read one: the same part of speech and inflection, near in
 // meaning, else near in sound or spelling.
 
+import { toStraight } from '../apostrophe.ts'
 import { toDistance, toLeastDistance } from './distance.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'
@@ -124,7 +125,7 @@ function findSuggestions(wanted: Wanted, sources: SuggestSources, alike: (use: U
 }
 
 function toUse({ word, part, inflection }: Wanted, { data, lexicon }: SuggestSources): Use | undefined {
-  const lower = word.toLowerCase().replaceAll('’', "'")
+  const lower = toStraight(word.toLowerCase())
   if (part === 'little' || (part === undefined && isLittleWord(lower)))
     return { word: lower, part: 'little', inflection: 'none' }
   const index = lexicon.indexOf(lower)

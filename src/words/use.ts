@@ -1,5 +1,6 @@
 // How a sentence uses a word: as which part of speech, and in which inflected form.
 
+import { toStraight } from '../apostrophe.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import { type Inflection, toBases } from './inflect.ts'
 
@@ -39,7 +40,7 @@ export function findUse(word: string, facts: WordFacts, before: WordBefore | und
   const open: readonly PartOfSpeech[] = partsOfSpeech.filter((part) => part !== 'adverb')
   if (partsOfSpeech.length === 1 || open.length === 1) return { part: main, inflection }
   const is = (part: PartOfSpeech): WordUse | undefined => (open.includes(part) ? toUse(word, part, facts) : undefined)
-  const lower = before?.word.toLowerCase().replaceAll('’', "'") ?? ''
+  const lower = toStraight(before?.word.toLowerCase() ?? '')
   const isAdjective = open.includes('adjective')
   if (BEFORE_BASE.has(lower)) return is('verb')
   if (DOERS.has(lower) && !isAdjective) return is('verb')

@@ -1,5 +1,6 @@
 // The words that the stories of a folder use.
 
+import { toStraight } from '../../apostrophe.ts'
 import { type Result, succeed } from '../../problem/index.ts'
 import { readStory } from '../../story/index.ts'
 import { findStories } from '../files/find.ts'
@@ -17,7 +18,7 @@ export async function findUsedWords(folder: string, io: Io): Promise<Result<Read
     for (const page of readStory(text.value).pages)
       for (const block of page.blocks)
         for (const sentence of block.sentences)
-          for (const word of sentence.words) used.add(word.text.toLowerCase().replaceAll('’', "'"))
+          for (const word of sentence.words) used.add(toStraight(word.text.toLowerCase()))
   }
   return succeed(used)
 }

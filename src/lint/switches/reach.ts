@@ -1,5 +1,6 @@
 // Where a switch reaches: the next block, its line, a region or the whole file; and which messages it is about.
 
+import { toStraight } from '../../apostrophe.ts'
 import type { Range, Story } from '../../story/types.ts'
 import type { Argument, Switch } from './syntax.ts'
 
@@ -52,10 +53,6 @@ export function isWord({ value }: Argument, { word }: Silenceable): boolean {
   const wanted = toStraight(value)
   const given = toStraight(word)
   return wanted === given || (wanted === wanted.toLowerCase() && wanted === given.toLowerCase())
-}
-
-function toStraight(word: string): string {
-  return word.replaceAll('’', "'")
 }
 
 /** Whether two switches can be about the same message. */

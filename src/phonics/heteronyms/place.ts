@@ -1,5 +1,6 @@
 // A word in its sentence, ready to be looked round from.
 
+import { toStraight } from '../../apostrophe.ts'
 import { ADVERBS } from './vocabulary.ts'
 
 /** The sentence in small letters with straight apostrophes, and where the word stands in it. */
@@ -14,7 +15,7 @@ export function toPlace(sentence: readonly string[], index: number): Place {
 }
 
 export function toPlain(word: string): string {
-  return word.toLowerCase().replace(/[’‘]/g, "'")
+  return toStraight(word.toLowerCase())
 }
 
 /** True for a mark of punctuation, and for the edge of the sentence. */

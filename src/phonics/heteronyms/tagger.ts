@@ -1,4 +1,5 @@
 // Parts of speech from compromise, loaded only when a sentence needs them: it costs more to load than all the rest.
+import { toStraight } from '../../apostrophe.ts'
 
 /** Tags of each word of a sentence, as compromise names them (`Noun`, `PastTense`); an empty set for a mark. */
 export type Tagger = (sentence: readonly string[]) => readonly ReadonlySet<string>[]
@@ -21,7 +22,7 @@ export async function loadTagger(): Promise<Tagger> {
 
 function toText(sentence: readonly string[]): string {
   return sentence
-    .map((word) => word.replace(/[’‘]/g, "'"))
+    .map(toStraight)
     .join(' ')
     .replace(/ ([.,!?;:…])/g, '$1')
 }
