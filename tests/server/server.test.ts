@@ -209,6 +209,31 @@ describe('settings', () => {
     expect(await mended).toEqual([])
   })
 
+  it('of a sequence are marked in its own file, once, and told where the story names it, until they are mended', async () => {
+    const path = 'Year (1)/mine.yaml'
+    const mistake = 'name: mine\nsteps:\n  - id: one\n    teach:\n      - a as in cat\n      - q as in cat\n'
+    const story = '---\nstep: one\nsequence: mine.yaml\n---\nA cat.\n'
+    const client = await start({ [path]: mistake })
+    const marks = client.next(path)
+    expect(await client.open('Year (1)/tam.md', story)).toMatchObject([
+      {
+        range: { start: { line: 2, character: 10 }, end: { line: 2, character: 19 } },
+        message: expect.stringMatching(/^Year \(1\)\/mine\.yaml:6:9: error: `cat` does not hold the letters `q`/),
+      },
+    ])
+    expect(await marks).toMatchObject([
+      {
+        severity: 1,
+        range: { start: { line: 5, character: 8 }, end: { line: 5, character: 19 } },
+        message: expect.stringMatching(/^`cat` does not hold the letters `q`/),
+      },
+    ])
+    const mended = client.next(path)
+    client.world.write({ [path]: mistake.replace('q as', 'c as') })
+    client.notify('textDocument/didSave', { textDocument: { uri: client.uri('Year (1)/tam.md') } })
+    expect(await mended).toEqual([])
+  })
+
   it('lose that mark too when the stories are closed', async () => {
     const client = await start({ 'battledore.yaml': 'step: pnik-4\n' })
     await client.open('tam.md', 'Tam sat.\n')
