@@ -1,7 +1,8 @@
 // A pattern that the story says it practises is hardly in it.
 
-import { type Listed, readListed } from '../../src/lint/listed.ts'
+import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
+import type { Listed } from '../../src/lint/types.ts'
 import { toCount, toQuoted } from '../../src/lint/wording.ts'
 import { toDifferentWords } from '../../src/usage/count.ts'
 import type { Pattern } from '../../src/verdict/index.ts'

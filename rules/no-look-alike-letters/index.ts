@@ -1,8 +1,8 @@
 // Letters that look alike are introduced together.
 
-import { type Listed, readListed } from '../../src/lint/listed.ts'
+import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
-import type { StoryContext } from '../../src/lint/types.ts'
+import type { Listed, StoryContext } from '../../src/lint/types.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
 import { findStep } from '../../src/sequence/index.ts'
 import { toWordKey } from '../../src/verdict/index.ts'

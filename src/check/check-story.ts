@@ -2,10 +2,9 @@
 
 import { type Settings, type StorySettings, toRuleSettings } from '../config/index.ts'
 import { createStoryContext } from '../lint/context.ts'
-import type { Lists } from '../lint/listed.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
-import type { Familiarity, FindUnfit, Message, StoryContext } from '../lint/types.ts'
+import type { Familiarity, FindUnfit, Lists, Message, StoryContext } from '../lint/types.ts'
 import { type Problem, type Sourced, toProblem, toProblemText, toRange } from '../problem/index.ts'
 import type { Resources } from '../resources/types.ts'
 import { findStep } from '../sequence/index.ts'

@@ -11,9 +11,8 @@ import { isLongName } from '../usage/long-names.ts'
 import { createSenseFinder } from '../usage/sense.ts'
 import { type CountedWord, createTally, createWordJudge, toDifferentFigures, toFigures } from '../verdict/index.ts'
 import type { Figures, JudgedWord, Verdict } from '../verdict/types.ts'
-import type { Lists } from './listed.ts'
 import { createNameTest, findSharedJudge } from './shared-judge.ts'
-import type { Familiarity, FindUnfit, StoryContext, StoryFigures } from './types.ts'
+import type { Familiarity, FindUnfit, Lists, StoryContext, StoryFigures } from './types.ts'
 
 /** Who reads, and how words are said. */
 export interface ReadingSettings {

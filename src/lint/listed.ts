@@ -1,16 +1,6 @@
 // Lists of the front matter that rules speak of: their words as written, and where each stands.
 
-import type { Range } from '../story/types.ts'
-import type { StoryContext } from './types.ts'
-
-export interface Listed {
-  /** As written. */
-  readonly text: string
-  readonly at: Range
-}
-
-/** Lists by key, as whoever read the front matter found them. */
-export type Lists = Readonly<Record<string, readonly Listed[]>>
+import type { Listed, StoryContext } from './types.ts'
 
 /**
  * The items under a key, a YAML list or one line with commas; empty where the story has no such key. Where only the values

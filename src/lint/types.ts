@@ -6,10 +6,19 @@ import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/t
 import type { StoryCount, WordSet } from '../usage/count.ts'
 import type { Figures, JudgedWord, Reason, ReasonCode } from '../verdict/types.ts'
 import type { UnfitKind } from '../words/fitness.ts'
-import type { Lists } from './listed.ts'
 import type { SwitchProblem } from './switches/directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'
+
+/** An item of a list of the front matter. */
+export interface Listed {
+  /** As written. */
+  readonly text: string
+  readonly at: Range
+}
+
+/** Lists by key, as whoever read the front matter found them. */
+export type Lists = Readonly<Record<string, readonly Listed[]>>
 
 /** All that a rule may ask about the story and the child. */
 export interface StoryContext {
