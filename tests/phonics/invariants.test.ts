@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { createPhonics } from '../../src/phonics/index.ts'
 import type { Accent, Pronunciation } from '../../src/phonics/types.ts'
+import { expectLinear } from '../growth.ts'
 import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
 
 const ACCENTS = ['general-american', 'southern-british'] as const
@@ -107,16 +108,10 @@ describe('reading', () => {
   })
 
   it('takes time that grows no faster than the word', () => {
-    const time = (word: string) => {
-      const start = performance.now()
-      createPhonics(testLexicon(), 'southern-british').read(word)
-      return performance.now() - start
-    }
     for (const part of ['a', 'zub', 'th', "a'", 'cat-', 'zub-', 's']) {
-      const short = Math.min(...[1, 2, 3].map(() => time(part.repeat(Math.floor(2500 / part.length)))))
-      const long = Math.min(...[1, 2, 3].map(() => time(part.repeat(Math.floor(10_000 / part.length)))))
-      // Four times the letters: linear is 4, quadratic 16. A few milliseconds are no measure.
-      expect(long, part).toBeLessThan(Math.max(20, short * 10))
+      const read = (letters: number) =>
+        createPhonics(testLexicon(), 'southern-british').read(part.repeat(Math.floor(letters / part.length)))
+      expectLinear(read, 2500, part)
     }
   })
 
