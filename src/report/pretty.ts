@@ -4,6 +4,7 @@ import { toStraight } from '../apostrophe.ts'
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
+import { toAccentName } from './accent.ts'
 import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, toShareCell, wrap } from './text.ts'
@@ -22,10 +23,12 @@ const ALIGNS = ['right', 'right', 'right', 'right', 'right', 'right', 'right'] a
 /** One story: its name, what was assumed, its pages and its messages. */
 export function toPrettyStory(checked: CheckedStory, options: PrettyOptions): string {
   const { width, paint } = options
-  const { sequence, step, figures, story } = checked
+  const { sequence, step, figures, story, accent } = checked
   const lines = [
     paint.strong(toPrintable(checked.path)),
-    ...wrap(`Step ${step.id} (${step.title}) of ${sequence.title}`, width - 2).map((line) => `  ${line}`),
+    ...wrap(`Step ${step.id} (${step.title}) of ${sequence.title}; ${toAccentName(accent)}`, width - 2).map(
+      (line) => `  ${line}`,
+    ),
     '',
     ...toTable(
       story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const),

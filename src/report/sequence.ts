@@ -1,6 +1,7 @@
 // What `sequence` shows: the steps and what each adds.
 
 import type { Sequence, Step } from '../sequence/types.ts'
+import { toAccentName } from './accent.ts'
 import type { Paint } from './paint.ts'
 import { toCount, toList, wrap } from './text.ts'
 
@@ -30,6 +31,7 @@ export function toSequenceText(sequence: Sequence, { width, paint }: { width: nu
   const head = [
     paint.strong(`${sequence.name}: ${sequence.title}`),
     `${toCount(sequence.steps.length, 'step')}.${sequence.steps.length === 1 ? '' : ' Each step knows all before it.'}`,
+    `The example words are said in a ${toAccentName(sequence.accent)}.`,
     '',
   ]
   const steps = sequence.steps.flatMap((step) => [
