@@ -4,6 +4,7 @@ import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
+import { hasCapital } from '../../src/usage/likely-names.ts'
 
 export default defineRule({
   id: 'no-unknown-word',
@@ -18,17 +19,37 @@ export default defineRule({
     },
   },
   messages: {
+    slip: '{word} is not in the dictionary',
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
   },
-  create: ({ story, options, report }) => ({
-    fault: (fault) => {
-      const { word } = fault
-      if (options.allow.some((allowed) => allowed.toLowerCase() === word.text.toLowerCase())) return
-      const note = 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
-      const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
-      report({ ...toFaultReport(fault), messageId: 'guessed', data, note })
-    },
-  }),
+  create: ({ story, options, report }) => {
+    const told = new Set<string>()
+    const isAllowed = (text: string) => options.allow.some((allowed) => allowed.toLowerCase() === text.toLowerCase())
+    return {
+      // Beside the error of a word that cannot be read: most likely it is only misspelt.
+      word: (word, sentence) => {
+        if (word.form !== 'word' || told.has(word.text) || isAllowed(word.text)) return
+        const { pronunciations, verdict } = story.judge(word, sentence)
+        if (pronunciations.source !== 'guess' || verdict.readable || hasCapital(word.text)) return
+        told.add(word.text)
+        const meant = story.findSlip(word.text)
+        if (meant === undefined) return
+        const body = { at: word, word, reason: 'slip', expected: [meant], note: `Did you mean ${toQuoted(meant)}?` }
+        report({ ...body, messageId: 'slip', data: { word: toQuoted(word.text) } })
+      },
+      fault: (fault) => {
+        const { word } = fault
+        if (isAllowed(word.text)) return
+        const meant = story.findSlip(word.text)
+        const question = meant === undefined ? '' : `Did you mean ${toQuoted(meant)}? `
+        const note =
+          question + 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
+        const expected = meant === undefined ? [] : [meant]
+        const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
+        report({ ...toFaultReport(fault), messageId: 'guessed', data, note, expected })
+      },
+    }
+  },
 })
 
 /** `z` as in `zip`, `u` as in `cup`, `b` as in `bat` */

@@ -7,6 +7,7 @@ import { measureCurriculum } from './curriculum.ts'
 import { type Engine, openWords } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
+import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
 import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
@@ -38,6 +39,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   pictures,
   measureShowing,
   suggestions,
+  ownSequences,
 ]
 
 function alignment(): readonly Row[] {
@@ -180,6 +182,47 @@ function suggestions({ lexicon, phonics }: Engine): readonly Row[] {
       ours: toPercent(found.fitting / found.suggested),
       source,
       ...unjudged,
+    },
+  ]
+}
+
+function ownSequences(engine: Engine): readonly Row[] {
+  const { regular, odd, agreement, england, slips } = measureOwnSequences(engine)
+  const table = 'Department for Education 2013, English Appendix 1'
+  const own = "the project's own judgement"
+  return [
+    {
+      what: 'example words called exceptions in small sequences drawn at random, both accents',
+      published: '0 %',
+      ours: `${toPercent(regular.wrong / regular.asked, 2)} of ${regular.asked}`,
+      source: table,
+      ...(regular.words.length > 0 ? { note: `called so: ${regular.words.join(' ')}` } : {}),
+    },
+    {
+      what: 'oddly spelt words called exceptions',
+      published: `${odd.asked}`,
+      ours: `${odd.told}`,
+      source: own,
+      ...(odd.others.length > 0 ? { note: `called not taught: ${odd.others.join(' ')}` } : {}),
+    },
+    {
+      what: 'words and steps at which verdict and first readable step contradict each other',
+      published: '0',
+      ours: `${agreement.wrong} of ${agreement.asked}`,
+      source: 'small sequences drawn at random',
+    },
+    {
+      what: 'words of its table that are readable at the end of England, in both accents',
+      published: `${england.words}`,
+      ours: `${england.words - new Set(england.unread).size}`,
+      source: table,
+    },
+    {
+      what: 'slips of the pen taken for the word that was meant',
+      published: `${slips.asked}`,
+      ours: `${slips.right}`,
+      source: own,
+      ...(slips.wrong.length > 0 ? { note: `wrong: ${slips.wrong.join(' ')}` } : {}),
     },
   ]
 }

@@ -15,6 +15,7 @@ import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
+import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
 
 const ROUNDS = 5
@@ -54,7 +55,8 @@ export function buildLexicon(): LexiconBuild {
 
   const residue: string[] = []
   const careful: Careful[] = []
-  const corrected = toCorrected(words)
+  const wordnet = loadWordnet()
+  const corrected = toCorrected(words).filter(({ word }) => !isSlip(word, wordnet))
   let aligned = 0
   let total = 0
   for (const { word, transcriptions, given } of corrected) {
@@ -70,7 +72,6 @@ export function buildLexicon(): LexiconBuild {
     if (kept.length > 0) careful.push({ word, pronunciations: kept.map((one) => able.get(one) as Aligned) })
   }
 
-  const wordnet = loadWordnet()
   const fixed = new Set(heteronyms.map(({ word }) => word))
   const stored = toEntries(careful, rows, wordnet, fixed)
   const learnt = careful

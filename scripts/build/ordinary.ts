@@ -19,7 +19,7 @@ const LEAST_SHARE_THERE = 0.5
 /** Of word families, so that `could`, `would` and `should` make no rule. */
 const LEAST_FAMILIES = 4
 /** A shorter word is the head of no family: most words that begin with `an` have nothing to do with it. */
-const LEAST_HEAD = 3
+const LEAST_HEAD = 4
 /** An example is short; on a list of words for the primary grades if it can be, else much used. */
 const MOST_LETTERS = 8
 const GRADES = [2, 1] as const

@@ -7,7 +7,7 @@ import { toQuoted } from './quoted.ts'
 
 /** ``add `gg as in egg` to a step``; undefined where the word is an exception, or nothing that can be added is missing. */
 export function toAddition(word: string, reasons: readonly Reason[]): string | undefined {
-  const missing = reasons.filter(({ taughtAt }) => taughtAt === undefined)
+  const missing = reasons.filter(({ taughtAt, code }) => taughtAt === undefined && code !== 'unknown-word')
   const lines = missing.map((reason) => toLine(word, reason))
   if (lines.length === 0 || lines.some((line) => line === undefined)) return undefined
   return `add ${toList([...new Set(lines as string[])])} to a step`

@@ -1,6 +1,7 @@
 // Puts together what rules may ask: the story, the child's knowledge, and a judge that remembers.
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import { findSlip } from '../phonics/slip.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
@@ -65,6 +66,12 @@ export function createStoryContext(
     earlierWords,
     familiarity,
     findUnfit,
+    findSlip: (text) =>
+      findSlip(
+        text,
+        phonics,
+        (candidate) => findSharedJudge(phonics, sequence, step, reader)(phonics.read(candidate)).verdict.readable,
+      ),
   }
 }
 

@@ -48,6 +48,8 @@ export interface StoryContext {
   readonly familiarity: Familiarity | undefined
   /** Undefined where the program has no data on words. */
   readonly findUnfit: FindUnfit | undefined
+  /** The word that was most likely meant by one that the dictionary lacks, one that the child can read if there is one. */
+  findSlip(text: string): string | undefined
 }
 
 /**

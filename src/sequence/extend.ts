@@ -3,6 +3,7 @@
 import { findNearest } from '../nearest.ts'
 import { type Problem, toExpected } from '../problem/index.ts'
 import type { StepFile } from './schema.ts'
+import { findMeantStep } from './slips.ts'
 import type { Source } from './source.ts'
 import type { Step } from './types.ts'
 
@@ -35,10 +36,27 @@ export function toDrafts(
     const draft = { id: step.id, own: step, at }
     const place = drafts.findIndex(({ id }) => id === step.id)
     const before = drafts[place]
+    if (before === undefined) problems.push(...findMeant(step, at, base, source))
+    else if (step.after !== undefined) problems.push(tellMove(step, at, source))
     if (before !== undefined) drafts.splice(place, 1, { ...before, ...draft })
     else drafts.splice(findPlace(step, at, drafts, source, problems), 0, draft)
   }
   return { drafts, problems }
+}
+
+function findMeant(step: StepFile, at: number, base: readonly Step[], source: Source): readonly Problem[] {
+  const suggestion = findMeantStep(
+    step.id,
+    base.map(({ id }) => id),
+  )
+  if (suggestion === undefined) return []
+  const message = `\`${step.id}\` would be a new step beside \`${suggestion}\`. Write the same id to add to that step`
+  return [source.problemAt(['steps', at, 'id'], { code: 'unknown-name', message, expected: [suggestion] })]
+}
+
+function tellMove({ id }: StepFile, at: number, source: Source): Problem {
+  const message = `\`${id}\` is a step already and stays where it is. Leave out \`after\`, or give a new step an id of its own`
+  return source.problemAt(['steps', at, 'after'], { code: 'bad-value', message })
 }
 
 function findPlace(

@@ -8,6 +8,7 @@ import { checkOrder } from './check-order.ts'
 import { type StepDraft, toDrafts } from './extend.ts'
 import { type SequenceFile, sequenceSchema } from './schema.ts'
 import { type Parsed, parseBy } from './schema-problems.ts'
+import { findMisspelt } from './slips.ts'
 import { type Source, toSource } from './source.ts'
 import { findRepeats, readTeach, remember, type TeachTools, toTaughtSoFar } from './teach.ts'
 import type { Sequence, Step } from './types.ts'
@@ -127,10 +128,11 @@ function buildDraft(
   const { adds, problems } = buildStep(own, path, context.source)
   const { taught, problems: untaught } = readTeach(own.teach ?? [], id, path, context)
   const repeats = findRepeats(adds, id, path, context.source, context.soFar)
+  const misspelt = context.isOwnAccent ? findMisspelt(own, path, context.source, context.phonics) : []
   const step = {
     id,
     title: own.title ?? base?.title ?? id,
     adds: mergeAdds(under, { ...adds, correspondences: taught }),
   }
-  return { step, problems: [...problems, ...untaught, ...repeats] }
+  return { step, problems: [...problems, ...untaught, ...repeats, ...misspelt] }
 }

@@ -12,10 +12,11 @@ export interface TaughtSoFar {
   readonly correspondences: Map<CorrespondenceKey, { readonly step: string; readonly line: string }>
   readonly sightWords: Map<string, string>
   readonly endings: Map<string, string>
+  readonly contractions: Map<string, string>
 }
 
 export function toTaughtSoFar(): TaughtSoFar {
-  return { correspondences: new Map(), sightWords: new Map(), endings: new Map() }
+  return { correspondences: new Map(), sightWords: new Map(), endings: new Map(), contractions: new Map() }
 }
 
 export interface TeachTools {
@@ -83,6 +84,7 @@ export function findRepeats(adds: StepAdds, step: string, path: Path, source: So
   }
   look(adds.sightWords.map(toSightKey), soFar.sightWords, 'sight words')
   look(adds.endings, soFar.endings, 'endings')
+  if (adds.contractions !== 'any') look(adds.contractions.map(toSightKey), soFar.contractions, 'contractions')
   return problems
 }
 
@@ -93,4 +95,5 @@ export function remember(adds: StepAdds, step: string, soFar: TaughtSoFar): void
   }
   for (const word of adds.sightWords) soFar.sightWords.set(toSightKey(word), step)
   for (const ending of adds.endings) soFar.endings.set(ending, step)
+  if (adds.contractions !== 'any') for (const word of adds.contractions) soFar.contractions.set(toSightKey(word), step)
 }

@@ -1,0 +1,44 @@
+// The known word of which a misspelt one is a slip: two letters swapped, an apostrophe forgotten, a letter doubled or not.
+
+import type { Phonics } from './types.ts'
+
+/** Shorter words have too many neighbours for a doubled letter to mean anything. */
+const LEAST_FOR_DOUBLES = 4
+
+/**
+ * The nearest known word; undefined for a word that is known, and where nothing is near.
+ * @param isBetter which of several is taken first: those that the child can read
+ */
+export function findSlip(
+  word: string,
+  { read }: Pick<Phonics, 'read'>,
+  isBetter: (candidate: string) => boolean = () => true,
+): string | undefined {
+  const small = word.toLowerCase().replace(/[’‘ʼ]/g, "'")
+  const isKnown = (one: string) => read(one).source === 'dictionary'
+  if (!/^[a-z']{3,}$/.test(small) || isKnown(small)) return undefined
+  const near = [...new Set(toNeighbours(small))].filter((one) => one !== small && isKnown(one))
+  return near.find(isBetter) ?? near[0]
+}
+
+function toNeighbours(word: string): readonly string[] {
+  const places = [...word].map((_, at) => at)
+  const swapped = places.slice(1).map((at) => `${word.slice(0, at - 1)}${word[at]}${word[at - 1]}${word.slice(at + 1)}`)
+  const shortened = toShortened(word)
+  const doubles = word.length < LEAST_FOR_DOUBLES ? [] : places.flatMap((at) => toDoubles(word, at))
+  return [...shortened, ...doubles, ...swapped]
+}
+
+/** `don't`, `you're`, `I'm`. */
+const toShortened = (word: string): readonly string[] =>
+  [/n(t)$/, /(ll|re|ve)$/, /(m)$/].flatMap((ending) => {
+    const found = ending.exec(word)
+    const at = found === null ? 0 : word.length - (found[1] ?? '').length
+    return at === 0 ? [] : [`${word.slice(0, at)}'${word.slice(at)}`]
+  })
+
+function toDoubles(word: string, at: number): readonly string[] {
+  const letter = word[at] ?? ''
+  const once = word[at + 1] === letter ? [`${word.slice(0, at)}${word.slice(at + 1)}`] : []
+  return [`${word.slice(0, at)}${letter}${word.slice(at)}`, ...once]
+}
