@@ -20,6 +20,8 @@ const LEAST_SHARE_THERE = 0.5
 const LEAST_FAMILIES = 4
 /** A shorter word is the head of no family: most words that begin with `an` have nothing to do with it. */
 const LEAST_HEAD = 4
+/** What makes a form of a word of three letters. */
+const ENDING = /^(?:s|es|d|ed|ing|e?r|e?rs|e?n|y|ly|ful)$/
 /** An example is short; on a list of words for the primary grades if it can be, else much used. */
 const MOST_LETTERS = 8
 const GRADES = [2, 1] as const
@@ -101,12 +103,17 @@ function collect(phonics: Phonics): readonly Use[] {
   return uses
 }
 
+/** `sewing` is of the family of `sew`, and `warm` is not of that of `war`. */
+const isOfFamily = (word: string, head: string): boolean =>
+  word.startsWith(head) &&
+  (head.length >= LEAST_HEAD || (head.length === LEAST_HEAD - 1 && ENDING.test(word.slice(head.length))))
+
 /** A word is of the family of the shorter one that it begins with: `wonderful` of `wonder`. */
 function countFamilies(uses: readonly Use[]): number {
   let families = 0
   let head = ''
   for (const word of uses.map((use) => use.word).sort()) {
-    if (head.length >= LEAST_HEAD && word.startsWith(head)) continue
+    if (isOfFamily(word, head)) continue
     head = word
     families++
   }

@@ -16,18 +16,23 @@ export function findSlip(
 ): string | undefined {
   const small = word.toLowerCase().replace(/[’‘ʼ]/g, "'")
   const isKnown = (one: string) => read(one).source === 'dictionary'
-  if (!/^[a-z']{3,}$/.test(small) || isKnown(small)) return undefined
-  const near = [...new Set(toNeighbours(small))].filter((one) => one !== small && isKnown(one))
+  // `thier` can be read as more than thy; but who writes it means another word, if one is near.
+  const isMade = () =>
+    read(small).pronunciations[0]?.units.some(({ base, letters }) => base === 'y' && letters === 'i') ?? false
+  if (!/^[a-z']{3,}$/.test(small) || (isKnown(small) && !isMade())) return undefined
+  const near = [...new Set(isKnown(small) ? toSwapped(small) : toNeighbours(small))].filter(
+    (one) => one !== small && isKnown(one),
+  )
   return near.find(isBetter) ?? near[0]
 }
 
 function toNeighbours(word: string): readonly string[] {
-  const places = [...word].map((_, at) => at)
-  const swapped = places.slice(1).map((at) => `${word.slice(0, at - 1)}${word[at]}${word[at - 1]}${word.slice(at + 1)}`)
-  const shortened = toShortened(word)
-  const doubles = word.length < LEAST_FOR_DOUBLES ? [] : places.flatMap((at) => toDoubles(word, at))
-  return [...shortened, ...doubles, ...swapped]
+  const doubles = word.length < LEAST_FOR_DOUBLES ? [] : [...word].flatMap((_, at) => toDoubles(word, at))
+  return [...toShortened(word), ...doubles, ...toSwapped(word)]
 }
+
+const toSwapped = (word: string): readonly string[] =>
+  [...word].slice(1).map((letter, at) => `${word.slice(0, at)}${letter}${word[at]}${word.slice(at + 2)}`)
 
 /** `don't`, `you're`, `I'm`. */
 const toShortened = (word: string): readonly string[] =>

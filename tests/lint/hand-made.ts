@@ -26,7 +26,7 @@ const phonics: Phonics = {
   accent: 'general-american',
   read(word) {
     const known = PRONUNCIATIONS.find((pronunciations) => pronunciations.word === word.toLowerCase())
-    if (known === undefined) throw new Error(`no pronunciation of ${word}`)
+    if (known === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }
     return { ...known, word }
   },
 }

@@ -1,0 +1,36 @@
+// Slips of a maker's own file that are no mistake of form: each is told with the nearest right thing.
+
+import { expect, it } from 'vitest'
+import { toProblemText } from '../../src/problem/index.ts'
+import { loadSequence } from '../../src/sequence/load.ts'
+import { testPhonics } from '../lexicon-for-tests.ts'
+import { readBuiltIn } from './engine.ts'
+
+const load = (steps: string): readonly string[] =>
+  loadSequence(`name: ours\nextends: series\nsteps:\n${steps}`, {
+    phonicsFor: testPhonics,
+    resolve: () => readBuiltIn('series'),
+  }).problems.map((problem) => toProblemText(problem))
+
+it.each([
+  ['a step that is another but for a dash', '  - id: pink1\n', '`pink-1`?'],
+  ['the same with a nought', '  - id: Pink_01\n', '`pink-1`?'],
+  ['a step that cannot move', '  - id: pink-2\n    after: pink-5\n', 'Leave out `after`'],
+  ['a sight word with two letters swapped', '  - id: more\n    sight words: [thier]\n', '`their`?'],
+  ['a contraction without its apostrophe', '  - id: more\n    contractions: [dont]\n', "`don't`?"],
+  ['a sound taught twice', '  - id: more\n    teach: [sh as in fish]\n', 'taught already, at step `green-1`'],
+  ['an example that is another step’s', '  - id: more\n    teach: [n in net]\n', 'taught already, at step `pink-1`'],
+  ['a contraction taught twice', '  - id: more\n    contractions: ["it\'s"]\n', 'taught already, at step `green-4`'],
+])('%s', (_, steps, told) => {
+  const problems = load(steps)
+  expect(problems).toHaveLength(1)
+  expect(problems[0]).toContain(told)
+})
+
+it.each([
+  ['a new step with a number of its own', '  - id: pink-7\n    after: pink-6\n'],
+  ['an invented word and a name', '  - id: more\n    sight words: [zog, Tansy]\n'],
+  ['what the series teaches later', '  - id: pink-2\n    sight words: [my]\n'],
+])('%s is right', (_, steps) => {
+  expect(load(steps)).toEqual([])
+})
