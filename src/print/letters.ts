@@ -21,8 +21,18 @@ export interface Letters {
   readonly features: Readonly<Record<string, boolean>>
   /** Millimetres, at a size in millimetres. */
   widthOf(text: string, size: number, face?: Face): number
+  readonly unitsPerEm: number
+  /** The shapes of a text's letters, in units of the font, with the places where they stand. */
+  outlinesOf(text: string, face: Face): readonly Outline[]
   /** The letters of the texts that the font does not have, each once. */
   findMissing(texts: Iterable<string>): readonly string[]
+}
+
+export interface Outline {
+  /** The same for the same shape. */
+  readonly name: string
+  readonly path: string
+  readonly at: number
 }
 
 const TALL = 'bdfhklABCDEFGHIJKLMNOPQRSTUVWXYZ'
@@ -56,6 +66,8 @@ export function openLetters(files: FontFiles, shapes: readonly string[] = []): R
       known[face].set(text, share)
       return share * size
     },
+    unitsPerEm: plain.unitsPerEm,
+    outlinesOf: (text, face) => toOutlines(face === 'bold' ? bold : plain, text, features),
     findMissing(texts) {
       const letters = new Set([...texts].flatMap((text) => [...text]))
       return [...letters].filter(
@@ -79,6 +91,17 @@ function measure(
 }
 
 const toBad = (message: string): Result<never> => fail({ code: 'bad-font', message: `the font ${message}` })
+
+function toOutlines(font: fontkit.Font, text: string, features: Readonly<Record<string, boolean>>): readonly Outline[] {
+  const { glyphs, positions } = font.layout(text, features)
+  let at = 0
+  return glyphs.flatMap((glyph, index) => {
+    const start = at
+    at += positions[index]?.xAdvance ?? glyph.advanceWidth
+    const path = glyph.path.toSVG()
+    return path === '' ? [] : [{ name: String(glyph.id), path, at: start }]
+  })
+}
 
 function openFont(bytes: Uint8Array): Result<fontkit.Font> {
   const signature = String.fromCharCode(...bytes.subarray(0, 4))

@@ -8,9 +8,6 @@ import type { WordsOptions } from '../words/run.ts'
 export const KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall', 'book', 'set'] as const
 export type Kind = (typeof KINDS)[number]
 
-/** Kinds that are still being made. */
-const TO_COME: readonly Kind[] = ['set']
-
 /** As typed. */
 export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as' | 'sounds'> {
   readonly set?: 'box' | 'mixed'
@@ -52,9 +49,7 @@ export interface Wishes {
 }
 
 export function readKind(text: string): Result<Kind> {
-  const kind = KINDS.filter((one) => !TO_COME.includes(one)).find(
-    (one) => one === text || `${one}s` === text || one === `${text}s`,
-  )
+  const kind = KINDS.find((one) => one === text || `${one}s` === text || one === `${text}s`)
   return kind ? succeed(kind) : toUnknown('print', text, KINDS)
 }
 

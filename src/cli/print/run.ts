@@ -1,7 +1,7 @@
 // Prints: reads what is asked, lays it out, draws it, writes it, and says what to do with it.
 
-import { type Ask, drawPdf, type Letters, PAPERS } from '../../print/index.ts'
-import { type Result, succeed } from '../../problem/index.ts'
+import { type Ask, drawPdf, drawSvgs, type Letters, PAPERS, type Print, toSides } from '../../print/index.ts'
+import { fail, type Result, succeed } from '../../problem/index.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import { complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -9,8 +9,9 @@ import { type FoundReader, findListReader } from '../list-reader.ts'
 import type { Prepared } from './context.ts'
 import { loadLetters } from './letters.ts'
 import { type Kind, type PrintOptions, readKind, readWishes, type Wishes } from './options.ts'
-import { toFileName, writeAll } from './output.ts'
+import { toFileName, type Written, writeAll } from './output.ts'
 import { toAdvice } from './say.ts'
+import { laySet } from './set.ts'
 import { layStory, type StoryKind } from './stories.ts'
 import { readStoryToPrint } from './story.ts'
 import { layWords } from './words.ts'
@@ -38,7 +39,9 @@ async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
   if (!letters.ok) return letters
   const isOfStory = kind.value === 'book' || kind.value === 'strips' || (kind.value === 'slips' && task.story)
   const sheets = { kind: kind.value, options, wishes: wishes.value, letters: letters.value }
-  const prepared = isOfStory ? await prepareStorySheets(task.story, sheets, io) : await prepareWords(sheets, io)
+  const prepared = isOfStory
+    ? await prepareStorySheets(task.story, sheets, io)
+    : await prepareWords(task.story, sheets, io)
   if (!prepared.ok) return prepared
   return finish(prepared.value, sheets, io)
 }
@@ -58,29 +61,64 @@ async function prepareStorySheets(path: string | undefined, wish: SheetWish, io:
   return layStory({ kind, story: story.value, options, wishes, ask: toAsk(wishes, story.value, letters) }, io)
 }
 
-async function prepareWords({ kind, options, wishes, letters }: SheetWish, io: Io): Promise<Result<Prepared>> {
+async function prepareWords(
+  path: string | undefined,
+  { kind, options, wishes, letters }: SheetWish,
+  io: Io,
+): Promise<Result<Prepared>> {
   const reader = await findListReader(options, io)
   if (!reader.ok) return reader
-  return layWords({ kind, options, wishes, reader: reader.value, ask: toAsk(wishes, reader.value, letters) }, io)
+  const context = { kind, options, wishes, reader: reader.value, ask: toAsk(wishes, reader.value, letters) }
+  if (kind !== 'set') return layWords(context, io)
+  const story = path === undefined ? undefined : await readStoryToPrint(path, options, io)
+  if (story && !story.ok) return story
+  return laySet(context, story?.value, io)
 }
 
 async function finish(
-  { laid, title, name, told, hasUnreadable }: Prepared,
+  { laid: all, title, name, told, hasUnreadable }: Prepared,
   { kind, options, wishes, letters }: SheetWish,
   io: Io,
 ): Promise<Result<ExitCode>> {
-  const sheets = { title, sheets: laid.sheets, duplex: laid.duplex }
-  const bytes = await drawPdf(sheets, letters)
-  const path = options.out ?? `${toFileName(name)}.pdf`
-  if (path === '-') io.stdout.write(bytes)
+  const laid = toSides(all, wishes)
+  if (laid.sheets.length === 0)
+    return fail({ code: 'no-words', message: 'These sheets are printed on one side: they have no backs' })
+  const print = { title, sheets: laid.sheets, duplex: laid.duplex }
+  const files = await drawFiles(print, letters, options, name)
+  const isPiped = options.out === '-'
+  if (isPiped) for (const { bytes } of files) io.stdout.write(bytes)
   else {
-    const written = writeAll([{ path, bytes }], options.force ?? false, io)
+    const written = writeAll(files, options.force ?? false, io)
     if (!written.ok) return written
   }
   for (const line of told) io.stderr.write(`${line}\n`)
-  const advice = toAdvice(path, { kind, laid, wishes, bytes: bytes.length })
-  ;(path === '-' ? io.stderr : io.stdout).write(`${advice}\n`)
+  const bytes = files.reduce((sum, file) => sum + file.bytes.length, 0)
+  const advice = toAdvice(toShownFiles(files, isPiped), { kind, laid, wishes, bytes })
+  ;(isPiped ? io.stderr : io.stdout).write(`${advice}\n`)
   return succeed(options.failOn === 'error' && hasUnreadable ? 1 : 0)
+}
+
+/** One PDF, or a drawing of each sheet: `NAME-1.svg`, `NAME-2.svg`. */
+async function drawFiles(
+  print: Print,
+  letters: Letters,
+  { format, out, sides }: PrintOptions,
+  name: Prepared['name'],
+): Promise<readonly Written[]> {
+  const own = `${toFileName([...name, sides === 'both' ? undefined : sides])}.${format}`
+  const path = out === undefined || out === '-' ? own : out
+  if (format === 'pdf') return [{ path, bytes: await drawPdf(print, letters) }]
+  const drawings = drawSvgs(print, letters)
+  return drawings.map((svg, at) => ({
+    path: drawings.length === 1 ? path : path.replace(/(\.svg)?$/i, `-${at + 1}.svg`),
+    bytes: new TextEncoder().encode(svg),
+  }))
+}
+
+function toShownFiles(files: readonly Written[], isPiped: boolean): string {
+  const [first, last] = [files[0]?.path ?? '', files.at(-1)?.path ?? '']
+  if (isPiped) return 'Standard output'
+  return first === last ? first : `${first} to ${last}`
 }
 
 function toAsk(

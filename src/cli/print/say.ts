@@ -17,7 +17,7 @@ export function toAdvice(path: string, { kind, laid, wishes, bytes }: Made): str
   const sides = laid.duplex === undefined ? [] : [toTurn(laid.duplex)]
   const sheets = laid.duplex === undefined ? laid.sheets.length : Math.ceil(laid.sheets.length / 2)
   return [
-    `${path === '-' ? 'Standard output' : path}: ${[count(sheets, 'sheet'), ...laid.counts].join(', ')}.`,
+    `${path}: ${[count(sheets, 'sheet'), ...laid.counts].join(', ')}.`,
     'Print at 100 %, not “fit to page”.',
     ...sides,
     ...toHands(kind, wishes),

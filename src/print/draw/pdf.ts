@@ -6,10 +6,9 @@ import PDFDocument from 'pdfkit'
 import drawSvg from 'svg-to-pdfkit'
 import type { Letters } from '../letters.ts'
 import type { FrameItem, GroupItem, Item, LineItem, Picture, PictureItem, Print, Sheet, TextItem } from '../sheet.ts'
+import { PRODUCER } from './producer.ts'
 import { createReadOrder, type ReadOrder } from './reading-order.ts'
 import { FRAMES, INKS, LINES, type Stroke, THICKER } from './strokes.ts'
-
-export const PRODUCER = 'Battledore'
 
 type Document = PDFKit.PDFDocument
 
