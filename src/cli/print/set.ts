@@ -3,7 +3,7 @@
 import { type Ask, layContents, moveParts, type Sheet } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { OBJECT_CAUTION } from '../../report/caution.ts'
-import { findStep } from '../../sequence/index.ts'
+import { findStep, knowledgeAt } from '../../sequence/index.ts'
 import type { Io } from '../io.ts'
 import type { Prepared, PrintContext } from './context.ts'
 import { findObjects } from './objects.ts'
@@ -33,7 +33,9 @@ export async function laySet(
   const sections = await laySections(context, objects.value, io)
   if (!sections.ok) return sections
   if (story) {
-    const strips = layStory({ ...context, kind: 'strips', story }, io)
+    // The story may be of another step than the words, and its own says how large its letters are.
+    const { pageWords } = knowledgeAt(story.sequence, story.step).limits
+    const strips = layStory({ ...context, ask: { ...ask, pageWords }, kind: 'strips', story }, io)
     if (!strips.ok) return strips
     sections.value.push({
       head: `strips of “${strips.value.title}”`,

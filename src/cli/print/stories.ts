@@ -47,7 +47,7 @@ export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result
     const sentences = toSentences(story, marking)
     if (sentences.length === 0) return fail({ code: 'no-words', message: `\`${story.path}\` has no sentence to print` })
     if (kind === 'slips') return laySlips(sentences, ask)
-    return layStrips({ sentences, pictures: pictures.value.map(({ shown }) => shown) }, wishes.isCutInWords, ask)
+    return layStrips({ sentences, pictures: toEachOnce(pictures.value) }, wishes.isCutInWords, ask)
   }
   const missing = ask.letters.findMissing([title, ...listTexts(story)])
   if (missing.length > 0)
@@ -68,6 +68,11 @@ export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result
     hasUnreadable: toTold.unreadable.length > 0,
   })
 }
+
+/** The cover mostly shows again what a page shows. */
+const toEachOnce = (pictures: readonly StoryPicture[]) => [
+  ...new Map(pictures.map(({ picture, shown }) => [picture.source, shown])).values(),
+]
 
 const listTexts = ({ story }: StoryToPrint): readonly string[] =>
   story.pages.flatMap(({ blocks }) => blocks.map(({ text }) => text))

@@ -34,7 +34,7 @@ export function findWordsToTell({ story, context, path, step }: StoryToPrint): W
     size === 0
       ? []
       : [
-          `${size} ${size === 1 ? 'word' : 'words'} of ${path} cannot be read at ${step}; the page for the grown-up names ${size === 1 ? 'it' : 'them'}. To see where: battledore check ${path}`,
+          `${size} ${size === 1 ? 'word' : 'words'} of ${path} cannot be read at ${step}. To see where: battledore check ${path}`,
         ]
   return { names: [...names.values()], sightWords: [...sight.values()], unreadable: [...unreadable.values()], told }
 }

@@ -25,15 +25,15 @@ export function layStrips({ sentences, pictures }: Strips, isCutInWords: boolean
   const { letters } = ask
   const grid: GridSpec = { paper: onSide(ask.paper), ...STRIP }
   const size = toSize(sentences, ask)
-  const least = typeof ask.size === 'number' ? ask.size : ask.size === 'small' ? LEAST : toXHeight(ask.pageWords)
+  const least = typeof ask.size === 'number' ? Math.min(ask.size, LEAST) : LEAST
   const long = sentences.find(
     (text) => toWidth(text, 1, letters) * (least / letters.xHeight) > STRIP.width - 2 * SIDE + 1e-6,
   )
   if (long)
     return fail({
       code: 'does-not-fit',
-      message: `“${long.text}” is too long for a strip at this size`,
-      note: 'Make two sentences of it, or ask for smaller letters with --size small.',
+      message: `“${long.text}” is too long for a strip, even in the smallest letters`,
+      note: 'Make two sentences of it.',
     })
   const whole = layGrid(sentences, grid, ask, (text, place, number) =>
     putText(text, place.x + SIDE, toBaseline(place.y, place.height, size, letters), {
