@@ -43,6 +43,8 @@ export interface Io {
   readonly fs: FileSystem
   /** Milliseconds; only differences count. */
   now(): number
+  /** The day where the user is, as `2026-09-14`. */
+  today(): string
 }
 
 /** The real world. Ends the process quietly when the reader of its output has gone, as `head` does. */
@@ -65,7 +67,15 @@ export function createProcessIo(process: NodeJS.Process): Io {
     stderr: toOutput(process.stderr),
     fs,
     now: () => performance.now(),
+    today,
   }
+}
+
+export function today(): string {
+  const date = new Date()
+  return [date.getFullYear(), date.getMonth() + 1, date.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-')
 }
 
 function toOutput(stream: NodeJS.WriteStream): Output {

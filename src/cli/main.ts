@@ -10,11 +10,13 @@ import { addInit } from './init/command.ts'
 import type { Io } from './io.ts'
 import { addLevel } from './level/command.ts'
 import { addMatch } from './match/command.ts'
+import { addNext } from './next/command.ts'
 import { addPrint } from './print/command.ts'
 import { addSequence } from './sequence/command.ts'
 import { addServe } from './serve/command.ts'
 import { addShelf } from './shelf/command.ts'
 import { addStream } from './stream/command.ts'
+import { addTaught } from './taught/command.ts'
 import { VERSION } from './version.ts'
 import { addWords } from './words/command.ts'
 
@@ -32,6 +34,8 @@ const COMMANDS = [
   addFix,
   addStream,
   addBring,
+  addTaught,
+  addNext,
 ] as const
 
 /** @param argv the arguments after the program's own name */

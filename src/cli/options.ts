@@ -19,3 +19,6 @@ export const sequenceOption = (): Option =>
 
 export const shareOption = (): Option =>
   new Option('--share <percent>', 'the share of running words that must be readable').default('90')
+
+export const onOption = (): Option =>
+  new Option('--on <day>', 'what readers knew on this day, as 2026-09-14 (default: today)')

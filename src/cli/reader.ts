@@ -6,7 +6,7 @@ import { READER_CAUTION } from '../report/caution.ts'
 import { toPrintable } from '../report/text.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Io } from './io.ts'
-import { findReaders, type ReaderDefaults } from './readers.ts'
+import { findReaders, type ReaderDefaults, toDay } from './readers.ts'
 import { createResources } from './resources.ts'
 
 export interface ReaderSettings {
@@ -21,7 +21,9 @@ export interface ReaderSettings {
 
 /** @param path one reader file */
 export async function readReader(path: string, io: Io, defaults: ReaderDefaults = {}): Promise<Result<ReaderSettings>> {
-  const { readers, problems } = await findReaders(path, io, createResources(io), defaults)
+  const day = toDay(defaults.on, io)
+  if (!day.ok) return day
+  const { readers, problems } = await findReaders(path, io, createResources(io), { ...defaults, on: day.value })
   const [first, ...others] = readers
   if (problems.length > 0 || first === undefined) return { ok: false, problems }
   if (others.length > 0)

@@ -2,6 +2,7 @@
 
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
+import type { LessonRecord } from './lessons.ts'
 
 /** One child, or a group that is taught together. */
 export interface Reader {
@@ -16,4 +17,8 @@ export interface Reader {
   readonly extra: ReaderExtra
   /** The sum of the step and the reader's own. */
   readonly knowledge: Knowledge
+  /** What dated lessons have taught; undefined where the file has none, and for a group. */
+  readonly record?: LessonRecord | undefined
+  /** Those of a group: the reader is then what all of them know. */
+  readonly members?: readonly Reader[]
 }

@@ -2,7 +2,7 @@
 
 import type { CorrespondenceKey } from '../phonics/types.ts'
 import { toSightKey } from './knowledge.ts'
-import type { Knowledge } from './types.ts'
+import type { Ending, Knowledge } from './types.ts'
 
 /** A reader's own more and less. Words in any case. */
 export interface ReaderExtra {
@@ -12,6 +12,8 @@ export interface ReaderExtra {
   readonly sightWordsNotYet?: readonly string[]
   readonly correspondences?: readonly CorrespondenceKey[]
   readonly correspondencesNotYet?: readonly CorrespondenceKey[]
+  readonly endings?: readonly Ending[]
+  readonly endingsNotYet?: readonly Ending[]
 }
 
 const changed = new WeakMap<ReaderExtra, WeakMap<Knowledge, Knowledge>>()
@@ -37,6 +39,7 @@ function apply(knowledge: Knowledge, extra: ReaderExtra): Knowledge {
       extra.sightWordsNotYet?.map(toSightKey),
     ),
     correspondences: change(knowledge.correspondences, extra.correspondences, extra.correspondencesNotYet),
+    endings: change(knowledge.endings, extra.endings, extra.endingsNotYet),
   }
 }
 

@@ -2,7 +2,17 @@
 
 export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
-export { type CountedBook, type Match, type MatchOptions, matchBook, toCountedBook } from './match.ts'
+export {
+  type BookGap,
+  type CountedBook,
+  findGapOf,
+  type Match,
+  type MatchOptions,
+  matchBook,
+  toCountedBook,
+  toShareOf,
+} from './match.ts'
+export { findNext, type NextLesson } from './next.ts'
 export { createReaderJudge, type ReaderJudge } from './reader-judge.ts'
 export type { Recurrence } from './recurrence.ts'
 export {

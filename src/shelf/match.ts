@@ -48,7 +48,15 @@ export function toCountedBook(
   return { uses, ids: uses.map((use) => vocabulary.toId(use)), words, names, ...(more && { more }) }
 }
 
-export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequence, options: MatchOptions): Match {
+/** What one reader lacks for one book. */
+export interface BookGap {
+  /** Running words. */
+  readonly words: number
+  readonly readable: number
+  readonly missing: readonly MissingWord[]
+}
+
+export function findGapOf(book: CountedBook, reader: ReaderJudge, sequence: Sequence): BookGap {
   const { uses, ids, words, names, more } = book
   const missing = new Map<string, { word: string; times: number; needs: MissingWord['needs'] }>()
   const isTaught = toTaughtKeys(sequence)
@@ -66,17 +74,24 @@ export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequ
     } else
       missing.set(use.key, { word: use.text, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
   }
-  const readable = words - unreadable
-  const share = words === 0 ? 1 : readable / words
+  return { words, readable: words - unreadable, missing: [...missing.values()] }
+}
+
+export const toShareOf = ({ words, readable }: BookGap): number => (words === 0 ? 1 : readable / words)
+
+export function matchBook(book: CountedBook, reader: ReaderJudge, sequence: Sequence, options: MatchOptions): Match {
+  const gap = findGapOf(book, reader, sequence)
+  const { words, readable, missing } = gap
+  const share = toShareOf(gap)
   const result = { words, readable, share }
   if (share >= options.share) return { ...result, kind: 'ready', lessons: [] }
   const wanted = findLeast(words, options.share) - readable
-  const lessons = findLessons([...missing.values()], wanted, options.mostLessons)
+  const lessons = findLessons(missing, wanted, options.mostLessons)
   return lessons === undefined ? { ...result, kind: 'not-yet', lessons: [] } : { ...result, kind: 'nearly', lessons }
 }
 
 /** The fewest readable words that make up the share, as `readable / words >= share` has it. */
-function findLeast(words: number, share: number): number {
+export function findLeast(words: number, share: number): number {
   const least = Math.ceil(words * share)
   return (least - 1) / words >= share ? least - 1 : least
 }

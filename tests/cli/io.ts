@@ -28,7 +28,7 @@ export function createWorld(
   fs.mkdirSync(join(cwd, '.git'))
   const [stdout, stderr] = [createOutput(isTTY, columns), createOutput(isTTY, columns)]
   const io: Io = {
-    ...{ cwd, env: {}, stdinIsTTY: false, stdout, stderr, fs, now: () => performance.now() },
+    ...{ cwd, env: {}, stdinIsTTY: false, stdout, stderr, fs, now: () => performance.now(), today: () => '2026-11-29' },
     stdin: async function* () {
       yield new TextEncoder().encode(stdin)
     },

@@ -3,7 +3,7 @@
 import { readFlags } from '../../config/index.ts'
 import { type AddCommand, complainOf, withExamples } from '../command.ts'
 import type { Io } from '../io.ts'
-import { accentOption, sequenceOption, stepOption } from '../options.ts'
+import { accentOption, onOption, sequenceOption, stepOption } from '../options.ts'
 import { type CheckOptions, type CheckSettings, FORMATS, toCheckSettings } from './options.ts'
 import { printConfig } from './print-config.ts'
 import { runCheck } from './run.ts'
@@ -23,6 +23,8 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
       '--reader <file>',
       'judge for this reader: a file with a step and what the reader knows beyond or short of it',
     )
+    .option('--readers <file|dir>', 'one table of what everybody of a class can read of each story')
+    .addOption(onOption())
     .option('--shelf <dir>', 'words of the books before a story on this shelf are not new')
     .option('--format <name[=FILE]>', `how to print it: ${FORMATS.join(', ')}; may be given again with a file`, gather)
     .option('--output <file>', 'write the report to this file')
@@ -42,6 +44,10 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     .option('--watch', 'go on: check again what changes')
     .option('--print-config <file>', 'show every setting that holds for this story, and who set it')
     .action(async (given: string[], options: CheckOptions) => {
+      if (options.readers !== undefined) {
+        const { checkForClass } = await import('./for-class.ts')
+        return leave(await checkForClass(given, options.readers, options, io))
+      }
       const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
       complainOf(io, flags.problems)
       if (flags.problems.length > 0) return leave(2)
@@ -64,6 +70,7 @@ export const addCheck: AddCommand = (program, { io, leave }) => {
     ['battledore check stories --format json', 'the same for another program'],
     ['battledore check stories --format pretty --format json=report.json', 'both at once'],
     ['battledore check tam.md --reader class/meg.yaml', 'one story, for one reader'],
+    ['battledore check tam.md --readers class', 'one story, for everybody of a class'],
     ['battledore check --staged', 'what the next commit would hold, for a hook of git'],
     ['cat tam.md | battledore check - --stdin-filename stories/tam.md', 'a story that is not saved yet'],
   )
@@ -76,7 +83,7 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
     throw new Error('--reader and --shelf do not go with --watch.')
   if (options.reader !== undefined) {
     const { readReader } = await import('../reader.ts')
-    const reader = await readReader(options.reader, io)
+    const reader = await readReader(options.reader, io, { on: options.on })
     if (!reader.ok) {
       complainOf(io, reader.problems)
       return undefined

@@ -29,6 +29,10 @@ export interface CheckOptions {
   readonly workers?: string
   readonly watch?: boolean
   readonly reader?: string
+  /** A folder of reader files, or one. */
+  readonly readers?: string
+  /** The day for which readers are judged. */
+  readonly on?: string
   readonly shelf?: string
 }
 

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
 import { isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
-import type { Io } from '../io.ts'
+import { type Io, today } from '../io.ts'
 import { createJudge, type Judge, type RunSettings } from './judge.ts'
 import { createTaskMaker, type Task } from './task.ts'
 
@@ -83,5 +83,6 @@ function createSilentIo(cwd: string): Io {
     stdout: silent,
     stderr: silent,
     now: () => performance.now(),
+    today,
   }
 }

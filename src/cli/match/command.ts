@@ -1,7 +1,7 @@
 // `battledore match`: which reader can read which book.
 
 import { type AddCommand, withExamples } from '../command.ts'
-import { formatOption, shareOption } from '../options.ts'
+import { formatOption, onOption, shareOption } from '../options.ts'
 import type { MatchOptions } from './run.ts'
 
 export const addMatch: AddCommand = (program, { io, leave }) => {
@@ -12,6 +12,7 @@ export const addMatch: AddCommand = (program, { io, leave }) => {
     )
     .argument('<DIR...>', 'folders of stories, or stories')
     .requiredOption('--readers <FILE|DIR>', 'a reader file, or a folder of them')
+    .addOption(onOption())
     .addOption(shareOption())
     .option('--teach <number>', 'the most words or sounds to teach first for a book that is nearly ready', '3')
     .addOption(formatOption(['pretty', 'json', 'csv']))

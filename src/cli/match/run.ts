@@ -6,12 +6,13 @@ import { createReaderJudge, createVocabulary, matchBook, toCountedBook } from '.
 import { countText } from '../../usage/count-text.ts'
 import { complainOf, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
-import { findReaders } from '../readers.ts'
+import { findReaders, toDay } from '../readers.ts'
 import { createResources } from '../resources.ts'
 import { createTextRun, toShare } from '../texts.ts'
 
 export interface MatchOptions {
   readonly readers: string
+  readonly on?: string
   readonly config?: string
   readonly share: string
   readonly teach: string
@@ -20,8 +21,13 @@ export interface MatchOptions {
 
 export async function runMatch(given: readonly string[], options: MatchOptions, io: Io): Promise<ExitCode> {
   const limits = { share: toShare(options.share), mostLessons: toMost(options.teach) }
+  const day = toDay(options.on, io)
+  if (!day.ok) {
+    complainOf(io, day.problems)
+    return 2
+  }
   const resources = createResources(io)
-  const { readers, problems } = await findReaders(options.readers, io, resources)
+  const { readers, problems } = await findReaders(options.readers, io, resources, { on: day.value })
   complainOf(io, problems)
   const run = createTextRun(io, options.config === undefined ? {} : { config: options.config })
   if (readers.length === 0 || run === undefined) return 2

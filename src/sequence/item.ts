@@ -1,0 +1,54 @@
+// One thing that can be taught, as a teacher writes it in a line or on the command line: a sound, an ending, a word.
+
+import { findNearest } from '../nearest.ts'
+import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
+import { type Problem, toExpected, toProblem } from '../problem/index.ts'
+import { resolveCorrespondence } from './correspondence.ts'
+import type { Ending } from './types.ts'
+import { ENDINGS } from './vocabulary.ts'
+
+/** What was written, and what it means. */
+export type TaughtItem =
+  | { readonly kind: 'correspondence'; readonly written: string; readonly keys: readonly CorrespondenceKey[] }
+  | { readonly kind: 'ending'; readonly written: string; readonly ending: Ending }
+  | { readonly kind: 'word'; readonly written: string }
+
+export type ResolvedItem = { readonly item: TaughtItem } | { readonly problem: Problem }
+
+/** `ai as in rain` is a sound, `-ed` and `'s` an ending, `said` a word known by heart. */
+export function resolveItem(given: string, phonics: Phonics): ResolvedItem {
+  const written = given.trim()
+  if (/\s/.test(written)) {
+    const resolved = resolveCorrespondence(written, phonics)
+    if ('problem' in resolved) return resolved
+    return { item: { kind: 'correspondence', written, keys: resolved.taught.map(({ key }) => key) } }
+  }
+  if (/^-|^['’]s$/.test(written)) return resolveEnding(written)
+  if (!/^\p{L}[\p{L}'’ʼ-]*$/u.test(written)) return toUnreadable(written)
+  if (phonics.read(written).source !== 'guess') return { item: { kind: 'word', written } }
+  return {
+    problem: toProblem({
+      code: 'bad-value',
+      message: `\`${written}\` is not in the dictionary, so it is no word to learn by heart`,
+      note: 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.',
+    }),
+  }
+}
+
+function resolveEnding(written: string): ResolvedItem {
+  const straight = written.replace('’', "'")
+  const ending = ENDINGS.find((one) => one === straight)
+  if (ending !== undefined) return { item: { kind: 'ending', written: straight, ending } }
+  const nearest = findNearest(straight, ENDINGS)
+  const note = nearest === undefined ? { note: `The endings are ${ENDINGS.join(', ')}.` } : {}
+  const message = `\`${written}\` is no ending that can be taught`
+  return { problem: toProblem({ code: 'bad-value', message, expected: toExpected(nearest), ...note }) }
+}
+
+const toUnreadable = (written: string): ResolvedItem => ({
+  problem: toProblem({
+    code: 'bad-value',
+    message: `\`${written}\` cannot be read`,
+    note: 'Write a sound with an example word (`ai as in rain`), an ending (`-ed`), or a word known by heart (`said`).',
+  }),
+})
