@@ -82,7 +82,9 @@ it('every built-in sequence fits the schema', () => {
 
 it.each([
   ['name: Group 2\nstep: pink-2\nknows:\n  sight words: [said]\n', true],
-  ['name: Group 2\n', false],
+  ['name: Group 2\nmembers: [meg.yaml, sid.yaml]\n', true],
+  ['name: Meg\nlessons:\n  - { date: 2026-09-14, taught: [sh as in ship], secure: no }\n', true],
+  ['name: Meg\nlessons: [{ date: September }]\n', false],
   ['name: Group 2\nstep: pink-2\nknow:\n  sight words: [said]\n', false],
 ])('a reader %j: %j', (yaml, isRight) => {
   expect(check('reader', yaml)).toBe(isRight)

@@ -74,5 +74,14 @@ export interface LessonPlan {
   readonly words: PlanWords
   readonly sentences: readonly PlanSentence[]
   /** To be read after the lesson: of the books that can be read then, the one that uses the new thing most. */
-  readonly book: { readonly path: string; readonly title: string | undefined; readonly share: number } | undefined
+  readonly book: PlanBook | undefined
+}
+
+export interface PlanBook {
+  readonly path: string
+  readonly title: string | undefined
+  /** Of its running words that can be read after the lesson, 0 to 1. */
+  readonly share: number
+  /** Running words that use the new thing; 0 where no book that can be read does. */
+  readonly uses: number
 }

@@ -1,6 +1,6 @@
 // What `next` prints: which single thing opens most books, what to come back to, what was taught when, and a plan.
 
-import type { LessonPlan } from '../next/plan.ts'
+import type { LessonPlan, PlanBook } from '../next/plan.ts'
 import type { Reader } from '../readers/index.ts'
 import type { TaughtItem } from '../sequence/item.ts'
 import { findExample } from '../sequence/taught.ts'
@@ -100,7 +100,8 @@ function toOpenTexts({ open, books, share }: NextReport): readonly string[] {
       .sort((one, other) => (other.open[at] ?? 0) - (one.open[at] ?? 0))
       .slice(0, MOST_BOOKS)
     const found = with_.map(
-      (book) => `${toLabel(book)} (${book.open[at]} times, ${toPercentOf(toShareOf(book.gap), share)} readable)`,
+      (book) =>
+        `${toLabel(book)} (${toTimes(book.open[at] ?? 0)}, ${toPercentOf(toShareOf(book.gap), share)} readable)`,
     )
     return `${toPrintable(item.written)}: ${found.length === 0 ? 'in no book of this shelf' : toList(found)}.`
   })
@@ -143,10 +144,19 @@ function toPlanLines(
     ...say('Word list', list),
     ...say('Slips to read silently', slips),
     ...sentences.map(({ text, path: from, page }) => `Sentence: ${toPrintable(text)} (${from}, page ${page})`),
-    ...(book ? [`Book: ${toLabel(book)} (${toPercent(book.share)} readable then).`] : []),
+    ...(book ? [toBookText(book, item)] : []),
     `Afterwards: battledore taught ${quote(path)} ${quote(item.written)}`,
   ])
 }
+
+function toBookText(book: PlanBook, { written }: TaughtItem): string {
+  const share = `${toPercent(book.share)} readable then`
+  const uses =
+    book.uses === 0 ? `no book that can be read uses ${toPrintable(written)} yet` : `it uses it ${toTimes(book.uses)}`
+  return `Book: ${toLabel(book)} (${share}; ${uses}).`
+}
+
+const toTimes = (times: number): string => (times === 1 ? 'once' : times === 2 ? 'twice' : `${times} times`)
 
 const quote = (text: string): string => (/^[\w./-]+$/.test(text) ? text : JSON.stringify(text))
 

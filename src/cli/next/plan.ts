@@ -47,8 +47,8 @@ export async function planLesson(
     const isReadable = ({ words }: Sentence): boolean =>
       words.every(({ text, form }) => form === 'word' && judge(phonics.read(text), known, names).readable)
     for (const { blocks, number } of story.pages)
-      for (const { sentences, text: whole } of blocks)
-        for (const sentence of sentences) {
+      for (const { sentences, text: whole, kind } of blocks)
+        for (const sentence of kind === 'paragraph' ? sentences : []) {
           const hits = sentence.words.filter(({ text }) => isUse(text, item, phonics)).length
           if (hits === 0 || !isReadable(sentence)) continue
           const text = whole.slice(sentence.textStart, sentence.textEnd).replace(/\s+/g, ' ').trim()
@@ -62,7 +62,7 @@ export async function planLesson(
     const worth = share >= ready && uses > 0 ? 1 + uses : share
     if (worth > most) {
       most = worth
-      book = { path, title: own.title?.value, share }
+      book = { path, title: own.title?.value, share, uses }
     }
   })
   const lexicon = loadLexicon()
