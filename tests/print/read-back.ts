@@ -9,7 +9,7 @@ export interface ReadWord {
   readonly x: number
   readonly y: number
   readonly width: number
-  /** The size of the letters. */
+  /** The size of the letters, in millimetres. */
   readonly size: number
   readonly isUpsideDown: boolean
 }
