@@ -39,7 +39,7 @@ interface Node {
 }
 
 export async function readPdf(bytes: Uint8Array) {
-  const pdf = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise
+  const pdf = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise
   const sheets: ReadSheet[] = []
   const units: ReadUnit[] = []
   for (let number = 1; number <= pdf.numPages; number++) {

@@ -43,5 +43,11 @@ function isForeign(file: string, io: Io): boolean {
   const status = io.fs.statSync(file, { throwIfNoEntry: false })
   if (!status?.isFile() || status.size === 0) return false
   const text = new TextDecoder('latin1').decode(io.fs.readFileSync(file))
-  return !text.includes(`/Producer (${PRODUCER})`) && !text.includes(`data-producer="${PRODUCER}"`)
+  return !isOurPdf(text) && !text.includes(`data-producer="${PRODUCER}"`)
+}
+
+/** The facts of a PDF name the producer by the number of an object, which holds its name. */
+function isOurPdf(text: string): boolean {
+  const number = /\/Producer (\d+) 0 R/.exec(text)?.[1]
+  return number !== undefined && new RegExp(`(?:^|\\n)${number} 0 obj\\s*\\(${PRODUCER}\\)`).test(text)
 }
