@@ -4,23 +4,22 @@ import { readFileSync } from 'node:fs'
 import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
 import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 import { toBritish } from '../../src/phonics/british-spellings.ts'
-import { learnModel } from '../../src/phonics/guess/model.ts'
 import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
-import { encodeLexicon } from '../../src/phonics/lexicon/encode.ts'
+import { encodeLexicon, type LexiconSource } from '../../src/phonics/lexicon/encode.ts'
 import { openLexicon } from '../../src/phonics/lexicon/open.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { findCareful } from './careful.ts'
+import { findCompoundParts } from './compounds.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
+import { LIMITS, learnModel } from './guess-model.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
 
 const ROUNDS = 5
-/** Runs of two, three and four rows seen less often than this are left out of the guesser. */
-export const LEAST: readonly [number, number, number] = [1, 2, 3]
 
 const readData = (name: string): string =>
   readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')
@@ -74,14 +73,17 @@ export function buildLexicon(): LexiconBuild {
 
   const fixed = new Set(heteronyms.map(({ word }) => word))
   const stored = toEntries(careful, rows, wordnet, fixed)
-  const learnt = careful
-    .filter(({ word }) => frequencyRank.has(word))
-    .flatMap(({ pronunciations }) => pronunciations.slice(0, 1).map(({ path }) => path))
-  const toModel = (places: ReadonlyMap<number, number>) =>
-    learnModel(
-      learnt.map((path) => path.map((id) => (id === CLOSE ? CLOSE : (places.get(id) ?? 0)))),
-      LEAST,
+  // The guesser learns from one pronunciation a word, names and all.
+  const learnt = careful.flatMap(({ word, pronunciations }) => (word.includes("'") ? [] : pronunciations.slice(0, 1)))
+  const toModel = (places: ReadonlyMap<number, number>) => {
+    const inFile = (id: number): number => (id === CLOSE ? CLOSE : (places.get(id) ?? 0))
+    const placed = rows.toSorted((x, y) => inFile(x.id) - inFile(y.id))
+    return learnModel(
+      learnt.map(({ path, stress }) => ({ path: path.map(inFile), stress })),
+      placed,
+      LIMITS,
     )
+  }
   const rowLines = rows.map(({ letters, phones }) => `${letters}\t${phones.length === 0 ? '-' : phones.join(' ')}`)
   const known = new Set(careful.map(({ word }) => word))
   // `etc` and its like are left out by the corrections: they are abbreviations.
@@ -91,9 +93,11 @@ export function buildLexicon(): LexiconBuild {
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   // What is ordinary is measured with the words as they are stored.
-  const encode = (ordinary: string) => encodeLexicon({ rows: rowLines, entries: stored, toModel, ordinary })
+  const parts = findCompoundParts(words, wordnet)
+  const encode = (ordinary: string, model: LexiconSource['toModel']) =>
+    encodeLexicon({ rows: rowLines, entries: stored, toModel: model, ordinary, parts })
   return {
-    bytes: encode(measureBoth(openLexicon(encode('')), rows)),
+    bytes: encode(measureBoth(openLexicon(encode('', () => new Uint8Array())), rows), toModel),
     report: {
       entries: total,
       aligned,

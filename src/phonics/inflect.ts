@@ -144,11 +144,12 @@ function toCompared(units: readonly RawUnit[], ending: EndingLetters): readonly 
 
 function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit[] | undefined {
   const last = units.at(-1) as RawUnit
-  if (last.letters.length !== 1 || last.spans[0]?.[1] !== length) return undefined
+  // The r of `stir` belongs to its vowel: st·irr·ed.
+  if (!/^(?:.|[aeiou]r)$/.test(last.letters) || last.spans[0]?.[1] !== length) return undefined
   const start = last.spans[0][0]
   return [
     ...units.slice(0, -1),
-    { ...last, letters: last.letters.repeat(2), base: last.letters, spans: [[start, length + 1]] },
+    { ...last, letters: last.letters + last.letters.at(-1), base: last.letters, spans: [[start, length + 1]] },
   ]
 }
 

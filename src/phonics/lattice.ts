@@ -40,6 +40,8 @@ export interface RowSet {
   readonly fitsSplit: readonly boolean[]
   /** Per row: ends in an e that a bare long vowel would need. */
   readonly takesE: readonly boolean[]
+  /** Per row: a consonant with a silent e, which never stands before i: `ceiling` is c·ei·l, not ce·i·l. */
+  readonly beforeNoI: readonly boolean[]
   /** Vowel rows of two letters and more that the table also has with an r, as `ea` and `ear`. */
   readonly growsR: readonly boolean[]
 }
@@ -73,7 +75,8 @@ export function toRowSet(rows: readonly Row[]): RowSet {
         !(row.letters === 'g' && row.phones[0] === 'JH') &&
         row.letters !== 'r',
     ),
-    takesE: rows.map((row) => isConsonant(row) && endsInE(row) && !OWN_E.has(row.letters)),
+    takesE: rows.map((row) => isConsonant(row) && endsInE(row) && !OWN_E.has(row.letters) && row.phones[0] !== 'SH'),
+    beforeNoI: rows.map((row) => isConsonant(row) && /^[cgsvz]e$/.test(row.letters)),
   }
 }
 
@@ -107,6 +110,7 @@ export function toArcs(
         for (const row of candidates) {
           const next = findNext(set, row, state)
           if (next < 0 || isCutShort(row, word, i + row.head.length)) continue
+          if (set.beforeNoI[row.id] && word[i + row.head.length] === 'i') continue
           let jump = 0
           if (phones) {
             jump = row.phones.length

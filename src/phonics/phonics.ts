@@ -5,6 +5,7 @@ import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
 import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
+import { findSpokenApart } from './spoken-apart.ts'
 import { toPronunciation } from './to-pronunciation.ts'
 import { findTwoWords } from './two-words.ts'
 import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
@@ -45,7 +46,7 @@ function fold(word: string): { letters: string; places: readonly number[] } {
 
 function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordPronunciations {
   const { letters, places } = fold(word)
-  const { source, cuttings } = spellParts(letters, spelling)
+  const { source, cuttings, meant } = spellParts(letters, spelling)
   const forms = findHeteronym(letters)?.forms
   const plain = letters.length === word.length
   const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
@@ -54,11 +55,13 @@ function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary
     const placed = plain ? pronunciation : place(pronunciation, places, word)
     return form === undefined ? placed : { ...placed, form }
   })
+  const heteronym = forms !== undefined && pronunciations.length > 1
   return {
     word,
     source,
     pronunciations: distinct(pronunciations),
-    heteronym: forms !== undefined && pronunciations.length > 1,
+    heteronym,
+    ...(meant === undefined ? {} : { meant }),
   }
 }
 
@@ -69,6 +72,8 @@ const LONGEST_WORD = 200
 function spellParts(letters: string, spelling: Spelling): Spelled {
   if (!/[a-z]/.test(letters) || letters.length > LONGEST_WORD) return { source: 'guess', cuttings: [] }
   if (!letters.includes('-')) return spelling.spell(letters)
+  const apart = findSpokenApart(letters, spelling.spell)
+  if (apart) return apart
   let whole: readonly Cutting[] = [{ raw: { units: [] }, stem: '' }]
   let source: Spelled['source'] = 'dictionary'
   let at = 0

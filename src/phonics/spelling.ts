@@ -1,12 +1,15 @@
 // How any word is cut into units, whatever the accent: from the lexicon, by its parts and endings, or by guessing.
 
-import { isVowel } from './arpabet.ts'
-import { guessPaths, guessPlainPath } from './guess/guess.ts'
+import { findSeam } from './compounds.ts'
+import { guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
+import { createPlainReader } from './guess/plain.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection, inflect } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
+import { findRightForm } from './misspelt.ts'
 import { type RawPronunciation, type RawUnit, toRawPronunciation } from './raw.ts'
+import { findSqueezed, stretch } from './stretched.ts'
 
 /** One way to cut a word, with the word that its ending was put on (the word itself where it has none). */
 export interface Cutting {
@@ -17,12 +20,14 @@ export interface Cutting {
 export interface Spelled {
   readonly source: 'dictionary' | 'guess'
   readonly cuttings: readonly Cutting[]
+  /** The word that was meant, where an ending was put on without its change. */
+  readonly meant?: string
 }
 
 const NOTHING: Spelled = { source: 'guess', cuttings: [] }
 
 /** How many nats a second guess may be dearer than the first and still be plausible. */
-const PLAUSIBLE = 2.3
+export const PLAUSIBLE = 2.3
 const MOST_GUESSES = 4
 /** Longer words are not guessed: no child's book has one, and no pronunciation would mean anything. */
 const LONGEST_GUESS = 60
@@ -34,13 +39,21 @@ export interface Spelling {
 
 export function createSpelling(lexicon: Lexicon): Spelling {
   const set = toRowSet(lexicon.rows)
-  const model = openModel(lexicon.model)
+  const toModel = openModel(lexicon.model)
+  const plain = createPlainReader(set)
   const cache = new Map<string, Spelled>()
 
   function spell(word: string): Spelled {
     const known = cache.get(word)
     if (known) return known
-    const spelled = findStored(word) ?? findOwner(word) ?? findInflected(word) ?? findCompound(word) ?? guess(word)
+    const spelled =
+      findStored(word) ??
+      findOwner(word) ??
+      findMisspelt(word) ??
+      findInflected(word) ??
+      findCompound(word) ??
+      findStretched(word) ??
+      guess(word)
     cache.set(word, spelled)
     return spelled
   }
@@ -50,7 +63,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     if (!stored) return undefined
     if ('pronunciations' in stored) {
       const cuttings = stored.pronunciations.map(({ path, stress }) => ({
-        raw: toRawPronunciation(word, path, lexicon.rows, stress),
+        raw: fromY(word, toRawPronunciation(word, path, lexicon.rows, stress)),
         stem: word,
       }))
       return { source: 'dictionary', cuttings }
@@ -61,6 +74,18 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     if (!inflection) return undefined
     const stem = findStored(inflection.stem)?.cuttings.filter((_, k) => (stored.mask >> k) & 1) ?? []
     return { source: 'dictionary', cuttings: toInflected(stem, inflection) }
+  }
+
+  /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */
+  function fromY(word: string, raw: RawPronunciation): RawPronunciation {
+    const [, stem] = /^(.+[^aeiou])i(?:ness|less|ful|ly|ment|hood)(?:es)?$/.exec(word) ?? []
+    if (stem === undefined || lexicon.indexOf(`${stem}y`) < 0) return raw
+    const units = raw.units.map((unit) =>
+      unit.letters === 'i' && unit.phones[0] === 'IY' && unit.spans[0]?.[0] === stem.length
+        ? { ...unit, base: 'y' }
+        : unit,
+    )
+    return { units }
   }
 
   /** Any word or name can own something: `Zub's`, `the boys'`. */
@@ -89,16 +114,32 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return undefined
   }
 
-  /** Two known words of three letters and more, the first as long as can be: `henhouse`. */
+  /** Two known words that people put together: `henhouse`. */
   function findCompound(word: string): Spelled | undefined {
-    for (let at = word.length - 3; at >= 3; at--) {
-      const second = lexicon.find(word.slice(at)) && findStored(word.slice(at))
-      const first = second && findStored(word.slice(0, at))
-      if (!first || !second) continue
-      const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
-      if (cuttings.length > 0) return { source: 'dictionary', cuttings }
+    const at = findSeam(word, lexicon)
+    const first = at === undefined ? undefined : findStored(word.slice(0, at))
+    const second = at === undefined ? undefined : findStored(word.slice(at))
+    if (at === undefined || !first || !second) return undefined
+    const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
+    return cuttings.length > 0 ? { source: 'dictionary', cuttings } : undefined
+  }
+
+  /** A known word with an ending that should have changed it. It is no word, so it has no pronunciation. */
+  function findMisspelt(word: string): Spelled | undefined {
+    for (const inflection of findInflections(word)) {
+      const meant = lexicon.find(inflection.stem) && findRightForm(inflection)
+      if (meant !== undefined && lexicon.find(meant)) return { ...NOTHING, meant }
     }
     return undefined
+  }
+
+  /** `Nooo`, `looong`: a known word drawn out, or else the letters of the short one. */
+  function findStretched(word: string): Spelled | undefined {
+    const squeezed = findSqueezed(word)
+    const known = squeezed.find((one) => lexicon.find(one.word)) ?? squeezed[0]
+    if (!known) return undefined
+    const { cuttings } = spell(known.word)
+    return { source: 'guess', cuttings: cuttings.map(({ raw, stem }) => ({ raw: stretch(raw, word, known), stem })) }
   }
 
   function guess(word: string): Spelled {
@@ -107,18 +148,16 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return { source: 'guess', cuttings: isSure ? cuttings : [...cuttings, ...guessWhole(word)] }
   }
 
-  /** The plausible pronunciations, and the plain one that a beginner would find. */
+  /** The plain pronunciations; where the letters are not plain, or the word is longer, what the dictionary makes likely too. */
   function guessWhole(word: string): readonly Cutting[] {
-    const guesses = guessPaths(set, model, word, MOST_GUESSES)
+    const plains = plain.read(word)
+    const isEnough = plains.length > 0 && isShort(plains[0]?.stress ?? [])
+    const guesses = isEnough ? [] : guessPaths(set, toModel(), word, MOST_GUESSES)
     const best = guesses[0]?.cost ?? 0
-    const plain = guessPlainPath(set, model, word)
-    const plausible = guesses.filter((one) => one.cost <= best + PLAUSIBLE)
-    const paths = (isClosed(word) ? [plain, ...plausible] : [...plausible, plain]).flatMap((one) =>
-      one ? [one.path] : [],
-    )
-    const distinct = paths.filter((path, at) => paths.findIndex((one) => one.join() === path.join()) === at)
-    return distinct.map((path) => ({
-      raw: toRawPronunciation(word, path, lexicon.rows, toGuessedStress(path, lexicon)),
+    const found = [...plains, ...guesses.filter((one) => one.cost <= best + PLAUSIBLE)]
+    const distinct = found.filter(({ path }, at) => found.findIndex((one) => one.path.join() === path.join()) === at)
+    return distinct.map(({ path, stress }) => ({
+      raw: toRawPronunciation(word, path, lexicon.rows, stress),
       stem: word,
     }))
   }
@@ -145,8 +184,8 @@ const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
 const isAbbreviation = (word: string): boolean =>
   ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
 
-/** A word with one vowel letter, shut in by consonants, is read as beginners read it before anything else. */
-const isClosed = (word: string): boolean => /^[^aeiouy]*[aeiou][^aeiouywr]+(le|y|er|e)?$/.test(word)
+/** A word of one vowel is read by its letters and nothing else. */
+const isShort = (stress: readonly number[]): boolean => stress.length < 2
 
 /** `bag` would double its g: `baging` is no form of it. */
 const isUndoubled = ({ stem, ending, change }: Inflection): boolean =>
@@ -178,20 +217,4 @@ export function joinCuttings(first: readonly Cutting[], second: readonly Cutting
       second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
     )
     .slice(0, 4)
-}
-
-/** Guessed stress: the first full vowel is strong, other vowels are weak. */
-function toGuessedStress(path: readonly number[], lexicon: Lexicon): readonly (0 | 1 | 2)[] {
-  const vowels = path.flatMap(
-    (id) =>
-      lexicon.rows[id]?.phones.filter(isVowel).map((phone) => ({ phone, letters: lexicon.rows[id]?.letters ?? '' })) ??
-      [],
-  )
-  const isWeak = ({ phone, letters }: { phone: string; letters: string }) =>
-    phone === 'AH' && !/^(u|o|ou|oo|o_e)$/.test(letters)
-  const strong = Math.max(
-    0,
-    vowels.findIndex((vowel) => !isWeak(vowel)),
-  )
-  return vowels.map((_, k) => (k === strong ? 1 : 0))
 }

@@ -58,6 +58,8 @@ export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
 
 /** A unit has as many nuclei as vowel sounds: `ower` in `flower` has two. */
 function toNuclei(word: string, { unit, start, end }: Piece, piece: number): Nucleus[] {
+  // dribble, but dribbling: the le is no beat of its own before an ending.
+  if (unit.base === 'le' && unit.letters === 'l') return []
   const vowels = unit.phones.filter(isVowel)
   const stress = unit.stress ?? 0
   return vowels.map((vowel, k) => {
@@ -98,6 +100,7 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   const isLe = pieces[right.piece]?.unit.letters === 'le' || pieces[right.piece]?.unit.letters === 're'
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
   const least = splitEnd(pieces[left.piece] as Piece)
+  if (left.stress !== 1 && right.stress === 1 && isPrefix(word, pieces, left, right)) return PREFIX_LENGTH
   if (right.opens) return toStart(pieces[right.piece] as Piece)
   if (between.length === 0) return cutAfterVowel(word, pieces[left.piece] as Piece, right)
   const free = between.filter((piece) => piece.start >= least)
@@ -106,9 +109,21 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
     ? (free[0] as Piece).start
     : isLe
       ? cutBeforeLe(free, right)
-      : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection')
+      : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection' || isMorning(word, left, right))
   // The silent e of `home` in `homework` stays with its syllable.
   return Math.max(at, free.length < between.length ? Math.min(least, right.start) : 0)
+}
+
+/** morn-ing is cut as if it had an ending; star-ling is not. */
+const isMorning = (word: string, left: Nucleus, right: Nucleus): boolean =>
+  left.letters.endsWith('r') && /^[dmnt]ing$/.test(word.slice(left.end)) && right.letters === 'i'
+
+const PREFIX_LENGTH = 3
+
+/** mis-take and dis-cov-er: mis and dis are heard as one piece where the next syllable is the strong one. */
+function isPrefix(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): boolean {
+  if (left.start !== 1 || !/^[dm]is[^aeiouysh]/.test(word) || right.start <= PREFIX_LENGTH) return false
+  return pieces.some((piece) => piece.start === PREFIX_LENGTH)
 }
 
 /** Two vowel units side by side part between them, but an r at the end of the first may begin the next syllable. */
@@ -128,13 +143,17 @@ const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit
 function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
   const last = free.at(-1)
   if (!last) return right.start
-  if (isDouble(last)) return last.start + 1
+  // cas-tle: the silent t begins the last syllable.
+  if (isDouble(last) || last.unit.letters === 'st') return last.start + 1
   return last.unit.letters === 'ck' ? right.start : last.start
 }
 
 function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
   const [first, second] = free
   if (!first) return right.start
+  // spe-cial, o-cean, pa-tient: the pair opens the last syllable.
+  if (!second && /^(?:c[ei]|ti|si|sci|xi)$/.test(first.unit.letters) && /^[SZC]H$/.test(first.unit.phones[0] ?? ''))
+    return first.start
   if (
     /^i(o|a)/.test(right.letters) &&
     /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') &&

@@ -36,9 +36,11 @@ export function toPronunciation(
   const cut = cutSyllables(word, raw.units)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
-    const key: CorrespondenceKey = `${unit.base ?? unit.letters}=${rules.toTaught(raw.units, at, sound)}`
+    const letters = toSingleR(unit.base ?? unit.letters)
+    const key: CorrespondenceKey = `${letters}=${toTaughtWeak(letters, rules.toTaught(raw.units, at, sound))}`
     const made = toUnit(unit, sound, key, cut.stress.length)
-    return (rules.partsR && partFromR(made)) || made
+    const isBeforeVowel = raw.units[at + 1]?.phones.some(isVowel) === true
+    return (rules.partsR && partFromR(made)) || (isBeforeVowel && partLong(made)) || made
   })
   const shown = findOrdinary === undefined ? units : units.map((unit, at) => show(unit, at, units, findOrdinary))
   return { units: shown, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
@@ -82,6 +84,34 @@ function partFromR(unit: Unit): readonly Unit[] | undefined {
     { letters: r, spans: [[at, at + r.length]], sound: 'r', kind: 'correspondence', key: `${r}=r`, vowel: false },
   ]
 }
+
+/** A doubled r says no more than one: `purr` and `furry` have the `ur` of `fur`. */
+const toSingleR = (letters: string): string => letters.replace(/^([aeiou])rr$/, '$1r')
+
+/** Worn down, the u of `music` is heard in `argument`, and the o_e of `some` in `handsome`: they are taught as those. */
+function toTaughtWeak(letters: string, sound: string): string {
+  if (letters === 'u' && sound === 'jə') return 'juː'
+  return letters === 'o_e' && sound === 'ə' ? 'ʌ' : sound
+}
+
+/**
+ * A long vowel at the end of a syllable, coloured by the r that opens the next one: fu-ry has the u of `music`, va-ry the a
+ * of `paper`. Undefined for other units.
+ */
+function partLong(unit: Unit): readonly Unit[] | undefined {
+  const start = unit.spans[0]?.[0]
+  const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
+  const letters = unit.letters.charAt(0)
+  const taught = LONG_BEFORE_R[`${letters}=${vowel.replace('ə', '')}`]
+  if (unit.kind !== 'correspondence' || !/^[au]r$/.test(unit.letters) || !taught || start === undefined)
+    return undefined
+  return [
+    { ...unit, letters, spans: [[start, start + 1]], sound: vowel, key: `${letters}=${taught}` },
+    { letters: r, spans: [[start + 1, start + 2]], sound: 'r', kind: 'correspondence', key: 'r=r', vowel: false },
+  ]
+}
+
+const LONG_BEFORE_R: Readonly<Record<string, string>> = { 'a=ɛ': 'eɪ', 'u=jʊ': 'juː', 'u=ʊ': 'uː' }
 
 const SHORT_WITH_R = /^([æɛɪɒʌ])r$/
 

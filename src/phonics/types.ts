@@ -52,6 +52,8 @@ export interface WordPronunciations {
   readonly parts?: readonly (WordPronunciations | '-s')[]
   /** True where the pronunciations are different words and the sentence must choose. */
   readonly heteronym: boolean
+  /** The rightly spelt word, where an ending was put on without the change that it asks for: `making` for `makeing`. */
+  readonly meant?: string
 }
 
 /** The engine in one accent: words in, pronunciations out. Pure and cached. */

@@ -2,8 +2,9 @@
 
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { learnModel } from '../../scripts/build/guess-model.ts'
 import { findAlignment, learnCosts, toFirstCosts } from '../../src/phonics/align.ts'
-import { EDGE, learnModel, openModel, toSymbol } from '../../src/phonics/guess/model.ts'
+import { EDGE, openModel } from '../../src/phonics/guess/model.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { testSpelling } from '../lexicon-for-tests.ts'
@@ -88,24 +89,35 @@ describe('learning', () => {
 })
 
 describe('the model of the guesser', () => {
-  const paths = [
-    [1, 2, 3],
-    [1, 2, 3],
-    [1, 2, 4],
-  ]
-  const model = openModel(learnModel(paths, [1, 1, 1]))
+  const lessons = [
+    [1, 5, 3],
+    [1, 5, 3],
+    [1, 5, 4],
+  ].map((path) => ({ path, stress: [1] }))
+  const model = openModel(learnModel(lessons, set.rows, { longest: 6, least: 0 }))()
+  const symbolOf = (row: number) => model.byRow.get(row)?.[0] ?? NaN
+  const read = (rows: readonly number[]) =>
+    rows.reduce((context, row) => model.after(context, symbolOf(row)), model.start)
 
   it('finds what was seen often likelier than what was seen seldom, and that than what was never seen', () => {
-    const costAfter = (d: number) => model.cost(EDGE, toSymbol(1), toSymbol(2), toSymbol(d))
+    const costAfter = (row: number) => model.cost(read([1, 5]), symbolOf(row))
     expect(costAfter(3)).toBeLessThan(costAfter(4))
     expect(costAfter(4)).toBeLessThan(costAfter(1))
   })
 
-  it('gives shares that do not go beyond one', () => {
-    const sum =
-      [1, 2, 3, 4].reduce((total, d) => total + Math.exp(-model.plain(toSymbol(d))), 0) + Math.exp(-model.plain(EDGE))
-    expect(sum).toBeGreaterThan(0.9)
-    expect(sum).toBeLessThan(1.1)
+  it.each([[[]], [[1]], [[1, 5]], [[5, 3]], [[3, 3]]])('gives shares that make one after %j', (rows) => {
+    const sum = [EDGE, ...[1, 3, 4, 5].map(symbolOf)].reduce(
+      (total, symbol) => total + Math.exp(-model.cost(read(rows), symbol)),
+      0,
+    )
+    // The closing e, which was never seen, has the rest.
+    expect(sum).toBeGreaterThan(0.75)
+    expect(sum).toBeLessThan(1.02)
+  })
+
+  it('keeps what falling back costs, through pruning', () => {
+    const pruned = openModel(learnModel(lessons, set.rows, { longest: 6, least: 0.02 }))()
+    expect(pruned.cost(pruned.start, pruned.byRow.get(1)?.[0] ?? NaN)).toBeLessThan(1.5)
   })
 })
 

@@ -18,7 +18,9 @@ const toEntry = (word: string): LexiconEntry => ({
 })
 
 const pack = (words: readonly string[], rows = ROWS) =>
-  openLexicon(encodeLexicon({ rows, entries: [...words].sort().map(toEntry), toModel: () => new Uint8Array() }))
+  openLexicon(
+    encodeLexicon({ rows, entries: [...words].sort().map(toEntry), toModel: () => new Uint8Array(), parts: [] }),
+  )
 
 const words = () => fc.uniqueArray(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1, maxLength: 200 })
 
@@ -64,7 +66,7 @@ describe('round trip', () => {
       },
     ]
     const rows = MANY.map((row, at) => (at === 26 + 299 ? 'qzz\tK' : row))
-    const lexicon = openLexicon(encodeLexicon({ rows, entries, toModel: () => new Uint8Array() }))
+    const lexicon = openLexicon(encodeLexicon({ rows, entries, toModel: () => new Uint8Array(), parts: [] }))
     const letters = (word: string) => {
       const found = lexicon.find(word)
       return found && 'pronunciations' in found
@@ -80,13 +82,24 @@ describe('round trip', () => {
 
   it('keeps a stem with an ending', () => {
     const entries: LexiconEntry[] = [toEntry('cat'), { word: 'cats', ending: 0, change: 0, mask: 1 }]
-    const lexicon = openLexicon(encodeLexicon({ rows: ROWS, entries, toModel: () => new Uint8Array() }))
+    const lexicon = openLexicon(encodeLexicon({ rows: ROWS, entries, toModel: () => new Uint8Array(), parts: [] }))
     expect(lexicon.find('cats')).toEqual({ ending: 0, change: 0, mask: 1 })
+  })
+
+  it('keeps how words go into compounds, near and far', () => {
+    const list = Array.from({ length: 700 }, (_, k) => `${LETTERS[Math.floor(k / 26)]}${LETTERS[k % 26]}`)
+    const parts = [0, 3, 258, 513, 514, 699].map((at, k) => ({ word: list[at] ?? '', first: k % 3, last: (k + 1) % 3 }))
+    const lexicon = openLexicon(
+      encodeLexicon({ rows: ROWS, entries: list.map(toEntry), toModel: () => new Uint8Array(), parts }),
+    )
+    expect(
+      [...lexicon.parts].map(([at, packed]) => ({ word: lexicon.wordAt(at), first: packed >> 2, last: packed & 3 })),
+    ).toEqual(parts)
   })
 
   it('hands the model through', () => {
     const lexicon = openLexicon(
-      encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => Uint8Array.of(1, 2, 3) }),
+      encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => Uint8Array.of(1, 2, 3), parts: [] }),
     )
     expect([...lexicon.model]).toEqual([1, 2, 3])
   })
@@ -95,7 +108,7 @@ describe('round trip', () => {
 describe('what is no lexicon', () => {
   it('is refused in plain words', () => {
     expect(() => openLexicon(new Uint8Array(100))).toThrow('not a lexicon file')
-    const bytes = encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => new Uint8Array() })
+    const bytes = encodeLexicon({ rows: ROWS, entries: [toEntry('cat')], toModel: () => new Uint8Array(), parts: [] })
     bytes[4] = 99
     expect(() => openLexicon(bytes)).toThrow('version 99')
   })

@@ -46,7 +46,7 @@ function toSound(place: Place): string {
   if (/^(UW|UH|UW W|AH W)$/.test(phones)) return toU(phones, letters, place)
   if (letters === 'o' && phones === 'OW' && unit.stress === 2 && /mon(y|ies)$/.test(place.words[0])) return 'ə'
   if ((phones === 'IY' || phones === 'IH') && letters === 'e' && nextSound(place) === 'R' && unit.stress) return 'ɪə'
-  return toPlain(unit)
+  return /^A[AO] F$/.test(phones) ? 'ɒf' : toPlain(unit)
 }
 
 /** The stressed a of a BATH word is long; a weak one beside it is not, as the first of `advantage`. */

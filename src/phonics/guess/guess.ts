@@ -1,96 +1,101 @@
 // Reads a word that the dictionary lacks by its letters: the likeliest paths through the table, by the learnt model.
 
 import { CLOSE, LONG, OPEN, type RowSet, STATES, toArcs } from '../lattice.ts'
-import { EDGE, type GuessModel, toSymbol } from './model.ts'
+import { findBonds } from './bonds.ts'
+import { CLOSE_SYMBOL, type Context, EDGE, type GuessModel } from './model.ts'
 
 export interface Guess {
   /** Row ids, CLOSE for a closing e. */
   readonly path: readonly number[]
+  /** One mark for each vowel sound. */
+  readonly stress: readonly (0 | 1)[]
   /** Nats; lower is likelier. */
   readonly cost: number
+  /** The share of this pronunciation among all that were found for the word, stress apart. */
+  readonly share: number
 }
 
 interface Walk {
   readonly cost: number
-  readonly a: number
-  readonly b: number
-  readonly c: number
-  readonly row: number
+  readonly context: Context
+  readonly symbol: number
   readonly before: Walk | undefined
 }
 
 /** How many walks are kept at each letter: more finds no better pronunciations on held-out words. */
 const BEAM = 12
+const MOST_FOUND = 10
+const NO_SYMBOLS: readonly number[] = []
+const CLOSES: readonly number[] = [CLOSE_SYMBOL]
 
-/** Up to `most` pronunciations, likeliest first. Time grows with the length of the word. */
-export function guessPaths(set: RowSet, model: GuessModel, word: string, most: number): Guess[] {
-  const { arcs } = toArcs(set, word, undefined)
-  const beams = new Map<number, Walk[]>([[0, [{ cost: 0, a: EDGE, b: EDGE, c: EDGE, row: EDGE, before: undefined }]]])
-  for (const arc of arcs) {
+/** Up to `most` pronunciations that sound different, likeliest first. Time grows with the length of the word. */
+export function guessPaths(set: RowSet, model: GuessModel, word: string, most: number): readonly Guess[] {
+  const bonds = findBonds(word)
+  const found = walkLetters(set, model, word, bonds)
+  return mergeAlike(found.length > 0 ? found : walkLetters(set, model, word, new Set()), set, model).slice(0, most)
+}
+
+/** @param bonds places between letters where no row may begin */
+function walkLetters(set: RowSet, model: GuessModel, word: string, bonds: ReadonlySet<number>): readonly Walk[] {
+  const beams = new Map<number, Walk[]>([[0, [{ cost: 0, context: model.start, symbol: EDGE, before: undefined }]]])
+  for (const arc of toArcs(set, word, undefined).arcs) {
     const walks = beams.get(arc.from)
-    if (!walks) continue
+    if (!walks || bonds.has(Math.floor(arc.from / STATES))) continue
     const next = beams.get(arc.to) ?? []
     beams.set(arc.to, next)
-    const symbol = toSymbol(arc.row)
-    for (const walk of walks) {
-      const cost = walk.cost + model.cost(walk.a, walk.b, walk.c, symbol)
-      keep(next, { cost, a: walk.b, b: walk.c, c: symbol, row: arc.row, before: walk })
+    for (const symbol of arc.row === CLOSE ? CLOSES : (model.byRow.get(arc.row) ?? NO_SYMBOLS)) {
+      for (const walk of walks) keep(next, walk, symbol, model)
     }
   }
   const end = word.length * STATES
   return [...(beams.get(end + OPEN) ?? []), ...(beams.get(end + LONG) ?? [])]
-    .map((walk) => ({ walk, cost: walk.cost + model.cost(walk.a, walk.b, walk.c, EDGE) }))
+    .map((walk) => ({ ...walk, cost: walk.cost + model.cost(walk.context, EDGE) }))
     .sort((x, y) => x.cost - y.cost)
-    .slice(0, most)
-    .map(({ walk, cost }) => ({ path: toPath(walk), cost }))
+    .slice(0, MOST_FOUND)
 }
 
-/** Silent letters are no plain sound. */
-const SILENT = 4
-
-/**
- * The pronunciation of someone who knows what each group of letters mostly says and nothing else: the likeliest rows, wherever
- * they stand. A child reads an invented name so: `Zub` as z·u·b.
- */
-export function guessPlainPath(set: RowSet, model: GuessModel, word: string): Guess | undefined {
-  const { arcs } = toArcs(set, word, undefined)
-  const best = new Map<number, Walk>([[0, { cost: 0, a: EDGE, b: EDGE, c: EDGE, row: EDGE, before: undefined }]])
-  for (const arc of arcs) {
-    const before = best.get(arc.from)
-    if (!before) continue
-    const price =
-      arc.row === CLOSE
-        ? arc.inside
-          ? SILENT
-          : 0
-        : model.plain(toSymbol(arc.row)) + (set.rows[arc.row]?.phones.length === 0 ? SILENT : 0)
-    const cost = before.cost + price
-    if (cost < (best.get(arc.to)?.cost ?? Infinity))
-      best.set(arc.to, { cost, a: EDGE, b: EDGE, c: EDGE, row: arc.row, before })
-  }
-  const end = word.length * STATES
-  const [walk] = [best.get(end + OPEN), best.get(end + LONG)]
-    .filter((one) => one !== undefined)
-    .sort((x, y) => x.cost - y.cost)
-  return walk && { path: toPath(walk), cost: walk.cost }
-}
-
-/** Puts a walk in its place, best first; of two with the same last rows only the better is kept. */
-function keep(beam: Walk[], walk: Walk): void {
-  if (beam.length >= BEAM && walk.cost >= (beam[beam.length - 1]?.cost ?? 0)) return
-  const twin = beam.findIndex((one) => one.a === walk.a && one.b === walk.b && one.c === walk.c)
+/** Puts a longer walk in its place, best first; of two that the model tells apart no more, only the better is kept. */
+function keep(beam: Walk[], before: Walk, symbol: number, model: GuessModel): void {
+  const cost = before.cost + model.cost(before.context, symbol)
+  if (beam.length >= BEAM && cost >= (beam[beam.length - 1]?.cost ?? 0)) return
+  const context = model.after(before.context, symbol)
+  const twin = beam.findIndex((one) => one.context.node === context.node && one.symbol === symbol)
   if (twin >= 0) {
-    if ((beam[twin]?.cost ?? 0) <= walk.cost) return
+    if ((beam[twin]?.cost ?? 0) <= cost) return
     beam.splice(twin, 1)
   }
   let at = beam.length
-  while (at > 0 && (beam[at - 1]?.cost ?? 0) > walk.cost) at--
-  beam.splice(at, 0, walk)
+  while (at > 0 && (beam[at - 1]?.cost ?? 0) > cost) at--
+  beam.splice(at, 0, { cost, context, symbol, before })
   if (beam.length > BEAM) beam.pop()
 }
 
-function toPath(walk: Walk): number[] {
-  const path: number[] = []
-  for (let at: Walk | undefined = walk; at?.before; at = at.before) path.push(at.row)
-  return path.reverse()
+/** Walks that say the same are one pronunciation, as likely as all of them together; the likeliest one gives its letters. */
+function mergeAlike(walks: readonly Walk[], set: RowSet, model: GuessModel): readonly Guess[] {
+  const bySound = new Map<string, { walk: Walk; weight: number }>()
+  const least = walks[0]?.cost ?? 0
+  for (const walk of walks) {
+    const sounds = toSymbols(walk)
+      .flatMap((symbol) => set.rows[model.symbols[symbol]?.row ?? -1]?.phones ?? [])
+      .join(' ')
+    const known = bySound.get(sounds)
+    const weight = Math.exp(least - walk.cost)
+    if (known) known.weight += weight
+    else bySound.set(sounds, { walk, weight })
+  }
+  const all = [...bySound.values()].reduce((sum, { weight }) => sum + weight, 0)
+  return [...bySound.values()]
+    .sort((x, y) => y.weight - x.weight)
+    .map(({ walk, weight }) => ({
+      path: toSymbols(walk).map((symbol) => model.symbols[symbol]?.row ?? CLOSE),
+      stress: toSymbols(walk).flatMap((symbol) => model.symbols[symbol]?.stress ?? []),
+      cost: least - Math.log(weight),
+      share: weight / all,
+    }))
+}
+
+function toSymbols(walk: Walk): number[] {
+  const symbols: number[] = []
+  for (let at: Walk | undefined = walk; at?.before; at = at.before) symbols.push(at.symbol)
+  return symbols.reverse()
 }

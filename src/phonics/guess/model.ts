@@ -1,164 +1,148 @@
-// The guesser's model: how likely a row is after the two rows before it, learnt from the aligned dictionary.
+// The guesser's model: how likely a row is after the rows before it. Read in place; see `scripts/build/guess-model.ts`.
 //
-// A joint model of letters and sounds (Bisani and Ney 2008, "Joint-sequence models for grapheme-to-phoneme conversion"),
-// with absolute discounting: an unseen run of rows falls back to a shorter one at a price that depends on the run.
+//   length of the symbols u32 · count of nodes u32 · 64 costs f32 · 64 costs of falling back f32 · symbols · nodes
+//   symbols  text, a line each from number 2: row, and the stress of its vowels (`17 1`)
+//   nodes    three bytes each: symbol 10 bits, last of its sisters 1, has children 1, cost 6, cost of falling back 6
+//
+// The nodes are a tree of runs read backwards: the last symbol of a run first, then the one before it. Sisters stand side
+// by side in the order of their symbols, level after level, so that no node needs to say where its children lie.
 
-/** Row ids are counted up by 2, so that the word's edge is 0 and the closing e 1. */
 export const EDGE = 0
-export const toSymbol = (row: number): number => row + 2
-/** Costs are stored in steps of 1/16 nat. */
-const SCALE = 16
-
-/** A run of up to four symbols as one number. */
-export const toRun = (a: number, b: number, c: number, d: number): number => ((a * 1024 + b) * 1024 + c) * 1024 + d
-
-export interface GuessModel {
-  /** Cost in nats of symbol `d` after `a b c` (0 where there is none before). */
-  cost(a: number, b: number, c: number, d: number): number
-  /** Cost in nats of a symbol wherever it stands. */
-  plain(d: number): number
-}
-
-/** Learns from paths of row ids and writes the model as bytes. */
-export function learnModel(paths: Iterable<readonly number[]>, least: readonly [number, number, number]): Uint8Array {
-  const counts = [
-    new Map<number, number>(),
-    new Map<number, number>(),
-    new Map<number, number>(),
-    new Map<number, number>(),
-  ] as const
-  for (const path of paths) {
-    const symbols = [EDGE, EDGE, EDGE, ...path.map(toSymbol), EDGE]
-    for (let k = 3; k < symbols.length; k++) {
-      for (let order = 0; order < 4; order++) {
-        const run = symbols.slice(k - order, k + 1).reduce((sum, symbol) => sum * 1024 + symbol, 0)
-        counts[order]?.set(run, (counts[order]?.get(run) ?? 0) + 1)
-      }
-    }
-  }
-  return encode(counts.map((map, order) => toTable(map, order, least)))
-}
-
-const DISCOUNT = 0.7
-
-/** Costs of the runs of one order, each with the price of falling back from it as a context of the next order. */
-function toTable(counts: ReadonlyMap<number, number>, order: number, least: readonly number[]) {
-  const totals = new Map<number, { sum: number; kinds: number }>()
-  for (const [run, count] of counts) {
-    const context = Math.floor(run / 1024)
-    const total = totals.get(context) ?? { sum: 0, kinds: 0 }
-    totals.set(context, { sum: total.sum + count, kinds: total.kinds + 1 })
-  }
-  const kept: [number, number][] = []
-  const lost = new Map<number, number>()
-  for (const [run, count] of counts) {
-    const context = Math.floor(run / 1024)
-    const { sum } = totals.get(context) ?? { sum: 1 }
-    if (order > 0 && count < (least[order - 1] ?? 1)) lost.set(context, (lost.get(context) ?? 0) + count)
-    else kept.push([run, -Math.log((count - (order > 0 ? DISCOUNT : 0)) / sum)])
-  }
-  const backs = new Map<number, number>()
-  if (order > 0) {
-    const keptKinds = new Map<number, number>()
-    for (const [run] of kept) keptKinds.set(Math.floor(run / 1024), (keptKinds.get(Math.floor(run / 1024)) ?? 0) + 1)
-    for (const [context, { sum }] of totals) {
-      const mass = (DISCOUNT * (keptKinds.get(context) ?? 0) + (lost.get(context) ?? 0)) / sum
-      backs.set(context, -Math.log(Math.max(mass, 1e-4)))
-    }
-  }
-  return { kept: kept.sort((x, y) => x[0] - y[0]), backs }
-}
-
-type Learnt = ReturnType<typeof toTable>
-
-const quantise = (cost: number): number => Math.max(0, Math.min(255, Math.round(cost * SCALE)))
-
-// Per order: count u32, then per run 5 bytes of key (40 bits), cost u8, price of falling back u8.
-function encode(tables: readonly Learnt[]): Uint8Array {
-  const size = tables.reduce((sum, table) => sum + 4 + table.kept.length * 7, 0)
-  const bytes = new Uint8Array(size)
-  const view = new DataView(bytes.buffer)
-  let at = 0
-  tables.forEach((table, order) => {
-    view.setUint32(at, table.kept.length, true)
-    at += 4
-    const backs = tables[order + 1]?.backs
-    for (const [run, cost] of table.kept) {
-      view.setUint32(at, run % 2 ** 32, true)
-      bytes[at + 4] = Math.floor(run / 2 ** 32)
-      bytes[at + 5] = quantise(cost)
-      bytes[at + 6] = quantise(backs?.get(run) ?? 0)
-      at += 7
-    }
-  })
-  return bytes
-}
-
-interface Table {
-  readonly keys: Float64Array
-  readonly costs: Uint8Array
-  readonly backs: Uint8Array
-}
-
-/** Opens the bytes that `learnModel` wrote. They are laid out for searching when the first word is guessed. */
-export function openModel(bytes: Uint8Array): GuessModel {
-  let laidOut: readonly Table[] | undefined
-  const tables = (): readonly Table[] => (laidOut ??= layOut(bytes))
-  const plain = (d: number): number => {
-    const [table] = tables()
-    const place = table ? find(table.keys, d) : -1
-    return table && place >= 0 ? (table.costs[place] ?? 0) / SCALE : UNSEEN
-  }
-  return {
-    plain,
-    cost(a, b, c, d) {
-      const all = tables()
-      let context = (a * 1024 + b) * 1024 + c
-      let price = 0
-      // The longest run first; each context is the one before it without its oldest symbol.
-      for (let order = 3; order >= 0; order--) {
-        const table = all[order]
-        const place = table ? find(table.keys, order === 0 ? d : context * 1024 + d) : -1
-        if (table && place >= 0) return price + (table.costs[place] ?? 0) / SCALE
-        const shorter = order > 0 ? all[order - 1] : undefined
-        const at = shorter ? find(shorter.keys, context) : -1
-        if (shorter && at >= 0) price += (shorter.backs[at] ?? 0) / SCALE
-        context %= order === 3 ? 1024 * 1024 : 1024
-      }
-      return price + UNSEEN
-    },
-  }
-}
-
+export const CLOSE_SYMBOL = 1
+export const MOST_SYMBOLS = 1024
+export const LEVELS = 64
+export const HEADER = 8 + 2 * LEVELS * 4
+/** Cost in nats of a symbol that was never seen. */
 const UNSEEN = 16
 
-function layOut(bytes: Uint8Array): readonly Table[] {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
-  const tables: Table[] = []
-  for (let at = 0; at < bytes.length; ) {
-    const count = view.getUint32(at, true)
-    at += 4
-    const table = { keys: new Float64Array(count), costs: new Uint8Array(count), backs: new Uint8Array(count) }
-    for (let k = 0; k < count; k++, at += 7) {
-      table.keys[k] = view.getUint32(at, true) + (bytes[at + 4] ?? 0) * 2 ** 32
-      table.costs[k] = bytes[at + 5] ?? 0
-      table.backs[k] = bytes[at + 6] ?? 0
-    }
-    tables.push(table)
-  }
-  return tables
+/** What has been read so far, as much of it as the model knows: a place in its tree, and what falling back costs. */
+export interface Context {
+  /** The symbols before, the last one first. */
+  readonly symbols: readonly number[]
+  /** The node of the longest known run of them: contexts with the same node are alike from here on. */
+  readonly node: number
+  /** Cost of falling back from the longest known run to the one of so many symbols. */
+  readonly backs: readonly number[]
 }
 
-/** The place of a number in a rising list, or -1. */
-function find(keys: Float64Array, wanted: number): number {
-  let low = 0
-  let high = keys.length - 1
-  while (low <= high) {
-    const middle = (low + high) >> 1
-    const difference = (keys[middle] as number) - wanted
-    if (difference === 0) return middle
-    if (difference < 0) low = middle + 1
-    else high = middle - 1
+/** A row with the stress of its vowels. */
+export interface RowSymbol {
+  readonly row: number
+  readonly stress: readonly (0 | 1)[]
+}
+
+export interface GuessModel {
+  /** By number; nothing for the edge and the closing e. */
+  readonly symbols: readonly (RowSymbol | undefined)[]
+  /** The numbers of a row's symbols. */
+  readonly byRow: ReadonlyMap<number, readonly number[]>
+  readonly start: Context
+  /** Cost in nats of a symbol in a context. */
+  cost(context: Context, symbol: number): number
+  after(context: Context, symbol: number): Context
+}
+
+/** Opens the bytes of a model. They are laid out when the first word is guessed. */
+export function openModel(bytes: Uint8Array): () => GuessModel {
+  let model: GuessModel | undefined
+  return () => (model ??= layOut(bytes))
+}
+
+function layOut(bytes: Uint8Array): GuessModel {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  const names = view.getUint32(0, true)
+  const count = view.getUint32(4, true)
+  const costs = Float64Array.from({ length: LEVELS }, (_, k) => view.getFloat32(8 + k * 4, true))
+  const backs = Float64Array.from({ length: LEVELS }, (_, k) => view.getFloat32(8 + (LEVELS + k) * 4, true))
+  const symbols = readSymbols(new TextDecoder().decode(bytes.subarray(HEADER, HEADER + names)))
+  const nodes = bytes.subarray(HEADER + names, HEADER + names + count * 3)
+  const { first, end } = findChildren(nodes, count)
+  const symbolOf = (node: number): number => (nodes[node * 3] ?? 0) | (((nodes[node * 3 + 1] ?? 0) & 3) << 8)
+  const find = (node: number, symbol: number): number => {
+    let low = first[node + 1] ?? 0
+    let high = (end[node + 1] ?? 0) - 1
+    while (low <= high) {
+      const middle = (low + high) >> 1
+      const difference = symbolOf(middle) - symbol
+      if (difference === 0) return middle
+      if (difference < 0) low = middle + 1
+      else high = middle - 1
+    }
+    return -1
   }
-  return -1
+  const costOf = (node: number): number =>
+    costs[((nodes[node * 3 + 1] ?? 0) >> 4) | (((nodes[node * 3 + 2] ?? 0) & 3) << 4)] ?? 0
+  const backOf = (node: number): number => backs[(nodes[node * 3 + 2] ?? 0) >> 2] ?? 0
+  // The first level is asked most often.
+  const top = Array.from({ length: MOST_SYMBOLS }, (_, symbol) => find(-1, symbol))
+
+  function toContext(history: readonly number[]): Context {
+    const known: number[] = []
+    let node = -1
+    for (const symbol of history) {
+      const next = node < 0 ? (top[symbol] ?? -1) : find(node, symbol)
+      if (next < 0) break
+      node = next
+      known.push(backOf(node))
+    }
+    const toBacks = (from: number): number => known.slice(from).reduce((sum, back) => sum + back, 0)
+    return {
+      symbols: history.slice(0, known.length),
+      node,
+      backs: Array.from({ length: known.length + 1 }, (_, from) => toBacks(from)),
+    }
+  }
+
+  return {
+    symbols,
+    byRow: groupByRow(symbols),
+    start: toContext([EDGE]),
+    cost(context, symbol) {
+      let node = top[symbol] ?? -1
+      if (node < 0) return UNSEEN
+      let used = 0
+      for (const before of context.symbols) {
+        const next = find(node, before)
+        if (next < 0) break
+        node = next
+        used++
+      }
+      return costOf(node) + (context.backs[used] ?? 0)
+    },
+    after: (context, symbol) => toContext([symbol, ...context.symbols]),
+  }
+}
+
+function readSymbols(text: string): readonly (RowSymbol | undefined)[] {
+  const lines = text === '' ? [] : text.split('\n')
+  const rows = lines.map((line): RowSymbol => {
+    const [row = '', stress = ''] = line.split(' ')
+    return { row: Number(row), stress: Array.from(stress, (mark) => (mark === '1' ? 1 : 0)) }
+  })
+  return [undefined, undefined, ...rows]
+}
+
+function groupByRow(symbols: readonly (RowSymbol | undefined)[]): ReadonlyMap<number, readonly number[]> {
+  const byRow = new Map<number, number[]>()
+  symbols.forEach((one, number) => {
+    if (one === undefined) return
+    const list = byRow.get(one.row)
+    if (list) list.push(number)
+    else byRow.set(one.row, [number])
+  })
+  return byRow
+}
+
+/** By node, one more, so that the root is 0: where its children begin and end. */
+function findChildren(nodes: Uint8Array, count: number): { first: Uint32Array; end: Uint32Array } {
+  const first = new Uint32Array(count + 1)
+  const end = new Uint32Array(count + 1)
+  let next = 0
+  for (let node = -1; node < count && next < count; node++) {
+    if (node >= 0 && !((nodes[node * 3 + 1] ?? 0) & 8)) continue
+    first[node + 1] = next
+    while (next < count && !((nodes[next * 3 + 1] ?? 0) & 4)) next++
+    end[node + 1] = ++next
+  }
+  return { first, end }
 }

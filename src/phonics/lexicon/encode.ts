@@ -10,6 +10,13 @@ export type LexiconEntry =
     }
   | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
 
+/** How far a word goes with others as the first or the last part of a compound: 0 not, 1 with strong parts, 2 with any. */
+export interface CompoundPart {
+  readonly word: string
+  readonly first: number
+  readonly last: number
+}
+
 export interface LexiconSource {
   /** Row lines `letters TAB sounds`, by row id. */
   readonly rows: readonly string[]
@@ -19,6 +26,7 @@ export interface LexiconSource {
   readonly toModel: (places: ReadonlyMap<number, number>) => Uint8Array
   /** See `measureBoth`; empty while it is not measured yet. */
   readonly ordinary?: string
+  readonly parts: readonly CompoundPart[]
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -36,6 +44,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     words,
     source.toModel(toPlaces(codes)),
     text.encode(source.ordinary ?? ''),
+    encodeParts(source),
   ])
 }
 
@@ -101,6 +110,20 @@ function encodeWords(
     view.setUint32(at * 4, offset, true)
   })
   return { words: Uint8Array.from(bytes), blocks }
+}
+
+function encodeParts({ entries, parts }: LexiconSource): Uint8Array {
+  const byWord = new Map(parts.map((part) => [part.word, part]))
+  const bytes: number[] = []
+  let last = 0
+  entries.forEach(({ word }, at) => {
+    const part = byWord.get(word)
+    if (!part) return
+    for (; at - last >= 255; last += 255) bytes.push(255)
+    bytes.push(at - last, part.first * 4 + part.last)
+    last = at
+  })
+  return Uint8Array.from(bytes)
 }
 
 function toBytes(id: number, codes: ReadonlyMap<number, number>): number[] {

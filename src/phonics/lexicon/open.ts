@@ -21,6 +21,8 @@ export interface Lexicon {
   readonly model: Uint8Array
   /** The lines of the spellings that are ordinary in an accent: see `readOrdinary`. */
   ordinary(accent: string): string
+  /** By place of a word: how it goes into compounds, as first part × 4 + as last part. Read when first asked for. */
+  readonly parts: ReadonlyMap<number, number>
   /** The place of a lower-case word in the order of all words, or -1. */
   indexOf(word: string): number
   /** The word at a place; empty outside. */
@@ -51,6 +53,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const words = section(3)
   const blockAt = (block: number) => view.getUint32(blocks + block * 4, true)
   const letters = new Uint8Array(256)
+  let parts: ReadonlyMap<number, number> | undefined
 
   /** Steps over the word at `at`, leaving its letters in `letters`; gives its length and where its payload lies. */
   function step(at: number): { length: number; payload: number; next: number } {
@@ -114,6 +117,9 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       const table = tables.find((one) => one.startsWith(`${accent}\n`)) ?? ''
       return table.slice(accent.length + 1)
     },
+    get parts() {
+      return (parts ??= readParts(section(6)))
+    },
     indexOf: (word) => (word.length > 200 ? -1 : (locate(word)?.index ?? -1)),
     wordAt(index) {
       const block = Math.floor(index / BLOCK)
@@ -132,6 +138,16 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     },
     words: toWords,
   }
+}
+
+function readParts(bytes: Uint8Array): ReadonlyMap<number, number> {
+  const parts = new Map<number, number>()
+  let place = 0
+  for (let at = 0; at < bytes.length; at++) {
+    place += bytes[at] ?? 0
+    if (bytes[at] !== 255) parts.set(place, bytes[++at] ?? 0)
+  }
+  return parts
 }
 
 function decode(

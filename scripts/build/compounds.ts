@@ -1,0 +1,103 @@
+// Which words people put together into one, so that `henhouse` is known by its parts and `catand` is not.
+
+import { isLittleWord } from '../../src/words/little.ts'
+import { frequencyRank } from './frequency.ts'
+import type { DictionaryWord } from './pronunciations.ts'
+import type { WordNet } from './wordnet.ts'
+
+/** How far a word goes with others, as first part or as last: not at all, where the other part is strong, or with any part. */
+export type Bond = 0 | 1 | 2
+
+export interface PartOfCompounds {
+  readonly word: string
+  readonly first: Bond
+  readonly last: Bond
+}
+
+/** Parts of compounds are words in use; a thing of every day may join a strong part though nobody has joined them yet. */
+const IN_USE = 15_000
+const EVERYDAY = 10_000
+/** A part of so many known compounds goes with any everyday thing: snow, sun, fire; house, boat, berry. */
+const STRONG = 3
+const LEAST_LETTERS = 3
+
+/** Words that stand where an ending or a beginning stands, and are no part of a compound: each with a word that shows it. */
+const AFFIXES: ReadonlyMap<string, string> = new Map([
+  ['ability', 'dependability'],
+  ['able', 'reachable'],
+  ['con', 'conform'],
+  ['counter', 'counteract'],
+  ['ding', 'sledding'],
+  ['hood', 'childhood'],
+  ['ion', 'champion'],
+  ['king', 'baking'],
+  ['less', 'harmless'],
+  ['let', 'booklet'],
+  ['ling', 'duckling'],
+  ['men', 'regimen'],
+  ['miss', 'dismiss'],
+  ['ness', 'dampness'],
+  ['per', 'scamper'],
+  ['ping', 'stamping'],
+  ['pro', 'protest'],
+  ['rep', 'represent'],
+  ['ring', 'scaring'],
+  ['ted', 'wanted'],
+  ['ting', 'planting'],
+  ['trans', 'transplant'],
+  ['ward', 'homeward'],
+  ['way', 'anyway'],
+])
+
+/** The parts, by the compounds that the dictionary has: two words in use, said as the one and then the other. */
+export function findCompoundParts(words: readonly DictionaryWord[], wordnet: WordNet): readonly PartOfCompounds[] {
+  const sounds = new Map(
+    words.map(({ word, transcriptions }) => [word, transcriptions.map(({ phones }) => toLoose(phones))]),
+  )
+  const firsts = new Map<string, number>()
+  const lasts = new Map<string, number>()
+  const add = (counts: Map<string, number>, word: string) => counts.set(word, (counts.get(word) ?? 0) + 1)
+  for (const { word } of words) {
+    if (wordnet.isName(word) || !(frequencyRank.has(word) || wordnet.isNoun(word))) continue
+    for (let at = LEAST_LETTERS; at <= word.length - LEAST_LETTERS; at++) {
+      const [first, last] = [word.slice(0, at), word.slice(at)]
+      if (!isPart(first, wordnet) || !isPart(last, wordnet) || !isSaidAsBoth(word, first, last, sounds)) continue
+      add(firsts, first)
+      add(lasts, last)
+    }
+  }
+  const grade = (counts: ReadonlyMap<string, number>, word: string): Bond => {
+    const count = counts.get(word) ?? 0
+    return count >= STRONG ? 2 : count > 0 || isEverydayThing(word, wordnet) ? 1 : 0
+  }
+  return words
+    .filter(({ word }) => isPart(word, wordnet))
+    .map(({ word }) => ({ word, first: grade(firsts, word), last: grade(lasts, word) }))
+    .filter(({ first, last }) => first + last > 0)
+}
+
+function isPart(word: string, wordnet: WordNet): boolean {
+  if (word.length < LEAST_LETTERS || AFFIXES.has(word) || isLittleWord(word) || wordnet.isName(word)) return false
+  if ((frequencyRank.get(word) ?? Infinity) > IN_USE) return false
+  return wordnet.isNoun(word) || wordnet.isVerb(word) || wordnet.isAdjective(word)
+}
+
+const isEverydayThing = (word: string, wordnet: WordNet): boolean =>
+  (frequencyRank.get(word) ?? Infinity) < EVERYDAY && wordnet.isNoun(word) && wordnet.posOf(word).noun.tags > 0
+
+/** `terrapin` is not said as terra and pin would be, nor `carpet` as car and pet. */
+function isSaidAsBoth(
+  word: string,
+  first: string,
+  last: string,
+  sounds: ReadonlyMap<string, readonly string[]>,
+): boolean {
+  const whole = sounds.get(word) ?? []
+  return (sounds.get(first) ?? []).some((one) =>
+    (sounds.get(last) ?? []).some((two) => whole.includes(`${one} ${two}`)),
+  )
+}
+
+/** Sounds with their weak vowels alike: `man` in `postman`. */
+const toLoose = (phones: readonly string[]): string =>
+  phones.map((phone) => (/^(AH|EH|IH|IY)$/.test(phone) ? 'IH' : phone === 'AO' ? 'AA' : phone)).join(' ')

@@ -1,0 +1,130 @@
+// What groups of letters say to a beginner who meets them in a made word, first sound first.
+//
+// Common practice, no source.
+
+/** Letters, their sounds in ARPAbet parted by `/`, a word for each sound, and where they stand when not anywhere. */
+export type PlainRow = readonly [letters: string, sounds: string, example: string, where?: RegExp]
+
+/** `where` sees the word with a bar before the letters: `za|ng`. */
+export const CONSONANTS: readonly PlainRow[] = [
+  ['b', 'B', 'bat'],
+  ['bb', 'B', 'rabbit'],
+  ['c', 'S', 'city', /\|c[eiy]/],
+  ['c', 'K', 'cat', /\|c(?![eiy])/],
+  ['ch', 'CH', 'chip'],
+  ['ck', 'K', 'duck'],
+  ['d', 'D', 'dog'],
+  ['dd', 'D', 'add'],
+  ['dge', 'JH', 'bridge', /\|dge$/],
+  ['f', 'F', 'fan'],
+  ['ff', 'F', 'off'],
+  ['g', 'G', 'get'],
+  ['ge', 'JH', 'large', /[aeiouylnr]\|ge$/],
+  ['gg', 'G', 'egg'],
+  ['gn', 'N', 'gnat', /^\|gn/],
+  ['h', 'HH', 'hat', /\|h[aeiouy]/],
+  ['j', 'JH', 'jam'],
+  ['k', 'K', 'kit'],
+  ['kn', 'N', 'knee', /^\|kn/],
+  ['l', 'L', 'leg'],
+  ['le', 'AH L', 'table', /[bcdfgkpstz]\|le$/],
+  ['ll', 'L', 'bell'],
+  ['m', 'M', 'man'],
+  ['mb', 'M', 'lamb', /\|mb$/],
+  ['mm', 'M', 'hammer'],
+  ['n', 'NG', 'bank', /\|n[kx]/],
+  ['n', 'N', 'net', /\|n(?![kx])/],
+  ['ng', 'NG', 'sing', /\|ng(?![aeiouyr])/],
+  ['nn', 'N', 'dinner'],
+  ['p', 'P', 'pet'],
+  ['ph', 'F', 'phone'],
+  ['pp', 'P', 'happy'],
+  ['qu', 'K W', 'queen', /\|qu[aeiou]/],
+  ['r', 'R', 'red'],
+  ['rr', 'R', 'carrot'],
+  ['s', 'S', 'sun'],
+  ['sh', 'SH', 'ship'],
+  ['ss', 'S', 'miss'],
+  ['t', 'T', 'tap'],
+  ['tch', 'CH', 'catch', /[aeiou]\|tch/],
+  ['th', 'TH/DH', 'thin/this'],
+  ['tt', 'T', 'kitten'],
+  ['v', 'V', 'vet'],
+  ['w', 'W', 'web', /\|w[aeiou]/],
+  ['wh', 'W', 'when', /\|wh[aeiou]/],
+  ['wr', 'R', 'write', /^\|wr/],
+  ['x', 'K S', 'box', /[aeiou]\|x/],
+  ['y', 'Y', 'yes', /^\|y[aeiou]/],
+  ['z', 'Z', 'zip'],
+  ['zz', 'Z', 'buzz'],
+]
+
+/** A vowel letter is short where a consonant shuts it in, and says another sound at the end of a word. */
+export const VOWELS: readonly PlainRow[] = [
+  ['a', 'AE', 'cat', /\|a[^aeiouywrh]/],
+  ['a', 'AA', 'spa', /^[^aeiouy]*\|a$/],
+  ['a', 'AH', 'sofa', /[aeiouy].*\|a$/],
+  ['ai', 'EY', 'rain'],
+  ['air', 'EH R', 'hair', /\|air(?![aeiouy])/],
+  ['ar', 'AA R', 'car', /\|ar(?![aeiouyr])/],
+  ['are', 'EH R', 'care', /\|are$/],
+  ['au', 'AO', 'haunt'],
+  ['aw', 'AO', 'saw'],
+  ['ay', 'EY', 'day'],
+  ['e', 'EH', 'bed', /\|e[^aeiouywr]/],
+  ['e', 'IY', 'me', /^[^aeiouy]+\|e$/],
+  ['ea', 'IY/EH/EY', 'sea/bread/great'],
+  ['ear', 'IH R/EH R', 'near/bear', /\|ear(?![aeiouy])/],
+  ['ee', 'IY', 'see'],
+  ['eer', 'IH R', 'deer', /\|eer(?![aeiouy])/],
+  ['eigh', 'EY', 'eight'],
+  ['er', 'ER', 'fern', /\|er(?![aeiouyr])/],
+  ['ere', 'IH R', 'here', /\|ere$/],
+  ['ew', 'UW/Y UW', 'grew/few'],
+  ['ey', 'IY/EY', 'key/they', /\|ey$/],
+  ['i', 'IH', 'sit', /\|i[^aeiouywr]/],
+  ['i', 'AY/IY', 'hi/ski', /^[^aeiouy]+\|i$/],
+  ['i', 'IY', 'taxi', /[aeiouy].*\|i$/],
+  ['ie', 'AY/IY', 'pie/chief', /\|ie(?:$|[bcdfgklmnpstvz])/],
+  ['igh', 'AY', 'night'],
+  ['ir', 'ER', 'bird', /\|ir(?![aeiouyr])/],
+  ['ire', 'AY R', 'fire', /\|ire$/],
+  ['o', 'AA', 'hot', /\|o[^aeiouywr]/],
+  ['o', 'OW', 'go', /[^aeiouy]\|o$/],
+  ['oa', 'OW', 'boat'],
+  ['oar', 'AO R', 'board', /\|oar(?![aeiouy])/],
+  ['oe', 'OW', 'toe', /\|oe$/],
+  ['oi', 'OY', 'coin'],
+  ['oo', 'UW/UH', 'moon/book'],
+  ['oor', 'AO R', 'door', /\|oor(?![aeiouy])/],
+  ['or', 'AO R', 'fork', /\|or(?![aeiouyr])/],
+  ['ore', 'AO R', 'more', /\|ore$/],
+  ['ou', 'AW', 'out'],
+  ['ow', 'AW/OW', 'cow/snow'],
+  ['oy', 'OY', 'boy'],
+  ['u', 'AH', 'cup', /\|u[^aeiouywr]/],
+  ['u', 'UW', 'flu', /[^aeiouyq]\|u$/],
+  ['ue', 'UW/Y UW', 'blue/cue', /\|ue$/],
+  ['ur', 'ER', 'turn', /\|ur(?![aeiouyr])/],
+  ['ure', 'Y UH R/UH R', 'cure/sure', /\|ure$/],
+  ['y', 'AY', 'my', /^[^aeiouy]+\|y$/],
+  ['y', 'IY', 'happy', /[aeiouy].*[^aeiouy]\|y$/],
+  ['y', 'IH', 'gym', /[^aeiouy]\|y[^aeiouywr]/],
+]
+
+/** A vowel letter, one consonant and a silent e at the end of a word. */
+export const SPLIT: readonly PlainRow[] = [
+  ['a_e', 'EY', 'cake'],
+  ['e_e', 'IY', 'these'],
+  ['i_e', 'AY', 'five'],
+  ['o_e', 'OW', 'home'],
+  ['u_e', 'UW/Y UW', 'rule/cube'],
+]
+
+/** Consonant sounds that may stand together at the start of a made word. */
+export const ONSETS: ReadonlySet<string> = new Set(
+  (
+    'B L,B R,D R,D W,F L,F R,G L,G R,G W,K L,K R,K W,P L,P R,S K,S L,S M,S N,S P,S T,S W,T R,T W,SH R,SH L,SH M,SH N,SH W,TH R,' +
+    'TH W,V R,Z W,S K R,S P L,S P R,S T R,S K W'
+  ).split(','),
+)

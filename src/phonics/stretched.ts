@@ -1,0 +1,43 @@
+// Words drawn out on paper: `Nooo` is no with a long o, `Shhh` is shh, `looong` is long.
+
+import type { RawPronunciation, RawUnit } from './raw.ts'
+import type { Span } from './types.ts'
+
+/** A word with its runs made short, and where each of its letters begins in the drawn-out word. */
+export interface Squeezed {
+  readonly word: string
+  readonly starts: readonly number[]
+}
+
+const RUNS = /(.)\1*/g
+const LONG_RUN = /(.)\1\1/
+
+/** The words that a drawn-out word may stand for: each run of three and more as two letters or as one. */
+export function findSqueezed(word: string): readonly Squeezed[] {
+  if (!LONG_RUN.test(word)) return []
+  return [1, 2].map((most) => squeeze(word, most))
+}
+
+function squeeze(word: string, most: number): Squeezed {
+  let letters = ''
+  const starts: number[] = []
+  for (const { 0: run, index } of word.matchAll(RUNS)) {
+    const kept = run.length < 3 ? run.length : most
+    for (let k = 0; k < kept; k++) starts.push(index + k)
+    letters += run.slice(0, kept)
+  }
+  return { word: letters, starts: [...starts, word.length] }
+}
+
+/** The units of the short word laid over the drawn-out one; a unit with more letters than its own remembers them as its base. */
+export function stretch({ units }: RawPronunciation, word: string, { starts }: Squeezed): RawPronunciation {
+  const toSpan = ([from, to]: Span): Span => [starts[from] ?? 0, starts[to] ?? word.length]
+  return {
+    units: units.map((unit): RawUnit => {
+      const spans = unit.spans.map(toSpan)
+      const letters = spans.map(([from, to]) => word.slice(from, to)).join('_')
+      const isLonger = unit.spans.some(([from, to], k) => to - from < (spans[k]?.[1] ?? 0) - (spans[k]?.[0] ?? 0))
+      return isLonger ? { ...unit, spans, letters, base: unit.base ?? unit.letters } : { ...unit, spans }
+    }),
+  }
+}
