@@ -137,7 +137,7 @@ function findNext(set: RowSet, row: Row, state: number): number {
 /** `ar` may not stop before another r (`carry` is c·a·rr·y) nor before a final e (`care` is c·are). */
 function isCutShort(row: Row, word: string, end: number): boolean {
   if (!row.vowel || row.head.length < 2 || row.head[row.head.length - 1] !== 'r') return false
-  return word[end] === 'r' || (word[end] === 'e' && end === word.length - 1)
+  return (word[end] === 'r' && row.head.length === 2) || (word[end] === 'e' && end === word.length - 1)
 }
 
 function isMatch(wanted: readonly string[], phones: readonly string[], at: number): boolean {

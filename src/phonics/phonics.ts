@@ -1,10 +1,11 @@
 // The engine in one accent: any word as written → its careful pronunciations.
 
 import { hasApostrophe } from '../apostrophe.ts'
+import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
 import { findHeteronym } from './heteronyms/table.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
-import { type Cutting, createSpelling, joinCuttings, type Spelled, type Spelling } from './spelling.ts'
+import { createSpelling, type Spelling } from './spelling.ts'
 import { findSpokenApart } from './spoken-apart.ts'
 import { toPronunciation } from './to-pronunciation.ts'
 import { findTwoWords } from './two-words.ts'
@@ -46,7 +47,7 @@ function fold(word: string): { letters: string; places: readonly number[] } {
 
 function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordPronunciations {
   const { letters, places } = fold(word)
-  const { source, cuttings, meant } = spellParts(letters, spelling)
+  const { source, cuttings, meant, unsure } = spellWord(letters, spelling)
   const forms = findHeteronym(letters)?.forms
   const plain = letters.length === word.length
   const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
@@ -62,6 +63,7 @@ function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary
     pronunciations: distinct(pronunciations),
     heteronym,
     ...(meant === undefined ? {} : { meant }),
+    ...(unsure === undefined ? {} : { unsure }),
   }
 }
 
@@ -69,7 +71,7 @@ function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary
 const LONGEST_WORD = 200
 
 /** The parts of a hyphenated word are read one by one; a leading or closing apostrophe says nothing. */
-function spellParts(letters: string, spelling: Spelling): Spelled {
+export function spellWord(letters: string, spelling: Spelling): Spelled {
   if (!/[a-z]/.test(letters) || letters.length > LONGEST_WORD) return { source: 'guess', cuttings: [] }
   if (!letters.includes('-')) return spelling.spell(letters)
   const apart = findSpokenApart(letters, spelling.spell)

@@ -1,7 +1,7 @@
 // Words spoken apart: sounded out letter by letter (`C-a-t`), or stuttered (`B-b-but`).
 
+import type { Cutting, Spelled } from './cutting.ts'
 import type { RawPronunciation, RawUnit } from './raw.ts'
-import type { Cutting, Spelled } from './spelling.ts'
 
 /** @param spell reads a word without hyphens */
 export function findSpokenApart(word: string, spell: (word: string) => Spelled): Spelled | undefined {

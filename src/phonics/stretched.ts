@@ -15,14 +15,21 @@ const LONG_RUN = /(.)\1\1/
 /** The words that a drawn-out word may stand for: each run of three and more as two letters or as one. */
 export function findSqueezed(word: string): readonly Squeezed[] {
   if (!LONG_RUN.test(word)) return []
-  return [1, 2].map((most) => squeeze(word, most))
+  const [short, long] = [squeeze(word, 1), squeeze(word, 2)]
+  return LONG_WORDS.test(long.word) ? [long, short] : [short, long]
 }
+
+/** Words with two like letters where the same word with one is another: `Mooo`, `Booom`, `Seee`; not `Weee`, nor `Sooo`. */
+const LONG_WORDS = /^(?:[bcmw]oo|baa|[a-z]*(?:oo|ee)[a-z]+|(?!(?:[bhmw]|sh)ee$)[a-z]*ee)$/
+
+/** A word without a vowel, its runs no longer than letters are doubled, h never: `Zzzz`, `Brrr`, `Shh`. */
+export const squeezeNoise = (word: string): Squeezed => squeeze(word, 2)
 
 function squeeze(word: string, most: number): Squeezed {
   let letters = ''
   const starts: number[] = []
   for (const { 0: run, index } of word.matchAll(RUNS)) {
-    const kept = run.length < 3 ? run.length : most
+    const kept = run.startsWith('hh') ? 1 : run.length < 3 ? run.length : most
     for (let k = 0; k < kept; k++) starts.push(index + k)
     letters += run.slice(0, kept)
   }

@@ -140,7 +140,7 @@ const splitEnd = (piece: Piece): number =>
 
 const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
 
-function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
+function cutBeforeLe(free: readonly Piece[], right: { readonly start: number }): number {
   const last = free.at(-1)
   if (!last) return right.start
   // cas-tle: the silent t begins the last syllable.
@@ -151,9 +151,8 @@ function cutBeforeLe(free: readonly Piece[], right: Nucleus): number {
 function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
   const [first, second] = free
   if (!first) return right.start
-  // spe-cial, o-cean, pa-tient: the pair opens the last syllable.
-  if (!second && /^(?:c[ei]|ti|si|sci|xi)$/.test(first.unit.letters) && /^[SZC]H$/.test(first.unit.phones[0] ?? ''))
-    return first.start
+  // spe-cial, o-cean, pa-tient, pi-geon: the pair opens the last syllable.
+  if (!second && isOpening(first, right)) return first.start
   if (
     /^i(o|a)/.test(right.letters) &&
     /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') &&
@@ -168,6 +167,8 @@ function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnd
   }
   if (isEnding) {
     const last = free.at(-1) as Piece
+    // drib-bling, as drib-ble
+    if (last.unit.base === 'le') return cutBeforeLe(free.slice(0, -1), last)
     return isDouble(last) ? last.start + 1 : right.start
   }
   const from = left.isShort || free.length > 2 ? 1 : 0
@@ -177,6 +178,10 @@ function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnd
   }
   return (free.at(-1) as Piece).start
 }
+
+const isOpening = ({ unit }: Piece, right: Nucleus): boolean =>
+  (/^(?:c[ei]|ti|si|sci|xi)$/.test(unit.letters) && /^[SZC]H$/.test(unit.phones[0] ?? '')) ||
+  (unit.letters === 'ge' && right.letters.startsWith('o'))
 
 /** Doubled letters part even inside a cluster or a long ending: `ad-dress`, `mis-sion`. */
 const toStart = (piece: Piece): number =>

@@ -54,6 +54,8 @@ export interface WordPronunciations {
   readonly heteronym: boolean
   /** The rightly spelt word, where an ending was put on without the change that it asks for: `making` for `makeing`. */
   readonly meant?: string
+  /** The letters of a word that nobody listed can be said in several ways, and nothing tells which: the first is a mere guess. */
+  readonly unsure?: true
 }
 
 /** The engine in one accent: words in, pronunciations out. Pure and cached. */

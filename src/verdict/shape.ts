@@ -22,7 +22,7 @@ export function toShapes(
   const groups: Unit[][] = []
   let last = -1
   for (const unit of pronunciation.units) {
-    if (isEnding(unit)) continue
+    if (isEnding(unit) || isStutter(word, unit)) continue
     const syllable = starts.filter((start) => start <= startOf(unit)).length - 1
     const group = groups.at(-1)
     if (group === undefined || syllable !== last) groups.push([unit])
@@ -33,6 +33,13 @@ export function toShapes(
     shape: units.map(toLetter).join('').replace(/QU/g, 'C').replace(/[QU]/g, 'C'),
     letters: toRanges(findClusters(units) ?? units),
   }))
+}
+
+// The first b of `b-but` makes no cluster with the second.
+function isStutter(word: string, unit: Unit): boolean {
+  const end = unit.spans[0]?.[1] ?? 0
+  const again = word.slice(end + 1, end + 1 + unit.letters.length)
+  return /[-‐‑]/.test(word.charAt(end)) && again.toLowerCase() === unit.letters.toLowerCase()
 }
 
 function findClusters(units: readonly Unit[]): readonly Unit[] | undefined {

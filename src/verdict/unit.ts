@@ -138,10 +138,16 @@ function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
  */
 export function findChange(letters: string, base: string, ending: string | undefined): EndingChange | undefined {
   const now = letters.toLowerCase()
-  if (now === base) return undefined
+  if (now === base || isDrawnOut(now, base)) return undefined
   if (now.startsWith('i') && base === 'y') return 'y-to-i'
   if (base.endsWith('e')) return ending === 'es' ? undefined : 'drop-e'
   return now.startsWith(base) ? 'double' : undefined
+}
+
+/** The `ooo` of `Nooo` and the `shh` of `Shh` are written longer than they are, and ask for nothing more. */
+function isDrawnOut(letters: string, base: string): boolean {
+  const squeeze = (text: string): string => text.replace(/(.)\1+/g, '$1')
+  return /(.)\1\1|hh/.test(letters) && squeeze(letters) === squeeze(base)
 }
 
 function isShortVowelKnown(letters: string, knowledge: Knowledge): boolean {

@@ -45,7 +45,6 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
   Object.entries({
     again: 'ai>eɪ',
     against: 'ai>eɪ',
-    ate: 'a_e>ɛ',
     been: 'ee>iː',
     borough: 'o>ʌ ough>ə',
     clerk: 'er>ɑː',
@@ -69,6 +68,7 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
     lieutenant: 'ieu>ɛf',
     missile: 'i_e>aɪ',
     mobile: 'i_e>aɪ',
+    moustache: 'ou>ə a>ɑː',
     of: 'o>ɒ',
     patriot: 'a>æ',
     privacy: 'i>ɪ',

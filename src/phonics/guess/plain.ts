@@ -16,6 +16,7 @@ export interface Plain {
 }
 
 const MOST = 6
+const NOISE = /([bdfgmprstz])\1|ch|ck|sh|th|[a-z]/g
 const LONGEST_LETTERS = 4
 
 interface Part {
@@ -27,6 +28,8 @@ interface Part {
 export interface PlainReader {
   /** Every plain pronunciation, the first one first; none where the letters do not follow the plain pattern of a word. */
   read(word: string): readonly Plain[]
+  /** The path of a word without vowels, letter by letter: `tsk`, `grr`. */
+  readNoise(word: string): readonly number[] | undefined
 }
 
 export function createPlainReader(set: RowSet): PlainReader {
@@ -37,6 +40,11 @@ export function createPlainReader(set: RowSet): PlainReader {
       const parts = cutPlain(word, byLetters)
       if (!parts || !isSayable(parts)) return []
       return combine(parts, ids).map((path) => ({ path, stress: toStress(path, set) }))
+    },
+    readNoise(word) {
+      const parts = word.match(NOISE)?.map((letters) => CONSONANTS.findLast(([name]) => name === letters)) ?? []
+      const path = parts.flatMap((row) => ids.get(`${row?.[0]} ${row?.[1].split('/')[0]}`) ?? [])
+      return path.length === parts.length && path.length > 0 ? path : undefined
     },
   }
 }
@@ -84,7 +92,7 @@ const toPart = ([letters, sounds]: PlainRow): Part => ({
 function toSplit(word: string, at: number): readonly Part[] | undefined {
   const [, vowel = '', letters = ''] = /^([aeiou])([bcdfgklmnpstvz]|th)e$/.exec(word.slice(at)) ?? []
   const row = SPLIT.find(([name]) => name[0] === vowel)
-  if (!row || /[aeiouw]$/.test(word.slice(0, at).replace(/qu$/, 'q'))) return undefined
+  if (!row || /[aeiou]$|[aeo]w$/.test(word.slice(0, at).replace(/qu$/, 'q'))) return undefined
   const open = toPart(row)
   if (letters === 'g')
     return [
@@ -92,7 +100,7 @@ function toSplit(word: string, at: number): readonly Part[] | undefined {
       { letters: 'ge', sounds: ['JH'], isVowel: false },
     ]
   const sound = { c: ['S'], s: ['Z', 'S'], th: ['DH', 'TH'] }[letters]
-  const consonant = CONSONANTS.find(([name]) => name === letters)
+  const consonant = CONSONANTS.findLast(([name]) => name === letters)
   return [open, { letters, sounds: sound ?? consonant?.[1].split('/') ?? [], isVowel: false }, CLOSED]
 }
 
@@ -103,7 +111,7 @@ function isSayable(parts: readonly Part[]): boolean {
   const first = parts.findIndex((part) => part.isVowel)
   if (first < 0 || parts.some((part, k) => part.isVowel && parts[k + 1]?.isVowel && parts[k + 1]?.letters !== 'le'))
     return false
-  if (!parts.every((part, k) => !isOpen(parts, k))) return false
+  if (!parts.every((_, k) => !isOpen(parts, k))) return false
   const onset = parts.slice(0, first)
   if (onset.some(({ letters }) => letters.length === 2 && letters[0] === letters[1])) return false
   const sounds = onset.map((part) => part.sounds[0] ?? '').join(' ')

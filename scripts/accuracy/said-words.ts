@@ -1,0 +1,54 @@
+// Names of many lands and noises of picture books: does the program say them as the table says, or say that it does not know?
+
+import { readFileSync } from 'node:fs'
+import type { Spelled } from '../../src/phonics/cutting.ts'
+
+/** A word with the ways in which it may be said, sounds in ARPAbet without stress. */
+export interface SaidWord {
+  readonly word: string
+  readonly ways: readonly string[]
+}
+
+export interface SaidFigures {
+  readonly words: number
+  readonly right: number
+  /** The program says that it does not know. */
+  readonly unknown: number
+  readonly wrong: readonly string[]
+}
+
+/** A table whose first column is the word and whose last is its sounds. */
+export function readSaidWords(name: 'names-of-lands' | 'noises'): readonly SaidWord[] {
+  const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)
+  const lines = readFileSync(file, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+  return lines.slice(1).map((line) => {
+    const [word = '', ...rest] = line.split('\t')
+    return { word, ways: (rest.at(-1) ?? '').split('/').map((way) => way.trim()) }
+  })
+}
+
+/** @param spell the cuttings of a word, best first; the first is what a message shows */
+export function measureSaidWords(words: readonly SaidWord[], spell: (word: string) => Spelled): SaidFigures {
+  const wrong: string[] = []
+  let right = 0
+  let unknown = 0
+  for (const { word, ways } of words) {
+    const spelled = spell(word.toLowerCase())
+    const first = spelled.unsure ? undefined : spelled.cuttings[0]
+    const said = first?.raw.units.flatMap(({ phones }) => phones).join(' ')
+    if (said === undefined) unknown++
+    else if (ways.some((way) => toLoose(way) === toLoose(said))) right++
+    else wrong.push(`${word} ${said}`)
+  }
+  return { words: words.length, right, unknown, wrong }
+}
+
+/** What bearers themselves say in more than one way: weak vowels, o as in `hot` or `dog`, a long vowel before r. */
+const toLoose = (sounds: string): string =>
+  sounds
+    .replace(/\b(IH|IY|UW) R\b/g, (_, vowel) => `${vowel === 'UW' ? 'UH' : 'IH'} R`)
+    .replace(/\b(AH|IH)\b/g, 'AH')
+    .replace(/\bAO\b/g, 'AA')
+    .replace(/\bER AH\b/g, 'AH R AH')

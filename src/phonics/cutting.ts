@@ -1,0 +1,40 @@
+// One way to cut a word into units, and what can be done with it: an ending put on, another word joined to it.
+
+import { type Inflection, inflect } from './inflect.ts'
+import type { RawPronunciation, RawUnit } from './raw.ts'
+
+/** One way to cut a word, with the word that its ending was put on (the word itself where it has none). */
+export interface Cutting {
+  readonly raw: RawPronunciation
+  readonly stem: string
+}
+
+export interface Spelled {
+  readonly source: 'dictionary' | 'guess'
+  readonly cuttings: readonly Cutting[]
+  /** The word that was meant, where an ending was put on without its change. */
+  readonly meant?: string
+  /** Its letters can be said in several ways, and nothing tells which: `Siya`. */
+  readonly unsure?: true
+}
+
+/** The cuttings of a stem with an ending; none where the stem does not allow it. */
+export function toInflected(stems: readonly Cutting[], inflection: Inflection): readonly Cutting[] {
+  return stems.flatMap(({ raw }) => {
+    const word = inflect(raw, inflection.stem.length, inflection)
+    return word ? [{ raw: word, stem: inflection.stem }] : []
+  })
+}
+
+/** Every pair of pronunciations of two parts, at most four: for compounds and hyphenated words. */
+export function joinCuttings(first: readonly Cutting[], second: readonly Cutting[], at: number): readonly Cutting[] {
+  const shift = (unit: RawUnit): RawUnit => ({
+    ...unit,
+    spans: unit.spans.map(([from, to]) => [from + at, to + at] as const),
+  })
+  return first
+    .flatMap((one) =>
+      second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
+    )
+    .slice(0, 4)
+}

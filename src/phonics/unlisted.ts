@@ -1,0 +1,136 @@
+// Words that nobody listed: read by their letters as a beginner reads them, or as the dictionary makes likely.
+
+import { isVowel } from './arpabet.ts'
+import { type Cutting, type Spelled, toInflected } from './cutting.ts'
+import { type Guess, guessPaths } from './guess/guess.ts'
+import { openModel } from './guess/model.ts'
+import { createPlainReader } from './guess/plain.ts'
+import { findInflections, type Inflection } from './inflect.ts'
+import { toRowSet } from './lattice.ts'
+import type { Lexicon } from './lexicon/open.ts'
+import { findRightForm } from './misspelt.ts'
+import { toRawPronunciation } from './raw.ts'
+import { squeezeNoise, stretch } from './stretched.ts'
+
+const NOTHING: Spelled = { source: 'guess', cuttings: [] }
+
+/** How many nats a second guess may be dearer than the first and still be plausible. */
+export const PLAUSIBLE = 2.3
+const MOST_GUESSES = 4
+/** Below this share the first pronunciation is a mere guess: of names of many lands, it is as often wrong as right. */
+const LEAST_SHARE = 0.75
+/** Longer words are not guessed: no child's book has one, and no pronunciation would mean anything. */
+const LONGEST_GUESS = 60
+
+/** Ways to read a word that stands in no list, each for its kind of word. */
+export interface Unlisted {
+  findMisspelt(word: string): Spelled | undefined
+  findNoise(word: string): Spelled | undefined
+  guess(word: string): Spelled
+}
+
+export function createUnlisted(lexicon: Lexicon): Unlisted {
+  const set = toRowSet(lexicon.rows)
+  const toModel = openModel(lexicon.model)
+  const plain = createPlainReader(set)
+
+  /** A known word with an ending that should have changed it. It is no word, so it has no pronunciation. */
+  function findMisspelt(word: string): Spelled | undefined {
+    for (const inflection of findInflections(word)) {
+      const meant = lexicon.find(inflection.stem) && findRightForm(inflection)
+      if (meant !== undefined && lexicon.find(meant)) return { ...NOTHING, meant }
+    }
+    return undefined
+  }
+
+  /** `Shhh`, `Brrr`: letters without a vowel that are a sound all the same. */
+  function findNoise(word: string): Spelled | undefined {
+    if (/[aeiouy']/.test(word) || !isSoundWord.test(word)) return undefined
+    const squeezed = squeezeNoise(word)
+    const path = plain.readNoise(squeezed.word)
+    const raw = path && stretch(toRawPronunciation(squeezed.word, path, lexicon.rows, []), word, squeezed)
+    return raw && { source: 'guess', cuttings: [{ raw, stem: word }] }
+  }
+
+  function guess(word: string): Spelled {
+    if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
+    const { cuttings, isSure } = guessInflected(word)
+    if (isSure) return { source: 'guess', cuttings }
+    const whole = guessWhole(word)
+    const isTold = cuttings.length > 0 || (whole.share >= LEAST_SHARE && !hasOpenA(whole.cuttings[0]))
+    return {
+      source: 'guess',
+      cuttings: [...cuttings, ...whole.cuttings],
+      ...(isTold ? {} : { unsure: true }),
+    }
+  }
+
+  /** The plain pronunciations; where the letters are not plain, or the word is longer, what the dictionary makes likely too. */
+  function guessWhole(word: string): { cuttings: readonly Cutting[]; share: number } {
+    const plains = plain.read(word)
+    const isEnough = plains.length > 0 && isShort(plains[0]?.stress ?? [])
+    const guesses = isEnough ? [] : guessPaths(set, toModel(), word, MOST_GUESSES)
+    const best = guesses[0]?.cost ?? 0
+    const found = [...plains, ...guesses.filter((one) => one.cost <= best + PLAUSIBLE)]
+    const distinct = found.filter(({ path }, at) => found.findIndex((one) => one.path.join() === path.join()) === at)
+    const cuttings = distinct.map(({ path, stress }) => ({
+      raw: toRawPronunciation(word, path, lexicon.rows, stress),
+      stem: word,
+    }))
+    return { cuttings, share: isEnough ? 1 : findShare(cuttings[0], guesses) }
+  }
+
+  /** How likely the first pronunciation is among all: those count as one that differ in a weak vowel only. */
+  function findShare(first: Cutting | undefined, guesses: readonly Guess[]): number {
+    const sounds = toLoose(first?.raw.units.flatMap(({ phones }) => phones) ?? [])
+    const alike = guesses.filter(({ path }) => toLoose(path.flatMap((id) => lexicon.rows[id]?.phones ?? [])) === sounds)
+    return alike.reduce((sum, { share }) => sum + share, 0)
+  }
+
+  /** `zubbed` is read as `zub` with an ending. It is sure where the ending changed the spelling: `zubbed`, `zaking`. */
+  function guessInflected(word: string): { cuttings: readonly Cutting[]; isSure: boolean } {
+    for (const inflection of findInflections(word)) {
+      if (!isLikelyEnding(inflection)) continue
+      const cuttings = toInflected(guessWhole(inflection.stem).cuttings, inflection)
+      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none' }
+    }
+    return { cuttings: [], isSure: false }
+  }
+
+  return { findMisspelt, findNoise, guess }
+}
+
+/** Said by the names of their letters, or as the words that they stand for. */
+const ABBREVIATIONS = new Set(['etc', 'ok', 'vs'])
+
+/** Letters without a vowel that are a sound all the same: `shh`, `hmm`, `zzz`, `brr`, `psst`, `tsk`. */
+const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
+
+const isAbbreviation = (word: string): boolean =>
+  ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
+
+/** `Tadeo`, `Naveen`: an a before one consonant and a vowel is no short a in most names of the world. */
+const hasOpenA = (cutting: Cutting | undefined): boolean => {
+  const units = cutting?.raw.units ?? []
+  return units.some(
+    ({ letters, phones }, at) =>
+      letters === 'a' &&
+      phones[0] === 'AE' &&
+      units[at + 1]?.letters.length === 1 &&
+      units[at + 2]?.phones.some(isVowel),
+  )
+}
+
+const toLoose = (phones: readonly string[]): string =>
+  phones.map((phone) => (/^(?:IH|EH|AE)$/.test(phone) ? 'AH' : phone === 'AO' ? 'AA' : phone)).join(' ')
+
+/** A word of one vowel is read by its letters and nothing else. */
+const isShort = (stress: readonly number[]): boolean => stress.length < 2
+
+/** Whether an unknown word can be taken for a stem with this ending: `er` and `est` end too many names. */
+function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
+  if (stem.length < 3 || ending === 'er' || ending === 'est' || change === 'y-to-i') return false
+  if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
+  if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
+  return ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem)
+}

@@ -1,0 +1,131 @@
+// Words that nobody listed: made words, compounds, wrong endings, noises, names. What is right is common practice, no source.
+
+import { describe, expect, it } from 'vitest'
+import { makeWords, measureMadeWords } from '../../scripts/accuracy/made-words.ts'
+import { measureSaidWords, readSaidWords } from '../../scripts/accuracy/said-words.ts'
+import { loadBuiltIn } from '../../src/packaged/data.ts'
+import { spellWord } from '../../src/phonics/phonics.ts'
+import type { Sequence } from '../../src/sequence/types.ts'
+import { findReadableAt } from '../../src/verdict/index.ts'
+import { testLexicon, testPhonics, testSpelling } from '../lexicon-for-tests.ts'
+
+const series = loadBuiltIn('series') as Sequence
+const american = testPhonics('general-american')
+
+const cut = (word: string): string =>
+  american
+    .read(word)
+    .pronunciations[0]?.units.map(({ letters }) => letters)
+    .join('·') ?? ''
+const keys = (word: string): string =>
+  american
+    .read(word)
+    .pronunciations[0]?.units.map(({ key }) => key)
+    .join(' ') ?? ''
+
+describe('made words', () => {
+  const lexicon = testLexicon()
+  const words = makeWords(
+    (word) => lexicon.indexOf(word) >= 0,
+    series.steps.map(({ id }) => id),
+  )
+
+  it('are a thousand and more, the same ones each time', () => {
+    expect(words.length).toBeGreaterThanOrEqual(1000)
+    expect(words[0]?.word).toBe(
+      makeWords(
+        (word) => lexicon.indexOf(word) >= 0,
+        series.steps.map(({ id }) => id),
+      )[0]?.word,
+    )
+  })
+
+  it.each([0, 1])('are judged at their step, and read first as a beginner would: half %i', (half) => {
+    const figures = measureMadeWords(
+      words.filter((_, at) => at % 2 === half),
+      american,
+      series,
+    )
+    expect(figures.rightStep / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.99)
+    expect(figures.rightFirst / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.97)
+  })
+
+  it.each([
+    ['zirb', 'z=z ir=ɜr b=b'],
+    ['vigh', 'v=v igh=aɪ'],
+    ['boing', 'b=b oi=ɔɪ ng=ŋ'],
+    ['zog', 'z=z o=ɑ g=ɡ'],
+    ['baf', 'b=b a=æ f=f'],
+    ['geb', 'g=ɡ e=ɛ b=b'],
+    ['floost', 'f=f l=l oo=uː s=s t=t'],
+    ['jigh', 'j=dʒ igh=aɪ'],
+    ['naz', 'n=n a=æ z=z'],
+    ['laf', 'l=l a=æ f=f'],
+    ['saz', 's=s a=æ z=z'],
+    ['zabble', 'z=z a=æ bb=b le=əl'],
+    ['whir', 'wh=w ir=ɜr'],
+  ])('%s is %s', (word, expected) => {
+    expect(keys(word)).toBe(expected)
+  })
+})
+
+describe('compounds', () => {
+  it.each(['henhouse', 'frogpond', 'mudpie', 'snowhill', 'moonboat'])(
+    '%s is two words that people put together',
+    (word) => {
+      expect(american.read(word).source).toBe('dictionary')
+    },
+  )
+
+  it.each(['thedog', 'catand', 'beather', 'terrapin', 'looong', 'floost', 'abjection'])(
+    '%s is not in the dictionary',
+    (word) => {
+      expect(american.read(word).source).toBe('guess')
+    },
+  )
+})
+
+describe('an ending without its change', () => {
+  it.each([
+    ['makeing', 'making'],
+    ['swiming', 'swimming'],
+    ['tryed', 'tried'],
+    ['babys', 'babies'],
+    ['runing', 'running'],
+    ['boxs', 'boxes'],
+    ['haveing', 'having'],
+    ['stoped', 'stopped'],
+    ['bakeed', 'baked'],
+  ])('%s is no word: %s is', (word, meant) => {
+    expect(american.read(word)).toMatchObject({ pronunciations: [], meant })
+  })
+
+  it.each(['making', 'tried', 'boys', 'played', 'boxes', 'seeing', 'dyeing', 'zubs', 'zogged'])(
+    '%s is right',
+    (word) => {
+      expect(american.read(word).meant).toBeUndefined()
+      expect(american.read(word).pronunciations.length).toBeGreaterThan(0)
+    },
+  )
+})
+
+describe('noises and words spoken apart', () => {
+  it.each([
+    ['Nooo', 'n·ooo', 'blue-4'],
+    ['C-a-t', 'c·a·t', 'pink-1'],
+    ['sh-i-p', 'sh·i·p', 'green-1'],
+    ['B-b-but', 'b·b·b·u·t', 'pink-4'],
+    ['Shh', 'shh', 'green-1'],
+    ['Zzzz', 'zzzz', 'blue-1'],
+    ['yesss', 'y·e·sss', 'blue-2'],
+  ])('%s is %s, readable at %s', (word, units, step) => {
+    expect(cut(word)).toBe(units)
+    expect(findReadableAt(american.read(word), series)).toBe(step)
+  })
+
+  it('are said as the table says, or not at all', () => {
+    const figures = measureSaidWords(readSaidWords('noises'), (word) => spellWord(word, testSpelling()))
+    expect(figures.words).toBeGreaterThanOrEqual(100)
+    expect(figures.right / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.97)
+  })
+})
