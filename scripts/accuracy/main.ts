@@ -4,9 +4,11 @@
 //   npm run accuracy -- docs         the table, into docs/accuracy.md; says whether it has changed
 //   npm run accuracy -- spellings    each sound's spellings and each spelling's sounds, with their shares
 //   npm run accuracy -- accent       the words that differ from the independent voice
+//   npm run accuracy -- doubts       entries of the dictionary that the guesser and the voice both doubt
 
 import { readFileSync, writeFileSync } from 'node:fs'
 import { measureAccent } from './accent.ts'
+import { findDoubts } from './doubts.ts'
 import { openEngine } from './engine.ts'
 import { toPercent } from './percent.ts'
 import { PARTS, type Row } from './rows.ts'
@@ -57,12 +59,19 @@ async function printAccent(): Promise<void> {
   for (const { word, ours, theirs } of differing) print(`${word}\t${ours.join(' or ')}\t${theirs}`)
 }
 
+async function printDoubts(): Promise<void> {
+  for (const { word, ours, guessed, voice } of await findDoubts()) print([word, ours, guessed, voice].join('\t'))
+}
+
 const [what] = process.argv.slice(2)
 if (what === 'spellings') printSpellings()
 else if (what === 'accent') await printAccent()
+else if (what === 'doubts') await printDoubts()
 else if (what === 'docs') await writeDocs()
 else if (what === undefined) await printTable()
 else {
-  process.stderr.write(`There is no part called \`${what}\`. Say \`docs\`, \`spellings\`, \`accent\` or nothing.\n`)
+  process.stderr.write(
+    `There is no part called \`${what}\`. Say \`docs\`, \`spellings\`, \`accent\`, \`doubts\` or nothing.\n`,
+  )
   process.exitCode = 2
 }

@@ -11,6 +11,8 @@ const CUT = `
   po-ta-to an-i-mal fam-i-ly gar-den pa-per ro-bot mu-sic o-pen lem-on sev-en li-on po-em qui-et home-work some-times
   some-thing sun-set foot-ball teach-er play-ground moth-er dol-phin pump-kin in-sect ath-lete os-trich ex-plain tax-i
   be-fore to-day a-gain want-ed hunt-ed big-ger big-gest hap-py ba-by ze-ro he-ro for-est par-ent ver-y fair-y car-ry
+  cas-tle whis-tle spe-cial mis-take morn-ing o-cean pi-geon sur-geon pa-tient so-cial dis-cov-er mis-ter dis-tant
+  drib-bling gig-gling tod-dler hap-pi-ness noth-ing star-ling hoo-ray ear-ring fu-ry
   em-pire i-de-a cre-ate be-ing cru-el ski-ing bus-es box-es dish-es hors-es
 `
   .trim()

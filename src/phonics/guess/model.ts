@@ -45,7 +45,8 @@ export interface GuessModel {
 /** Opens the bytes of a model. They are laid out when the first word is guessed. */
 export function openModel(bytes: Uint8Array): () => GuessModel {
   let model: GuessModel | undefined
-  return () => (model ??= layOut(bytes))
+  // While the lexicon is being built there is none yet.
+  return () => (model ??= layOut(bytes.length === 0 ? new Uint8Array(HEADER) : bytes))
 }
 
 function layOut(bytes: Uint8Array): GuessModel {

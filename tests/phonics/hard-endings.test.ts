@@ -1,0 +1,93 @@
+// Doubled r, worn-down u and o_e, long vowels before r, and words that the dictionary has wrong: seen by hand, common practice, no source.
+
+import { describe, expect, it } from 'vitest'
+import { loadBuiltIn } from '../../src/packaged/data.ts'
+import type { Sequence } from '../../src/sequence/types.ts'
+import { findReadableAt } from '../../src/verdict/index.ts'
+import { testPhonics } from '../lexicon-for-tests.ts'
+
+const american = testPhonics('general-american')
+const british = testPhonics('southern-british')
+const series = loadBuiltIn('series') as Sequence
+
+describe('in the three series', () => {
+  it.each([
+    ['stirred', 'green-11'],
+    ['blurred', 'green-11'],
+    ['purr', 'green-5'],
+    ['furry', 'green-12'],
+    ['hurry', 'green-12'],
+    ['whir', 'green-5'],
+    ['happiness', 'green-13'],
+    ['laziness', 'green-13'],
+    ['argument', 'green-13'],
+    ['length', 'green-1'],
+    ['strength', 'green-1'],
+    ['scarecrow', 'green-10'],
+    ['hooray', 'green-6'],
+    ['flour', 'green-6'],
+    ['fury', 'green-12'],
+    ['during', 'green-12'],
+    ['vary', 'green-12'],
+    ['welcome', 'green-13'],
+    ['handsome', 'green-13'],
+    ['soccer', 'green-5'],
+    ['account', 'green-6'],
+    ['Saturday', 'green-13'],
+    ['perfect', 'green-5'],
+    ['coming', 'green-13'],
+    ['boing', 'green-6'],
+    ['oh', 'blue-4'],
+    ['yeah', 'green-4'],
+  ])('%s can be read at %s', (word, step) => {
+    const at = findReadableAt(american.read(word), series)
+    expect(at).toBe(step)
+  })
+})
+
+describe('cut', () => {
+  const cut = (word: string, phonics = american) =>
+    phonics
+      .read(word)
+      .pronunciations[0]?.units.map(({ letters }) => letters)
+      .join('·')
+
+  it.each([
+    ['ceiling', 'c·ei·l·i·ng'],
+    ['conceit', 'c·o·n·c·ei·t'],
+    ['receive', 'r·e·c·ei·ve'],
+    ['ocean', 'o·ce·a·n'],
+    ['pigeon', 'p·i·ge·o·n'],
+    ['patient', 'p·a·ti·e·n·t'],
+    ['social', 's·o·ci·a·l'],
+    ['cough', 'c·ough'],
+    ['rough', 'r·ough'],
+    ['earring', 'ear·r·i·ng'],
+  ])('%s is %s', (word, units) => {
+    expect(cut(word)).toBe(units)
+  })
+
+  it.each([
+    ['ate', 'eɪt'],
+    ['moustache', 'məstɑːʃ'],
+    ['cough', 'kɒf'],
+  ])('%s is %s in Southern British', (word, ipa) => {
+    expect(british.read(word).pronunciations[0]?.ipa.replace(/[ˈˌ]/g, '')).toBe(ipa)
+  })
+})
+
+it.each(['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'])(
+  '%s ends in day first',
+  (word) => {
+    expect(american.read(word).pronunciations[0]?.ipa).toMatch(/deɪ$/)
+  },
+)
+
+it.each([
+  ['abjection', /ʃən$/],
+  ['Isla', /^ˈaɪlə$/],
+  ['Sadie', /^ˈseɪdiː$/],
+  ['brooch', /^broʊtʃ$/],
+])('%s is said as it is', (word, ipa) => {
+  expect(american.read(word).pronunciations[0]?.ipa).toMatch(ipa)
+})
