@@ -32,6 +32,7 @@ const CONSONANTS: ReadonlySet<string> = new Set(['20', '21', '22', '23', '24', '
 const WHY: ReadonlyMap<string, string> = new Map([
   ['6-ui', 'he has 1 word of 17 with a long u; we call the sound of fruit, juice and suit one'],
   ['7', 'our lists hold cookie, movie and plurals in -ies, whose sound was then written as a short i'],
+  ['10', 'Monday and the other days ended in a short i in his dictionary; they are read with day in full here'],
   ['12', 'our lists hold many words in way and ward (highway, sideways, reward), which go against it'],
   ['13', 'new, knew, dew and news had the sound of few in the dictionaries of his time'],
   ['21', 'school and its compounds are five of our thirteen exceptions; he had five in all'],
