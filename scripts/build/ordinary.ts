@@ -96,7 +96,8 @@ function collect(phonics: Phonics): readonly Use[] {
     const { source, pronunciations } = phonics.read(word)
     const units = source === 'guess' ? [] : (pronunciations[0]?.units ?? [])
     for (const [at, unit] of units.entries()) {
-      if (unit.kind !== 'correspondence') continue
+      // The urr of `hurry` is known by who knows ur, but shows no ur.
+      if (unit.kind !== 'correspondence' || !unit.key.startsWith(`${toLetters(unit)}=`)) continue
       uses.push({ unit, word, places: toPlaces(units.map(toLetters), at) })
     }
   }
