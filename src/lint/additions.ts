@@ -1,5 +1,6 @@
 // What a teacher can add to a sequence so that a word can be read which no step makes readable: the very lines.
 
+import type { Unit } from '../phonics/types.ts'
 import { isContraction } from '../verdict/index.ts'
 import type { Reason } from '../verdict/types.ts'
 import { findChange, findEnding } from '../verdict/unit.ts'
@@ -32,8 +33,11 @@ function toLine(word: string, reason: Reason): string | undefined {
 
 /** `gg as in egg`. */
 export function toCorrespondenceLine({ unit }: Pick<Reason, 'unit'>): string | undefined {
-  return unit?.shown === undefined ? undefined : toQuoted(`${unit.base ?? unit.letters} as in ${unit.shown}`)
+  return unit?.shown === undefined ? undefined : toQuoted(`${toGrapheme(unit)} as in ${unit.shown}`)
 }
 
 const toList = (lines: readonly string[]): string =>
   lines.length < 2 ? lines.join('') : `${lines.slice(0, -1).join(', ')} and ${lines.at(-1)}`
+
+/** The letters that are taught: `ur` for the `urr` of `hurry`. */
+const toGrapheme = ({ key }: Unit): string => key.slice(0, key.indexOf('='))

@@ -7,7 +7,8 @@ export function findRightForm({ stem, ending, change }: Inflection): string | un
   if (change !== 'none') return undefined
   const begins = /^[aeiou]/.test(ending) && ending !== 'es'
   if (begins && /[^aeiou]e$|ue$/.test(stem) && !/^e/.test(ending)) return stem.slice(0, -1) + ending
-  if (begins && /^e/.test(ending) && stem.endsWith('e')) return /[^aeiou]e$/.test(stem) ? stem + ending.slice(1) : undefined
+  if (begins && /^e/.test(ending) && stem.endsWith('e'))
+    return /[^aeiou]e$/.test(stem) ? stem + ending.slice(1) : undefined
   if (/[^aeiou]y$/.test(stem)) {
     if (ending === 's') return `${stem.slice(0, -1)}ies`
     if (ending === 'es' || ending === 'ed' || ending === 'er' || ending === 'est')
