@@ -4,15 +4,15 @@ import { buildLexicon } from '../build/lexicon.ts'
 import { measureAccent } from './accent.ts'
 import { type Generalisation, measureGeneralisations } from './clymer.ts'
 import { measureCurriculum } from './curriculum.ts'
-import { type Engine, openWords } from './engine.ts'
+import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
+import { countOffers, findFirstOffers, HALVES } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
 import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
 import { measureShowing } from './showing.ts'
-import { measureSuggestions } from './suggestions.ts'
 import { measureSyllables } from './syllables.ts'
 import { madeWordRows, saidWordRows } from './unlisted-rows.ts'
 
@@ -41,7 +41,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   heteronyms,
   pictures,
   measureShowing,
-  suggestions,
+  offers,
   ownSequences,
 ]
 
@@ -174,31 +174,26 @@ function pictures(): readonly Row[] {
   }))
 }
 
-function suggestions({ lexicon, phonics }: Engine): readonly Row[] {
-  const found = measureSuggestions({ lexicon, phonics: phonics['general-american'], ...openWords(lexicon) })
-  const source = "the project's own judgement"
-  const unjudged = found.unjudged.length > 0 ? { note: `not judged yet: ${found.unjudged.slice(0, 5).join('; ')}` } : {}
-  return [
-    {
-      what: 'hard words for which a suggested word fits the sentence',
-      published: `${found.sentences}`,
-      ours: `${found.helped}`,
+async function offers(): Promise<readonly Row[]> {
+  const found = await findFirstOffers()
+  const source = "the project's own judgement of sentences of the African Storybook, drawn by a seed"
+  return HALVES.flatMap((half) => {
+    const { sentences, made, counts } = countOffers(found.filter((one) => one.half === half))
+    const name = `sentences ${half === 'tuning' ? 'seen while tuning' : 'not seen while tuning'}`
+    const row = (what: string, published: string, count: number, of: number): Row => ({
+      what: `${what}, ${name}`,
+      published,
+      ours: `${toPercent(count / of)} of ${of}`,
       source,
-    },
-    {
-      what: 'hard words whose first suggestion fits',
-      published: `${found.sentences}`,
-      ours: `${found.firstFits}`,
-      source,
-    },
-    {
-      what: 'suggested words that fit the sentence',
-      published: `${found.suggested}`,
-      ours: toPercent(found.fitting / found.suggested),
-      source,
-      ...unjudged,
-    },
-  ]
+      ...(counts.unjudged > 0 && { note: `${counts.unjudged} not judged yet; they count as not helpful` }),
+    })
+    return [
+      row('first offers that a teacher could press', 'goal 65 %', counts.helpful, made),
+      row('first offers that are ungrammatical', 'goal at most 3 %', counts.ungrammatical, made),
+      row('first offers that are unfit for children', 'goal 0', counts.unfit, made),
+      row('hard words whose first offer a teacher could press', 'goal 35 %', counts.helpful, sentences),
+    ]
+  })
 }
 
 function ownSequences(engine: Engine): readonly Row[] {

@@ -4,6 +4,7 @@
 import { joinSections } from '../../src/words/bytes.ts'
 import { createFitness } from '../../src/words/fitness.ts'
 import { loadChildWords } from './children.ts'
+import { buildCompany, buildStandIns } from './company.ts'
 import { openShowable } from './showable.ts'
 import { buildShowing } from './showing.ts'
 import { buildThesaurus } from './thesaurus.ts'
@@ -23,5 +24,6 @@ export function buildWords(words: readonly string[]): Uint8Array {
   const sources = loadWordSources(wordnet, unfit)
   const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
   const facts = buildWordFacts(found.map(({ facts }) => facts))
-  return joinSections([facts, buildThesaurus(found, wordnet), unfit, buildShowing()])
+  const thesaurus = buildThesaurus(found, wordnet)
+  return joinSections([facts, thesaurus, unfit, buildShowing(), buildStandIns(), buildCompany(words)])
 }

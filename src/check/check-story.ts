@@ -22,11 +22,8 @@ export { DEFAULT_SEQUENCE } from './read-text.ts'
 export interface CheckInput extends TextInput {
   readonly resources: Resources
   readonly reader?: ReaderExtra
-  /**
-   * Whether messages say what could stand there instead; that costs some milliseconds where there is a message. With
-   * `careful` the tagger is asked where the words around one do not tell what it is, which costs a third of a second.
-   */
-  readonly suggest?: boolean | 'careful'
+  /** Whether messages say what could stand there instead; that costs some milliseconds where there is a message. */
+  readonly suggest?: boolean
   /** What earlier books of the shelf have used, as `toWordKey` writes it. */
   readonly earlierWords?: WordSet
 }
@@ -78,15 +75,13 @@ async function suggest(
   { context, sequence, step, reader, settings }: PreparedStory,
   input: CheckInput,
 ): Promise<readonly Message[]> {
-  const { wordHelp, tagger } = input.resources
+  const { wordHelp } = input.resources
   if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined))
     return messages
   const { withSuggestions } = await import('./suggest.ts')
   const help = await wordHelp()
   return withSuggestions(messages, context, {
-    help,
     suggester: help.suggesterFor({ sequence, step, reader, ...toFitness(settings) }),
-    ...(input.suggest === 'careful' && { tagger }),
   })
 }
 

@@ -3,16 +3,12 @@
 
 import { toStraight } from '../apostrophe.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
-import type { Tagger } from '../phonics/heteronyms/tagger.ts'
-import type { WordHelp } from '../resources/types.ts'
+import { toSilentNote } from '../lint/wording.ts'
 import type { Sentence, Word } from '../story/index.ts'
-import { findUse, type Suggester, toTaggedUse } from '../words/index.ts'
+import { isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
 
 export interface SuggestTools {
-  readonly help: WordHelp
   readonly suggester: Suggester
-  /** Asked where the words around one do not tell what it is; without it, a word is taken for what it mainly is. */
-  tagger?(): Promise<Tagger>
 }
 
 /** Rules whose messages another word does not answer. */
@@ -27,22 +23,30 @@ interface Place {
   readonly sentence: Sentence
 }
 
-/** The same messages in the same order. `context` is that of the run which they come from. */
-export async function withSuggestions(
+/**
+ * The same messages in the same order, with what could stand there, or the advice for where nothing can. `context` is that
+ * of the run which they come from.
+ */
+export function withSuggestions(
   messages: readonly Message[],
   context: StoryContext,
-  tools: SuggestTools,
-): Promise<readonly Message[]> {
+  { suggester }: SuggestTools,
+): readonly Message[] {
   const places = findPlaces(context)
-  const done: Message[] = []
-  for (const message of messages) {
+  const counts = new Map<string, number>()
+  for (const { word } of places.values()) counts.set(toKey(word), (counts.get(toKey(word)) ?? 0) + 1)
+  return messages.map((message) => {
     const place = wantsWord(message) ? places.get(message.start) : undefined
-    const isUnreadable = place?.word.form === 'word' && !context.judge(place.word, place.sentence).verdict.readable
-    const suggestions = place && isUnreadable ? await suggest(place, tools) : []
-    done.push(suggestions.length === 0 ? message : { ...message, suggestions })
-  }
-  return done
+    if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
+    const suggestions = suggest(place, suggester)
+    if (suggestions.length > 0) return { ...message, suggestions }
+    const note =
+      message.note && toSilentNote(message.note, counts.get(toKey(place.word)) ?? 1, isLittleWord(toKey(place.word)))
+    return { ...message, note }
+  })
 }
+
+const toKey = ({ text }: Word): string => toStraight(text.toLowerCase())
 
 function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
   const places = new Map<number, Place>()
@@ -53,23 +57,13 @@ function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
   return places
 }
 
-async function suggest({ word, sentence }: Place, { help, suggester, tagger }: SuggestTools): Promise<string[]> {
-  const text = toStraight(word.text.toLowerCase())
-  const facts = help.factsOf(text)
-  if (facts?.main === undefined) return []
-  const before = sentence.words[sentence.words.indexOf(word) - 1]?.text
-  const use =
-    findUse(
-      text,
-      facts,
-      before === undefined ? undefined : { word: before, facts: help.factsOf(before.toLowerCase()) },
-    ) ?? toTaggedUse(text, tagger ? findTags(word, sentence, await tagger()) : new Set(), facts)
-  return suggester
-    .suggest({ word: word.text, part: use?.part, inflection: use?.inflection, before })
-    .map((one) => one.word)
-}
+const suggest = ({ word, sentence }: Place, suggester: Suggester): readonly string[] =>
+  suggester.suggest({ word: word.text, place: toSurroundings(word, sentence) })
 
-function findTags(word: Word, sentence: Sentence, tagger: Tagger): ReadonlySet<string> {
+/** The words and marks of the sentence before and after the word. */
+export function toSurroundings(word: Word, sentence: Sentence): Surroundings {
   const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
-  return tagger(parts.map(({ text }) => text))[parts.findIndex(({ start }) => start === word.start)] ?? new Set()
+  const at = parts.indexOf(word)
+  const tokens = parts.map(({ text }) => toStraight(text.toLowerCase()))
+  return { before: tokens.slice(0, at), after: tokens.slice(at + 1) }
 }

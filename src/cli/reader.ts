@@ -5,6 +5,7 @@ import { fail, type Result, type Sourced, succeed } from '../problem/index.ts'
 import { READER_CAUTION } from '../report/caution.ts'
 import { toPrintable } from '../report/text.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
+import { complainOf } from './command.ts'
 import type { Io } from './io.ts'
 import { findReaders, type ReaderDefaults, toDay } from './readers.ts'
 import { createResources } from './resources.ts'
@@ -45,4 +46,19 @@ export async function readReader(path: string, io: Io, defaults: ReaderDefaults 
     extra,
     notice: `Judged for ${toPrintable(name)}, at ${step} (${first.path}). ${READER_CAUTION}`,
   })
+}
+
+/** The same with what is wrong, or for whom it is judged, told; undefined where there is something wrong. */
+export async function tellReader(
+  path: string,
+  io: Io,
+  defaults: ReaderDefaults = {},
+): Promise<ReaderSettings | undefined> {
+  const reader = await readReader(path, io, defaults)
+  if (!reader.ok) {
+    complainOf(io, reader.problems)
+    return undefined
+  }
+  io.stderr.write(`${reader.value.notice}\n`)
+  return reader.value
 }

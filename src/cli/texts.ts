@@ -39,11 +39,14 @@ export interface TextRun {
   hasFailed(): boolean
 }
 
-/** Undefined where the options themselves are wrong, which is told. */
-export function createTextRun(io: Io, options: TextOptions): TextRun | undefined {
+/**
+ * Undefined where the options themselves are wrong, which is told.
+ * @param reader sequence and accent of a reader; flags have the last word over them
+ */
+export function createTextRun(io: Io, options: TextOptions, reader: Layer = {}): TextRun | undefined {
   const flags = readFlags({ sequence: options.sequence, accent: options.accent }, io.cwd)
   complainOf(io, flags.problems)
-  return flags.problems.length > 0 ? undefined : toRun(io, options, flags.layer)
+  return flags.problems.length > 0 ? undefined : toRun(io, options, { ...reader, ...flags.layer })
 }
 
 function toRun(io: Io, options: TextOptions, flags: Layer): TextRun {

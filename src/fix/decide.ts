@@ -1,35 +1,52 @@
-// From decisions to the new text: words are replaced where they stand, names go into the front matter. All else stays,
-// byte for byte.
+// From decisions to the new text: words are replaced where they stand, names and words known by heart go into the front
+// matter, a kept word gets a switch with its reason. All else stays, byte for byte.
 
 import { readStory } from '../story/index.ts'
-import { addToList, type Edit } from './edits.ts'
+import { addToList, type Edit, switchOff } from './edits.ts'
 import type { Finding } from './findings.ts'
+import { putIn } from './put-in.ts'
 
 export type Decision =
   | { readonly kind: 'replace'; readonly finding: Finding; readonly word: string }
-  | { readonly kind: 'name'; readonly name: string }
+  | { readonly kind: 'keep'; readonly finding: Finding; readonly reason: string }
+  | { readonly kind: 'name' | 'heart'; readonly word: string }
 
 export interface Decided {
   readonly text: string
-  /** Names that could not be listed, since the front matter cannot be read. */
-  readonly unlisted: readonly string[]
+  /** Words that could not be listed, since the front matter cannot be read, and under which key. */
+  readonly unlisted: readonly { readonly word: string; readonly key: ListKey }[]
 }
 
+export type ListKey = 'names' | 'sight words'
+const KEYS = { name: 'names', heart: 'sight words' } as const
+
 export async function applyDecisions(source: string, decisions: readonly Decision[]): Promise<Decided> {
-  const edits = decisions.flatMap((decision): Edit[] =>
-    decision.kind === 'replace'
-      ? [{ start: decision.finding.start, end: decision.finding.end, text: decision.word }]
-      : [],
-  )
+  const edits = decisions.flatMap((decision): readonly Edit[] => toEdits(decision, source))
   let text = applyEdits(source, edits)
-  const unlisted: string[] = []
-  const names = new Set(decisions.flatMap((decision) => (decision.kind === 'name' ? [decision.name] : [])))
-  for (const name of names) {
-    const edit = await addToList({ source: text, frontMatter: readStory(text).frontMatter }, 'names', name)
+  const unlisted: { word: string; key: ListKey }[] = []
+  const listed = new Set<string>()
+  for (const decision of decisions) {
+    if (decision.kind !== 'name' && decision.kind !== 'heart') continue
+    const key = KEYS[decision.kind]
+    const name = `${key} ${decision.word}`
+    if (listed.has(name)) continue
+    listed.add(name)
+    const edit = await addToList({ source: text, frontMatter: readStory(text).frontMatter }, key, decision.word)
     if (edit) text = applyEdits(text, [edit])
-    else unlisted.push(name)
+    else unlisted.push({ word: decision.word, key })
   }
   return { text, unlisted }
+}
+
+function toEdits(decision: Decision, source: string): readonly Edit[] {
+  if (decision.kind === 'replace') {
+    const { slot } = decision.finding
+    return slot ? [putIn(slot, source, decision.word)] : []
+  }
+  if (decision.kind !== 'keep') return []
+  const { message, start, word } = decision.finding
+  const edit = switchOff(readStory(source), start, message.rule, word, decision.reason)
+  return edit ? [edit] : []
 }
 
 /** @param edits in any order; none may overlap another */

@@ -3,46 +3,61 @@
 import type { Paint } from '../report/paint.ts'
 import { toPrintable, wrap } from '../report/text.ts'
 import type { Finding } from './findings.ts'
+import { isTypedWord } from './typed.ts'
 
 export type Answer =
   | { readonly kind: 'replace'; readonly word: string; readonly everywhere: boolean }
-  | { readonly kind: 'name' }
+  /** A word of the person's own, still to be judged. */
+  | { readonly kind: 'typed'; readonly word: string }
   | { readonly kind: 'leave'; readonly everywhere: boolean }
-  | { readonly kind: 'quit' }
+  | { readonly kind: 'keep' }
+  | { readonly kind: 'heart' | 'name' | 'quit' | 'undo' }
 
-/** Undefined where it is none of what was offered. */
-export function parseAnswer(text: string, { suggestions, name }: Finding): Answer | undefined {
-  const answer = text.trim().toLowerCase()
+const LETTERS = { h: 'heart', q: 'quit', u: 'undo' } as const
+
+/** Undefined where it is none of what was offered. `=a` is the word `a`, where a letter alone means something to do. */
+export function parseAnswer(text: string, { suggestions, name, slot }: Finding): Answer | undefined {
+  const plain = text.trim().replace(/\s+/g, ' ')
+  const answer = plain.toLowerCase()
   if (answer === '' || answer === 'l') return { kind: 'leave', everywhere: false }
   if (answer === 'la') return { kind: 'leave', everywhere: true }
-  if (answer === 'q') return { kind: 'quit' }
   if (answer === 'n') return name === undefined ? undefined : { kind: 'name' }
+  if (answer === 'k') return { kind: 'keep' }
+  if (answer === 'h' || answer === 'q' || answer === 'u') return { kind: LETTERS[answer] }
   const [, number, all] = /^(\d)(a?)$/.exec(answer) ?? []
   const word = suggestions[Number(number ?? 0) - 1]
-  return word === undefined ? undefined : { kind: 'replace', word, everywhere: all === 'a' }
+  if (word !== undefined) return { kind: 'replace', word, everywhere: all === 'a' }
+  const [, typed = plain.length > 1 ? plain : ''] = /^=\s*(.+)$/.exec(plain) ?? []
+  return slot && isTypedWord(typed) ? { kind: 'typed', word: typed } : undefined
 }
 
 /** The line with the word marked, what is wrong, and what can be done. */
 export function toQuestion(finding: Finding, view: { readonly width: number; readonly paint: Paint }): string {
   const { width, paint } = view
-  const { message, suggestions, name } = finding
+  const { message, suggestions, name, slot } = finding
   const wrapped = (text: string): string[] => wrap(toPrintable(text), width - 2).map((line) => `  ${line}`)
-  const choices = [
-    ...(suggestions.length > 0 ? [`${suggestions.map((word, at) => `${at + 1} ${word}`).join('   ')}`] : []),
-    [
-      ...(suggestions.length > 0 ? ['a number: this word instead (1a: everywhere in this story)'] : []),
-      ...(name === undefined ? [] : [`n: ${name} is a name`]),
-      'Enter: leave it (la: everywhere)',
-      'q: stop here',
-    ].join(' · '),
-  ]
+  const toDo = [
+    ...(suggestions.length > 0 ? ['a number: this word instead (1a: everywhere in this story)'] : []),
+    ...(slot ? [suggestions.length > 0 ? 'or type a word of your own' : 'type a word of your own'] : []),
+    ...(name === undefined ? [] : [`n: ${name} is a name`]),
+    'h: known by heart',
+    'k: keep it, with a reason',
+    'Enter: leave it (la: everywhere)',
+    'u: undo the last',
+    'q: stop here',
+  ].join(' · ')
   return [
     ...toMarkedLine(finding, width),
     ...wrapped(message.message),
     '',
-    ...choices.flatMap(wrapped).map((line, at) => (at === 0 && suggestions.length > 0 ? line : paint.quiet(line))),
+    ...(suggestions.length > 0 ? wrapped(suggestions.map((word, at) => `${at + 1} ${word}`).join('   ')) : []),
+    ...(slot ? [] : wrapped(BOUND)),
+    ...wrapped(toDo).map(paint.quiet),
   ].join('\n')
 }
+
+const BOUND =
+  'No word can be put in here: emphasis reaches beyond the word, or a link, a comment or HTML stands in it. Take those marks away and run fix again, or write the place anew.'
 
 /** A long line is cut so that the word is in sight. */
 function toMarkedLine({ lineText, column, start, end }: Finding, width: number): string[] {

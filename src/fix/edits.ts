@@ -74,7 +74,13 @@ function toYaml(word: string): string {
 const insert = (at: number, text: string): Edit => ({ start: at, end: at, text })
 
 /** Puts a switch before the block at an offset. Undefined where no block stands. */
-export function switchOff(story: Story, offset: number, rule: string, word: string | undefined): Edit | undefined {
+export function switchOff(
+  story: Story,
+  offset: number,
+  rule: string,
+  word: string | undefined,
+  reason = '',
+): Edit | undefined {
   const block = findBlock(story, offset)
   if (!block) return undefined
   const { source } = story
@@ -83,5 +89,11 @@ export function switchOff(story: Story, offset: number, rule: string, word: stri
   // In the same quote and at the same indent as the block, so that it stays where it is.
   const lead = /^[\s>]*/.exec(source.slice(start, block.start))?.[0] ?? ''
   const about = word === undefined || /["“”]|--/.test(word) ? '' : ` "${word}"`
-  return insert(start, `${lead}<!-- battledore ignore ${rule}${about} -->${source.includes('\r\n') ? '\r\n' : '\n'}`)
+  // Two dashes would end the reason, and with `>` the comment.
+  const plain = reason.replace(/\s+/g, ' ').replaceAll(/-{2,}/g, '-').trim()
+  const why = plain === '' ? '' : ` -- ${plain}`
+  return insert(
+    start,
+    `${lead}<!-- battledore ignore ${rule}${about}${why} -->${source.includes('\r\n') ? '\r\n' : '\n'}`,
+  )
 }

@@ -1,9 +1,9 @@
 // The words of a checked story that a person may want to change, one by one.
 
 import type { Message } from '../lint/types.ts'
-import type { Lines, Range } from '../story/index.ts'
-import { createWordRanges } from '../story/word-range.ts'
+import type { Lines, Range, Story } from '../story/index.ts'
 import { hasCapital, toBareName } from '../usage/likely-names.ts'
+import { createSlots, type Slot } from './put-in.ts'
 
 /** One place to decide on: the stretch of source that another word would take. */
 export interface Finding extends Range {
@@ -12,12 +12,10 @@ export interface Finding extends Range {
   readonly word: string
   /** What could stand there instead. */
   readonly suggestions: readonly string[]
-  /** Whether words were found, but its marks reach beyond the word, so that none can be put in: `**The b**oat`. */
-  readonly isBound: boolean
+  /** Where another word goes; undefined where marks reach beyond the word, so that none can be put in: `**The b**oat`. */
+  readonly slot: Slot | undefined
   /** The name that it would be; undefined where it does not look like one. */
   readonly name: string | undefined
-  /** Whether there is something to choose: another word, or a name that it may well be. */
-  readonly isOpen: boolean
   /** The line it stands on, from 1, and the text of that line. */
   readonly line: number
   readonly lineText: string
@@ -35,28 +33,28 @@ const NAME_REASONS: ReadonlySet<string> = new Set(['unlisted-name', 'unknown-wor
  */
 export function toFindings(
   messages: readonly Message[],
-  source: string,
+  story: Story,
   lines: Lines,
   isWord: (word: string) => boolean = () => true,
 ): readonly Finding[] {
   const seen = new Set<number>()
-  const toStretch = createWordRanges(source)
+  const { source } = story
+  const findSlot = createSlots(story)
   return messages.flatMap((message): Finding[] => {
     const { word, reason } = message
     if (word === undefined || reason === undefined || seen.has(message.start)) return []
     seen.add(message.start)
-    const stretch = source.slice(message.start, message.end) === word ? message : toStretch(message)
-    const { start, end } = stretch ?? message
-    const suggestions = stretch ? message.suggestions : []
-    const name = hasCapital(word) ? toBareName(word) : undefined
-    const isName = name !== undefined && (NAME_REASONS.has(reason) || !isWord(name.toLowerCase()))
+    const slot = findSlot(message.start)
+    const { start, end } = slot ?? message
+    const suggestions = slot ? message.suggestions : []
+    const bare = hasCapital(word) ? toBareName(word) : undefined
+    const isName = bare !== undefined && (NAME_REASONS.has(reason) || !isWord(bare.toLowerCase()))
     const lineStart = Math.max(source.lastIndexOf('\n', start - 1), source.lastIndexOf('\r', start - 1)) + 1
     const lineText = /^[^\r\n]*/.exec(source.slice(lineStart))?.[0] ?? ''
     return [
       {
-        ...{ message, word, start, end, lineText, suggestions, name },
-        isBound: suggestions.length < message.suggestions.length,
-        isOpen: suggestions.length > 0 || isName,
+        ...{ message, word, start, end, lineText, suggestions, slot },
+        name: isName ? bare : undefined,
         line: lines.toPoint(start).line,
         column: start - lineStart,
       },

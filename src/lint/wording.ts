@@ -56,6 +56,29 @@ export function toWordNote({ word, judged, reason }: WordFault, context: StoryCo
   return `Use another word, or keep this one for step ${readableAt}${whole}.`
 }
 
+/**
+ * The same advice where no word can be put in its place: to word it anew, or to teach it, with how much hangs on that. Every
+ * note that says `Use another word` has its answer here.
+ * @param count how often the word runs in the story
+ */
+export function toSilentNote(note: string, count: number, isLittle: boolean): string {
+  const times = `it comes ${count === 1 ? 'once' : `${count} times`} in this story`
+  const none = isLittle ? 'No other word does what this little one does' : 'No word fits here'
+  return note
+    .replace(
+      /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/,
+      (_, step: string) => `${none}: word it anew, keep it for step ${step}, or teach it (${times}).`,
+    )
+    .replace(
+      /^Use another word, or teach (.*?)\.(?= |$)/,
+      (_, rest: string) => `${none}: word it anew, or teach ${rest} (${times}).`,
+    )
+    .replace(
+      'No step of this sequence makes the word readable: use another word, or teach it as a sight word.',
+      `No step of this sequence makes the word readable. ${none}: word it anew, or teach it as a sight word (${times}).`,
+    )
+}
+
 /** What every report on a fault carries: the word, the blamed letters, and the step at which the word is readable. */
 export function toFaultReport({ word, code, reason, judged }: WordFault) {
   return { at: word, word, letters: reason?.letters ?? [], reason: code, readableAt: judged?.readableAt ?? null }

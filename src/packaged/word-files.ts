@@ -7,5 +7,5 @@ import type { WordFileBytes } from '../resources/word-files.ts'
 
 export const readWordFiles = (folder: string): WordFileBytes => ({
   words: readFileSync(join(folder, 'words.bin')),
-  lists: inflateSync(readFileSync(join(folder, 'lists.bin'))),
+  lists: () => inflateSync(readFileSync(join(folder, 'lists.bin'))),
 })

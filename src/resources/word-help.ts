@@ -3,8 +3,10 @@
 import { createPool, isReadableInAllForms, isUnhelpful, type Pool } from '../finder/index.ts'
 import type { Lexicon } from '../phonics/index.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
+import { knowledgeAt } from '../sequence/knowledge.ts'
+import { withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createSuggester, type Fitness, type Suggester, toUseOfBits } from '../words/index.ts'
+import { createSuggester, type Fitness, type Suggester } from '../words/index.ts'
 import type { SuggestPlace, WordHelp } from './types.ts'
 import { openWordFiles, type WordFileBytes } from './word-files.ts'
 
@@ -21,7 +23,8 @@ export interface OpenedWords extends WordHelp {
 }
 
 export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelpTools): OpenedWords {
-  const { data, table } = openWordFiles(files, lexicon.size)
+  const opened = openWordFiles(files, lexicon.size)
+  const { data } = opened
   const { facts } = data
   const suggesters = new Map<string, Suggester>()
   const fitnessFor = ({ unfit, fit }: Pick<SuggestPlace, 'unfit' | 'fit'>): Fitness =>
@@ -31,35 +34,26 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
     const fitness = unfit.length + fit.length > 0 ? fitnessFor(place) : undefined
     return createPool(
-      { table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness },
+      { table: opened.table, facts, lexicon, phonics: phonicsFor(sequence.accent), fitness },
       { sequence, step, builtIn, extra: reader },
     )
   }
   const makeSuggester = (place: SuggestPlace): Suggester => {
-    const pool = poolFor(place)
-    const phonics = phonicsFor(place.sequence.accent)
-    let found: ReadonlyMap<string, number> | undefined
-    const known = () => (found ??= findKnown(pool))
-    const isReadable = (word: string): boolean => {
-      if (isUnhelpful(word)) return false
-      const at = pool.find(word)
-      return at < 0 ? isReadableInAllForms(phonics.read(word), pool.knowledge) : pool.isReadable(at)
+    const { sequence, step, reader } = place
+    const phonics = phonicsFor(sequence.accent)
+    const own = knowledgeAt(sequence, step)
+    const knowledge = reader === undefined ? own : withReader(own, reader)
+    const judged = new Map<string, boolean>()
+    const judge = (word: string): boolean => {
+      const isReadable = !isUnhelpful(word) && isReadableInAllForms(phonics.read(word), knowledge)
+      judged.set(word, isReadable)
+      return isReadable
     }
     return createSuggester({
       data,
       lexicon,
       fitness: fitnessFor(place),
-      isReadable,
-      candidates: () => [...known().keys()],
-      factsOf(word) {
-        const at = known().get(word)
-        return at === undefined ? undefined : pool.factsAt(at)
-      },
-      soundsOf(word) {
-        const at = pool.find(word)
-        const units = at < 0 ? (phonics.read(word).pronunciations[0]?.units ?? []) : pool.pronunciationAt(at).units
-        return units.map(({ sound }) => sound)
-      },
+      isReadable: (word) => judged.get(word) ?? judge(word),
     })
   }
   return {
@@ -77,13 +71,4 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     poolFor,
     fitnessFor,
   }
-}
-
-/** Words that children know, for what is near in sound, with their numbers. */
-function findKnown(pool: Pool): ReadonlyMap<string, number> {
-  const known = new Map<string, number>()
-  for (let at = 0; at < pool.size; at++) {
-    if (pool.isReadable(at) && toUseOfBits(pool.bitsAt(at)).known > 0) known.set(pool.wordAt(at), at)
-  }
-  return known
 }

@@ -6,8 +6,8 @@ import { toStraight } from '../apostrophe.ts'
 import type { PreparedStory } from '../check/check-story.ts'
 import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
 import { addToList, type Edit, switchOff } from '../fix/edits.ts'
+import { createSlots, type FindSlot, putIn } from '../fix/put-in.ts'
 import type { Message } from '../lint/types.ts'
-import { createWordRanges, type FindWordRange } from '../story/word-range.ts'
 import { toBareName } from '../usage/likely-names.ts'
 import { isAllowedName, REASON_CODES } from '../verdict/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
@@ -34,10 +34,10 @@ export interface ActionSources {
 
 export async function toActions(messages: readonly Message[], sources: ActionSources): Promise<CodeAction[]> {
   const all: CodeAction[] = []
-  const ranges = createWordRanges(sources.prepared.story.source)
+  const slots = createSlots(sources.prepared.story)
   for (const message of messages) {
     const diagnostics = [toDiagnostic(sources.document, message)]
-    for (const { title, edit, isPreferred } of await toFixes(message, sources, ranges)) {
+    for (const { title, edit, isPreferred } of await toFixes(message, sources, slots)) {
       if (!edit) continue
       const change: TextEdit = { range: toRange(sources.document, edit), newText: edit.text }
       all.push({
@@ -55,10 +55,10 @@ export async function toActions(messages: readonly Message[], sources: ActionSou
 async function toFixes(
   message: Message,
   { prepared: { context, story } }: ActionSources,
-  ranges: FindWordRange,
+  slots: FindSlot,
 ): Promise<Fix[]> {
   const { word, reason = '' } = message
-  const fixes: Fix[] = toReplacements(message, ranges)
+  const fixes: Fix[] = toReplacements(message, story.source, slots)
   const name = word === undefined ? '' : toBareName(word)
   if (isNameLike(name) && CURED_BY_NAME.has(reason) && !isAllowedName(name, context.names)) {
     fixes.push({
@@ -85,11 +85,11 @@ async function toFixes(
 }
 
 /** None for a word whose emphasis reaches beyond it: without its marks, the rest would read otherwise. */
-function toReplacements({ word, start, end, suggestions }: Message, ranges: FindWordRange): Fix[] {
-  const range = word === undefined || suggestions.length === 0 ? { start, end } : ranges({ start, end })
+function toReplacements({ word, start, end, suggestions }: Message, source: string, slots: FindSlot): Fix[] {
+  const slot = word === undefined || suggestions.length === 0 ? undefined : slots(start)
   return suggestions.map((text, at) => ({
     title: word === undefined ? `Change it to “${text}”` : `Use “${text}” instead of “${word}”`,
-    edit: range && { ...range, text },
+    edit: word === undefined ? { start, end, text } : slot && putIn(slot, source, text),
     isPreferred: at === 0,
   }))
 }

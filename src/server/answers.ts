@@ -85,7 +85,7 @@ async function addSuggestions(
     const help = await resources.wordHelp?.()
     if (!help) return messages
     const suggester = help.suggesterFor({ sequence, step, reader, ...toFitness(settings) })
-    return await withSuggestions(messages, context, { help, suggester, tagger: resources.tagger })
+    return withSuggestions(messages, context, { suggester })
   } catch (error) {
     tellError(error)
     return messages

@@ -4,16 +4,10 @@ export { type PartOfSpeech, packFacts, toUseOfBits, type WordFacts, type WordFac
 export type { Fitness, FitnessKind, FitnessOptions, UnfitKind } from './fitness.ts'
 export { type Base, type Inflection, toBases, toForm } from './inflect.ts'
 export { toCaseOf } from './letter-case.ts'
-export { isLittleWord, LITTLE_WORDS, type LittleClass, toNearLittleWords } from './little.ts'
+export { isLittleWord, LITTLE_WORDS, type LittleClass } from './little.ts'
 export type { Shown, ShownClass } from './showing.ts'
-export {
-  createSuggester,
-  type Suggester,
-  type Suggestion,
-  type SuggestSources,
-  type Wanted,
-  type WordOrder,
-} from './suggest.ts'
+export { createSuggester, type Suggester, type SuggestSources, type Wanted, type WordOrder } from './suggest.ts'
+export { type FactsOf, NOWHERE, type Surroundings } from './surroundings.ts'
 export type { NearWord, Thesaurus, ThesaurusPart } from './thesaurus.ts'
-export { findUse, toTaggedUse, type WordBefore, type WordUse } from './use.ts'
+export { findUse, type WordUse } from './use.ts'
 export { openWordData, type WordData } from './word-data.ts'

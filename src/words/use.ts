@@ -1,70 +1,90 @@
 // How a sentence uses a word: as which part of speech, and in which inflected form.
 
-import { toStraight } from '../apostrophe.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import { type Inflection, toBases } from './inflect.ts'
+import {
+  BEFORE_BASE,
+  DEGREES,
+  DETERMINERS,
+  type FactsOf,
+  isAfterBe,
+  isAfterDegree,
+  isAfterHave,
+  isAfterLink,
+  nextOf,
+  PREPOSITIONS,
+  prevOf,
+  type Surroundings,
+} from './surroundings.ts'
 
 export interface WordUse {
   readonly part: PartOfSpeech
   readonly inflection: Inflection
 }
 
-/** The word before in the sentence, as written, and what is known of it; undefined at the start. */
-export interface WordBefore {
-  readonly word: string
-  readonly facts: WordFacts | undefined
-}
-
-/** Words that stand before a naming word, or before a describing word and one. */
-const BEFORE_NOUN: ReadonlySet<string> = new Set(
-  'a an another any both each every her his its my no our some that the their these this those three two your'.split(
-    ' ',
-  ),
-)
-/** Words that stand before a doing word in its base form, and those before one in any form. */
-const BEFORE_BASE: ReadonlySet<string> = new Set(
-  "can can't could did didn't do does doesn't don't let's may must not should to will won't would".split(' '),
-)
+/** Words after which a doing word stands, and those of them that take an -s on it. */
 const DOERS: ReadonlySet<string> = new Set('he i it she they we who you'.split(' '))
+const SINGLE: ReadonlySet<string> = new Set('he it she'.split(' '))
 
-const VERB_FORMS: ReadonlySet<Inflection> = new Set(['third', 'past', 'participle', 'ing'])
+/** After these, `to` leads somewhere: `went to work`. */
+const GOING = /^(?:back|came|come|comes|coming|drove|gets?|go|goes|going|gone|got|ran|rode|run|walk(?:ed|s)?|went)$/
 
 /**
- * What the word is by itself and by the word before it; undefined where that does not tell, and a tagger has to.
- * A form that only doing words have (`jumped`) settles it; so does what stands before a word and can only go with one part
- * of speech (`to play`, `a play`, `they play`, `big play`).
+ * What the word is by itself and by the words around it; undefined where that does not tell: then no word can be put in
+ * its place with any certainty.
  */
-export function findUse(word: string, facts: WordFacts, before: WordBefore | undefined): WordUse | undefined {
-  const { partsOfSpeech, main, inflection } = facts
-  if (main === undefined) return undefined
-  const open: readonly PartOfSpeech[] = partsOfSpeech.filter((part) => part !== 'adverb')
-  if (partsOfSpeech.length === 1 || open.length === 1) return { part: main, inflection }
-  const is = (part: PartOfSpeech): WordUse | undefined => (open.includes(part) ? toUse(word, part, facts) : undefined)
-  const lower = toStraight(before?.word.toLowerCase() ?? '')
-  const isAdjective = open.includes('adjective')
-  if (BEFORE_BASE.has(lower)) return is('verb')
-  if (DOERS.has(lower) && !isAdjective) return is('verb')
-  // After `the`, a word that can describe too may be either: `the light`, `the light box`.
-  if (BEFORE_NOUN.has(lower) && !isAdjective) return is('noun')
-  if (before?.facts?.main === 'adjective' && !isAdjective) return is('noun')
-  return main === 'verb' && VERB_FORMS.has(inflection) && inflection !== 'ing' && !isAdjective
-    ? { part: main, inflection }
-    : undefined
+export function findUse(word: string, facts: WordFacts, place: Surroundings, factsOf: FactsOf): WordUse | undefined {
+  const part = findPart(word, facts, place, factsOf)
+  if (part === undefined) return undefined
+  const use = toUse(word, part, facts)
+  return part === 'verb' ? toVerbUse(word, use, place, factsOf) : use
 }
 
-/** @param tags what a tagger says of the word, as compromise names it */
-export function toTaggedUse(word: string, tags: ReadonlySet<string>, facts: WordFacts): WordUse | undefined {
-  const part = tags.has('Verb')
-    ? 'verb'
-    : tags.has('Noun')
-      ? 'noun'
-      : tags.has('Adjective')
-        ? 'adjective'
-        : tags.has('Adverb')
-          ? 'adverb'
-          : undefined
-  if (part !== undefined && facts.partsOfSpeech.includes(part)) return toUse(word, part, facts)
-  return facts.main === undefined ? undefined : { part: facts.main, inflection: facts.inflection }
+function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: FactsOf): PartOfSpeech | undefined {
+  const { partsOfSpeech, main, inflection } = facts
+  if (main === undefined || main === 'little') return main
+  const open: readonly PartOfSpeech[] = partsOfSpeech.filter((part) => part !== 'little')
+  if (open.length === 1) return main
+  const can = (part: PartOfSpeech): PartOfSpeech | undefined => (open.includes(part) ? part : undefined)
+  const [prev, next] = [prevOf(place), nextOf(place)]
+  if (DEGREES.has(word) && next !== undefined && factsOf(next)?.main === 'adjective') return can('adverb')
+  const isLed = next !== undefined && leadsNoun(next, factsOf)
+  const describing = (): PartOfSpeech | undefined =>
+    can(isLed ? 'adjective' : 'noun') ?? can('noun') ?? can('adjective')
+  if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
+  if (prev !== undefined && BEFORE_BASE.has(prev) && inflection === 'none') return can('verb')
+  if (prev !== undefined && DOERS.has(prev)) return can('verb')
+  if (isAfterHave(place) && /^(?:past|participle)$/.test(inflection)) return can('verb')
+  if (isAfterDegree(place)) return can('adjective') ?? can('adverb')
+  if (prev !== undefined && (DETERMINERS.has(prev) || /'s$/.test(prev))) return describing()
+  if (isAfterLink(place)) return inflection === 'ing' ? can('verb') : (can('adjective') ?? can('noun'))
+  const before = prev === undefined ? undefined : factsOf(prev)
+  if (before?.main === 'adjective' || (prev !== undefined && PREPOSITIONS.has(prev))) return describing()
+  // After a name or a naming word, a form that only doing words have is one.
+  if (main === 'verb' && inflection !== 'none' && inflection !== 'ing') return can('verb')
+  return open.length === 2 && can('adverb') ? main : undefined
+}
+
+/** Whether a word opens what a describing word before it can describe. */
+function leadsNoun(next: string, factsOf: FactsOf): boolean {
+  const main = factsOf(next)?.main
+  return main === 'noun' || main === 'adjective'
+}
+
+/** Past forms that look like the base, and participles that look like past forms, go by what stands before. */
+function toVerbUse(word: string, use: WordUse, place: Surroundings, factsOf: FactsOf): WordUse | undefined {
+  const isLed = isAfterHave(place) || isAfterBe(place)
+  if (use.inflection === 'past' && isLed) return { part: 'verb', inflection: 'participle' }
+  // `Took his walk.`: what does it is not said, and a participle would look the same.
+  const prev = prevOf(place)
+  if (use.inflection === 'past' && (prev === undefined || !/[\p{L}"”’']/u.test(prev))) return undefined
+  // `the visiting queen`: it describes.
+  if (prev !== undefined && DETERMINERS.has(prev) && prev !== 'that') return undefined
+  const isTwofold = toBases(word).some(({ base, inflection }) => base === word && inflection === 'past')
+  if (!isTwofold || use.inflection !== 'none') return use
+  if (isLed) return { part: 'verb', inflection: 'participle' }
+  if (prev === undefined || BEFORE_BASE.has(prev)) return use
+  return SINGLE.has(prev) || factsOf(prev)?.main === 'noun' ? { part: 'verb', inflection: 'past' } : undefined
 }
 
 const FORMS: Readonly<Record<PartOfSpeech, readonly Inflection[]>> = {

@@ -2,13 +2,19 @@
 // never proposed.
 
 import { splitSections } from './bytes.ts'
+import { type Company, openCompany } from './company.ts'
 import { openWordFacts, type WordFactTable } from './facts.ts'
 import { createFitness, type Fitness, type FitnessOptions } from './fitness.ts'
+import { openStandIns, type StandIns } from './stand-ins.ts'
 import { openThesaurus, type Thesaurus } from './thesaurus.ts'
 
 export interface WordData {
   readonly facts: WordFactTable
   readonly thesaurus: Thesaurus
+  /** What a teacher can put for a word in most sentences. */
+  readonly standIns: StandIns
+  /** What goes with which neighbours. */
+  readonly company: Company
   /** What may be proposed, with what a project adds and a school clears. */
   fitness(options?: FitnessOptions): Fitness
 }
@@ -19,8 +25,8 @@ export interface WordData {
  * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
-  const [facts, thesaurus, unfit, showing] = splitSections(bytes, 4)
-  if (facts === undefined || thesaurus === undefined || unfit === undefined || showing === undefined)
+  const [facts, thesaurus, unfit, showing, standIns, company] = splitSections(bytes, 6)
+  if (!facts || !thesaurus || !unfit || !showing || !standIns || !company)
     throw new RangeError('the word data ends too early')
   const table = openWordFacts(facts, showing)
   if (size !== undefined && size !== table.size) {
@@ -29,6 +35,8 @@ export function openWordData(bytes: Uint8Array, size?: number): WordData {
   return {
     facts: table,
     thesaurus: openThesaurus(thesaurus),
+    standIns: openStandIns(new TextDecoder().decode(standIns)),
+    company: openCompany(company),
     fitness: (options) => createFitness(unfit, options),
   }
 }

@@ -34,7 +34,7 @@ async function findActions(text: string, checked: CheckedStory): Promise<CodeAct
   const help = await host.resources.wordHelp?.()
   if (!help) throw new Error('words are known of')
   const suggester = help.suggesterFor({ sequence, step, reader, unfit: [], fit: [] })
-  return toActions(await withSuggestions(checked.messages, context, { help, suggester }), { document, prepared })
+  return toActions(await withSuggestions(checked.messages, context, { suggester }), { document, prepared })
 }
 
 const apply = (text: string, action: CodeAction): string => {
@@ -95,7 +95,7 @@ describe.each(Object.entries(stories))('in a story %s', (_, text) => {
 })
 
 it('offers only words that the child can read', async () => {
-  const text = '---\nstep: pink-6\n---\nTam had a boat.\n'
+  const text = '---\nstep: pink-6\n---\nTam had a hole.\n'
   const before = await check(text)
   const uses = (await findActions(text, before)).filter(({ title }) => title.startsWith('Use '))
   expect(uses.length).toBeGreaterThan(0)
@@ -115,7 +115,7 @@ describe('a word with emphasis on a part of it', () => {
     return actions.filter(({ title }) => title.startsWith('Use ')).map((action) => apply(text, action))
   }
 
-  it.each(['Tam is **ni**ght.', 'Tam had a **sh**ee*p*.', 'Tam had a *boat*.', 'The ***bo**at* is wet.'])(
+  it.each(['Tam is **enor**mous.', 'Tam had a **ho**l*e*.', 'Tam had a *hole*.', 'The ***ho**le* is wet.'])(
     '%s: another word leaves no mark behind',
     async (sentence) => {
       const after = await uses(sentence)

@@ -150,13 +150,8 @@ describe('openWordFacts', () => {
 })
 
 describe('little words', () => {
-  it('are sorted, each once, and point to little words', () => {
+  it('are sorted, each once', () => {
     const words: string[] = LITTLE_WORDS.map(([word]) => word)
     expect(words).toEqual([...new Set(words)].sort())
-    const known = new Set([...words, 'ah', 'hi', 'then'])
-    for (const [word, , near] of LITTLE_WORDS) {
-      for (const other of near.split(' ').filter(Boolean))
-        expect(known.has(other) && other !== word, `${word} → ${other}`).toBe(true)
-    }
   })
 })

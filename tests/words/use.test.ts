@@ -1,43 +1,52 @@
 import { describe, expect, it } from 'vitest'
-import { findUse, toTaggedUse, type WordFacts } from '../../src/words/index.ts'
+import { findUse, type WordFacts } from '../../src/words/index.ts'
 import { testWords } from '../finder/sources.ts'
 import { testLexicon } from '../lexicon-for-tests.ts'
 
-function factsOf(word: string): WordFacts {
+function factsOf(word: string): WordFacts | undefined {
   const place = testLexicon().indexOf(word)
-  if (place < 0) throw new Error(`${word} is not in the lexicon`)
-  return testWords().facts.factsAt(place)
+  return place < 0 ? undefined : testWords().facts.factsAt(place)
+}
+
+function use(before: string, word: string, after = ''): string {
+  const facts = factsOf(word)
+  if (!facts) throw new Error(`${word} is not in the lexicon`)
+  const split = (text: string): string[] => text.split(' ').filter(Boolean)
+  const found = findUse(word, facts, { before: split(before), after: split(after) }, factsOf)
+  return found === undefined ? 'not told' : `${found.part} ${found.inflection}`
 }
 
 describe('how a sentence uses a word', () => {
   it.each([
-    ['the', 'play', 'noun', 'none'],
-    ['can', 'play', 'verb', 'none'],
-    ['They', 'sleep', 'verb', 'none'],
-    ['big', 'play', 'noun', 'none'],
-    ['his', 'walks', 'noun', 'plural'],
-    ['she', 'walks', 'verb', 'third'],
-  ])('%s %s is a %s, %s', (before, word, part, inflection) => {
-    expect(findUse(word, factsOf(word), { word: before, facts: factsOf(before.toLowerCase()) })).toEqual({
-      part,
-      inflection,
-    })
+    ['the', 'play', '', 'noun none'],
+    ['can', 'play', '', 'verb none'],
+    ['they', 'sleep', '', 'verb none'],
+    ['big', 'play', '', 'noun none'],
+    ['his', 'walks', '', 'noun plural'],
+    ['she', 'walks', '', 'verb third'],
+    ['the', 'light', 'box', 'adjective none'],
+    ['the', 'light', '.', 'noun none'],
+    ['the dog had', 'jumped', '.', 'verb participle'],
+    ['the dog', 'jumped', '.', 'verb past'],
+    ['he', 'hurt', 'him', 'verb past'],
+    ['can', 'hurt', 'him', 'verb none'],
+    ['they went to', 'bed', '.', 'noun none'],
+    ['is', 'very', 'happy', 'adverb none'],
+  ])('%s [%s] %s is a %s', (before, word, after, expected) => {
+    expect(use(before, word, after)).toBe(expected)
   })
 
   it('knows a word of one kind by itself', () => {
-    expect(findUse('rabbits', factsOf('rabbits'), undefined)).toEqual({ part: 'noun', inflection: 'plural' })
+    expect(use('', 'rabbits')).toBe('noun plural')
   })
 
-  it('leaves the rest to a tagger', () => {
-    expect(findUse('play', factsOf('play'), undefined)).toBeUndefined()
-    expect(findUse('light', factsOf('light'), { word: 'the', facts: factsOf('the') })).toBeUndefined()
-  })
-
-  it('takes what a tagger says where the word can be that', () => {
-    expect(toTaggedUse('play', new Set(['Noun', 'Singular']), factsOf('play'))).toEqual({
-      part: 'noun',
-      inflection: 'none',
-    })
-    expect(toTaggedUse('rabbit', new Set(['Adverb']), factsOf('rabbit'))).toEqual({ part: 'noun', inflection: 'none' })
+  it.each([
+    ['', 'play', ''],
+    ['the', 'visiting', 'queen'],
+    ['', 'took', 'his walk'],
+    ['they', 'hurt', 'him'],
+    ['they went to', 'work', '.'],
+  ])('says where it is not told: %s [%s] %s', (before, word, after) => {
+    expect(use(before, word, after)).toBe('not told')
   })
 })

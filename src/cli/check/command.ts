@@ -82,15 +82,10 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
   if (options.watch && (options.reader ?? options.shelf) !== undefined)
     throw new Error('--reader and --shelf do not go with --watch.')
   if (options.reader !== undefined) {
-    const { readReader } = await import('../reader.ts')
-    const reader = await readReader(options.reader, io, { on: options.on })
-    if (!reader.ok) {
-      complainOf(io, reader.problems)
-      return undefined
-    }
-    const { notice, layer, extra } = reader.value
-    io.stderr.write(`${notice}\n`)
-    all = { ...all, flags: { ...layer, ...all.flags }, reader: extra }
+    const { tellReader } = await import('../reader.ts')
+    const reader = await tellReader(options.reader, io, { on: options.on })
+    if (reader === undefined) return undefined
+    all = { ...all, flags: { ...reader.layer, ...all.flags }, reader: reader.extra }
   }
   if (options.shelf !== undefined) {
     const { readEarlierWords } = await import('./earlier.ts')

@@ -7,11 +7,18 @@ import type { FixOptions } from './run.ts'
 export const addFix: AddCommand = (program, { io, leave }) => {
   const command = program
     .command('fix')
-    .description('go through the words of a story that cannot be read: put in another word, allow a name, or leave it')
+    .description(
+      'go through the words of a story that cannot be read: put in another word, allow a name, keep it, or leave it',
+    )
     .argument('<FILE>', 'the story')
     .addOption(stepOption())
     .addOption(sequenceOption())
     .addOption(accentOption())
+    .option(
+      '--reader <file>',
+      'judge for this reader: a file with a step and what the reader knows beyond or short of it',
+    )
+    .option('--from <line>', 'begin at this line of the story: to go on where you stopped')
     .option('--config <file>', 'use this config file and no other')
     .option('--dry-run', 'write nothing; print a diff with the first suggestion for each word, for patch -p1')
     .action(async (file: string, options: FixOptions) => {

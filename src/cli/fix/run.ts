@@ -1,40 +1,28 @@
 // Walks through the findings of one story, shows what would change, and writes it when it is wanted.
 
 import { relative, resolve, sep } from 'node:path'
-import { rules } from '../../../rules/index.ts'
-import { checkStory } from '../../check/check-story.ts'
-import { type FreshStory, isChecked } from '../../check/result.ts'
-import { readFlags } from '../../config/index.ts'
+import { toStraight } from '../../apostrophe.ts'
 import {
   applyDecisions,
   type Decision,
   type DiffPlace,
   decideByFirst,
   type Finding,
-  parseAnswer,
   toDiffPlace,
-  toFindings,
-  toQuestion,
   toUnifiedDiff,
 } from '../../fix/index.ts'
 import type { Paint } from '../../report/paint.ts'
-import { toCount, toList, toPrintable, wrap } from '../../report/text.ts'
-import { toCaseOf } from '../../words/index.ts'
-import { createTaskMaker, type Task } from '../check/task.ts'
-import { complain, complainOf, type ExitCode, toWidth } from '../command.ts'
+import { toCount, toPrintable, wrap } from '../../report/text.ts'
+import type { Task } from '../check/task.ts'
+import { complain, complainOf, type ExitCode } from '../command.ts'
 import { readTextFile } from '../files/read.ts'
 import { findWriteObstacle, writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { createLineReader, type LineReader } from '../lines-of-input.ts'
-import { createResources } from '../resources.ts'
+import { ask } from './ask.ts'
+import { type FixOptions, openSession, type Session } from './session.ts'
 
-export interface FixOptions {
-  readonly step?: string
-  readonly sequence?: string
-  readonly accent?: string
-  readonly config?: string
-  readonly dryRun?: boolean
-}
+export type { FixOptions } from './session.ts'
 
 export async function fix(given: string, options: FixOptions, paint: Paint, io: Io): Promise<ExitCode> {
   if (!options.dryRun && !(io.stdinIsTTY && io.stdout.isTTY)) {
@@ -44,49 +32,19 @@ export async function fix(given: string, options: FixOptions, paint: Paint, io: 
     )
     return 2
   }
-  const checked = await check(given, options, io)
-  if (typeof checked === 'number') return checked
-  const { task, story, isWord } = checked
-  const findings = toFindings(story.messages, task.source, story.lines, isWord)
-  const session: Session = { task, path: given, findings, view: { width: toWidth(io), paint }, io }
-  return options.dryRun ? showDryRun(session) : walkThrough(session)
-}
-
-interface Session {
-  readonly task: Task
-  /** As given. */
-  readonly path: string
-  readonly findings: readonly Finding[]
-  readonly view: { readonly width: number; readonly paint: Paint }
-  readonly io: Io
-}
-
-async function check(
-  given: string,
-  options: FixOptions,
-  io: Io,
-): Promise<{ task: Task; story: FreshStory; isWord: (word: string) => boolean } | ExitCode> {
-  const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
-  complainOf(io, flags.problems)
-  if (flags.problems.length > 0) return 2
-  const tasks = createTaskMaker(io, options.config === undefined ? {} : { config: options.config })
-  const task = await tasks.make({ path: given, file: resolve(io.cwd, given) })
-  if (task === undefined) return 0
-  const resources = createResources(io)
-  const result =
-    'problems' in task ? task : await checkStory({ ...task, flags: flags.layer, rules, resources, suggest: 'careful' })
-  if ('problems' in task || !isChecked(result)) {
-    if ('problems' in result) complainOf(io, result.problems)
+  const from = options.from ?? '1'
+  if (!/^[1-9]\d*$/.test(from)) {
+    complain(io, `--from is the number of a line, such as 12; it is ${toPrintable(JSON.stringify(from))}.`)
     return 2
   }
-  const help = result.messages.length > 0 ? await resources.wordHelp?.() : undefined
-  const isWord = (word: string): boolean => help?.factsOf(word)?.main !== undefined
-  return tasks.hasConfigErrors() ? 2 : { task, story: result, isWord }
+  const session = await openSession(given, options, paint, io)
+  if (typeof session === 'number') return session
+  const open = session.findings.filter(({ line }) => line >= Number(from))
+  return options.dryRun ? showDryRun(session, open) : walkThrough(session, open)
 }
 
-async function showDryRun(session: Session): Promise<ExitCode> {
-  const { task, path, findings, io } = session
-  const decisions = decideByFirst(findings)
+async function showDryRun({ task, path, findings, io }: Session, open: readonly Finding[]): Promise<ExitCode> {
+  const decisions = decideByFirst(open)
   const { text } = await applyDecisions(task.source, decisions)
   const { name, folder } = findDiffPlace(path, io)
   io.stdout.write(await toUnifiedDiff(name, task.source, text))
@@ -99,9 +57,8 @@ async function showDryRun(session: Session): Promise<ExitCode> {
 const findDiffPlace = (path: string, { cwd }: Io): DiffPlace =>
   toDiffPlace(relative(cwd, resolve(cwd, path)).replaceAll(sep, '/'))
 
-async function walkThrough(session: Session): Promise<ExitCode> {
+async function walkThrough(session: Session, open: readonly Finding[]): Promise<ExitCode> {
   const { path, findings, view, io } = session
-  const open = findings.filter(({ isOpen }) => isOpen)
   const obstacle = open.length > 0 ? findWriteObstacle(resolve(io.cwd, path), io, path) : undefined
   if (obstacle !== undefined) {
     complainOf(io, [obstacle])
@@ -115,103 +72,52 @@ async function walkThrough(session: Session): Promise<ExitCode> {
   )
   const lines = createLineReader(io)
   try {
-    const decisions = await ask(open, session, lines)
-    tellHelpless(findings, open, tell)
-    if (decisions === undefined || decisions.length === 0) {
-      if (open.length > 0) tell('Nothing is changed.')
-      return findings.length > 0 ? 1 : 0
-    }
-    const isWritten = await showAndWrite(decisions, session, lines)
+    const asked = await ask(open, session, lines)
+    const decisions = asked?.decisions ?? []
+    const { source } = session.task
+    const text = asked && decisions.length > 0 ? await decideText(decisions, session) : source
+    const isWritten = text === source ? false : await showAndWrite(text, session, lines)
     if (isWritten === undefined) return 2
-    return isWritten && countDone(decisions, findings) === findings.length ? 0 : 1
+    if (!isWritten && open.length > 0) tell('Nothing is changed.')
+    if (asked?.stoppedAt) tellHowToGoOn(asked.stoppedAt, isWritten ? countLines(text) - countLines(source) : 0, session)
+    return (isWritten || findings.length === 0) && countDone(decisions, findings) === findings.length ? 0 : 1
   } finally {
     await lines.end()
   }
 }
 
-/** Words for which nothing can be put in are named, so that nobody takes the story for mended. */
-function tellHelpless(findings: readonly Finding[], open: readonly Finding[], tell: (text: string) => void): void {
-  const helpless = findings.filter((finding) => !open.includes(finding))
-  const isAsked = (word: string): boolean => open.some((finding) => finding.word.toLowerCase() === word.toLowerCase())
-  // A word that is asked about elsewhere has its line with it: what is said is not true of all its places.
-  const toWords = (some: readonly Finding[]): string =>
-    toList([
-      ...new Set(some.map(({ word, line }) => `\`${word.toLowerCase()}\`${isAsked(word) ? ` on line ${line}` : ''}`)),
-    ])
-  const [bound, without] = [helpless.filter(({ isBound }) => isBound), helpless.filter(({ isBound }) => !isBound)]
-  if (without.length > 0) tell(`No word was found that could stand for ${toWords(without)}: write those places anew.`)
-  if (bound.length > 0)
-    tell(
-      `No word can be put in for ${toWords(bound)}: emphasis reaches beyond the word, or a link, a comment or HTML stands in it. Take those marks away and run fix again, or write those places anew.`,
-    )
+const countLines = (text: string): number => text.split('\n').length
+
+/** @param added how many lines were added, all of them before the place: behind it nothing is decided yet */
+function tellHowToGoOn({ line }: Finding, added: number, { path, io }: Session): void {
+  io.stdout.write(`To go on from here later: battledore fix ${toPrintable(path)} --from ${line + added}\n`)
 }
 
 function countDone(decisions: readonly Decision[], findings: readonly Finding[]): number {
-  const names = new Set(decisions.flatMap((decision) => (decision.kind === 'name' ? [decision.name] : [])))
-  const replaced = new Set(decisions.flatMap((decision) => (decision.kind === 'replace' ? [decision.finding] : [])))
-  return findings.filter((finding) => replaced.has(finding) || (finding.name !== undefined && names.has(finding.name)))
-    .length
+  const listed = new Set(decisions.flatMap((one) => ('word' in one && !('finding' in one) ? [one.word] : [])))
+  const places = new Set(decisions.flatMap((one) => ('finding' in one ? [one.finding] : [])))
+  return findings.filter(
+    (finding) =>
+      places.has(finding) ||
+      (finding.name !== undefined && listed.has(finding.name)) ||
+      listed.has(toStraight(finding.word.toLowerCase())),
+  ).length
 }
 
-/** Undefined where the input ended before the last answer. */
-async function ask(
-  open: readonly Finding[],
-  session: Session,
-  lines: LineReader,
-): Promise<readonly Decision[] | undefined> {
-  const decisions: Decision[] = []
-  /** What was said of a word for the whole story. */
-  const everywhere = new Map<string, string | undefined>()
-  for (const [at, finding] of open.entries()) {
-    const key = finding.word.toLowerCase()
-    if (decisions.some((decision) => decision.kind === 'name' && decision.name === finding.name)) continue
-    if (everywhere.has(key)) {
-      const word = everywhere.get(key)
-      if (word !== undefined && finding.suggestions.length > 0)
-        decisions.push({ kind: 'replace', finding, word: toCaseOf(finding.word, word) })
-      continue
-    }
-    const answer = await askOne(finding, `${at + 1} of ${open.length}, line ${finding.line}`, session, lines)
-    if (answer === undefined) return undefined
-    if (answer.kind === 'quit') break
-    if (answer.kind === 'name' && finding.name !== undefined) decisions.push({ kind: 'name', name: finding.name })
-    if (answer.kind === 'replace') decisions.push({ kind: 'replace', finding, word: answer.word })
-    if ('everywhere' in answer && answer.everywhere)
-      everywhere.set(key, answer.kind === 'replace' ? answer.word.toLowerCase() : undefined)
-  }
-  return decisions
-}
-
-async function askOne(finding: Finding, place: string, { view, io }: Session, lines: LineReader) {
-  io.stdout.write(`\n${view.paint.strong(place)}\n${toQuestion(finding, view)}\n`)
-  for (;;) {
-    io.stdout.write('> ')
-    const line = await lines.next()
-    if (line === undefined) return undefined
-    const answer = parseAnswer(line, finding)
-    if (answer) return answer
-    io.stdout.write('  That is none of the choices.\n')
-  }
+async function decideText(decisions: readonly Decision[], { task, io }: Session): Promise<string> {
+  const { text, unlisted } = await applyDecisions(task.source, decisions)
+  for (const { word, key } of unlisted)
+    complain(io, `${toPrintable(word)} could not be listed under \`${key}\`: mend the front matter first.`)
+  return text
 }
 
 /** True where the file was written; undefined where it could not be. */
-async function showAndWrite(
-  decisions: readonly Decision[],
-  { task, path, io }: Session,
-  lines: LineReader,
-): Promise<boolean | undefined> {
-  const { text, unlisted } = await applyDecisions(task.source, decisions)
-  for (const name of unlisted)
-    complain(io, `${toPrintable(name)} could not be listed under \`names\`: mend the front matter first.`)
+async function showAndWrite(text: string, session: Session, lines: LineReader): Promise<boolean | undefined> {
+  const { task, path, io } = session
   io.stdout.write(`\n${await toUnifiedDiff(findDiffPlace(path, io).name, task.source, text)}\n`)
-  if (text === task.source) return false
   io.stdout.write(`Write this to ${toPrintable(path)}? [y/N] `)
   const answer = await lines.next()
-  if (!/^\s*y(es)?\s*$/i.test(answer ?? '')) {
-    io.stdout.write('Nothing is changed.\n')
-    return false
-  }
-  return write(text, task, path, io)
+  return /^\s*y(es)?\s*$/i.test(answer ?? '') ? write(text, task, path, io) : false
 }
 
 /** Not over what somebody else has written in the meantime, nor where the file has gone. */

@@ -16,6 +16,7 @@ export const addLevel: AddCommand = (program, { io, leave }) => {
     .addOption(sequenceOption())
     .addOption(accentOption())
     .addOption(formatOption(['pretty', 'json', 'csv']))
+    .option('--reader <file>', 'find it for this reader: a file with what the reader knows beyond or short of a step')
     .option('--config <file>', 'use this config file and no other')
     .action(async (given: string[], options: LevelOptions) => {
       const { runLevel } = await import('./run.ts')

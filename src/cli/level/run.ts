@@ -13,6 +13,7 @@ import { createTextRun, toShare } from '../texts.ts'
 export interface LevelOptions {
   readonly sequence?: string
   readonly accent?: string
+  readonly reader?: string
   readonly config?: string
   readonly share: string
   readonly format: 'pretty' | 'json' | 'csv'
@@ -20,11 +21,17 @@ export interface LevelOptions {
 
 export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
   const share = toShare(options.share)
-  const run = createTextRun(io, options)
+  const reader =
+    options.reader === undefined ? undefined : await (await import('../reader.ts')).tellReader(options.reader, io)
+  if (options.reader !== undefined && reader === undefined) return 2
+  const run = createTextRun(io, options, reader?.layer)
   if (run === undefined) return 2
   const resources = createResources(io)
   const findLevels = createMemory((sequence, sightWords) =>
-    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, { sightWords }),
+    createLevelFinder(resources.phonicsFor(sequence.accent), sequence, {
+      ...reader?.extra,
+      sightWords: [...(reader?.extra.sightWords ?? []), ...sightWords],
+    }),
   )
   const view = { width: toWidth(io), paint: await toPaint(io) }
   const found: LevelledText[] = []

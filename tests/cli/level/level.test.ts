@@ -4,6 +4,7 @@ import { compileSchema, createVocabularyWorld, readCsv } from '../vocabulary-wor
 const world = createVocabularyWorld({
   'hard.md': 'The colonel of the choir.\n',
   'empty.md': '---\nstep: pink-1\n---\n',
+  'meg.yaml': 'name: Meg\nstep: pink-4\nknows:\n  sight words: [red, met]\n',
   'wrong.md': '---\nsequence: serie\n---\n\nTam sat.\n',
 })
 afterAll(() => world.remove())
@@ -15,6 +16,13 @@ it('gives the earliest step and the words that hold it back', async () => {
     'books/hat.md\n  Earliest step: pink-5, “Short e”. There 100 % of 11 words can be read.\n' +
       '  Words that hold it back, and the step that makes each readable: red once\n  (pink-5), met once (pink-5).\n\n',
   )
+})
+
+it('goes by what a reader knows', async () => {
+  const { out, err } = await world.run('level', 'books/hat.md', '--reader', 'meg.yaml')
+  expect(out).toMatch(/^books\/hat\.md\n {2}Earliest step: pink-[1-4],/)
+  expect(err).toContain('Judged for Meg')
+  expect((await world.run('level', 'books/hat.md', '--reader', 'none.yaml')).code).toBe(2)
 })
 
 it('says where a text is beyond the last step', async () => {

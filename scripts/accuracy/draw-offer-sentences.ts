@@ -1,0 +1,131 @@
+// Draws the sentences on which offers are measured: 100 for each of three steps, one unreadable word each, by a seed.
+//
+//   npx tsx scripts/accuracy/draw-offer-sentences.ts FOLDER-OF-STORIES
+//
+// Run once; the drawn table is kept beside this file, so that the measure needs no folder of stories.
+
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { rules } from '../../rules/index.ts'
+import { checkStory } from '../../src/check/check-story.ts'
+import { isChecked } from '../../src/check/result.ts'
+import { wantsWord } from '../../src/check/suggest.ts'
+import { createProcessIo } from '../../src/cli/io.ts'
+import { createResources } from '../../src/cli/resources.ts'
+import { toProblemLine } from '../../src/problem/index.ts'
+import type { Story } from '../../src/story/index.ts'
+
+const SEED = 20261129
+const EACH = 100
+const STEPS = ['blue-3', 'green-3', 'green-8'] as const
+const MOST_WORDS = 25
+
+interface Place {
+  readonly sentence: string
+  readonly word: string
+  readonly story: string
+}
+
+/** Mulberry32: a small generator whose draw is the same on every machine. */
+function createRandom(seed: number): () => number {
+  let state = seed
+  return () => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
+  }
+}
+
+function shuffle<T>(items: readonly T[], random: () => number): T[] {
+  const mixed = [...items]
+  for (let i = mixed.length - 1; i > 0; i--) {
+    const j = Math.floor(random() * (i + 1))
+    const [one, other] = [mixed[i] as T, mixed[j] as T]
+    mixed[i] = other
+    mixed[j] = one
+  }
+  return mixed
+}
+
+const resources = createResources(createProcessIo(process))
+const folder = process.argv[2]
+if (folder === undefined) throw new Error('say in which folder the stories lie')
+
+const stories = readdirSync(folder)
+  .filter((name) => name.endsWith('.md'))
+  .sort()
+  .map((name) => ({ name, source: readFileSync(join(folder, name), 'utf8') }))
+
+async function findPlaces(step: string): Promise<Place[]> {
+  const places: Place[] = []
+  for (const { name, source } of stories) {
+    const result = await checkStory({
+      path: name,
+      source,
+      storyPath: `/${name}`,
+      chain: { folders: [], problems: [] },
+      flags: { step: { value: step, origin: '--step' } },
+      rules,
+      resources,
+    })
+    if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
+    const unreadable = new Set(result.messages.filter(wantsWord).map(({ start }) => start))
+    for (const sentence of sentencesOf(result.story)) {
+      const text = source.slice(sentence.start, sentence.end).replace(/\s+/g, ' ').trim()
+      if (sentence.words.length > MOST_WORDS || sentence.words.length < 2 || !/[.!?][”"’']?$/.test(text)) continue
+      for (const word of sentence.words)
+        if (unreadable.has(word.start)) places.push({ sentence: text, word: word.text, story: name })
+    }
+  }
+  return places
+}
+
+const sentencesOf = (story: Story) =>
+  story.pages.flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'heading' ? [] : block.sentences)))
+
+const credit = (source: string, what: string): string =>
+  new RegExp(`^\\* ${what}: (.*)$`, 'm').exec(source)?.[1]?.trim() ?? '-'
+
+const random = createRandom(SEED)
+const taken = new Set<string>()
+const rows: string[] = []
+for (const step of STEPS) {
+  let count = 0
+  // The sentence is drawn first and then one of its words, so that a long sentence weighs no more than a short one.
+  const bySentence = new Map<string, Place[]>()
+  for (const place of await findPlaces(step))
+    bySentence.set(place.sentence, [...(bySentence.get(place.sentence) ?? []), place])
+  for (const [sentence, places] of shuffle([...bySentence], random)) {
+    const place = places[Math.floor(random() * places.length)]
+    const half = random() < 0.5 ? 'tuning' : 'unseen'
+    if (place === undefined || taken.has(sentence)) continue
+    taken.add(sentence)
+    rows.push([half, step, place.word, sentence, place.story].join('\t'))
+    if (++count === EACH) break
+  }
+}
+
+const used = new Set(rows.map((row) => row.split('\t')[4]))
+const sources = stories
+  .filter(({ name }) => used.has(name))
+  .map(({ name, source }) =>
+    [name, /^# (.*)$/m.exec(source)?.[1]?.trim() ?? '-', credit(source, 'Text'), credit(source, 'License')].join('\t'),
+  )
+
+const data = new URL('data/', import.meta.url)
+writeFileSync(
+  new URL('offer-sentences.tsv', data),
+  `# Drawn by scripts/accuracy/draw-offer-sentences.ts with the seed ${SEED} from stories of the African Storybook project.
+# half	step	unreadable word	sentence	story
+${rows.join('\n')}
+`,
+)
+writeFileSync(
+  new URL('offer-sources.tsv', data),
+  `# Where the sentences of offer-sentences.tsv come from: African Storybook, africanstorybook.org. CC-BY: Creative Commons Attribution.
+# story	title	text by	licence
+${sources.join('\n')}
+`,
+)
+process.stdout.write(`${rows.length} sentences of ${sources.length} stories\n`)

@@ -1,0 +1,98 @@
+// Measures the offers on sentences drawn from stories of others: is the first word offered one that a teacher could press?
+
+import { readFileSync } from 'node:fs'
+import { rules } from '../../rules/index.ts'
+import { checkStory } from '../../src/check/check-story.ts'
+import { isChecked } from '../../src/check/result.ts'
+import { createProcessIo } from '../../src/cli/io.ts'
+import { createResources } from '../../src/cli/resources.ts'
+import { toProblemLine } from '../../src/problem/index.ts'
+import type { Resources } from '../../src/resources/types.ts'
+import { readRows } from './read-rows.ts'
+
+/** What scripts/accuracy/data/offer-judgements.tsv says of an offer; its head says what each means. */
+export const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
+export type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
+
+export const HALVES = ['tuning', 'unseen'] as const
+export type Half = (typeof HALVES)[number]
+
+export interface FirstOffer {
+  readonly half: Half
+  readonly step: string
+  readonly word: string
+  readonly sentence: string
+  /** The word offered first; undefined for none. */
+  readonly offer: string | undefined
+  readonly verdict: OfferVerdict | undefined
+}
+
+/** The first offer that `check` makes for each drawn word. */
+export async function findFirstOffers(): Promise<readonly FirstOffer[]> {
+  const resources = createResources(createProcessIo(process))
+  const judged = readJudgements()
+  const offers: FirstOffer[] = []
+  for (const row of read('offer-sentences.tsv')) {
+    const [half = '', step = '', word = '', sentence = ''] = row.split('\t')
+    const offer = await findFirst(sentence, word, step, resources)
+    const verdict = offer === undefined ? undefined : (judged.get(toKey(sentence, word, offer)) ?? 'unjudged')
+    offers.push({ half: half as Half, step, word, sentence, offer, verdict })
+  }
+  return offers
+}
+
+async function findFirst(
+  sentence: string,
+  word: string,
+  step: string,
+  resources: Resources,
+): Promise<string | undefined> {
+  const result = await checkStory({
+    path: 'sentence.md',
+    source: sentence,
+    storyPath: '/sentence.md',
+    chain: { folders: [], problems: [] },
+    flags: { step: { value: step, origin: '--step' } },
+    rules,
+    resources,
+    suggest: true,
+  })
+  if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
+  return result.messages.find((message) => message.word === word && message.reason !== undefined)?.suggestions[0]
+}
+
+const read = (name: string): readonly string[] =>
+  readRows(readFileSync(new URL(`data/${name}`, import.meta.url), 'utf8'))
+
+const toKey = (sentence: string, word: string, offer: string): string => `${word}\t${offer}\t${sentence}`
+
+function readJudgements(): ReadonlyMap<string, OfferVerdict> {
+  return new Map(
+    read('offer-judgements.tsv').map((row) => {
+      const [verdict = '', word = '', offer = '', sentence = ''] = row.split('\t')
+      return [toKey(sentence, word, offer), verdict as OfferVerdict]
+    }),
+  )
+}
+
+export interface OfferFigures {
+  readonly sentences: number
+  readonly made: number
+  readonly counts: Readonly<Record<OfferVerdict, number>>
+}
+
+export function countOffers(offers: readonly FirstOffer[]): OfferFigures {
+  const made = offers.filter(({ offer }) => offer !== undefined)
+  const count = (verdict: OfferVerdict): number => made.filter((one) => one.verdict === verdict).length
+  return {
+    sentences: offers.length,
+    made: made.length,
+    counts: {
+      helpful: count('helpful'),
+      ungrammatical: count('ungrammatical'),
+      sense: count('sense'),
+      unfit: count('unfit'),
+      unjudged: count('unjudged'),
+    },
+  }
+}

@@ -1,0 +1,53 @@
+// The table of words that a teacher can put for another in most sentences, each with where it can stand.
+
+import type { PartOfSpeech } from './facts.ts'
+import { CONDITIONS } from './surroundings.ts'
+
+export interface StandIn {
+  /** One word or several: `go up`. Of several doing words, the first is inflected; of others, the last. */
+  readonly text: string
+  /** Where it can stand; everywhere without it. */
+  readonly where: keyof typeof CONDITIONS | undefined
+}
+
+export interface StandIns {
+  /** Nearest first. `form`: for the word as it is, not inflected. */
+  find(word: string, kind: PartOfSpeech | 'form'): readonly StandIn[]
+}
+
+const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
+  noun: 'n',
+  verb: 'v',
+  adjective: 'a',
+  adverb: 'd',
+  little: '-',
+  form: '=',
+}
+
+/** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
+export function openStandIns(text: string): StandIns {
+  let rows: ReadonlyMap<string, string> | undefined
+  return {
+    find(word, kind) {
+      rows ??= toRows(text)
+      const found = rows.get(`${word}\t${KINDS[kind]}`)
+      return found === undefined ? [] : found.split(' ').map(toStandIn)
+    },
+  }
+}
+
+function toRows(text: string): Map<string, string> {
+  const rows = new Map<string, string>()
+  for (const line of text.split('\n')) {
+    const end = line.lastIndexOf('\t')
+    if (end > 0 && !line.startsWith('#')) rows.set(line.slice(0, end), line.slice(end + 1))
+  }
+  return rows
+}
+
+/** @throws RangeError for a sign that stands for no condition */
+export function toStandIn(cell: string): StandIn {
+  const [text = '', where] = cell.split('/')
+  if (where !== undefined && !Object.hasOwn(CONDITIONS, where)) throw new RangeError(`no condition is called ${where}`)
+  return { text: text.replaceAll('_', ' '), where }
+}

@@ -1,0 +1,43 @@
+// Whether a word can stand at a place by grammar alone: article, neighbours, and what has no plural and no `a`.
+
+import {
+  DETERMINERS,
+  type FactsOf,
+  isAfterBe,
+  isDetermined,
+  mayStandAs,
+  nextOf,
+  prevOf,
+  type Surroundings,
+} from './surroundings.ts'
+import type { WordUse } from './use.ts'
+
+/** Naming words of stuff and the like, which stand without `a`: `had fun`. Sorted; the project's own judgement. */
+const MASS: ReadonlySet<string> = new Set(
+  'bed cash class corn dad damage dinner dirt dust fire fog food football fun gold grain grandad grandma grass grief ham harm hay home joy junk land lots luck lunch meat milk mom mud mum noon paper prison rain risk rubbish sand school sickness snow soil sun supper water wind wood work'.split(
+    ' ',
+  ),
+)
+
+/** What one can be without `a`: `he is king`. */
+const ROLES: ReadonlySet<string> = new Set(['boss', 'head', 'king'])
+
+/** Says nothing of meaning. */
+export function canStand(text: string, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
+  const words = text.split(' ')
+  const [first = '', last = ''] = [words[0], words.at(-1)]
+  const [prev, next] = [prevOf(place), nextOf(place)]
+  if (first === prev || last === next) return false
+  if (!mayStandAs(use.part, place)) return false
+  // `the only pleasure` is no `the just pleasure`, `a very big hen` no `a so big hen`.
+  if (use.part === 'adverb' && prev !== undefined && DETERMINERS.has(prev)) return false
+  // An owner with nothing but an apostrophe: `her parents' house`.
+  if (next === "'" && words.length > 1) return false
+  if (use.part !== 'noun') return true
+  // The first half of a name for a thing: `garden wall`.
+  if (next !== undefined && factsOf(next)?.main === 'noun') return false
+  if (use.inflection !== 'none') return use.inflection !== 'plural' || !MASS.has(last.replace(/s$/, ''))
+  if (/^an? /.test(text)) return !isDetermined(place, factsOf)
+  if (isDetermined(place, factsOf)) return !((prev === 'a' || prev === 'an') && MASS.has(last))
+  return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
+}
