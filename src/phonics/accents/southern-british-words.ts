@@ -69,6 +69,7 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
     missile: 'i_e>aɪ',
     mobile: 'i_e>aɪ',
     moustache: 'ou>ə a>ɑː',
+    mustache: 'u>ə a>ɑː',
     of: 'o>ɒ',
     patriot: 'a>æ',
     privacy: 'i>ɪ',
