@@ -2,9 +2,10 @@
 
 import { type Ask, drawPdf, drawSvgs, type Letters, PAPERS, type Print, toSides } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
+import { wrap } from '../../report/text.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
-import { complainOf, type ExitCode } from '../command.ts'
-import type { Io } from '../io.ts'
+import { complainOf, type ExitCode, toWidth } from '../command.ts'
+import type { Io, Output } from '../io.ts'
 import { type FoundReader, findListReader } from '../list-reader.ts'
 import type { Prepared } from './context.ts'
 import { loadLetters } from './letters.ts'
@@ -91,11 +92,16 @@ async function finish(
     const written = writeAll(files, options.force ?? false, io)
     if (!written.ok) return written
   }
-  for (const line of told) io.stderr.write(`${line}\n`)
+  for (const line of told) tell(line, io.stderr, io)
   const bytes = files.reduce((sum, file) => sum + file.bytes.length, 0)
   const advice = toAdvice(toShownFiles(files, isPiped), { kind, laid, wishes, bytes })
-  ;(isPiped ? io.stderr : io.stdout).write(`${advice}\n`)
+  tell(advice, isPiped ? io.stderr : io.stdout, io)
   return succeed(options.failOn === 'error' && hasUnreadable ? 1 : 0)
+}
+
+/** In lines as wide as the terminal. */
+function tell(text: string, output: Output, io: Io): void {
+  for (const line of wrap(text, toWidth(io))) output.write(`${line}\n`)
 }
 
 /** One PDF, or a drawing of each sheet: `NAME-1.svg`, `NAME-2.svg`. */

@@ -96,11 +96,20 @@ async function findByWish({ kind, options, reader, hasPicture }: Want, io: Io): 
   // What is known by heart has cards of its own.
   const all = list.words.filter(({ isSight }) => !isSight).map(({ word }) => word)
   const isShown = kind === 'cards' && options.set === undefined
-  const inOrder = isShown ? [...all.filter(hasPicture), ...all.filter((word) => !hasPicture(word))] : all
+  const inOrder = isShown ? toShownFirst(all, hasPicture, options.count !== undefined) : all
   const told = list.untaught.map(({ spelling, step }) =>
     step === undefined ? `\`${spelling}\` is taught at no step.` : `\`${spelling}\` is taught at step ${step}.`,
   )
   return succeed({ words: inOrder.slice(0, number), told, hasObjects: list.hasObjects })
+}
+
+/** A handful of cards that can be looked at is better than a sheet of empty frames, unless so many are asked for. */
+const HANDFUL = 4
+
+function toShownFirst(words: readonly string[], hasPicture: Want['hasPicture'], isCounted: boolean): readonly string[] {
+  const shown = words.filter(hasPicture)
+  const others = words.filter((word) => !hasPicture(word))
+  return [...shown, ...(isCounted ? others : others.slice(0, Math.max(0, HANDFUL - shown.length)))]
 }
 
 /** Sight words known at the step, the reader's own among them; with --new-at-step only those that the step brings. */
