@@ -67,7 +67,7 @@ it.each(switches)('docs/switches.md:$line says what comes out', async ({ source,
 const UPDATE = process.env['UPDATE_DOCS'] !== undefined
 
 /** Pages whose commands write files: they run in a copy of the fixtures. */
-const WRITING: ReadonlySet<string> = new Set(['docs/bring.md', 'docs/lessons.md', 'docs/print.md'])
+const WRITING: ReadonlySet<string> = new Set(['docs/bring.md', 'docs/lessons.md', 'docs/print.md', 'docs/sequences.md'])
 
 async function runAll(page: string, all: readonly (readonly string[])[]): Promise<string[]> {
   const copy = createWorld()

@@ -68,6 +68,8 @@ export function createProgram(context: CommandContext): Command {
     .version(VERSION, '--version', 'print the version')
     .helpOption('-h, --help', 'show help')
     .showHelpAfterError('(battledore --help, or battledore COMMAND --help, shows what there is)')
+    // So that an option behind `sequence new` is its own, and not one of `sequence`.
+    .enablePositionalOptions()
     .exitOverride()
     .configureOutput({
       writeOut: (text) => io.stdout.write(text),

@@ -7,6 +7,7 @@ import type { Figures } from '../verdict/types.ts'
 import { toAccentName } from './accent.ts'
 import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
+import { toStepName } from './step.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, toShareCell, wrap } from './text.ts'
 
 export interface PrettyOptions {
@@ -26,7 +27,7 @@ export function toPrettyStory(checked: CheckedStory, options: PrettyOptions): st
   const { sequence, step, figures, story, accent } = checked
   const lines = [
     paint.strong(toPrintable(checked.path)),
-    ...wrap(`Step ${step.id} (${step.title}) of ${sequence.title}; ${toAccentName(accent)}`, width - 2).map(
+    ...wrap(`Step ${toStepName(step)} of ${sequence.title}; ${toAccentName(accent)}`, width - 2).map(
       (line) => `  ${line}`,
     ),
     '',

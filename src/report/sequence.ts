@@ -35,7 +35,7 @@ export function toSequenceText(sequence: Sequence, { width, paint }: { width: nu
     '',
   ]
   const steps = sequence.steps.flatMap((step) => [
-    paint.strong(`${step.id}  ${step.title}`),
+    paint.strong(step.title === step.id ? step.id : `${step.id}  ${step.title}`),
     ...toAddsLines(step).flatMap((line) => hang(line, width)),
     '',
   ])

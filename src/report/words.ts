@@ -14,6 +14,7 @@ import { OBJECT_CAUTION } from './caution.ts'
 import { toCsv } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toShownLines } from './shown-words.ts'
+import { toStepName } from './step.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
@@ -95,9 +96,7 @@ function toHead({ sequence, step, reader, as }: WordList, { width, paint }: Word
     mixed: 'A box of mixed vowels',
     sheet: 'A word bank for writing',
   }[as]
-  return wrap(`${what}: ${who}step ${step.id} (${step.title}) of ${sequence.title}`, width).map((line) =>
-    paint.strong(line),
-  )
+  return wrap(`${what}: ${who}step ${toStepName(step)} of ${sequence.title}`, width).map((line) => paint.strong(line))
 }
 
 function toNothing(list: WordList, { width }: WordsView): string[] {

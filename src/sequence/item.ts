@@ -4,7 +4,7 @@ import { findNearest } from '../nearest.ts'
 import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 import { resolveCorrespondence } from './correspondence.ts'
-import type { Ending } from './types.ts'
+import type { Ending, TaughtCorrespondence } from './types.ts'
 import { ENDINGS } from './vocabulary.ts'
 
 /** What was written, and what it means. */
@@ -15,8 +15,15 @@ export type TaughtItem =
 
 export type ResolvedItem = { readonly item: TaughtItem } | { readonly problem: Problem }
 
-/** `ai as in rain` is a sound, `-ed` and `'s` an ending, `said` a word known by heart. */
-export function resolveItem(given: string, phonics: Phonics): ResolvedItem {
+/**
+ * `ai as in rain` is a sound, `-ed` and `'s` an ending, `said` a word known by heart.
+ * @param examples sounds with example words, to name one where somebody writes letters alone
+ */
+export function resolveItem(
+  given: string,
+  phonics: Phonics,
+  examples: readonly TaughtCorrespondence[] = [],
+): ResolvedItem {
   const written = given.trim()
   if (/\s/.test(written)) {
     const resolved = resolveCorrespondence(written, phonics)
@@ -25,12 +32,29 @@ export function resolveItem(given: string, phonics: Phonics): ResolvedItem {
   }
   if (/^-|^['’]s$/.test(written)) return resolveEnding(written)
   if (!/^\p{L}[\p{L}'’ʼ-]*$/u.test(written)) return toUnreadable(written)
+  if (isLetter(written)) return toBare(written, examples)
   if (phonics.read(written).source !== 'guess') return { item: { kind: 'word', written } }
+  if (examples.some(({ letters }) => letters === written.toLowerCase())) return toBare(written, examples)
   return {
     problem: toProblem({
       code: 'bad-value',
       message: `\`${written}\` is not in the dictionary, so it is no word to learn by heart`,
       note: 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.',
+    }),
+  }
+}
+
+/** The dictionary has letters by their names; but who writes `m` means its sound. `a` and `I` are words. */
+const isLetter = (written: string): boolean => /^\p{L}$/u.test(written) && !/^[aIO]$/.test(written)
+
+function toBare(written: string, examples: readonly TaughtCorrespondence[]): ResolvedItem {
+  const like = examples.find(({ letters }) => letters === written.toLowerCase())
+  return {
+    problem: toProblem({
+      code: 'bad-value',
+      message: `\`${written}\` stands alone: a sound is written with an example word`,
+      expected: toExpected(like && `${like.letters} as in ${like.example}`),
+      ...(like === undefined && { note: 'Write it as `ai as in rain`.' }),
     }),
   }
 }

@@ -5,6 +5,7 @@ import type { Message } from '../../lint/types.ts'
 import { readStory } from '../../story/read.ts'
 import type { Page } from '../../story/types.ts'
 import { toGroups } from '../groups.ts'
+import { toStepName } from '../step.ts'
 import { toCount, toList, toPrintable, toSentence } from '../text.ts'
 import { type PageFigures, toChart, toTable } from './chart.ts'
 import { escapeHtml } from './escape.ts'
@@ -27,7 +28,7 @@ export function toStory(checked: CheckedStory, id: string): string {
   return [
     `<article id="${id}" aria-labelledby="${id}-name">`,
     `<h2 id="${id}-name">${escapeHtml(name)}<span class="quiet">${escapeHtml(toPrintable(checked.path))}</span></h2>`,
-    `<p>For a child at step ${escapeHtml(checked.step.id)} (${escapeHtml(checked.step.title)}) of ${escapeHtml(checked.sequence.title)}. ${toSum(checked)}</p>`,
+    `<p>For a child at step ${escapeHtml(toStepName(checked.step))} of ${escapeHtml(checked.sequence.title)}. ${toSum(checked)}</p>`,
     toChart(figures),
     `<div class="scroll" tabindex="0" role="region" aria-label="Figures of ${escapeHtml(checked.path)}">${toTable(figures, checked.figures.total)}</div>`,
     ...pages.map((page) =>
