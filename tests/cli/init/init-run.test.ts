@@ -134,7 +134,7 @@ describe('what it says comes next', () => {
     worlds.push(world)
     const program = makeCheckout(join(world.cwd, 'a checkout'))
     const cwd = join(world.cwd, 'shelf')
-    const made = spawnSync(process.execPath, [program, 'init'], { cwd, encoding: 'utf8' })
+    const made = spawnSync(process.execPath, [program, 'init', '--editor'], { cwd, encoding: 'utf8' })
     const [, next = ''] = /^Next: (.*)$/m.exec(made.stdout) ?? []
     expect(next).toBe('npm install && npm run check')
     expect(JSON.parse(world.read('shelf/package.json')).devDependencies).toEqual({
@@ -153,7 +153,7 @@ describe('what it says comes next', () => {
     const program = makeCheckout(join(world.cwd, 'lib/node_modules/battledore'))
     rmSync(join(world.cwd, 'lib/node_modules/battledore/package-lock.json'))
     const cwd = join(world.cwd, 'shelf')
-    const { stdout } = spawnSync(process.execPath, [program, 'init'], { cwd, encoding: 'utf8' })
+    const { stdout } = spawnSync(process.execPath, [program, 'init', '--editor'], { cwd, encoding: 'utf8' })
     expect(stdout).toMatch(
       /^Next: npm install --save-dev PATH\/TO\/battledore-[\d.]+\.tgz && npm run check\n`npm pack` in/m,
     )

@@ -33,7 +33,7 @@ function start(args: readonly string[], cwd: string): Running {
 /** The matchers of the tasks as `init` writes them. */
 async function toMatchers(): Promise<{ readonly once: Matcher; readonly watching: Matcher }> {
   const { io, read } = world({})
-  await main(['init'], io)
+  await main(['init', '--editor'], io)
   const { tasks } = JSON.parse(read('.vscode/tasks.json')) as { tasks: { problemMatcher: Matcher }[] }
   const [once, watching] = tasks.map(({ problemMatcher }) => problemMatcher)
   if (!once || !watching) throw new Error('init writes two tasks')
