@@ -9,6 +9,7 @@ import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import type { Row } from './bench/measure.ts'
+import { benchPrint } from './bench/print.ts'
 import { benchRepository } from './bench/repository.ts'
 import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { benchStart } from './bench/start.ts'
@@ -49,6 +50,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   memory: benchMemory,
   watch: benchWatch,
   repository: () => benchRepository(makeStories(400, 1)),
+  print: benchPrint,
   words: benchWords,
   match: () => benchMatch(),
   shelf: () => benchShelf(),
