@@ -14,6 +14,8 @@ import type { NewOptions } from './new.ts'
 interface Options {
   readonly format: 'pretty' | 'json'
   readonly accent?: Accent
+  /** A folder; true where none was given. */
+  readonly shelf?: string | true
 }
 
 export const addSequence: AddCommand = (program, context) => {
@@ -24,16 +26,21 @@ export const addSequence: AddCommand = (program, context) => {
     .argument('[NAME|PATH]', 'a built-in sequence, or the path of a sequence file', DEFAULT_SEQUENCE)
     .addOption(formatOption(['pretty', 'json']))
     .addOption(accentOption())
+    .option('--shelf [dir]', 'which steps have too few words for a book; with a folder, how many books each step has')
     .helpCommand(false)
     // So that an option behind `new` or `add` is theirs.
     .enablePositionalOptions()
-    .action(async (name: string, { format, accent }: Options) => {
+    .action(async (name: string, { format, accent, shelf }: Options) => {
       const found = await createResources(io).sequence(name, accent)
       if (!found.ok) {
         complainOf(io, found.problems)
         return leave(2)
       }
       const sequence = found.value
+      if (shelf !== undefined) {
+        const { runShelf } = await import('./shelf.ts')
+        return leave(await runShelf(sequence, shelf, format, io))
+      }
       io.stdout.write(
         format === 'json'
           ? `${JSON.stringify(toSequenceJson(sequence), null, 2)}\n`
@@ -45,6 +52,7 @@ export const addSequence: AddCommand = (program, context) => {
     ['battledore sequence', 'the steps of the default sequence, the three series'],
     ['battledore sequence england', "the steps of England's national curriculum, years 1 and 2"],
     ['battledore sequence my-class.yaml', 'check a sequence file of your own, then show its steps'],
+    ['battledore sequence my-class.yaml --shelf stories', 'the words that each step has for a book, and its books'],
     ['battledore sequence ./new.yaml', 'a file whose name is a command here: write its path'],
   )
   addNew(command, context)
