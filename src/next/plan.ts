@@ -85,3 +85,12 @@ export interface PlanBook {
   /** Running words that use the new thing; 0 where no book that can be read does. */
   readonly uses: number
 }
+
+/** The arguments after `battledore` that put the plan on paper: cards and tags, a list, slips, and the book's strips. */
+export function toPrintArguments({ item, words, book }: LessonPlan, reader: string, step: string): readonly string[] {
+  if (item.kind === 'word') return ['print', 'sight', '--reader', reader, '--words', item.written]
+  const all = [...new Set([...words.box.words, ...words.list, ...words.slips, ...words.examples])]
+  // A story that names no step of its own is printed for the reader's.
+  const story = book !== undefined && book.uses > 0 ? [book.path, '--step', step] : []
+  return all.length === 0 ? [] : ['print', 'set', ...story, '--reader', reader, '--words', all.join(', ')]
+}

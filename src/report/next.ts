@@ -1,6 +1,6 @@
 // What `next` prints: which single thing opens most books, what to come back to, what was taught when, and a plan.
 
-import type { LessonPlan, PlanBook } from '../next/plan.ts'
+import { type LessonPlan, type PlanBook, toPrintArguments } from '../next/plan.ts'
 import type { Reader } from '../readers/index.ts'
 import type { TaughtItem } from '../sequence/item.ts'
 import { findExample } from '../sequence/taught.ts'
@@ -126,12 +126,10 @@ function toRecordTexts({ record, members }: Reader): readonly string[] {
 
 type ToLines = (head: string, items: readonly string[]) => readonly string[]
 
-function toPlanLines(
-  { item, words, sentences, book }: LessonPlan,
-  { path }: NextReport,
-  lines: ToLines,
-): readonly string[] {
+function toPlanLines(plan: LessonPlan, { path, reader }: NextReport, lines: ToLines): readonly string[] {
+  const { item, words, sentences, book } = plan
   const { examples, box, list, slips } = words
+  const print = toPrintArguments(plan, path, reader.step)
   const say = (what: string, all: readonly string[]): readonly string[] =>
     all.length === 0 ? [] : [`${what}: ${all.join(', ')}.`]
   return lines(`A plan for one lesson: ${toPrintable(item.written)}`, [
@@ -145,6 +143,7 @@ function toPlanLines(
     ...say('Slips to read silently', slips),
     ...sentences.map(({ text, path: from, page }) => `Sentence: ${toPrintable(text)} (${from}, page ${page})`),
     ...(book ? [toBookText(book, item)] : []),
+    ...(print.length > 0 ? [`On paper: battledore ${print.map(quote).join(' ')}`] : []),
     `Afterwards: battledore taught ${quote(path)} ${quote(item.written)}`,
   ])
 }
@@ -197,6 +196,7 @@ export function toJsonNext({ path, reader, books, share, lessons, open, plan }: 
           what: plan.item.written,
           ...plan.words,
           sentences: plan.sentences,
+          print: toPrintArguments(plan, path, reader.step),
           book: plan.book ? { ...plan.book, title: plan.book.title ?? null } : null,
         }
       : null,

@@ -68,6 +68,15 @@ describe('a plan', () => {
     expect(plan.book).toMatchObject({ path: 'shelf/b.md', title: 'Rain' })
   })
 
+  it('goes on paper by the command that it names', async () => {
+    const { plan } = await nextOf('sid.yaml', 'shelf', '--teach', 'ai as in rain')
+    expect(plan.print.slice(0, 3)).toEqual(['print', 'set', 'shelf/b.md'])
+    const { io, cwd, out, err } = world
+    expect(await main([...plan.print, '--out', 'plan.pdf'], io), err()).toBe(0)
+    expect(readFileSync(join(cwd, 'plan.pdf')).subarray(0, 5).toString()).toBe('%PDF-')
+    expect(out()).toContain('plan.pdf: ')
+  })
+
   it('reads well as text at 80 columns', async () => {
     const { io, out } = start()
     expect(await main(['next', 'ducks.yaml', 'shelf', '--plan'], io)).toBe(0)
