@@ -18,6 +18,7 @@ export const DESCRIPTIONS: Readonly<Record<Key, string>> = {
   overrides: 'Settings for some of the stories only.',
   pages: 'Where pages end: auto, rule (a line of ---), or the depth of a heading. Default: auto.',
   practises: 'Spellings that the story practises, such as [ai, ay].',
+  paper: 'The paper that is printed on: a4 (default) or letter.',
   'readable share': 'How much of a page a child must be able to read, such as 90%.',
   'reduced vowels': 'Whether a weak vowel, as the i of rabbit, can be read. Default: what the sequence says.',
   root: 'Whether configs of outer folders have no say here. Default: false.',

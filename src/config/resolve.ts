@@ -36,6 +36,7 @@ export function resolveSettings(input: ResolveInput): Settings {
     countHeadings: findLast('countHeadings') ?? toDefault(true),
     reducedVowels: findLast('reducedVowels') ?? toDefault(undefined),
     readableShare: findLast('readableShare') ?? toDefault(DEFAULT_READABLE_SHARE),
+    paper: findLast('paper') ?? toDefault('a4'),
     names: toUnion(layers.flatMap((layer) => layer.names ?? [])),
     sightWords: toUnion(layers.flatMap((layer) => layer.sightWords ?? [])),
     unfitWords: toUnion(layers.flatMap((layer) => layer.unfitWords ?? [])),

@@ -51,6 +51,7 @@ export const settingEntries = {
   'count headings': yesOrNo,
   'reduced vowels': choice(['accept', 'flag']),
   'readable share': share,
+  paper: choice(['a4', 'letter']),
   rules,
 }
 

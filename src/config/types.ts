@@ -25,6 +25,7 @@ export interface Layer {
   readonly reducedVowels?: Sourced<ReducedVowels>
   /** 0 to 1 */
   readonly readableShare?: Sourced<number>
+  readonly paper?: Sourced<'a4' | 'letter'>
   readonly names?: readonly Sourced<string>[]
   readonly sightWords?: readonly Sourced<string>[]
   readonly unfitWords?: readonly Sourced<string>[]
@@ -89,6 +90,7 @@ export interface Settings {
   readonly reducedVowels: Sourced<ReducedVowels | undefined>
   /** 0 to 1 */
   readonly readableShare: Sourced<number>
+  readonly paper: Sourced<'a4' | 'letter'>
   readonly names: readonly Sourced<string>[]
   readonly sightWords: readonly Sourced<string>[]
   /** Never proposed, beside those of the built-in list; and those of it that may be. */

@@ -163,6 +163,7 @@ describe('the cascade', () => {
       'count headings = true (default)',
       'reduced vowels = null (default)',
       'readable share = 0.9 (default)',
+      'paper = "a4" (default)',
       'names = "Tam" (battledore.yaml:2:9)',
       'rules › max-sentence-words = "warning" (default)',
       'rules › max-sentence-words › max = 6 (battledore.yaml:5:29)',

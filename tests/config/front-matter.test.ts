@@ -50,6 +50,7 @@ describe('readFrontMatter', () => {
     ['sightWords:\n  - the\n', { sightWords: ['the'] }],
     ['readable share: 90%\n', { readableShare: 0.9 }],
     ['readable share: 0.95\n', { readableShare: 0.95 }],
+    ['paper: letter\n', { paper: 'letter' }],
     ['pages: 2\n', { pages: 2 }],
     ['step: 1.10\n', { step: '1.10' }],
     ['step:\n', {}],

@@ -16,7 +16,7 @@ export const addPrint: AddCommand = (program, { io, leave }) => {
     )
     .option('--words <words>', 'these words and no others: "hat, cat, log"')
     .option('--words-from <file>', 'the words of a file, one a line or with commas')
-    .option('--paper <name>', 'a4 or letter (default: a4)')
+    .option('--paper <name>', 'a4 or letter (default: a4, or what battledore.yaml says)')
     .option('--out <file>', 'where to write it; - is standard output (default: named by what is in it)')
     .option('--force', 'write over a file that this program has not made')
     .addOption(new Option('--format <name>', 'svg makes one drawing a sheet').choices(['pdf', 'svg']).default('pdf'))

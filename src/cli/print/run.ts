@@ -129,9 +129,9 @@ function toShownFiles(files: readonly Written[], isPiped: boolean): string {
 
 function toAsk(
   { paper, size, cut, backs }: Wishes,
-  { sequence, step }: Pick<FoundReader, 'sequence' | 'step'>,
+  { sequence, step, settings }: Pick<FoundReader, 'sequence' | 'step' | 'settings'>,
   letters: Letters,
 ): Ask {
   const { limits } = knowledgeAt(sequence, findStep(sequence, step)?.id ?? step)
-  return { paper: PAPERS[paper ?? 'a4'], letters, cut, size, backs, pageWords: limits.pageWords }
+  return { paper: PAPERS[paper ?? settings.paper.value], letters, cut, size, backs, pageWords: limits.pageWords }
 }

@@ -102,3 +102,13 @@ it('draws each sheet as an SVG of the same size', async () => {
   expect(svg).toMatch(/^<svg [^>]*width="210mm" height="297mm"/)
   expect(svg).toContain('aria-label="the"')
 })
+
+it('takes the paper of the folder, unless another is asked for', async () => {
+  world.write({ 'battledore.yaml': 'paper: letter\n' })
+  const toWidth = async (...more: string[]) => {
+    expect(await print('tags', '--step', 'pink-4', '--words', 'hat', ...more)).toBe(0)
+    return (await readPdf(world.io.fs.readFileSync(`${world.cwd}/tags-pink-4.pdf`))).sheets[0]?.width
+  }
+  expect(await toWidth()).toBeCloseTo(215.9, 3)
+  expect(await toWidth('--paper', 'a4')).toBeCloseTo(210, 3)
+})
