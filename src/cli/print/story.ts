@@ -62,5 +62,5 @@ export function toPlaceText({ path, lines }: Pick<StoryToPrint, 'path' | 'lines'
 }
 
 /** The name of the story's file without its ending. */
-export const toStoryName = ({ path }: Pick<StoryToPrint, 'path'>): string =>
-  path === '-' ? 'story' : basename(path).replace(/\.[^.]*$/, '')
+export const toStoryName = ({ path, file }: Pick<StoryToPrint, 'path' | 'file'>): string =>
+  file === undefined ? 'story' : basename(path).replace(/\.[^.]*$/, '')
