@@ -3,7 +3,7 @@
 import type { Command } from 'commander'
 import { type Problem, toProblemLine } from '../problem/index.ts'
 import { createPaint, hasColour, type Paint } from '../report/paint.ts'
-import { toPrintable } from '../report/text.ts'
+import { toPrintable, wrap } from '../report/text.ts'
 import type { Io } from './io.ts'
 
 /** 0 nothing at or above the chosen severity, 1 findings, 2 wrong use or unreadable input. */
@@ -36,9 +36,16 @@ export function complainOf(io: Io, problems: readonly Problem[]): void {
   for (const problem of problems) complain(io, toPrintable(toProblemLine(problem)))
 }
 
-/** Examples under the help of a command. */
+/** Examples under the help of a command. What is to be typed is never broken. */
 export const withExamples = (
   command: Command,
   ...examples: readonly (readonly [line: string, what: string])[]
 ): Command =>
-  command.addHelpText('after', `\nExamples:\n${examples.map(([line, what]) => `  ${line}\n      ${what}`).join('\n')}`)
+  command.addHelpText('after', ({ command: asked }) => {
+    const width = asked.configureOutput().getOutHelpWidth?.() ?? 80
+    const lines = examples.flatMap(([line, what]) => [
+      `  ${line}`,
+      ...wrap(what, width - 6).map((one) => `      ${one}`),
+    ])
+    return `\nExamples:\n${lines.join('\n')}`
+  })

@@ -1,9 +1,9 @@
 // The program: arguments in, exit code out. Touches nothing but the `io` it is handed.
 
-import { Command, CommanderError } from 'commander'
+import { type Argument, Command, CommanderError } from 'commander'
 import { addBring } from './bring/command.ts'
 import { addCheck } from './check/command.ts'
-import { type CommandContext, complain, type ExitCode } from './command.ts'
+import { type AddCommand, type CommandContext, complain, type ExitCode, toWidth } from './command.ts'
 import { addExplain } from './explain/command.ts'
 import { addFix } from './fix/command.ts'
 import { addInit } from './init/command.ts'
@@ -20,23 +20,27 @@ import { addTaught } from './taught/command.ts'
 import { VERSION } from './version.ts'
 import { addWords } from './words/command.ts'
 
-const COMMANDS = [
-  addCheck,
-  addExplain,
-  addSequence,
-  addInit,
-  addServe,
-  addLevel,
-  addMatch,
-  addShelf,
-  addWords,
-  addPrint,
-  addFix,
-  addStream,
-  addBring,
-  addTaught,
-  addNext,
-] as const
+const FIRST = 'For making:'
+
+/** What a maker meets comes first, in the order of the work. */
+const COMMANDS: readonly (readonly [group: string, commands: readonly AddCommand[]])[] = [
+  [
+    FIRST,
+    [
+      ...[addCheck, addFix, addExplain, addWords, addPrint, addLevel, addBring],
+      ...[addTaught, addNext, addMatch, addShelf, addSequence, addInit],
+    ],
+  ],
+  ['For editors and other programs:', [addServe, addStream]],
+]
+
+/** The name and what it takes; the options are told by the help of the command. */
+const toTerm = (command: Command): string => [command.name(), ...command.registeredArguments.map(toArgument)].join(' ')
+
+const toArgument = (argument: Argument): string => {
+  const name = `${argument.name()}${argument.variadic ? '...' : ''}`
+  return argument.required ? `<${name}>` : `[${name}]`
+}
 
 /** @param argv the arguments after the program's own name */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
@@ -74,9 +78,14 @@ export function createProgram(context: CommandContext): Command {
     .configureOutput({
       writeOut: (text) => io.stdout.write(text),
       writeErr: (text) => io.stderr.write(text.replace(/^error: /, 'battledore: ')),
-      getOutHelpWidth: () => Math.min(io.stdout.columns ?? 80, 100),
+      getOutHelpWidth: () => toWidth(io),
       getErrHelpWidth: () => 80,
     })
-  for (const add of COMMANDS) add(program, context)
+    .configureHelp({ minWidthToWrap: 16, subcommandTerm: toTerm })
+  for (const [group, commands] of COMMANDS) {
+    program.commandsGroup(group)
+    for (const add of commands) add(program, context)
+    if (group === FIRST) program.helpCommand('help [command]', 'show the help of a command')
+  }
   return program
 }

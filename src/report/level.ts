@@ -65,9 +65,18 @@ export function toPrettySum(found: readonly LevelledText[], { width, paint }: Vi
     const beyond = ['', 'beyond the last step', own.filter(({ level }) => level.step === null).length] as const
     return [...counts, beyond]
       .filter(([, , count]) => count > 0)
-      .map(([id, title, count]) => [id, title, String(count)])
+      .map(([id, title, count]) => [id, String(count), title])
   })
-  const lines = toColumns([['step', '', 'texts'], ...rows], ['left', 'left', 'right'])
+  const columns = toColumns(
+    [['step', 'texts', ''], ...rows.map(([id = '', count = '']) => [id, count, ''])],
+    ['left', 'right', 'left'],
+  )
+  const room = width - 4 - Math.max(...columns.map((line) => line.length))
+  const lines = columns.flatMap((line, at) => {
+    const [title = '', ...more] = wrap(rows[at - 1]?.[2] ?? '', room)
+    const indent = ' '.repeat(width - 2 - room)
+    return [`${line}  ${title}`.trimEnd(), ...more.map((part) => `${indent}${part}`)]
+  })
   const head = `${toCount(found.length, 'text')}, at ${toPercent(found[0]?.wanted ?? 0)} of the running words:`
   return `${[...wrap(paint.strong(head), width), ...lines.map((line) => `  ${line}`)].join('\n')}\n`
 }

@@ -7,7 +7,7 @@ import { READER_CAUTION } from './caution.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
-import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+import { toColumns, toCount, toCut, toList, toPercent, toPrintable, wrap } from './text.ts'
 
 export const MATCH_SCHEMA = 1
 
@@ -123,8 +123,6 @@ function toLesson(lesson: Lesson, { sequence }: Reader): string {
 }
 
 const toLabel = ({ title, path }: MatchedBook): string => toPrintable(title ?? path)
-
-const toCut = (text: string, width: number): string => (text.length > width ? `${text.slice(0, width - 1)}…` : text)
 
 /** Described by schemas/match.schema.json. */
 export function toJsonMatches({ readers, books, share }: MatchReport) {

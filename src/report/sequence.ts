@@ -35,12 +35,17 @@ export function toSequenceText(sequence: Sequence, { width, paint }: { width: nu
     '',
   ]
   const steps = sequence.steps.flatMap((step) => [
-    paint.strong(step.title === step.id ? step.id : `${step.id}  ${step.title}`),
+    ...toHead(step, width).map((line) => paint.strong(line)),
     ...toAddsLines(step).flatMap((line) => hang(line, width)),
     '',
   ])
   return `${[...head, ...steps].join('\n').trimEnd()}\n`
 }
+
+const toHead = ({ id, title }: Step, width: number): string[] =>
+  title === id
+    ? [id]
+    : wrap(title, width - id.length - 2).map((line, at) => (at === 0 ? `${id}  ${line}` : `    ${line}`))
 
 /** Wrapped, with what follows the first line set in. */
 const hang = (line: string, width: number): string[] =>

@@ -3,7 +3,7 @@
 import type { Shelf, ShelvedBook } from '../shelf/index.ts'
 import { toChart } from './chart.ts'
 import type { Paint } from './paint.ts'
-import { toColumns, toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+import { toColumns, toCount, toCut, toList, toPercent, toPrintable, wrap } from './text.ts'
 
 export { toCsvShelf, toJsonShelf } from './shelf-data.ts'
 
@@ -40,11 +40,30 @@ function toTable({ books }: Shelf, share: number, { width, paint }: View): reado
     [[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? '' : cell))),
     ALIGNS,
   )
-  const room = Math.max(10, width - Math.max(...others.map((line) => line.length)))
+  const room = width - Math.max(...others.map((line) => line.length))
+  const note = `“New” counts the different words that no earlier book has used. “Readable” is the share of running words at the book's step; “earliest” is the first step at which it is ${toPercent(share)} or more.`
+  if (room < FEWEST_COLUMNS)
+    return [...books.flatMap((book, at) => toBookLines(book, at, width)), '', ...wrap(note, width)]
   const cut = [[...HEAD], ...rows].map((row) => row.map((cell, at) => (at === 1 ? toCut(cell, room) : cell)))
   const [head = '', ...body] = toColumns(cut, ALIGNS)
-  const note = `“New” counts the different words that no earlier book has used. “Readable” is the share of running words at the book's step; “earliest” is the first step at which it is ${toPercent(share)} or more.`
   return [paint.quiet(head), ...body, '', ...wrap(note, width)]
+}
+
+/** A table with less room for titles than this would tell no book from another. */
+const FEWEST_COLUMNS = 16
+
+/** The same as a row of the table, as a sentence. */
+function toBookLines(book: ShelvedBook, at: number, width: number): readonly string[] {
+  const readable = book.share === undefined ? '' : `; ${toPercent(book.share)} readable`
+  const counts = [
+    book.step === undefined ? 'no step' : `step ${book.step}`,
+    toCount(book.pages, 'page'),
+    `${toCount(book.words, 'word')} (${book.different} different, ${book.newWords.length} new)`,
+  ]
+  return hang(
+    `${at + 1} ${toLabel(book)}: ${counts.join(', ')}${readable}, earliest ${book.earliest.step ?? 'beyond the last step'}.`,
+    width,
+  )
 }
 
 function toBrought({ books }: Shelf, { width, paint }: View): readonly string[] {
@@ -89,5 +108,3 @@ const hang = (line: string, width: number): string[] =>
   wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 const toLabel = ({ title, path }: Pick<ShelvedBook, 'title' | 'path'>): string => toPrintable(title ?? path)
-
-const toCut = (text: string, width: number): string => (text.length > width ? `${text.slice(0, width - 1)}…` : text)

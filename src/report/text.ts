@@ -40,6 +40,13 @@ export function wrap(text: string, width: number): string[] {
   return [...lines, line]
 }
 
+/** Shortened between two words where it is wider than `width`; a single long word is cut. */
+export function toCut(text: string, width: number): string {
+  if (toColumnCount(text) <= width) return text
+  const [first = ''] = wrap(text, width - 2)
+  return toColumnCount(first) <= width - 2 ? `${first} …` : `${text.slice(0, width - 1)}…`
+}
+
 export type Align = 'left' | 'right'
 
 /** Rows as lines with aligned columns, two spaces between them. */
