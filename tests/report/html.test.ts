@@ -21,7 +21,7 @@ interface Element {
 declare const document: Element & { readonly documentElement: Element }
 declare const getComputedStyle: (
   element: Element,
-) => Readonly<Record<'color' | 'backgroundColor' | 'textDecorationLine', string>>
+) => Readonly<Record<'color' | 'backgroundColor' | 'fontSize' | 'textDecorationLine', string>>
 
 const STORY = `---
 step: pink-3
@@ -96,6 +96,9 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
         )
       }),
     )
+    expect(await page.locator('#story-2 .page b').evaluateAll((all) => all.map(({ innerHTML }) => innerHTML))).toEqual([
+      'igh',
+    ])
     expect(texts).toEqual([
       ['The night', 'Meg sat. A night, <b>bold</b> & a light.'],
       ['Sid sat. Sid sat. Sid sat. Sid sat.', 'The hen\nis at the <script>pit.'].map((text) =>
@@ -153,6 +156,35 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
     expect(new Set(ids).size).toBe(ids.length)
   })
 
+  it('prints small, and the pages alone where that is ticked, without a script', async () => {
+    await page.emulateMedia({ media: 'print' })
+    const toSeen = async () => ({
+      codes: await page.locator('ol.notes li:visible, a.note:visible, .scroll:visible, header:visible').count(),
+      pages: await page.locator('.page:visible').count(),
+      box: await page.locator('#alone:visible, label:visible').count(),
+      size: await page
+        .locator('.page')
+        .first()
+        .evaluate((one) => getComputedStyle(one).fontSize),
+    })
+    const before = await toSeen()
+    expect(before.codes).toBeGreaterThan(5)
+    expect([before.box, before.size]).toEqual([0, `${(13 * 4) / 3}px`.replace(/(\.\d{4}).*/, '$1px')])
+    await page.emulateMedia({ media: 'screen' })
+    await page.getByLabel('The pages alone').check()
+    await page.emulateMedia({ media: 'print' })
+    expect(await toSeen()).toMatchObject({ codes: 0, pages: before.pages, box: 0 })
+    const mark = await page
+      .locator('mark u')
+      .first()
+      .evaluate((one) => getComputedStyle(one).textDecorationLine)
+    expect(mark).toBe('none')
+    // The letters that the maker has set in bold are the child's.
+    expect(await page.locator('.page b:visible').count()).toBe(1)
+    await page.emulateMedia({ media: 'screen' })
+    await page.getByLabel('The pages alone').uncheck()
+  })
+
   it.each(['light', 'dark'] as const)('has enough contrast in %s', async (colorScheme) => {
     await page.emulateMedia({ colorScheme })
     const ratios = await page.evaluate(() => {
@@ -195,6 +227,26 @@ describeWith('chromium', 'the HTML report in Chromium', () => {
 })
 
 describe('the HTML report', () => {
+  it('names each story by its title, by that at its top where it has no heading', async () => {
+    const own = createWorld({
+      'a.md': '---\ntitle: A <wet> hen\nstep: pink-4\n---\n\nSid sat.\n',
+      'b.md': '---\nstep: pink-4\n---\n\n# The hat\n\nSid sat in a h**a**t. *Sid **sat** in it.*\n',
+      'c.md': '---\nstep: pink-4\n---\n\nSid sat.\n',
+    })
+    await main(['check', '.', '--format', 'html'], own.io)
+    const [, nav = ''] = /<nav[^>]*>(.*)<\/nav>/.exec(own.out()) ?? []
+    expect([...nav.matchAll(/<a [^>]*>(.*?)<\/a>/g)].map(([, name]) => name)).toEqual([
+      'A &lt;wet&gt; hen',
+      'The hat',
+      'c.md',
+    ])
+    expect(own.out()).toContain('>A &lt;wet&gt; hen <span class="quiet">a.md</span></h2>')
+    // Letters that are practised stay bold in a word.
+    expect(own.out()).toContain('h<b>a</b>t. ')
+    expect(own.out()).toContain('<i><b>sat</b></i><i> in it.</i></p>')
+    own.remove()
+  })
+
   it('lists what could not be checked', () => {
     expect(world.read('out.html')).toContain('is not a text')
   })

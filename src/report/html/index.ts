@@ -7,7 +7,7 @@ import type { Reporter, Result } from '../reporter.ts'
 import { toCount, toPercent, toPrintable } from '../text.ts'
 import { PATTERNS } from './chart.ts'
 import { escapeHtml } from './escape.ts'
-import { toStory } from './story.ts'
+import { type ShownStory, toShownStory, toStory } from './story.ts'
 import { STYLE } from './style.ts'
 
 export const htmlReporter: Reporter = { end: toHtml }
@@ -18,6 +18,7 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
 export function toHtml(results: readonly Result[]): string {
   const checked = results.filter(isChecked)
   const failed = results.filter((result): result is UncheckedStory => !isChecked(result))
+  const shown = checked.map((story, at) => toShownStory(story, `story-${at + 1}`))
   const lines = [
     '<!doctype html>',
     '<html lang="en">',
@@ -30,9 +31,11 @@ export function toHtml(results: readonly Result[]): string {
     '</head>',
     '<body>',
     PATTERNS,
-    `<header><h1>What a child can read</h1><p>${toSum(checked)}</p>${toContents(checked)}${toFailures(failed)}</header>`,
+    // No script runs here: a box that is ticked hides by the look of the page what is not the child's.
+    '<input type="checkbox" id="alone"><label for="alone">The pages alone, as a child sees them: without marks and notes, to print</label>',
+    `<header><h1>What a child can read</h1><p>${toSum(checked)}</p>${toContents(shown)}${toFailures(failed)}</header>`,
     '<main>',
-    ...checked.map((story, at) => toStory(story, `story-${at + 1}`)),
+    ...shown.map(toStory),
     '</main>',
     '<footer><p>A word is decodable when every letter says a sound that has been taught by the step; sight words and names are listed by hand. Marked words have a number that leads to the note below the page.</p></footer>',
     '</body>',
@@ -53,11 +56,11 @@ function toSum(checked: readonly CheckedStory[]): string {
   )}, ${toCount(words, 'word')}${share}.`
 }
 
-function toContents(checked: readonly CheckedStory[]): string {
-  if (checked.length < 2) return ''
-  const items = checked.map(
-    (story, at) =>
-      `<li><a href="#story-${at + 1}">${escapeHtml(toPrintable(story.path))}</a>: ${toPercent(story.figures.total.readableShare)} readable, ${toCount(story.messages.length, 'message')}</li>`,
+function toContents(shown: readonly ShownStory[]): string {
+  if (shown.length < 2) return ''
+  const items = shown.map(
+    ({ checked: { path, figures, messages }, title, id }) =>
+      `<li><a href="#${id}">${escapeHtml(toPrintable(title ?? path))}</a>: ${toPercent(figures.total.readableShare)} readable, ${toCount(messages.length, 'message')}</li>`,
   )
   return `<nav aria-label="Stories"><ul>${items.join('')}</ul></nav>`
 }

@@ -32,14 +32,14 @@ export function toMarkedText(block: Block, markings: readonly Marking[], toNoteI
   let at = 0
   for (const piece of toPieces(block, markings)) {
     const isPoint = piece.start === piece.end
-    html += toText(block.text.slice(at, piece.start))
+    html += toText(block, at, piece.start)
     const notes = piece.notes
       .map((note) => `<a class="note" href="#${toNoteId(note)}" aria-label="note ${note}">${note}</a>`)
       .join('')
-    html += isPoint ? notes : `<mark>${toLetters(block.text, piece)}</mark>${notes}`
+    html += isPoint ? notes : `<mark>${toLetters(block, piece)}</mark>${notes}`
     at = piece.end
   }
-  return html + toText(block.text.slice(at))
+  return html + toText(block, at, block.text.length)
 }
 
 /** In order, none over another: markings that overlap make one piece. */
@@ -61,14 +61,14 @@ function toPieces(block: Block, markings: readonly Marking[]): Piece[] {
   return pieces
 }
 
-function toLetters(text: string, { start, end, letters }: Piece): string {
+function toLetters(block: Block, { start, end, letters }: Piece): string {
   const isBlamed = (at: number): boolean => letters.some(([from, to]) => at >= from && at < to)
   let html = ''
   for (let at = start; at < end; ) {
     const blamed = isBlamed(at)
     let stop = at + 1
     while (stop < end && isBlamed(stop) === blamed) stop++
-    html += blamed ? `<u>${toText(text.slice(at, stop))}</u>` : toText(text.slice(at, stop))
+    html += blamed ? `<u>${toText(block, at, stop)}</u>` : toText(block, at, stop)
     at = stop
   }
   return html
@@ -78,4 +78,22 @@ function toLetters(text: string, { start, end, letters }: Piece): string {
 const toTextOffset = ({ text, toSource }: Block, source: number): number =>
   findLastIndex(text.length, (offset) => toSource(offset) < source) + 1
 
-const toText = (text: string): string => escapeHtml(text).replaceAll('\n', '<br>')
+/** A stretch of the text, with the letters that the maker has set in bold or italics. */
+function toText({ text, emphasis }: Block, from: number, to: number): string {
+  const toTags = (at: number): string =>
+    emphasis
+      .filter(({ textStart, textEnd }) => at >= textStart && at < textEnd)
+      .map(({ kind }) => (kind === 'strong' ? 'b' : 'i'))
+      .join()
+  let html = ''
+  for (let at = from; at < to; ) {
+    const tags = toTags(at)
+    let stop = at + 1
+    while (stop < to && toTags(stop) === tags) stop++
+    const names = [...new Set(tags.split(',').filter((one) => one !== ''))]
+    const inner = escapeHtml(text.slice(at, stop)).replaceAll('\n', '<br>')
+    html += names.reduceRight((inside, name) => `<${name}>${inside}</${name}>`, inner)
+    at = stop
+  }
+  return html
+}

@@ -1,5 +1,6 @@
 // One story on the page: its figures, then each page as a child sees it with the notes below.
 
+import { parseDocument } from 'yaml'
 import type { CheckedStory } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
 import { readStory } from '../../story/read.ts'
@@ -16,19 +17,35 @@ interface Note {
   readonly messages: readonly Message[]
 }
 
-/** `id` is that of the element, and begins the ids of all within. */
-export function toStory(checked: CheckedStory, id: string): string {
-  const { pages, title } = readStory(checked.story.source, checked.options)
+/** A story with its text read again: a result that was kept has only its outline. */
+export interface ShownStory {
+  readonly checked: CheckedStory
+  readonly pages: readonly Page[]
+  /** Its heading, or the title at its top; undefined where it has none. */
+  readonly title: string | undefined
+  /** Of its element; begins the ids of all within. */
+  readonly id: string
+}
+
+export function toShownStory(checked: CheckedStory, id: string): ShownStory {
+  const { pages, title, frontMatter } = readStory(checked.story.source, checked.options)
+  const own: unknown = title || !frontMatter ? undefined : parseDocument(frontMatter.value).get('title')
+  return { checked, pages, id, title: title?.text.replaceAll('\n', ' ') ?? (typeof own === 'string' ? own : undefined) }
+}
+
+export function toStory({ checked, pages, title, id }: ShownStory): string {
   const notes = toGroups(checked.messages).map((messages, at): Note => ({ number: at + 1, messages }))
   const figures = pages.flatMap(({ number }, at): PageFigures[] => {
     const found = checked.figures.pages[at]
     return found ? [{ page: number, figures: found }] : []
   })
-  const name = title ? `${title.text.replaceAll('\n', ' ')} ` : ''
+  const name = title === undefined ? '' : `${escapeHtml(toPrintable(title))} `
+  // The child's page shows the title already.
+  const isShown = pages[0]?.blocks.some(({ kind }) => kind === 'title') === true
   return [
     `<article id="${id}" aria-labelledby="${id}-name">`,
-    `<h2 id="${id}-name">${escapeHtml(name)}<span class="quiet">${escapeHtml(toPrintable(checked.path))}</span></h2>`,
-    `<p>For a child at step ${escapeHtml(toStepName(checked.step))} of ${escapeHtml(checked.sequence.title)}. ${toSum(checked)}</p>`,
+    `<h2 id="${id}-name"${isShown ? ' class="shown"' : ''}>${name}<span class="quiet">${escapeHtml(toPrintable(checked.path))}</span></h2>`,
+    `<p class="adult">For a child at step ${escapeHtml(toStepName(checked.step))} of ${escapeHtml(checked.sequence.title)}. ${toSum(checked)}</p>`,
     toChart(figures),
     `<div class="scroll" tabindex="0" role="region" aria-label="Figures of ${escapeHtml(checked.path)}">${toTable(figures, checked.figures.total)}</div>`,
     ...pages.map((page) =>

@@ -39,5 +39,25 @@ caption { text-align: left; padding-bottom: .3rem; }
 th, td { padding: .2rem .7rem; text-align: right; border-bottom: 1px solid var(--line); }
 tfoot th, tfoot td { font-weight: bold; }
 nav ul { padding-left: 1.2rem; }
-@media print { body { background: none; } article { break-before: page; } .page, ol.notes li { break-inside: avoid; } }
+#alone { margin: 1rem .4rem 0 1.25rem; }
+#alone:checked ~ header, #alone:checked ~ footer, #alone:checked ~ main :is(.adult, figure, .scroll, ol.notes, a.note, h2 .quiet, h2.shown, h3) { display: none; }
+#alone:checked ~ main mark { background: none; outline: none; padding: 0; }
+#alone:checked ~ main mark u { text-decoration: none; font-weight: inherit; }
+#alone:checked ~ main .page { margin: 1rem 0; }
+@media print {
+:root { --paper: #fff; --ground: #fff; --ink: #000; --quiet: #444; --line: #999; --mark: #eee; --letters: #000; --bar: #666; }
+@page { margin: 15mm; }
+body { background: none; font-size: 9pt; line-height: 1.35; }
+header, main, footer { max-width: none; padding: 0; }
+#alone, #alone + label { display: none; }
+h1 { font-size: 14pt; }
+h2 { font-size: 12pt; }
+h3 { margin-top: 3mm; break-after: avoid; }
+.page { font-size: 13pt; line-height: 1.5; padding: 3mm 4mm; }
+article { margin-top: 0; }
+article + article { break-before: page; }
+.page, ol.notes li, tr, figure { break-inside: avoid; }
+.scroll { overflow: visible; }
+#alone:checked ~ main .page { font-size: 20pt; line-height: 1.75; border: 0; }
+}
 `.trim()
