@@ -40,7 +40,7 @@ export function toSourced<T>(value: T, range: Range, context: ReadContext): Sour
   const at = toSourcePlace(range, context)
   const { line, column } = at.start
   const { path } = context.source
-  const origin = context.place === 'config' ? `${path}:${line}:${column}` : `front matter, line ${line}`
+  const origin = context.place === 'config' ? `${path}:${line}:${column}` : `top of the story, line ${line}`
   return { value, origin, path, at }
 }
 

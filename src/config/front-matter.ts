@@ -24,7 +24,7 @@ export async function readFrontMatter(
   const lines = createLines(source.text)
   const offset = frontMatter.valueStart
   const { tree, problems } = await parseYaml(frontMatter.value, createToProblemAt({ source, lines, offset }))
-  if (!tree) return { ...NOTHING, problems: toWhole(problems, 'The front matter cannot be read') }
+  if (!tree) return { ...NOTHING, problems: toWhole(problems, 'The lines at the top of the story cannot be read') }
   const context: ReadContext = { source, lines, offset, rules, place: 'front matter', problems: [...problems] }
   const entries = readKeys(tree, Object.keys(storyEntries), context)
   const raw = tree.kind === 'map' ? (toPlain(tree) as Record<string, unknown>) : {}

@@ -19,7 +19,7 @@ export interface Place {
   readonly end: Point
 }
 
-/** Who set a value: `default`, `battledore.yaml:3:7`, `front matter, line 2`, `--step`; and where that stands, in a file. */
+/** Who set a value: `default`, `battledore.yaml:3:7`, `top of the story, line 2`, `--step`; and where that stands, in a file. */
 export interface Origin {
   readonly origin: string
   /** As shown to people. */

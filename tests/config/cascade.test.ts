@@ -69,10 +69,10 @@ describe('the cascade', () => {
     expect(old.settings.names.map(({ value, origin }) => `${value} ${origin}`)).toEqual([
       'Tam battledore.yaml:2:9',
       'Meg ducks/.battledore.yaml:2:9',
-      'Old Ned front matter, line 2',
+      'Old Ned top of the story, line 2',
     ])
     const own = await resolve(files, '/lane/ducks/old/a.md', 'step: pink-3\n')
-    expect(own.settings.step).toMatchObject({ value: 'pink-3', origin: 'front matter, line 2' })
+    expect(own.settings.step).toMatchObject({ value: 'pink-3', origin: 'top of the story, line 2' })
     const flagged = await resolve(files, '/lane/ducks/old/a.md', 'step: pink-3\n', {
       step: 'blue-2',
       sequence: 'x/s.yaml',
@@ -159,7 +159,7 @@ describe('the cascade', () => {
       'step = "pink-1" (battledore.yaml:1:7)',
       'accent = null (default)',
       'pages = "auto" (default)',
-      'count title = false (front matter, line 2)',
+      'count title = false (top of the story, line 2)',
       'count headings = true (default)',
       'reduced vowels = null (default)',
       'readable share = 0.9 (default)',

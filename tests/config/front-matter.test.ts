@@ -27,13 +27,13 @@ describe('readFrontMatter', () => {
     expect(story.problems).toEqual([])
     expect(story.title).toEqual({
       value: 'The Red Hen',
-      origin: 'front matter, line 2',
+      origin: 'top of the story, line 2',
       path: 'hen.md',
       at: { start: { line: 2, column: 8, offset: 11 }, end: { line: 2, column: 19, offset: 22 } },
     })
     expect(story.layer.step).toMatchObject({
       value: 'pink-2',
-      origin: 'front matter, line 3',
+      origin: 'top of the story, line 3',
       at: { start: { offset: 29 } },
     })
     expect(story.layer.names?.map(({ value }) => value)).toEqual(['Tam', 'Old Ned'])
@@ -85,19 +85,27 @@ describe('readFrontMatter', () => {
     ],
     [
       'title: Pip: a hen\n',
-      ['2:8 error The front matter cannot be read: a colon too many on this line: put the text in quotes'],
+      [
+        '2:8 error The lines at the top of the story cannot be read: a colon too many on this line: put the text in quotes',
+      ],
     ],
     [
       'names: [Tam\n',
-      ['2:12 error The front matter cannot be read: the list that `[` opens is not closed: put a `]` here'],
+      [
+        '2:12 error The lines at the top of the story cannot be read: the list that `[` opens is not closed: put a `]` here',
+      ],
     ],
     [
       'step: pink-2\nrules: {\n',
-      ['3:9 error The front matter cannot be read: the map that `{` opens is not closed: put a `}` here'],
+      [
+        '3:9 error The lines at the top of the story cannot be read: the map that `{` opens is not closed: put a `}` here',
+      ],
     ],
     [
       'step: a\nstep: b\nnames: [Tam\n',
-      ['4:12 error The front matter cannot be read: the list that `[` opens is not closed: put a `]` here'],
+      [
+        '4:12 error The lines at the top of the story cannot be read: the list that `[` opens is not closed: put a `]` here',
+      ],
     ],
     ['just some words\n', ['2:1 error this must be a list of keys with values, such as `sequence: …`']],
     ['rules:\n  max-sent: off\n', ['3:3 error There is no rule `max-sent`. Did you mean `max-sentence-words`?']],

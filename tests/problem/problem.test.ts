@@ -51,7 +51,7 @@ describe('in words', () => {
 })
 
 describe('an origin', () => {
-  const inStory = { origin: 'front matter, line 2', path: 'a.md', at: place(2, 7) }
+  const inStory = { origin: 'top of the story, line 2', path: 'a.md', at: place(2, 7) }
 
   it('gives its place to a problem that has none', () => {
     const { path, place: at } = withOrigin(missing, inStory)

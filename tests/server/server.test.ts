@@ -117,7 +117,9 @@ describe('diagnostics', () => {
   it('do not say twice that it is an error', async () => {
     const { open } = await start({ 'battledore.yaml': 'names: [Tam]\n' })
     const found = await open('tam.md', '---\nstep: [pink-4\n---\nTam sat.\n')
-    expect(found.map(({ message }) => message)).toEqual([expect.stringMatching(/^The front matter cannot be read/)])
+    expect(found.map(({ message }) => message)).toEqual([
+      expect.stringMatching(/^The lines at the top of the story cannot be read/),
+    ])
   })
 
   it('leave out what a check leaves out', async () => {

@@ -107,7 +107,7 @@ function countDone(decisions: readonly Decision[], findings: readonly Finding[])
 async function decideText(decisions: readonly Decision[], { task, io }: Session): Promise<string> {
   const { text, unlisted } = await applyDecisions(task.source, decisions)
   for (const { word, key } of unlisted)
-    complain(io, `${toPrintable(word)} could not be listed under \`${key}\`: mend the front matter first.`)
+    complain(io, `${toPrintable(word)} could not be listed under \`${key}\`: mend the lines at its top first.`)
   return text
 }
 

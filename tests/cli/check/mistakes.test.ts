@@ -79,7 +79,7 @@ describe.each(FOLDERS)('in the folder %j', (folder) => {
     const { schema, failures } = JSON.parse(out)
     const problem = {
       ...{ code: 'bad-example', severity: 'error', message: MESSAGE, expected: ['c as in cat'], note: null },
-      ...{ path, line: 6, column: 9, endLine: 6, endColumn: 20, setBy: 'front matter, line 2' },
+      ...{ path, line: 6, column: 9, endLine: 6, endColumn: 20, setBy: 'top of the story, line 2' },
     }
     expect(schema).toBe(2)
     expect(failures.map((one: { problems: unknown }) => one.problems)).toEqual([[problem], [problem]])

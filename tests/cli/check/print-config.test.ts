@@ -23,8 +23,16 @@ async function show(path: string, ...args: readonly string[]): Promise<readonly 
 it.each([
   ['plain.md', 'accent: "general-american"  (sequence series)', 'reduced vowels: "accept"  (sequence series)'],
   ['own.md', 'accent: "southern-british"  (sequence our-class)', 'reduced vowels: "flag"  (sequence our-class)'],
-  ['said.md', 'accent: "southern-british"  (front matter, line 3)', 'reduced vowels: "flag"  (front matter, line 4)'],
-  ['no-step.md', 'accent: "southern-british"  (front matter, line 2)', 'reduced vowels: "accept"  (sequence series)'],
+  [
+    'said.md',
+    'accent: "southern-british"  (top of the story, line 3)',
+    'reduced vowels: "flag"  (top of the story, line 4)',
+  ],
+  [
+    'no-step.md',
+    'accent: "southern-british"  (top of the story, line 2)',
+    'reduced vowels: "accept"  (sequence series)',
+  ],
   ['gone.md', 'accent: "general-american"  (sequence series)', 'reduced vowels: "accept"  (sequence series)'],
   ['broken.md', 'accent: null  (default)', 'reduced vowels: null  (default)'],
 ])('%s shows what the sequence says where nobody else does', async (path, ...lines) => {
@@ -39,5 +47,5 @@ it('shows what is typed', async () => {
 })
 
 it('shows a front matter that names no step', async () => {
-  expect(await show('broken.md')).toContain('sequence: "serie"  (front matter, line 2)')
+  expect(await show('broken.md')).toContain('sequence: "serie"  (top of the story, line 2)')
 })
