@@ -106,3 +106,20 @@ for (const page of listPages()) {
     expect(missing).toEqual([])
   })
 }
+
+it('README and the help keep the words of repositories out of what a maker meets first', async () => {
+  const first = /## For making\n([\s\S]*?)\n## For repositories/.exec(
+    readFileSync(join(ROOT, 'README.md'), 'utf8'),
+  )?.[1]
+  const world = createWorld()
+  await main(['--help'], world.io)
+  const [help = ''] = world.out().split('For editors and other programs:')
+  const shown = world.out().length
+  await main(['check', '--help'], world.io)
+  const [check = ''] = world.out().slice(shown).split('For repositories and other programs:')
+  world.remove()
+  for (const text of [first ?? '', help, check]) {
+    expect(text.length).toBeGreaterThan(1000)
+    expect(text).not.toMatch(/staged|sarif|baseline|worker|front ?matter|junit|\bnpm\b|\bgit\b|repositor/i)
+  }
+})
