@@ -60,10 +60,26 @@ function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
 const suggest = ({ word, sentence }: Place, suggester: Suggester): readonly string[] =>
   suggester.suggest({ word: word.text, place: toSurroundings(word, sentence) })
 
+interface Tokens {
+  readonly parts: readonly object[]
+  readonly texts: readonly string[]
+}
+
+/** One sentence has several messages: its words are put in order once. */
+const tokensOf = new WeakMap<Sentence, Tokens>()
+
+function toTokens(sentence: Sentence): Tokens {
+  const known = tokensOf.get(sentence)
+  if (known !== undefined) return known
+  const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+  const tokens = { parts, texts: parts.map(({ text }) => toStraight(text.toLowerCase())) }
+  tokensOf.set(sentence, tokens)
+  return tokens
+}
+
 /** The words and marks of the sentence before and after the word. */
 export function toSurroundings(word: Word, sentence: Sentence): Surroundings {
-  const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+  const { parts, texts } = toTokens(sentence)
   const at = parts.indexOf(word)
-  const tokens = parts.map(({ text }) => toStraight(text.toLowerCase()))
-  return { before: tokens.slice(0, at), after: tokens.slice(at + 1) }
+  return { before: texts.slice(0, at), after: texts.slice(at + 1) }
 }

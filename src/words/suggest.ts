@@ -54,13 +54,32 @@ export function createSuggester(sources: SuggestSources): Suggester {
     const index = lexicon.indexOf(word)
     return index < 0 ? undefined : data.facts.factsAt(index)
   }
-  return {
-    suggest: ({ word, place = NOWHERE, use }) => findOffers(word, place, use, { ...sources, factsOf }),
+  const tools: Tools = {
+    ...sources,
+    factsOf: keep(factsOf),
+    kinOf: keep((key) => findKin(key, tools)),
+    isFit: keep(sources.fitness.isFit),
   }
+  return { suggest: ({ word, place = NOWHERE, use }) => findOffers(word, place, use, tools) }
 }
 
 interface Tools extends SuggestSources {
   readonly factsOf: FactsOf
+  readonly isFit: (word: string) => boolean
+  /** Synonyms of a word in one use: `key` is the word, the part of speech and the inflection. */
+  readonly kinOf: (key: string) => readonly Kin[]
+}
+
+/** A word's facts do not change within a run, and a story says the same words again and again. */
+function keep<T>(find: (key: string) => T): (key: string) => T {
+  const found = new Map<string, T>()
+  return (key) => {
+    const known = found.get(key)
+    if (known !== undefined || found.has(key)) return known as T
+    const value = find(key)
+    found.set(key, value)
+    return value
+  }
 }
 
 function findOffers(written: string, place: Surroundings, given: WordUse | undefined, tools: Tools): string[] {
@@ -73,12 +92,13 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
   const use = owner === '' ? (given ?? findUse(stem, facts, place, tools.factsOf)) : OWNER
   if (use === undefined || use.part === 'little') return []
   const offers: string[] = []
-  for (const text of [...fromTable(stem, use, place, tools), ...fromTree(stem, use, place, tools)]) {
-    if (offers.length === MOST) break
-    const offer = toCaseOf(written, text + owner)
-    if (!offers.includes(offer) && isOffered(stem, text, use, owner === '' ? place : { ...place, after: [] }, tools))
-      offers.push(offer)
-  }
+  const end = owner === '' ? place : { ...place, after: [] }
+  for (const find of [fromTable, fromTree])
+    for (const text of find(stem, use, place, tools)) {
+      if (offers.length === MOST) return offers
+      const offer = toCaseOf(written, text + owner)
+      if (!offers.includes(offer) && isOffered(stem, text, use, end, tools)) offers.push(offer)
+    }
   return offers
 }
 
@@ -99,7 +119,7 @@ function isOffered(word: string, text: string, use: WordUse, place: Surroundings
   return (
     text !== word &&
     text !== '' &&
-    parts.every((part) => tools.isReadable(part) && tools.fitness.isFit(part)) &&
+    parts.every((part) => tools.isReadable(part) && tools.isFit(part)) &&
     canStand(text, use, place, tools.factsOf)
   )
 }
@@ -124,30 +144,46 @@ function inflect(text: string, { part, inflection }: WordUse): string {
 function fromTree(word: string, use: WordUse, place: Surroundings, tools: Tools): string[] {
   // What a doing word asks for on its right is not told by its meaning: `says` and `tells`.
   if (use.part === 'verb') return []
+  const kin = tools.kinOf(`${word} ${use.part} ${use.inflection}`)
+  if (kin.length === 0) return []
+  const { company } = tools.data
+  const neighbours = toNeighbours(place)
+  const ownFit = company.fit(tools.lexicon.indexOf(word), neighbours)
+  if (ownFit === undefined) return []
+  return kin
+    .filter(({ at }) => (company.fit(at, neighbours) ?? Number.NEGATIVE_INFINITY) >= ownFit - BOUNDS.loss)
+    .map(({ form }) => form)
+}
+
+/** A synonym in the form that is wanted, with its place in the lexicon. */
+interface Kin {
+  readonly form: string
+  readonly at: number
+}
+
+/** What does not depend on the sentence: the synonyms alike enough that can be read, the most alike first. */
+function findKin(key: string, tools: Tools): readonly Kin[] {
+  const [word = '', part, inflection] = key.split(' ')
+  const use = { part, inflection } as WordUse
   const { data, lexicon } = tools
   const own = lexicon.indexOf(word)
-  const neighbours = toNeighbours(place)
-  const ownFit = data.company.fit(own, neighbours)
-  if (ownFit === undefined) return []
-  const found = new Map<string, number>()
+  const found = new Map<string, Kin & { readonly distance: number }>()
   for (const base of toOwnBases(word, use)) {
     const index = lexicon.indexOf(base)
     if (index < 0) continue
-    for (const near of data.thesaurus.near(index, use.part as ThesaurusPart)) {
-      if (near.cost > BOUNDS.cost) break
+    for (const near of data.thesaurus.near(index, use.part as ThesaurusPart, BOUNDS.cost)) {
       const facts = data.facts.factsAt(near.index)
       if (facts.known < 2 || facts.main !== use.part) continue
       const form = inflect(lexicon.wordAt(near.index), use)
       const at = lexicon.indexOf(form)
       if (at < 0 || found.has(form)) continue
       const likeness = data.company.likeness(own, at)
-      const fit = data.company.fit(at, neighbours)
-      if (likeness === undefined || fit === undefined) continue
-      if (likeness < BOUNDS.likeness || fit < ownFit - BOUNDS.loss) continue
-      found.set(form, near.cost / 10 - likeness)
+      if (likeness === undefined || likeness < BOUNDS.likeness) continue
+      found.set(form, { form, at, distance: near.cost / 10 - likeness })
     }
   }
-  return [...found].sort((a, b) => a[1] - b[1]).map(([form]) => form)
+  const nearest = [...found.values()].sort((a, b) => a.distance - b.distance)
+  return nearest.filter(({ form }) => tools.isReadable(form) && tools.isFit(form))
 }
 
 function toOwnBases(word: string, { inflection }: WordUse): string[] {

@@ -21,8 +21,11 @@ export interface NearWord {
 }
 
 export interface Thesaurus {
-  /** Base forms near to a base form, nearest first, without the word itself. Empty for a word that it lacks. */
-  near(index: number, part: ThesaurusPart): readonly NearWord[]
+  /**
+   * Base forms near to a base form, nearest first, without the word itself. Empty for a word that it lacks.
+   * @param most the highest cost wanted: a low one spares the climb through the branches.
+   */
+  near(index: number, part: ThesaurusPart, most?: number): readonly NearWord[]
 }
 
 // A branch wider than this has too little in common: animals are some 400 meanings, things some 7,000.
@@ -32,6 +35,10 @@ const WIDEST_BRANCH = 500
 const RARE_MEANING = 2
 const RARE_OFFER = 2.5
 
+/** The least that any word outside a meaning's own row costs: the share of a branch of two, the smallest. */
+const BROADER = 0.75
+const CHEAPEST_BRANCH = BROADER * Math.log2(1 + 2)
+
 /**
  * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of
  * deeper rows after it.
@@ -40,9 +47,9 @@ const RARE_OFFER = 2.5
 export function openThesaurus(bytes: Uint8Array): Thesaurus {
   let tree: Tree | undefined
   return {
-    near(index, part) {
+    near(index, part, most = Number.POSITIVE_INFINITY) {
       tree ??= toTree(bytes)
-      return findNear(tree, index, THESAURUS_PARTS.indexOf(part))
+      return findNear(tree, index, THESAURUS_PARTS.indexOf(part), most)
     },
   }
 }
@@ -102,13 +109,19 @@ function findEnd(tree: Tree, row: number): number {
   return end
 }
 
-function findNear(tree: Tree, index: number, part: number): NearWord[] {
+function findNear(tree: Tree, index: number, part: number, most: number): NearWord[] {
   const own = findIndexOf(tree.places, index)
   if (own < 0) return []
   const costs = new Map<number, number>()
-  for (const row of rowsOf(tree, own, part)) climb(tree, row.row, row.isPrimary ? 0 : RARE_MEANING, costs)
+  for (const row of rowsOf(tree, own, part)) {
+    const start = row.isPrimary ? 0 : RARE_MEANING
+    if (start > most) continue
+    if (start + CHEAPEST_BRANCH > most) addRows(tree, row.row, row.row + 1, start, costs)
+    else climb(tree, row.row, start, costs)
+  }
   costs.delete(own)
   return [...costs]
+    .filter(([, cost]) => cost <= most)
     .map(([id, cost]) => ({ index: tree.places[id] ?? 0, cost }))
     .sort((a, b) => a.cost - b.cost || a.index - b.index)
 }
@@ -123,7 +136,7 @@ function climb(tree: Tree, from: number, start: number, costs: Map<number, numbe
     if (width > WIDEST_BRANCH) return
     const cost = start + (row === from ? 0 : Math.log2(1 + width))
     // What is broader itself stands at the row; it is nearer than the sisters below it.
-    addRows(tree, row, row + 1, row === from ? start : start + 0.75 * Math.log2(1 + width), costs)
+    addRows(tree, row, row + 1, row === from ? start : start + BROADER * Math.log2(1 + width), costs)
     addRows(tree, row + 1, Math.min(seenStart, end), cost, costs)
     addRows(tree, seenEnd, end, cost, costs)
     if (row === from) addNarrower(tree, from, start, costs)
@@ -135,7 +148,7 @@ function climb(tree: Tree, from: number, start: number, costs: Map<number, numbe
 function addNarrower(tree: Tree, row: number, start: number, costs: Map<number, number>): void {
   const end = findEnd(tree, row)
   const width = countSenses(tree, row, end)
-  if (width <= WIDEST_BRANCH) addRows(tree, row + 1, end, start + 0.75 * Math.log2(1 + width), costs)
+  if (width <= WIDEST_BRANCH) addRows(tree, row + 1, end, start + BROADER * Math.log2(1 + width), costs)
 }
 
 function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<number, number>): void {

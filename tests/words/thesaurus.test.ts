@@ -54,6 +54,16 @@ describe('openThesaurus', () => {
     }
   })
 
+  it('gives up to a cost the same as without it, cut there', () => {
+    for (const most of [0, 1, 2, 3])
+      for (const part of ['noun', 'verb', 'adjective'] as const)
+        for (const word of words.filter((_, at) => at % 40 === 0)) {
+          const index = lexicon.indexOf(word)
+          const all = data.thesaurus.near(index, part).filter(({ cost }) => cost <= most)
+          expect(data.thesaurus.near(index, part, most)).toEqual(all)
+        }
+  })
+
   it('says so where the data is cut off', () => {
     expect(() => openWordData(bytes.subarray(0, bytes.length - 1))).toThrow(RangeError)
     expect(() => openWordData(bytes, words.length + 1)).toThrow('build the package again')
