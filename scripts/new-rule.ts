@@ -1,77 +1,47 @@
-// Makes the folder of a new rule: `npm run new-rule max-word-vowels`.
+// Makes a new rule whose tests pass at once: `npm run new-rule max-something`. Its folder, a story in which it speaks, and what is generated from the rules.
 
+import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { toCode, toPage, toStory } from './new-rule/template.ts'
+import { ROOT } from './root.ts'
 
 const ID = /^(?:no|max|min|require)(?:-[a-z]+)+$/u
 
 const id = process.argv[2] ?? ''
-const folder = new URL(`../rules/${id}/`, import.meta.url)
+const folder = join(ROOT, 'rules', id)
+const story = join(ROOT, 'fixtures', 'stories', `${id}.md`)
 
 if (!ID.test(id))
   fail(`A rule's id begins with no-, max-, min- or require-, and has small letters: no-silly-hat. This is "${id}".`)
 if (existsSync(folder)) fail(`There is a rule ${id} already.`)
+if (existsSync(story)) fail(`There is a story fixtures/stories/${id}.md already.`)
 
 mkdirSync(folder)
-writeFileSync(new URL('index.ts', folder), toCode())
-writeFileSync(new URL('README.md', folder), toPage())
+writeFileSync(join(folder, 'index.ts'), toCode(id))
+writeFileSync(join(folder, 'README.md'), toPage(id))
+writeFileSync(story, toStory())
+
+// Imported only now: both read the rules as they are loaded.
 const { toGeneratedFiles } = await import('./generate-rules.ts')
-for (const [name, text] of Object.entries(await toGeneratedFiles())) writeFileSync(new URL(`../${name}`, folder), text)
-console.log(`Made rules/${id}/. Write the rule and its page, then run: npx vitest run tests/rules.test.ts`)
+for (const [name, text] of Object.entries(await toGeneratedFiles())) writeFileSync(join(ROOT, 'rules', name), text)
+const { toSchemaFiles } = await import('./build/schemas.ts')
+for (const [name, text] of Object.entries(toSchemaFiles())) writeFileSync(join(ROOT, 'schemas', name), text)
+
+// The test of the stories writes what must be said beside the new one.
+const vitest = join(ROOT, 'node_modules', 'vitest', 'vitest.mjs')
+const written = spawnSync(process.execPath, [vitest, 'run', 'tests/lint/stories.test.ts', '-t', `${id}.md`, '-u'], {
+  cwd: ROOT,
+  encoding: 'utf8',
+})
+if (written.status !== 0)
+  fail(`fixtures/stories/${id}.expected could not be written:\n${written.stdout}${written.stderr}`)
+
+console.log(`Made rules/${id}/ and fixtures/stories/${id}.md.
+Write the rule, its page and the story, then run: npm run rules
+and: npx vitest run tests/rules.test.ts tests/lint/stories.test.ts -u`)
 
 function fail(message: string): never {
   console.error(message)
   process.exit(2)
-}
-
-function toCode(): string {
-  return `// One sentence on what this rule finds.
-
-import { toQuoted } from '../../src/lint/wording.ts'
-import { defineRule } from '../../src/lint/rule.ts'
-
-export default defineRule({
-  id: '${id}',
-  summary: 'One line for the index.',
-  severity: 'warning',
-  options: {},
-  messages: { found: '{word} is what this rule looks for' },
-  create: ({ report }) => ({
-    word: (word) => {
-      if (word.text !== 'TODO') return
-      report({ at: word, word, messageId: 'found', data: { word: toQuoted(word.text) }, note: 'What to do next.' })
-    },
-  }),
-})
-`
-}
-
-function toPage(): string {
-  return `# ${id}
-
-One line for the index.
-
-## Why it matters
-
-## Example
-
-## Options
-
-None.
-
-## Examples
-
-### A problem
-
-\`\`\`markdown problem step=pink-2
-\`\`\`
-
-\`\`\`text
-1:1-1:1 message
-\`\`\`
-
-### Fine
-
-\`\`\`markdown step=pink-2
-\`\`\`
-`
 }

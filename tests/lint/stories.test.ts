@@ -1,5 +1,5 @@
 // Whole stories with all that must be said about them beside them: `name.md` and `name.expected`.
-// After a change that is meant, `npx vitest run -u tests/lint/stories.test.ts` writes the files anew; read what changed.
+// After a change that is meant, `npx vitest run tests/lint/stories.test.ts -u` writes the files anew; read what changed.
 
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
