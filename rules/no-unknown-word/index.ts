@@ -5,12 +5,13 @@ import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
 import { hasCapital } from '../../src/usage/likely-names.ts'
+import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({
   id: 'no-unknown-word',
-  summary: 'A word that the dictionary does not know; shows how it was read.',
+  summary: 'A word that the dictionary does not know; shows how it was read, or what was meant.',
   severity: 'warning',
-  claims: ['guessed'],
+  claims: ['guessed', 'misspelt', 'unsure'],
   options: {
     allow: {
       type: 'strings',
@@ -21,6 +22,8 @@ export default defineRule({
   messages: {
     slip: '{word} is not in the dictionary',
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
+    misspelt: '{word} is misspelt: {meant}',
+    unsure: 'it is not known how {word} is said; the letters would say {guess}',
   },
   create: ({ story, options, report }) => {
     const told = new Set<string>()
@@ -31,6 +34,7 @@ export default defineRule({
         if (word.form !== 'word' || told.has(word.text) || isAllowed(word.text)) return
         const { pronunciations, verdict } = story.judge(word, sentence)
         if (pronunciations.source !== 'guess' || verdict.readable || hasCapital(word.text)) return
+        if (pronunciations.meant !== undefined || pronunciations.unsure) return
         told.add(word.text)
         const meant = story.findSlip(word.text)
         if (meant === undefined) return
@@ -38,19 +42,34 @@ export default defineRule({
         report({ ...body, messageId: 'slip', data: { word: toQuoted(word.text) } })
       },
       fault: (fault) => {
-        const { word } = fault
+        const { word, code } = fault
         if (isAllowed(word.text)) return
+        const right = fault.judged?.pronunciations.meant
+        if (right !== undefined) {
+          const expected = [toCaseOf(word.text, right)]
+          const data = { word: toQuoted(word.text), meant: toQuoted(expected[0] ?? right) }
+          report({ ...toFaultReport(fault), messageId: 'misspelt', data, expected, isError: true })
+          return
+        }
         const meant = story.findSlip(word.text)
         const question = meant === undefined ? '' : `Did you mean ${toQuoted(meant)}? `
         const note =
           question + 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
         const expected = meant === undefined ? [] : [meant]
         const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
-        report({ ...toFaultReport(fault), messageId: 'guessed', data, note, expected })
+        const body = { ...toFaultReport(fault), data, expected }
+        if (code === 'unsure')
+          report({ ...body, messageId: 'unsure', note: question + toUnsureNote(word.text), isError: true })
+        else report({ ...body, messageId: 'guessed', note })
       },
     }
   },
 })
+
+const toUnsureNote = (text: string): string =>
+  hasCapital(text)
+    ? `If it is a name, tell it to the child and list ${toQuoted(text)} under \`names\`; if not, use another word.`
+    : 'Use another word, or say it to the child and list it under `sight words`.'
 
 /** `z` as in `zip`, `u` as in `cup`, `b` as in `bat` */
 function toGuess({ word, judged }: WordFault, { sequence }: StoryContext): string {

@@ -10,13 +10,16 @@ export default defineRule({
   severity: 'error',
   claims: ['unlisted-name'],
   options: {},
-  messages: { unlisted: '{word} cannot be read yet; is it a name?' },
+  messages: {
+    unlisted: '{word} cannot be read yet; is it a name?',
+    unsure: 'it is not known how {word} is said; is it a name?',
+  },
   create: ({ report }) => ({
     fault: (fault) => {
       const name = toBareName(fault.word.text)
       report({
         ...toFaultReport(fault),
-        messageId: 'unlisted',
+        messageId: fault.judged?.pronunciations.unsure ? 'unsure' : 'unlisted',
         data: { word: toQuoted(fault.word.text) },
         note: `If it is, tell it to the child and list ${toQuoted(name)} under \`names\` at the top of the story; if not, use another word.`,
       })

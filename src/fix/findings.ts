@@ -24,7 +24,7 @@ export interface Finding extends Range {
 }
 
 /** Faults of words that are likely to be names. At the start of a sentence any word has a capital. */
-const NAME_REASONS: ReadonlySet<string> = new Set(['unlisted-name', 'unknown-word', 'guessed'])
+const NAME_REASONS: ReadonlySet<string> = new Set(['unlisted-name', 'unknown-word', 'unsure', 'guessed'])
 
 /**
  * In order of place. Messages about no one word are left out.

@@ -28,6 +28,7 @@ const PHRASES = {
   foreign: () => 'it is not written in English letters',
   guessed: () => 'it is not in the dictionary, so its sounds are guessed',
   irregular: (fault) => `its ${unitOf(fault)} breaks the rules`,
+  misspelt: () => 'it is misspelt',
   numeral: () => 'it is a numeral',
   'reduced-vowel': (fault) => `its ${unitOf(fault)} is a weak vowel`,
   shape: ({ reason }) => `its shape ${reason?.found ?? ''}${when(reason?.taughtAt)}`,
@@ -37,6 +38,7 @@ const PHRASES = {
   'unknown-word': () => 'it is not in the dictionary',
   'unlisted-name': () => 'it looks like a name',
   'unsettled-heteronym': () => 'it can be said in more than one way',
+  unsure: () => 'it is not known how it is said',
 } as const satisfies Record<FaultCode, Phrase>
 
 /** One sentence that names the further faults of a word; empty where there are none. */

@@ -69,7 +69,7 @@ function makeRules(
     const severity = setting?.severity ?? rule.severity
     if (severity === 'off') return []
     const report = (found: Report): void => {
-      outbox.messages.push(toMessage(rule, severity, found, context, outbox.further))
+      outbox.messages.push(toMessage(rule, found.isError ? 'error' : severity, found, context, outbox.further))
     }
     return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
   })

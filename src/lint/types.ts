@@ -121,6 +121,8 @@ export interface ReportBody {
   /** What could stand there instead. */
   readonly expected?: readonly string[]
   readonly page?: number
+  /** An error also where the rule only warns: a word that no child can read. */
+  readonly isError?: true
 }
 
 /** What a rule listens for. The run walks once and calls in order of place. */

@@ -12,7 +12,7 @@ export interface Cutting {
 export interface Spelled {
   readonly source: 'dictionary' | 'guess'
   readonly cuttings: readonly Cutting[]
-  /** The word that was meant, where an ending was put on without its change. */
+  /** What was meant, where an ending was put on without its change or two words were run together. */
   readonly meant?: string
   /** Its letters can be said in several ways, and nothing tells which: `Siya`. */
   readonly unsure?: true

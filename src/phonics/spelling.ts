@@ -27,6 +27,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       findInflected(word) ??
       findCompound(word) ??
       unlisted.findNoise(word) ??
+      unlisted.findTorn(word) ??
       findStretched(word) ??
       unlisted.guess(word)
     cache.set(word, spelled)

@@ -52,7 +52,7 @@ export interface WordPronunciations {
   readonly parts?: readonly (WordPronunciations | '-s')[]
   /** True where the pronunciations are different words and the sentence must choose. */
   readonly heteronym: boolean
-  /** The rightly spelt word, where an ending was put on without the change that it asks for: `making` for `makeing`. */
+  /** What was meant by a misspelt word: `making` for `makeing`, whose ending asks for a change; `the dog` for `thedog`. */
   readonly meant?: string
   /** The letters of a word that nobody listed can be said in several ways, and nothing tells which: the first is a mere guess. */
   readonly unsure?: true

@@ -4,12 +4,14 @@ import { isVowel } from './arpabet.ts'
 import { type Cutting, type Spelled, toInflected } from './cutting.ts'
 import { type Guess, guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
-import { createPlainReader } from './guess/plain.ts'
+import { createPlainReader, type Plain } from './guess/plain.ts'
+import { endsOpen, isSaidAlike, isSaidOddly, looksForeign } from './guess/world.ts'
 import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { findRightForm } from './misspelt.ts'
 import { toRawPronunciation } from './raw.ts'
+import { findRunTogether } from './run-together.ts'
 import { squeezeNoise, stretch } from './stretched.ts'
 
 const NOTHING: Spelled = { source: 'guess', cuttings: [] }
@@ -25,6 +27,7 @@ const LONGEST_GUESS = 60
 /** Ways to read a word that stands in no list, each for its kind of word. */
 export interface Unlisted {
   findMisspelt(word: string): Spelled | undefined
+  findTorn(word: string): Spelled | undefined
   findNoise(word: string): Spelled | undefined
   guess(word: string): Spelled
 }
@@ -43,6 +46,12 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     return undefined
   }
 
+  /** Asked when nothing else knows the word: `theme` and `brand` are words. */
+  function findTorn(word: string): Spelled | undefined {
+    const meant = findRunTogether(word, lexicon)
+    return meant === undefined ? undefined : { ...NOTHING, meant }
+  }
+
   /** `Shhh`, `Brrr`: letters without a vowel that are a sound all the same. */
   function findNoise(word: string): Spelled | undefined {
     if (/[aeiouy']/.test(word) || !isSoundWord.test(word)) return undefined
@@ -57,7 +66,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     const { cuttings, isSure } = guessInflected(word)
     if (isSure) return { source: 'guess', cuttings }
     const whole = guessWhole(word)
-    const isTold = cuttings.length > 0 || (whole.share >= LEAST_SHARE && !hasOpenA(whole.cuttings[0]))
+    const isTold = !looksForeign(word) && (cuttings.length > 0 || isSureWhole(word, whole))
     return {
       source: 'guess',
       cuttings: [...cuttings, ...whole.cuttings],
@@ -66,7 +75,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   }
 
   /** The plain pronunciations; where the letters are not plain, or the word is longer, what the dictionary makes likely too. */
-  function guessWhole(word: string): { cuttings: readonly Cutting[]; share: number } {
+  function guessWhole(word: string): Whole {
     const plains = plain.read(word)
     const isEnough = plains.length > 0 && isShort(plains[0]?.stress ?? [])
     const guesses = isEnough ? [] : guessPaths(set, toModel(), word, MOST_GUESSES)
@@ -77,7 +86,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
       raw: toRawPronunciation(word, path, lexicon.rows, stress),
       stem: word,
     }))
-    return { cuttings, share: isEnough ? 1 : findShare(cuttings[0], guesses) }
+    return { cuttings, share: isEnough || isShut(word, plains) ? 1 : findShare(cuttings[0], guesses) }
   }
 
   /** How likely the first pronunciation is among all: those count as one that differ in a weak vowel only. */
@@ -97,7 +106,26 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     return { cuttings: [], isSure: false }
   }
 
-  return { findMisspelt, findNoise, guess }
+  return { findMisspelt, findTorn, findNoise, guess }
+}
+
+/** The pronunciations of a whole word, and how likely the first is. */
+interface Whole {
+  readonly cuttings: readonly Cutting[]
+  readonly share: number
+}
+
+/** A plain word whose syllables are all shut in has one reading, however long: `momtib`. */
+const isShut = (word: string, plains: readonly Plain[]): boolean =>
+  plains.length > 0 && /[^aeiouyw]$|le$|[^aeiou]y$/.test(word)
+
+/** Sure is what English letters make likely, and what a word that ends as no English word does has in common with other lands. */
+function isSureWhole(word: string, { cuttings, share }: Whole): boolean {
+  const units = cuttings[0]?.raw.units ?? []
+  if (share === 1) return true
+  return (
+    share >= LEAST_SHARE && !hasOpenA(cuttings[0]) && !isSaidOddly(units) && (!endsOpen(word) || isSaidAlike(units))
+  )
 }
 
 /** Said by the names of their letters, or as the words that they stand for. */
@@ -109,13 +137,14 @@ const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
 const isAbbreviation = (word: string): boolean =>
   ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
 
-/** `Tadeo`, `Naveen`: an a before one consonant and a vowel is no short a in most names of the world. */
+/** `Tadeo`, `Naveen`, `Kamil`: an a before one consonant and a vowel is no short a in most names of the world. */
 const hasOpenA = (cutting: Cutting | undefined): boolean => {
   const units = cutting?.raw.units ?? []
+  const isTwo = units.filter(({ phones }) => phones.some(isVowel)).length === 2
   return units.some(
     ({ letters, phones }, at) =>
       letters === 'a' &&
-      phones[0] === 'AE' &&
+      (phones[0] === 'AE' || (isTwo && phones[0] === 'AH')) &&
       units[at + 1]?.letters.length === 1 &&
       units[at + 2]?.phones.some(isVowel),
   )

@@ -28,6 +28,8 @@ export function toExplainJson(word: ExplainedWord): unknown {
   return {
     word: word.word,
     source: word.pronunciations.source,
+    ...(word.pronunciations.meant === undefined ? {} : { meant: word.pronunciations.meant }),
+    ...(word.pronunciations.unsure ? { unsure: true } : {}),
     readings: word.pronunciations.pronunciations.map((pronunciation, at) => ({
       ...toPronunciationFields(pronunciation),
       ...(word.formsReadableAt?.length ? { readableAt: word.formsReadableAt[at] ?? null } : {}),
@@ -64,13 +66,12 @@ const toVerdictFields = ({ readable, kind, reasons }: Verdict) => ({
 })
 
 export function toExplainText(word: ExplainedWord, { width, paint }: { width: number; paint: Paint }): string {
-  const { pronunciations } = word.pronunciations
-  const lines = [
-    paint.strong(word.word) +
-      (word.pronunciations.source === 'guess' ? '  (not in the dictionary: guessed from its letters)' : ''),
-  ]
+  const { pronunciations, meant, unsure } = word.pronunciations
+  const lines = [paint.strong(word.word) + toSourceText(word)]
+  if (meant !== undefined) return `${lines[0]}\n  This is misspelt: ${meant}.\n`
   if (pronunciations.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
-  pronunciations.forEach((pronunciation, at) => {
+  if (unsure) lines.push('  It is not known how this is said. The letters would say:')
+  pronunciations.slice(0, unsure ? 1 : undefined).forEach((pronunciation, at) => {
     const meaning = word.meanings[at]
     const parts = pronunciation.syllables.length > 1 ? `  ${pronunciation.syllables.join('-')}` : ''
     lines.push(
@@ -82,6 +83,11 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
     ...[...toWhen(word), ...toFormLines(word)].flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`),
   )
   return `${lines.join('\n')}\n`
+}
+
+function toSourceText({ pronunciations: { source, meant, unsure } }: ExplainedWord): string {
+  if (source !== 'guess') return ''
+  return `  (not in the dictionary${meant === undefined && !unsure ? ': guessed from its letters' : ''})`
 }
 
 /** Letters over sounds over example words, in columns; a long word goes on below. */
@@ -177,7 +183,11 @@ export function toReasonText(reason: Reason, word: string): string {
       return `${letters} is a weak vowel`
     case 'abbreviation':
       return 'it is an abbreviation, which is not said by the sounds of its letters'
+    case 'misspelt':
+      return 'it is misspelt'
     case 'unknown-word':
       return 'it is not in the dictionary and cannot be sounded out'
+    case 'unsure':
+      return 'it is not known how it is said'
   }
 }

@@ -146,4 +146,4 @@ export function toSummary(
 
 /** Digits, other scripts and abbreviations have no letters to explain. */
 const isExplained = ({ word, reason }: Message): boolean =>
-  /^[a-z'-]+$/i.test(toStraight(word ?? '')) && reason !== 'unknown-word'
+  /^[a-z'-]+$/i.test(toStraight(word ?? '')) && reason !== 'unknown-word' && reason !== 'misspelt'

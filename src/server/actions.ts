@@ -13,8 +13,8 @@ import { isAllowedName, REASON_CODES } from '../verdict/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
 import { toRange } from './ranges.ts'
 
-/** Faults that a word no longer has once it is known by heart. */
-const CURED_BY_HEART: ReadonlySet<string> = new Set(REASON_CODES)
+/** Faults that a word no longer has once it is known by heart. Nobody teaches a slip by heart. */
+const CURED_BY_HEART: ReadonlySet<string> = new Set(REASON_CODES.filter((code) => code !== 'misspelt'))
 
 /** Faults that a word no longer has once it is an allowed name. */
 const CURED_BY_NAME: ReadonlySet<string> = new Set([...CURED_BY_HEART, 'guessed', 'unlisted-name'])

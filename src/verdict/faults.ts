@@ -22,6 +22,8 @@ export const REASON_CODES: readonly ReasonCode[] = [
   'ending',
   'contraction',
   'reduced-vowel',
+  'misspelt',
+  'unsure',
   'unknown-word',
 ]
 

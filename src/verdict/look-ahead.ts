@@ -6,7 +6,7 @@ import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
 import { findFaults, inOrder, isMended } from './faults.ts'
-import type { Reason, Verdict } from './types.ts'
+import type { Reason, ReasonCode, Verdict } from './types.ts'
 import { findOwnerFault } from './unit.ts'
 import { isReadable, isSightWord, judge } from './verdict.ts'
 
@@ -70,14 +70,14 @@ function judgeLater(
  */
 function tellByPronunciation(
   verdict: Verdict,
-  { word, pronunciations }: WordPronunciations,
+  { word, pronunciations, unsure }: WordPronunciations,
   now: Knowledge,
   later: Verdict,
 ): Verdict {
   const { pronunciation } = later
   const isTold = later.kind === 'decodable' || later.kind === 'unreadable'
-  if (pronunciation === undefined || pronunciations.length < 2 || !isTold || pronunciation === verdict.pronunciation)
-    return verdict
+  if (unsure || pronunciation === undefined || pronunciations.length < 2) return verdict
+  if (!isTold || pronunciation === verdict.pronunciation) return verdict
   const faults = findFaults(word, pronunciation, now)
   const others = verdict.reasons.filter(({ code }) => code === 'unknown-word')
   return faults.length === 0 ? verdict : { ...verdict, pronunciation, reasons: [...faults, ...others] }
@@ -126,6 +126,9 @@ function toKnowledge(sequence: Sequence, stepId: string, options: JudgeOptions):
   return options.reader === undefined ? knowledge : withReader(knowledge, options.reader)
 }
 
+/** What a step can do nothing about. */
+const OF_NO_STEP: ReadonlySet<ReasonCode> = new Set(['abbreviation', 'misspelt', 'unknown-word', 'unsure'])
+
 function lookAhead(
   reason: Reason,
   pronunciations: WordPronunciations,
@@ -134,7 +137,7 @@ function lookAhead(
   from: number,
   options: JudgeOptions,
 ): Reason {
-  if (reason.code === 'unknown-word' || reason.code === 'abbreviation') return reason
+  if (OF_NO_STEP.has(reason.code)) return reason
   const gap = findGap(sequence, ({ correspondences }) =>
     correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)),
   )

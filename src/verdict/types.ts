@@ -15,7 +15,9 @@ export type ReasonCode =
   | 'ending'
   | 'contraction'
   | 'reduced-vowel'
+  | 'misspelt'
   | 'unknown-word'
+  | 'unsure'
 
 export interface Reason {
   readonly code: ReasonCode

@@ -21,32 +21,28 @@ const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
  * later, see `judgeInSequence`.
  * @param names the names that the story allows, as written
  */
-export function judge(
-  pronunciations: WordPronunciations,
-  knowledge: Knowledge,
-  names: readonly string[] = [],
-): Verdict {
-  const { word } = pronunciations
-  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(pronunciations, knowledge, names)
-  const guessed = pronunciations.source === 'guess'
-  const tried = pronunciations.pronunciations.map((pronunciation) => ({
+export function judge(read: WordPronunciations, knowledge: Knowledge, names: readonly string[] = []): Verdict {
+  const { word } = read
+  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(read, knowledge, names)
+  const guessed = read.source === 'guess'
+  const tried = read.pronunciations.map((pronunciation) => ({
     pronunciation,
     reasons: findFaults(word, pronunciation, knowledge),
   }))
-  const decodable = tried.find(({ reasons }) => reasons.length === 0)
-  const isByHeart = isSightWord(pronunciations, knowledge)
-  if (decodable !== undefined && !(isByHeart && isHeldForException(pronunciations, knowledge))) {
+  const decodable = read.unsure ? undefined : tried.find(({ reasons }) => reasons.length === 0)
+  const isByHeart = isSightWord(read, knowledge)
+  if (decodable !== undefined && !(isByHeart && isHeldForException(read, knowledge))) {
     return { readable: true, kind: 'decodable', reasons: [], pronunciation: decodable.pronunciation, guessed }
   }
-  const pronunciation = pronunciations.pronunciations[0]
+  const pronunciation = read.pronunciations[0]
   if (isByHeart) return { readable: true, kind: 'sight', reasons: [], pronunciation, guessed: false }
   const name = judgeName(word, knowledge, names)
   if (name !== undefined) {
     const kind = name.length === 0 ? 'name' : 'unreadable'
     return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
-  const nearest = findNearestPronunciation(tried)
-  const reasons = toReasons(word, guessed, nearest)
+  const nearest = read.unsure ? tried[0] : findNearestPronunciation(tried)
+  const reasons = toReasons(read, nearest)
   return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }
 
@@ -65,11 +61,14 @@ function judgeAbbreviation(
   return { readable: false, kind: 'unreadable', reasons, pronunciation, guessed: false }
 }
 
-function toReasons(word: string, guessed: boolean, nearest: Tried | undefined): readonly Reason[] {
+/** What a mere guess lacks says nothing about the word. */
+function toReasons({ word, source, meant, unsure }: WordPronunciations, nearest: Tried | undefined): readonly Reason[] {
+  const letters: Reason['letters'] = [[0, word.length]]
+  if (meant !== undefined) return [{ code: 'misspelt', letters }]
+  if (unsure) return [{ code: 'unsure', letters }]
   const reasons = nearest?.reasons ?? []
-  if (!guessed && nearest !== undefined) return reasons
-  const unknown: Reason = { code: 'unknown-word', letters: [[0, word.length]] }
-  return [...reasons, unknown]
+  if (source !== 'guess' && nearest !== undefined) return reasons
+  return [...reasons, { code: 'unknown-word', letters }]
 }
 
 /** Whether `judge` would call the word readable, without finding out why not. */
@@ -81,7 +80,8 @@ export function isReadable(
   const { word } = pronunciations
   if (findAbbreviation(word) !== undefined)
     return knowledge.sightWords.has(toSightKey(word)) || judgeName(word, knowledge, names)?.length === 0
-  if (pronunciations.pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, knowledge))) return true
+  const isSounded = (one: Pronunciation) => isSoundedOut(word, one, knowledge)
+  if (!pronunciations.unsure && pronunciations.pronunciations.some(isSounded)) return true
   return isSightWord(pronunciations, knowledge) || judgeName(word, knowledge, names)?.length === 0
 }
 

@@ -6,7 +6,7 @@ import { measureSaidWords, readSaidWords } from '../../scripts/accuracy/said-wor
 import { loadBuiltIn } from '../../src/packaged/data.ts'
 import { spellWord } from '../../src/phonics/phonics.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
-import { findReadableAt } from '../../src/verdict/index.ts'
+import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { testLexicon, testPhonics, testSpelling } from '../lexicon-for-tests.ts'
 
 const series = loadBuiltIn('series') as Sequence
@@ -107,6 +107,31 @@ describe('an ending without its change', () => {
       expect(american.read(word).pronunciations.length).toBeGreaterThan(0)
     },
   )
+})
+
+describe('two words run together', () => {
+  it.each([
+    ['thedog', 'the dog'],
+    ['catand', 'cat and'],
+    ['wasbig', 'was big'],
+  ])('%s is no word: %s is meant', (word, meant) => {
+    expect(american.read(word)).toMatchObject({ pronunciations: [], meant })
+  })
+
+  it.each(['theodo', 'brand', 'theme', 'Andrin', 'Youssef', 'beather', 'grand', 'zand'])('%s is not', (word) => {
+    expect(american.read(word).meant).toBeUndefined()
+  })
+})
+
+describe('a word whose sounds nobody knows', () => {
+  it.each(['Siya', 'Aoife', 'Ngozi', 'Wojtek'])('%s is never counted as decodable', (word) => {
+    const read = american.read(word)
+    const last = series.steps.at(-1)?.id ?? ''
+    expect(read.unsure).toBe(true)
+    expect(findReadableAt(read, series)).toBeUndefined()
+    expect(judgeInSequence(read, series, last)).toMatchObject({ kind: 'unreadable', reasons: [{ code: 'unsure' }] })
+    expect(judgeInSequence(read, series, last, { names: [word] }).kind).toBe('name')
+  })
 })
 
 describe('noises and words spoken apart', () => {

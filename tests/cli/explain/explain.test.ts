@@ -23,3 +23,18 @@ it('says that one is allowed', async () => {
   expect(text).toContain('it has 6 letters, and at most 1 is allowed')
   expect(text).toContain('it has 2 syllables, and at most 1 is allowed')
 })
+
+it('tells the right form of a misspelt word', async () => {
+  const { out } = await world.run('explain', 'makeing', '--step', 'first', '--sequence', 'one.yaml')
+  expect(out).toBe('makeing  (not in the dictionary)\n  This is misspelt: making.\n')
+  const json = await world.run('explain', 'thedog', '--format', 'ndjson')
+  expect(JSON.parse(json.out)).toMatchObject({ source: 'guess', meant: 'the dog', readings: [], readableAt: null })
+})
+
+it('says where it is not known how a word is said', async () => {
+  const { out } = await world.run('explain', 'Aoife')
+  expect(out).toContain('It is not known how this is said. The letters would say:')
+  expect(out).toContain('No step of this sequence makes it readable.')
+  const json = await world.run('explain', 'Aoife', '--format', 'ndjson')
+  expect(JSON.parse(json.out)).toMatchObject({ unsure: true, readableAt: null })
+})
