@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
-import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import type { Heteronym, WordClass } from '../../src/phonics/heteronyms/types.ts'
+import { heteronyms } from '../build/heteronyms/table.ts'
 import type { HeteronymCase } from './heteronym-case.ts'
 
 const FILES: readonly (readonly [file: string, kind: WordClass])[] = [

@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises'
 import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+import { table } from '../build/heteronyms/table.ts'
 import type { HeteronymCase } from './heteronym-case.ts'
 import { readWordNetCases } from './heteronyms-wordnet.ts'
 
@@ -53,9 +54,9 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
 export function toResult(item: HeteronymCase, tagger: Tagger): HeteronymResult {
   const sentence = toWords(item.sentence)
   const index = sentence.findIndex((word) => word.toLowerCase() === item.word)
-  const first = settle(sentence, index)
+  const first = settle(table, sentence, index)
   const usedTagger = first.kind === 'tagger-needed'
-  return { ...item, usedTagger, settlement: usedTagger ? settle(sentence, index, { tagger }) : first }
+  return { ...item, usedTagger, settlement: usedTagger ? settle(table, sentence, index, { tagger }) : first }
 }
 
 function toWords(sentence: string): readonly string[] {

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs'
 import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
 import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 import { toBritish } from '../../src/phonics/british-spellings.ts'
-import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
+import { writeHeteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { encodeLexicon, type LexiconSource } from '../../src/phonics/lexicon/encode.ts'
 import { openLexicon } from '../../src/phonics/lexicon/open.ts'
@@ -14,6 +14,7 @@ import { findCompoundParts } from './compounds.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
 import { LIMITS, learnModel } from './guess-model.ts'
+import { heteronyms } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { isSlip } from './slips.ts'
@@ -95,7 +96,14 @@ export function buildLexicon(): LexiconBuild {
   // What is ordinary is measured with the words as they are stored.
   const parts = findCompoundParts(words, wordnet)
   const encode = (ordinary: string, model: LexiconSource['toModel']) =>
-    encodeLexicon({ rows: rowLines, entries: stored, toModel: model, ordinary, parts })
+    encodeLexicon({
+      rows: rowLines,
+      entries: stored,
+      toModel: model,
+      ordinary,
+      parts,
+      heteronyms: writeHeteronyms(heteronyms),
+    })
   return {
     bytes: encode(measureBoth(openLexicon(encode('', () => new Uint8Array())), rows), toModel),
     report: {

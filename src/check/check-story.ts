@@ -110,7 +110,7 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
   }
   const lists = toLists(own)
   const plain = createStoryContext(story, reading, own.raw, lists)
-  const context = isTaggerNeeded(story, plain)
+  const context = isTaggerNeeded(story, phonics.heteronyms, plain)
     ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw, lists)
     : plain
   return { story, settings, own, sequence, step, reader, context }

@@ -45,7 +45,7 @@ export function createStoryContext(
 ): StoryContext {
   const { phonics, sequence, step, reader, names = [], earlierWords, familiarity, findUnfit } = settings
   const knowledge = knowledgeAt(sequence, step)
-  const findSense = createSenseFinder(story, names, settings.tagger)
+  const findSense = createSenseFinder(story, names, phonics.heteronyms, settings.tagger)
   const judge = createJudge(settings, findSense)
   let counted: StoryCount | undefined
   const count = (): StoryCount => (counted ??= countStory(story, findSense))

@@ -2,7 +2,7 @@
 
 import { hasApostrophe } from '../apostrophe.ts'
 import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
-import { findHeteronym } from './heteronyms/table.ts'
+import type { Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
 import { createSpelling, type Spelling } from './spelling.ts'
@@ -18,14 +18,14 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
   const read = (word: string): WordPronunciations => {
     const known = cache.get(word)
     if (known) return known
-    const plain = readWord(word, accent, spelling, findOrdinary)
+    const plain = readWord(word, accent, spelling, findOrdinary, lexicon.heteronyms)
     const two = findTwoWords(word.toLowerCase())
     const parts = two?.map((part) => (part === '-s' ? part : read(part)))
     const pronunciations = parts === undefined ? plain : { ...plain, parts }
     cache.set(word, pronunciations)
     return pronunciations
   }
-  return { accent, read }
+  return { accent, heteronyms: lexicon.heteronyms, read }
 }
 
 const MARKS = /\p{M}/u
@@ -45,16 +45,22 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   return { letters, places: [...places, word.length] }
 }
 
-function readWord(word: string, accent: Accent, spelling: Spelling, findOrdinary: FindOrdinary): WordPronunciations {
+function readWord(
+  word: string,
+  accent: Accent,
+  spelling: Spelling,
+  findOrdinary: FindOrdinary,
+  heteronyms: Heteronyms,
+): WordPronunciations {
   const { letters, places } = fold(word)
   const { source, cuttings, meant, unsure } = spellWord(letters, spelling)
-  const forms = findHeteronym(letters)?.forms
+  const forms = heteronyms.find(letters)?.forms
   const plain = letters.length === word.length
   const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
     const pronunciation = toPronunciation(raw, letters, stem, accent, findOrdinary)
-    const form = forms?.[at]?.form
+    const spoken = forms?.[at]
     const placed = plain ? pronunciation : place(pronunciation, places, word)
-    return form === undefined ? placed : { ...placed, form }
+    return spoken === undefined ? placed : { ...placed, form: spoken.form, meaning: spoken.meaning }
   })
   const heteronym = forms !== undefined && pronunciations.length > 1
   return {

@@ -1,5 +1,7 @@
 // What the engine knows about one word: its letters, its sounds, and which letters say which sound.
 
+import type { Heteronyms } from './heteronyms/types.ts'
+
 /** The accents in which a word can be judged. General American comes from the dictionary, Southern British is derived. */
 export type Accent = 'general-american' | 'southern-british'
 
@@ -41,6 +43,8 @@ export interface Pronunciation {
   readonly syllables: readonly string[]
   /** For a word with more than one spoken form (`read`), a key that names this one; see heteronyms. */
   readonly form?: string
+  /** What this form means, for a teacher. */
+  readonly meaning?: string
 }
 
 /** Every careful pronunciation of a word, best first. */
@@ -61,6 +65,8 @@ export interface WordPronunciations {
 /** The engine in one accent: words in, pronunciations out. Pure and cached. */
 export interface Phonics {
   readonly accent: Accent
+  /** Words with several spoken forms, whatever the accent. */
+  readonly heteronyms: Heteronyms
   /** Pronunciations of a word in any case; curly apostrophes are taken as straight. Never throws; no pronunciations for what has no letters or more than 200. */
   read(word: string): WordPronunciations
 }

@@ -1,7 +1,6 @@
 // What an editor shows over a word: its letters over their sounds, and the step that makes it readable.
 
 import type { PreparedStory } from '../check/check-story.ts'
-import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
 import { findFirstExample } from '../sequence/taught.ts'
@@ -25,7 +24,6 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   if (found?.word.form !== 'word') return undefined
   const { word, sentence } = found
   const { pronunciations, verdict, readableAt } = context.judge(word, sentence)
-  const forms = findHeteronym(word.text)?.forms
   const text = toExplainText(
     {
       word: word.text,
@@ -36,7 +34,7 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       examples: pronunciations.pronunciations.map(({ units }) =>
         units.map(({ key }) => findFirstExample(sequence, key)),
       ),
-      meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+      meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     },
     { width: WIDTH, paint: PLAIN },
   )

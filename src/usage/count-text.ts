@@ -1,6 +1,7 @@
 // Counts the words of a text, with the sentence settling a heteronym where that makes a difference to somebody.
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Phonics } from '../phonics/types.ts'
 import type { Story } from '../story/types.ts'
 import { countStory, type StoryCount } from './count.ts'
 import { createSenseFinder } from './sense.ts'
@@ -11,8 +12,9 @@ export async function countText(
   story: Story,
   names: readonly string[],
   isMixed: (text: string) => boolean,
+  { heteronyms }: Pick<Phonics, 'heteronyms'>,
   { tagger }: { tagger(): Promise<Tagger> },
 ): Promise<StoryCount> {
-  const isNeeded = isTaggerNeeded(story, { judge: ({ text }) => ({ unsettled: isMixed(text) }) })
-  return countStory(story, createSenseFinder(story, names, isNeeded ? await tagger() : undefined))
+  const isNeeded = isTaggerNeeded(story, heteronyms, { judge: ({ text }) => ({ unsettled: isMixed(text) }) })
+  return countStory(story, createSenseFinder(story, names, heteronyms, isNeeded ? await tagger() : undefined))
 }

@@ -1,7 +1,7 @@
 // What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
 
-import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
 import { markNames } from '../verdict/index.ts'
 import type { FindSense, Sense } from './count.ts'
@@ -11,8 +11,13 @@ import { createFormFinder } from './spoken-form.ts'
 const PLAIN: Sense = { spoken: undefined, isInName: false }
 
 /** @param names the names that the story allows, as written */
-export function createSenseFinder(story: Story, names: readonly string[], tagger?: Tagger): FindSense {
-  const findForm = createFormFinder(story, tagger)
+export function createSenseFinder(
+  story: Story,
+  names: readonly string[],
+  heteronyms: Heteronyms,
+  tagger?: Tagger,
+): FindSense {
+  const findForm = createFormFinder(story, heteronyms, tagger)
   const long = names.filter(isLongName)
   const marked = new WeakMap<Sentence, ReadonlySet<Word>>()
   const isInName = (word: Word, sentence: Sentence): boolean => {
@@ -32,7 +37,7 @@ export function createSenseFinder(story: Story, names: readonly string[], tagger
   const hasOneForm = (text: string): boolean => {
     let isPlain = plain.get(text)
     if (isPlain === undefined) {
-      isPlain = findHeteronym(text) === undefined
+      isPlain = heteronyms.find(text) === undefined
       plain.set(text, isPlain)
     }
     return isPlain

@@ -1,8 +1,8 @@
 // Which spoken form of a heteronym a sentence of the story asks for, and whether a tagger is worth loading for it.
 
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
-import { findHeteronym } from '../phonics/heteronyms/table.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Mark, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 
@@ -12,12 +12,12 @@ const LOOK_BACK = 3
 /** The form that the sentence asks for, as in `Pronunciation.form`; undefined where it cannot be told. */
 export type FormFinder = (word: Word, sentence: Sentence) => string | undefined
 
-export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {
+export function createFormFinder(story: Story, heteronyms: Heteronyms, tagger?: Tagger): FormFinder {
   const findBefore = createLookBack(story)
   const known = new Map<Word, string | undefined>()
   return (word, sentence) => {
     if (known.has(word)) return known.get(word)
-    const found = settleWord(word, sentence, { tagger, before: findBefore(sentence) })
+    const found = settleWord(heteronyms, word, sentence, { tagger, before: findBefore(sentence) })
     const form = found.kind === 'settled' ? found.form : undefined
     known.set(word, form)
     return form
@@ -30,22 +30,23 @@ export function createFormFinder(story: Story, tagger?: Tagger): FormFinder {
  */
 export function isTaggerNeeded(
   story: Story,
+  heteronyms: Heteronyms,
   { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
 ): boolean {
   const findBefore = createLookBack(story)
   return toSentences(story).some((sentence) =>
     sentence.words.some(
       (word) =>
-        findHeteronym(word.text.toLowerCase()) !== undefined &&
+        heteronyms.find(word.text) !== undefined &&
         judge(word, sentence).unsettled &&
-        settleWord(word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed',
+        settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed',
     ),
   )
 }
 
-function settleWord(word: Word, sentence: Sentence, options: SettleOptions) {
+function settleWord(heteronyms: Heteronyms, word: Word, sentence: Sentence, options: SettleOptions) {
   const { parts, texts } = toParts(sentence)
-  return settle(texts, parts.indexOf(word), options)
+  return settle(heteronyms, texts, parts.indexOf(word), options)
 }
 
 function createLookBack(story: Story): (sentence: Sentence) => readonly (readonly string[])[] {

@@ -3,6 +3,7 @@
 
 import { createStoryContext, type ReadingSettings } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
+import { NO_HETERONYMS } from '../../src/phonics/heteronyms/table.ts'
 import type { Phonics, WordPronunciations } from '../../src/phonics/types.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../../src/story/types.ts'
 import { toPronunciations, toSequence, toStep } from '../verdict/hand-made.ts'
@@ -24,6 +25,7 @@ const PRONUNCIATIONS = [
 
 const phonics: Phonics = {
   accent: 'general-american',
+  heteronyms: NO_HETERONYMS,
   read(word) {
     const known = PRONUNCIATIONS.find((pronunciations) => pronunciations.word === word.toLowerCase())
     if (known === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }

@@ -2,7 +2,7 @@
 
 import { beforeAll, describe, expect, it } from 'vitest'
 import { measureHeteronyms, readHeteronymCases, toResult } from '../../scripts/accuracy/heteronyms.ts'
-import { findHeteronym, heteronyms } from '../../src/phonics/heteronyms/table.ts'
+import { heteronyms, table } from '../../scripts/build/heteronyms/table.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
 
 let tagger: Tagger
@@ -17,7 +17,7 @@ describe('sentences with heteronyms', () => {
     expect(new Set(cases.map(({ word }) => word)).size).toBeGreaterThanOrEqual(45)
     for (const { word, form, sentence } of cases) {
       expect(
-        findHeteronym(word)?.forms.map((item) => item.form),
+        table.find(word)?.forms.map((item) => item.form),
         sentence,
       ).toContain(form)
     }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { heteronyms, table } from '../../scripts/build/heteronyms/table.ts'
 import { type SettleOptions, settle } from '../../src/phonics/heteronyms/settle.ts'
-import { heteronyms } from '../../src/phonics/heteronyms/table.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
 
 let tagger: Tagger
@@ -15,7 +15,7 @@ const toWords = (text: string): readonly string[] =>
 /** The form that is settled for the word in stars, or the kind of the answer where none is. */
 function ask(text: string, options: SettleOptions = {}): string {
   const index = toWords(text.slice(0, text.indexOf('*'))).length
-  const answer = settle(toWords(text.replaceAll('*', '')), index, options)
+  const answer = settle(table, toWords(text.replaceAll('*', '')), index, options)
   return answer.kind === 'settled' ? answer.form : answer.kind
 }
 
@@ -99,8 +99,8 @@ describe('settle', () => {
     fc.assert(
       fc.property(around, word, around, fc.integer({ min: -2, max: 20 }), (left, middle, right, index) => {
         const sentence = [...left, middle, ...right]
-        settle(sentence, left.length, { tagger })
-        settle(sentence, index)
+        settle(table, sentence, left.length, { tagger })
+        settle(table, sentence, index)
       }),
       { numRuns: 150 },
     )

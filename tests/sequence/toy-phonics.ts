@@ -1,5 +1,6 @@
 // A dictionary of a few words written by hand, so that loading is tested without the real one.
 
+import { NO_HETERONYMS } from '../../src/phonics/heteronyms/table.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { toPronunciations } from '../verdict/hand-made.ts'
 
@@ -28,6 +29,7 @@ export function toyPhonics(accent: Accent): Phonics {
   )
   return {
     accent,
+    heteronyms: NO_HETERONYMS,
     read(word) {
       const found = words.get(word.toLowerCase())
       if (found === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }

@@ -2,7 +2,6 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
-import { findHeteronym } from '../../phonics/heteronyms/table.ts'
 import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
@@ -98,7 +97,6 @@ async function print(words: readonly string[], place: Place, format: Options['fo
 
 export function explain(word: string, { sequence, phonics, step }: Place): ExplainedWord {
   const pronunciations = phonics.read(word)
-  const forms = findHeteronym(word)?.forms
   return {
     word,
     pronunciations,
@@ -106,7 +104,7 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
     examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => findFirstExample(sequence, key))),
-    meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+    meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
 }

@@ -147,8 +147,9 @@ function createEngines(): Engines {
   }
 }
 
-const withWordsMet = ({ accent, read }: Phonics, met: Set<string>): Phonics => ({
+const withWordsMet = ({ accent, heteronyms, read }: Phonics, met: Set<string>): Phonics => ({
   accent,
+  heteronyms,
   read(word) {
     met.add(word)
     return read(word)

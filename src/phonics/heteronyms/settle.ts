@@ -7,10 +7,9 @@ import { findByCase, findForm, findUsual, toCandidates } from './choose.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
-import { findHeteronym } from './table.ts'
 import { findTaggedClasses } from './tagged.ts'
 import type { Tagger } from './tagger.ts'
-import type { Heteronym } from './types.ts'
+import type { Heteronym, Heteronyms } from './types.ts'
 import { findTaggedUsed, findUsed } from './used.ts'
 
 export type Settlement =
@@ -29,8 +28,13 @@ export interface SettleOptions {
  * Settles the heteronym at `index` of a sentence given as words and marks, each a string of its own, in any case.
  * Pure; never throws. A word that is no heteronym is unsettled.
  */
-export function settle(sentence: readonly string[], index: number, options: SettleOptions = {}): Settlement {
-  const row = findHeteronym(toPlain(sentence[index] ?? ''))
+export function settle(
+  heteronyms: Heteronyms,
+  sentence: readonly string[],
+  index: number,
+  options: SettleOptions = {},
+): Settlement {
+  const row = heteronyms.find(toPlain(sentence[index] ?? ''))
   if (!row) return { kind: 'unsettled' }
   const place = toPlace(sentence, index)
   const form = findPlainForm(row, place, options)

@@ -1,18 +1,30 @@
-// The heteronyms of general and children's English, found by spelling.
+// The heteronyms of general and children's English, found by spelling in the text that the lexicon file holds.
+//
+// The rows are written in data/*.yaml and checked when the package is built. In the file each is one line: its word, a tab,
+// the row as JSON. A row is parsed when its word is first met, so that opening costs nothing for the others.
 
-import { ate } from './rows/ate.ts'
-import { read } from './rows/read.ts'
-import { senses } from './rows/senses.ts'
-import { stress } from './rows/stress.ts'
-import { use } from './rows/use.ts'
-import type { Heteronym } from './types.ts'
+import type { Heteronym, Heteronyms } from './types.ts'
 
-/** All rows, by kind and in order of spelling inside a kind. */
-export const heteronyms: readonly Heteronym[] = [...read, ...senses, ...use, ...ate, ...stress]
+export const NO_HETERONYMS: Heteronyms = { find: () => undefined }
 
-const byWord: ReadonlyMap<string, Heteronym> = new Map(heteronyms.map((row) => [row.word, row]))
-
-/** The row of a word in any case; undefined for a word with one spoken form. */
-export function findHeteronym(word: string): Heteronym | undefined {
-  return byWord.get(word.toLowerCase())
+export function openHeteronyms(text: string): Heteronyms {
+  const lines = new Map<string, string>()
+  const rows = new Map<string, Heteronym>()
+  for (const line of text.split('\n')) {
+    const tab = line.indexOf('\t')
+    if (tab > 0) lines.set(line.slice(0, tab), line)
+  }
+  return {
+    find(word) {
+      const key = word.toLowerCase()
+      const line = lines.get(key)
+      if (line === undefined) return undefined
+      const known = rows.get(key) ?? (JSON.parse(line.slice(key.length + 1)) as Heteronym)
+      rows.set(key, known)
+      return known
+    },
+  }
 }
+
+export const writeHeteronyms = (rows: readonly Heteronym[]): string =>
+  rows.map((row) => `${row.word}\t${JSON.stringify(row)}`).join('\n')

@@ -33,3 +33,9 @@ export interface Heteronym {
   readonly otherwise?: string
   readonly forms: readonly HeteronymForm[]
 }
+
+/** The table, asked by spelling. */
+export interface Heteronyms {
+  /** The row of a word in any case; undefined for a word with one spoken form. */
+  find(word: string): Heteronym | undefined
+}

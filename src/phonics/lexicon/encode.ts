@@ -27,6 +27,8 @@ export interface LexiconSource {
   /** See `measureBoth`; empty while it is not measured yet. */
   readonly ordinary?: string
   readonly parts: readonly CompoundPart[]
+  /** See `writeHeteronyms`. */
+  readonly heteronyms?: string
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -45,6 +47,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     source.toModel(toPlaces(codes)),
     text.encode(source.ordinary ?? ''),
     encodeParts(source),
+    text.encode(source.heteronyms ?? ''),
   ])
 }
 

@@ -1,6 +1,8 @@
 // Opens the lexicon file and finds words in it, in place: no list of words is ever built.
 
 import { findLastIndex } from '../../sorted.ts'
+import { openHeteronyms } from '../heteronyms/table.ts'
+import type { Heteronyms } from '../heteronyms/types.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
@@ -23,6 +25,8 @@ export interface Lexicon {
   ordinary(accent: string): string
   /** By place of a word: how it goes into compounds, as first part × 4 + as last part. Read when first asked for. */
   readonly parts: ReadonlyMap<number, number>
+  /** Words with several spoken forms. */
+  readonly heteronyms: Heteronyms
   /** The place of a lower-case word in the order of all words, or -1. */
   indexOf(word: string): number
   /** The word at a place; empty outside. */
@@ -110,6 +114,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
 
   return {
     rows,
+    heteronyms: openHeteronyms(text.decode(section(7))),
     size: count > 0 ? (count - 1) * BLOCK + last : 0,
     model: section(4),
     ordinary(accent) {

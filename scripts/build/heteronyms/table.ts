@@ -1,0 +1,30 @@
+// All heteronyms, from the files in src/phonics/heteronyms/data, by kind and in order of spelling inside a kind.
+
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { openHeteronyms, writeHeteronyms } from '../../../src/phonics/heteronyms/table.ts'
+import type { Heteronym, Heteronyms } from '../../../src/phonics/heteronyms/types.ts'
+import { toProblemLine } from '../../../src/problem/index.ts'
+import { ROOT } from '../../root.ts'
+import { readHeteronyms } from './read.ts'
+
+const KINDS = ['read', 'senses', 'use', 'ate', 'stress'] as const
+const FOLDER = 'src/phonics/heteronyms/data'
+
+/** Throws with every mistake of every file: such a table must not ship. */
+export function loadHeteronyms(): readonly Heteronym[] {
+  const files = KINDS.map((kind) => {
+    const path = `${FOLDER}/${kind}.yaml`
+    return readHeteronyms(readFileSync(join(ROOT, path), 'utf8'), path)
+  })
+  const problems = files.flatMap((file) => file.problems)
+  if (problems.length > 0) throw new Error(problems.map(toProblemLine).join('\n'))
+  const rows = files.flatMap((file) => file.rows)
+  const twice = rows.find(({ word }, at) => rows.findIndex((other) => other.word === word) !== at)
+  if (twice !== undefined) throw new Error(`\`${twice.word}\` stands in two files of ${FOLDER}`)
+  return rows
+}
+
+export const heteronyms: readonly Heteronym[] = loadHeteronyms()
+/** As the lexicon file holds it. */
+export const table: Heteronyms = openHeteronyms(writeHeteronyms(heteronyms))
