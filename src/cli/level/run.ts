@@ -43,7 +43,7 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
       return
     }
     const levels = findLevels(asked.value, sightWords)
-    const count = await countText(story, names, levels.isMixed, resources.phonicsFor(asked.value.accent), resources)
+    const count = await countText(story, names, levels.isMixed, resources)
     const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
     found.push(levelled)
     if (options.format === 'pretty') io.stdout.write(toPrettyLevel(levelled, view))

@@ -36,12 +36,11 @@ export async function runMatch(given: readonly string[], options: MatchOptions, 
   const judges = readers.map(({ reader }) =>
     createReaderJudge(resources.phonicsFor(reader.sequence.accent), reader.knowledge, vocabulary),
   )
-  const engine = resources.phonicsFor(readers[0]!.reader.sequence.accent)
   const isMixed = (text: string): boolean => judges.some((judge) => judge.isMixed(text))
   const toMore = createExtras()
   const books: MatchedBook[] = []
   await run.each(given, async ({ path, own, story, names, sightWords }) => {
-    const count = await countText(story, names, isMixed, engine, resources)
+    const count = await countText(story, names, isMixed, resources)
     const book = toCountedBook(count, vocabulary, { names, more: toMore(sightWords) })
     const matches = judges.map((judge, at) => matchBook(book, judge, readers[at]!.reader.sequence, limits))
     books.push({ path, title: own.title?.value, matches })

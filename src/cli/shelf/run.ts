@@ -80,7 +80,7 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
     const sequence = asked.value
     const step = findBookStep(settings, sequence, fail)
     const levels = findLevels(sequence, sightWords)
-    const count = await countText(story, names, levels.isMixed, resources.phonicsFor(sequence.accent), resources)
+    const count = await countText(story, names, levels.isMixed, resources)
     return toBook(
       {
         path,
