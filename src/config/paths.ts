@@ -1,14 +1,24 @@
 // Joining paths with forward slashes, without the file system: the core also runs where there is none.
 
-/** The folder of a path; `` for a bare name, `/` for a file at the root. */
+/** What no `..` leaves: `/`, `C:/`, `//server/share/`, or nothing for a relative path. */
+function toRoot(path: string): string {
+  const [share] = /^\/\/[^/]+\/[^/]+/.exec(path) ?? []
+  if (share !== undefined) return `${share}/`
+  const [root = ''] = /^(?:[A-Za-z]:)?\//.exec(path) ?? []
+  return root
+}
+
+/** The folder of a path; `` for a bare name, the root for a file in it. */
 export function toFolder(path: string): string {
+  const root = toRoot(path)
   const slash = path.lastIndexOf('/')
-  return slash < 0 ? '' : slash === 0 ? '/' : path.slice(0, slash)
+  return slash < root.length ? root : path.slice(0, slash)
 }
 
 /** The folder above, or undefined at the top. */
 export function findParent(folder: string): string | undefined {
-  return folder === '' || folder === '/' || /^[A-Za-z]:\/?$/.test(folder) ? undefined : toFolder(folder)
+  const isTop = folder === '' || /^[A-Za-z]:$/.test(folder) || toRoot(folder).startsWith(folder)
+  return isTop ? undefined : toFolder(folder)
 }
 
 export function isAbsolute(path: string): boolean {
@@ -17,15 +27,17 @@ export function isAbsolute(path: string): boolean {
 
 /** A path as seen from a folder; an absolute path stays as it is. `.` and `..` are worked out. */
 export function joinPath(folder: string, path: string): string {
-  const whole = isAbsolute(path) || folder === '' ? path : `${folder}/${path}`
+  const own = /^[A-Za-z]:\\/.test(path) ? path.replaceAll('\\', '/') : path
+  const whole = isAbsolute(own) || folder === '' ? own : `${folder}${folder.endsWith('/') ? '' : '/'}${own}`
+  const root = toRoot(whole)
   const parts: string[] = []
-  for (const part of whole.split('/')) {
+  for (const part of whole.slice(root.length).split('/')) {
     if (part === '' || part === '.') continue
     const last = parts.at(-1)
     if (part === '..' && last !== undefined && last !== '..') parts.pop()
-    else if (part !== '..' || !whole.startsWith('/')) parts.push(part)
+    else if (part !== '..' || root === '') parts.push(part)
   }
-  return (whole.startsWith('/') ? '/' : '') + parts.join('/')
+  return root + parts.join('/')
 }
 
 /** The path below a folder, or undefined where it lies elsewhere. */

@@ -173,7 +173,10 @@ const toPlaceRegion = ({ start, end }: Place) => ({
 })
 
 /** A path as a URI reference: relative ones count from the top of the checkout, else from the folder where the check ran. */
-function toUri(path: string): string {
+export function toUri(path: string): string {
   const encoded = path.split('/').map(encodeURIComponent).join('/')
+  // The colon of a drive stays; the server of a share is the host.
+  if (/^[A-Za-z]:\//.test(path)) return `file:///${encoded.replace('%3A', ':')}`
+  if (path.startsWith('//')) return `file:${encoded}`
   return path.startsWith('/') ? `file://${encoded}` : encoded
 }

@@ -1,6 +1,6 @@
 // Which stories are meant by the arguments of a command: files, folders, patterns and `-`.
 
-import { basename, dirname, join, relative, resolve, sep } from 'node:path'
+import { basename, dirname, isAbsolute, join, relative, resolve, sep } from 'node:path'
 import { findNearest } from '../../nearest.ts'
 import { fail, type Problem, toExpected, toProblem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
@@ -141,7 +141,7 @@ function toShown(path: string): string {
 }
 
 function toShownMatch(argument: string, file: string, io: Io): string {
-  return toShown(argument.startsWith('/') ? file : relative(io.cwd, file))
+  return toShown(isAbsolute(argument) ? file : relative(io.cwd, file))
 }
 
 function byPath(one: StoryFile, other: StoryFile): number {
