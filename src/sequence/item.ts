@@ -1,6 +1,7 @@
 // One thing that can be taught, as a teacher writes it in a line or on the command line: a sound, an ending, a word.
 
 import { findNearest } from '../nearest.ts'
+import { findSlip } from '../phonics/slip.ts'
 import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 import { resolveCorrespondence } from './correspondence.ts'
@@ -33,13 +34,18 @@ export function resolveItem(
   if (/^-|^['’]s$/.test(written)) return resolveEnding(written)
   if (!/^\p{L}[\p{L}'’ʼ-]*$/u.test(written)) return toUnreadable(written)
   if (isLetter(written)) return toBare(written, examples)
-  if (phonics.read(written).source !== 'guess') return { item: { kind: 'word', written } }
+  // What begins with a capital is a name, or `Mr`: those the dictionary need not have.
+  if (phonics.read(written).source !== 'guess' || /^\p{Lu}\p{Ll}/u.test(written))
+    return { item: { kind: 'word', written } }
   if (examples.some(({ letters }) => letters === written.toLowerCase())) return toBare(written, examples)
+  const meant = findSlip(written, phonics)
+  const note = 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.'
   return {
     problem: toProblem({
       code: 'bad-value',
       message: `\`${written}\` is not in the dictionary, so it is no word to learn by heart`,
-      note: 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.',
+      expected: toExpected(meant),
+      ...(meant === undefined && { note }),
     }),
   }
 }

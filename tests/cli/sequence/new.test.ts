@@ -59,7 +59,7 @@ describe('sequence new, from a list', () => {
       'battledore: list.txt, line 2: `a as in hat` is taught already, at step `step-2`.',
       'battledore: list.txt, line 3: `sh` stands alone: a sound is written with an example word. Did you mean `sh as in ship`?',
       'battledore: list.txt, line 3: `-eing` is no ending that can be taught. Did you mean `-ing`?',
-      expect.stringMatching(/^battledore: list\.txt, line 3: `teh` /),
+      'battledore: list.txt, line 3: `teh` is not in the dictionary, so it is no word to learn by heart. Did you mean `the`?',
       'battledore: list.txt, line 4: `,` teaches nothing. Leave the line out.',
       '',
     ])
