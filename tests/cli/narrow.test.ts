@@ -6,13 +6,29 @@ import { ROOT } from '../console.ts'
 import { createWorld } from './io.ts'
 
 const COMMANDS: readonly (readonly [name: string, line: string])[] = [
-  ['bring', 'bring --help'],
   ['check', 'check fixtures/shelf --fail-on never'],
   ['check --readers', 'check fixtures/shelf --readers fixtures/class'],
   ['explain', 'explain won beautiful --step pink-3'],
   ['help', '--help'],
   ['help of check', 'check --help'],
-  ['help of sequence', 'sequence --help'],
+  ...[
+    'bring',
+    'explain',
+    'fix',
+    'init',
+    'level',
+    'match',
+    'next',
+    'print',
+    'sequence',
+    'serve',
+    'shelf',
+    'stream',
+    'taught',
+    'words',
+  ].map((name) => [`help of ${name}`, `${name} --help`] as const),
+  ['help of sequence add', 'sequence add --help'],
+  ['help of sequence new', 'sequence new --help'],
   ['level', 'level fixtures/shelf'],
   ['match', 'match fixtures/shelf --readers fixtures/class'],
   ['next', 'next fixtures/class/ivo.yaml fixtures/shelf --plan --on 2026-11-24'],
@@ -38,7 +54,7 @@ async function print(line: string, columns: number): Promise<string> {
 const toWords = (text: string): readonly string[] => text.match(/[\p{L}\p{N}][\p{L}\p{N}'’_-]*/gu) ?? []
 
 /** What is to be typed stands whole on its line, however long it is. */
-const isToType = (line: string): boolean => /^ {2}(?:battledore|cat) /.test(line)
+const isToType = (line: string): boolean => /^ {2}(?:battledore|cat|parallel) /.test(line)
 
 it.each(COMMANDS)('%s', async (_, line) => {
   const [narrow, wide] = [await print(line, 60), await print(line, 100)]
