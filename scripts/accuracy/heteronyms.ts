@@ -23,11 +23,16 @@ export interface HeteronymResult extends HeteronymCase {
 
 const SENTENCES = new URL('../../tests/phonics/data/heteronym-sentences.tsv', import.meta.url)
 
-export async function readHeteronymCases(): Promise<readonly HeteronymCase[]> {
-  const [, ...lines] = (await readFile(SENTENCES, 'utf8')).trimEnd().split('\n')
+/** Of real stories (their titles, authors and licences are in heteronym-stories.tsv) and made; judged before the program saw them. */
+const JUDGED = new URL('data/heteronym-sentences.tsv', import.meta.url)
+
+export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
+
+async function readCases(file: URL): Promise<readonly HeteronymCase[]> {
+  const [, ...lines] = (await readFile(file, 'utf8')).trimEnd().split('\n')
   return lines.map((line) => {
     const [sentence = '', word = '', form = '', set] = line.split('\t')
-    return { sentence, word, form, set: set === 'held-out' ? 'held-out' : 'dev' }
+    return { sentence, word, form, set: set === 'held-out' || set === 'unseen' ? 'held-out' : 'dev' }
   })
 }
 
@@ -36,6 +41,10 @@ export interface HeteronymMeasure {
   readonly dev: HeteronymShares
   /** The project's own sentences that it was not. */
   readonly heldOut: HeteronymShares
+  /** Sentences of stories and made ones, half of them looked at while tuning. */
+  readonly tuning: HeteronymShares
+  /** The other half. */
+  readonly unseen: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
 }
@@ -44,7 +53,10 @@ export interface HeteronymMeasure {
 export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const tagger = await loadTagger()
   const results = (await readHeteronymCases()).map((item) => toResult(item, tagger))
+  const judged = (await readCases(JUDGED)).map((item) => toResult(item, tagger))
   return {
+    tuning: toShares(judged.filter(({ set }) => set === 'dev')),
+    unseen: toShares(judged.filter(({ set }) => set === 'held-out')),
     dev: toShares(results.filter(({ set }) => set === 'dev')),
     heldOut: toShares(results.filter(({ set }) => set === 'held-out')),
     wordNet: toShares(readWordNetCases().map((item) => toResult(item, tagger))),

@@ -46,6 +46,8 @@ export function findByCase(row: Heteronym, place: Place): string | undefined {
   const written = place.written[place.index]
   if (!proper || written === undefined) return undefined
   if (/^\p{Ll}/u.test(written)) return row.forms.find((form) => form !== proper)?.form
+  // The town of Reading is rare beside the Reading Corner.
+  if (proper.classes.length === 0 && isName(place, place.index + 1)) return undefined
   return isName(place, place.index) && !isTitle(place) ? proper.form : undefined
 }
 
@@ -72,6 +74,9 @@ function findByPhrase(
 }
 
 function findByTopic(candidates: readonly HeteronymForm[], place: Place): string | undefined {
+  // Two of the same word in a sentence may be said differently: what speaks for one must not sway the other.
+  const spelt = place.words[place.index]
+  if (place.words.filter((word) => word === spelt).length > 1) return undefined
   const spoken = candidates.filter((form) => {
     const topics = form.topics?.split(' ') ?? []
     return place.words.some((word, i) => i !== place.index && topics.includes(word))
