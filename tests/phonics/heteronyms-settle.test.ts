@@ -45,6 +45,14 @@ describe('settle', () => {
     ['Meg likes *Polish* soup.', 'Polish'],
     ['What *does* Zub want?', 'verb'],
     ['Two *does* drank at the pond.', 'deer'],
+    ['They *mouth* the words.', 'verb'],
+    ['Open your *mouth*.', 'noun'],
+    ['She *crooked* her finger at him.', 'curled'],
+    ['The bus to *Reading* was late.', 'town'],
+    ['We sat in the *Reading* Corner.', 'books'],
+    ['Her aunt lives in *Nice*.', 'town'],
+    ['*Row* after row of beans grew.', 'line'],
+    ['My toes were even *number* now.', 'numb'],
   ])('%s → %s, by the small words alone', (text, form) => {
     expect(ask(text)).toBe(form)
   })
