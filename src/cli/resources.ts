@@ -12,9 +12,10 @@ import {
 } from '../packaged/data.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Accent } from '../phonics/types.ts'
-import { fail, type Result, succeed, toExpected } from '../problem/index.ts'
+import { fail, isError, type Result, succeed, toExpected } from '../problem/index.ts'
 import type { Resources, WordHelp } from '../resources/types.ts'
 import type { Sequence } from '../sequence/types.ts'
+import { complainOf } from './command.ts'
 import { readTextFile } from './files/read.ts'
 import { toShown } from './files/shown.ts'
 import type { Io } from './io.ts'
@@ -61,7 +62,7 @@ function findBuiltIn(name: string, accent: Accent | undefined): Result<Sequence>
   })
 }
 
-/** All mistakes of the file; a sequence that has one is not used. */
+/** All mistakes of the file; a sequence that has one is not used. What is only doubtful is told, and used. */
 async function loadOwn(name: string, accent: Accent | undefined, io: Io): Promise<Result<Sequence>> {
   const path = toShown(name, io)
   const file = readTextFile(resolve(io.cwd, name), io, path)
@@ -69,5 +70,7 @@ async function loadOwn(name: string, accent: Accent | undefined, io: Io): Promis
   const { loadSequence } = await import('../sequence/load.ts')
   const tools = { phonicsFor: loadPhonics, resolve: loadBuiltIn, names: listBuiltIns, accent, path }
   const { sequence, problems } = loadSequence(file.value, tools)
-  return sequence && problems.length === 0 ? succeed(sequence) : { ok: false, problems }
+  if (sequence === undefined || problems.some(isError)) return { ok: false, problems }
+  complainOf(io, problems)
+  return succeed(sequence)
 }

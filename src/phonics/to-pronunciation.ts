@@ -57,7 +57,7 @@ const FULL: Readonly<Record<string, readonly string[]>> = {
 }
 
 function show(unit: Unit, at: number, units: readonly Unit[], findOrdinary: FindOrdinary): Unit {
-  if (unit.kind !== 'correspondence') return unit
+  if (unit.kind !== 'correspondence' && unit.kind !== 'silent') return unit
   const places = () => toPlaces(units.map(toGrapheme), at)
   const letters = toGrapheme(unit)
   const full = unit.reduced ? (FULL[letters] ?? []) : []

@@ -4,6 +4,7 @@ export {
   type Found,
   fail,
   inOrder,
+  isError,
   type Points,
   succeed,
   toExpected,

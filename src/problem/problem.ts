@@ -5,6 +5,9 @@ import type { Origin, Place, Problem, Range, Result } from './types.ts'
 /** What a maker says of a problem; an error with nothing near, unless it says otherwise. */
 export type Found = Pick<Problem, 'code' | 'message'> & Partial<Problem>
 
+/** Whether it stops what was asked for; a warning does not. */
+export const isError = ({ severity }: Problem): boolean => severity === 'error'
+
 export const toProblem = (found: Found): Problem => ({ severity: 'error', expected: [], ...found })
 
 export const succeed = <Value>(value: Value): Result<Value> => ({ ok: true, value })

@@ -168,7 +168,7 @@ export function toReasonText(reason: Reason, word: string): string {
         ? `${letters} breaks the rules: it says nothing here`
         : `${letters} breaks the rules: it says a sound that it seldom says`
     case 'correspondence-untaught':
-      return `${letters} says a sound that this sequence does not teach (to teach it, add ${toCorrespondenceLine(reason)} to a step)`
+      return `${letters} ${reason.unit?.kind === 'silent' ? 'says nothing here, which' : 'says a sound that'} this sequence does not teach (to teach it, add ${toCorrespondenceLine(reason)} to a step)`
     case 'too-many-letters':
       return `it has ${reason.found} letters, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'too-many-syllables':

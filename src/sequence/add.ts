@@ -1,7 +1,7 @@
 // Adds to a step of a sequence file what is taught there: a few small insertions, every other byte kept, comments among them.
 
 import { stringify } from 'yaml'
-import { fail, type Problem, type Result, succeed, toProblem } from '../problem/index.ts'
+import { fail, isError, type Problem, type Result, succeed, toProblem } from '../problem/index.ts'
 import { appendToList, applyInsertion, type Insertion } from '../yaml/append.ts'
 import { resolveItem, type TaughtItem } from './item.ts'
 import { findStep } from './knowledge.ts'
@@ -33,7 +33,7 @@ export function addToSequence(
   step?: string,
 ): Result<Addition> {
   const before = loadSequence(yaml, tools)
-  if (before.sequence === undefined || before.problems.length > 0) return { ok: false, problems: before.problems }
+  if (before.sequence === undefined || before.problems.some(isError)) return { ok: false, problems: before.problems }
   const own = listSteps(yaml)
   const id = step === undefined ? own.at(-1) : findStep(before.sequence, step)?.id
   if (id === undefined) return fail(toStepUnknown(step ?? '', before.sequence))
@@ -44,7 +44,7 @@ export function addToSequence(
   const after = loadSequence(edit.text, tools)
   // The place would be one of a file that nobody has seen.
   const problems = after.problems.map(({ place: _, ...problem }) => problem)
-  if (after.sequence === undefined || problems.length > 0) return { ok: false, problems }
+  if (after.sequence === undefined || problems.some(isError)) return { ok: false, problems }
   return succeed({ ...edit, items: items.value, step: id, sequence: after.sequence })
 }
 
@@ -63,7 +63,7 @@ function resolveAll(
   const known = steps.flatMap(({ adds }) => adds.correspondences)
   const resolved = what.map((written) => resolveItem(written, phonics, known))
   const problems = resolved.flatMap((one) => ('problem' in one ? [one.problem] : []))
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.some(isError)) return { ok: false, problems }
   return succeed(resolved.flatMap((one) => ('item' in one ? [one.item] : [])))
 }
 

@@ -2,7 +2,7 @@
 
 import { findNearest } from '../nearest.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
-import { type Found, inOrder, type Problem, toExpected, toProblemText } from '../problem/index.ts'
+import { type Found, inOrder, isError, type Problem, toExpected, toProblemText } from '../problem/index.ts'
 import { buildStep, mergeAdds, NOTHING } from './build-step.ts'
 import { checkOrder } from './check-order.ts'
 import { type StepDraft, toDrafts } from './extend.ts'
@@ -67,8 +67,9 @@ function loadBase(file: SequenceFile, source: Source, tools: LoadTools, extendin
   if (found === undefined) return fail(toUnknownBase(name, tools.names?.() ?? []))
   if (typeof found !== 'string') return { sequence: found, problems: [] }
   const base = load(found, tools, [...extending, name])
-  const [first] = base.problems
-  if (first === undefined) return base
+  const first = base.problems.find(isError)
+  // What is doubtful there is told of that file, not of this one.
+  if (first === undefined) return { ...base, problems: [] }
   const message = `\`${name}\` has a mistake on line ${first.place?.start.line ?? 1}: ${toProblemText(first)}`
   return { ...base, ...fail({ code: first.code, message }) }
 }

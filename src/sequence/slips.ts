@@ -28,7 +28,9 @@ export function findMisspelt(own: StepFile, path: Path, source: Source, phonics:
       const suggestion = word === word.toLowerCase() ? findSlip(word, phonics) : undefined
       if (suggestion === undefined) return []
       const message = `\`${word}\` is not a word that the dictionary knows`
-      return [source.problemAt([...path, key, at], { code: 'unknown-name', message, expected: [suggestion] })]
+      // A maker's own word is never refused.
+      const found = { code: 'unknown-name', severity: 'warning', message, expected: [suggestion] } as const
+      return [source.problemAt([...path, key, at], found)]
     })
   })
 }

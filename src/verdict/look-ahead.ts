@@ -49,8 +49,13 @@ export function judgeAhead(
   )
   const reasons = told.reasons.map((reason) => lookAhead(reason, pronunciations, told, sequence, from, options))
   const sight = findLaterSightWord(pronunciations, sequence, from, readableAt, options)
-  const all = inOrder(sight === undefined ? reasons : [sight, ...reasons])
-  return { verdict: { ...told, reasons: readableAt === undefined ? lackingFirst(all) : all }, readableAt }
+  // A sight word that this reader still lacks is learnt as it is, whatever its letters want.
+  const first = sight === undefined ? [] : [sight]
+  const others = inOrder(reasons)
+  return {
+    verdict: { ...told, reasons: [...first, ...(readableAt === undefined ? lackingFirst(others) : others)] },
+    readableAt,
+  }
 }
 
 /** How the word is judged where it is first readable; at the last step where it never is. */

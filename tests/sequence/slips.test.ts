@@ -27,6 +27,14 @@ it.each([
   expect(problems[0]).toContain(told)
 })
 
+it('a word that is most likely misspelt is told, and taught all the same', () => {
+  const { sequence, problems } = loadSequence('name: ours\nsteps:\n  - id: one\n    sight words: [thier]\n', {
+    phonicsFor: testPhonics,
+  })
+  expect(problems.map(({ severity }) => severity)).toEqual(['warning'])
+  expect(sequence?.steps[0]?.adds.sightWords).toEqual(['thier'])
+})
+
 it.each([
   ['a new step with a number of its own', '  - id: pink-7\n    after: pink-6\n'],
   ['an invented word and a name', '  - id: more\n    sight words: [zog, Tansy]\n'],

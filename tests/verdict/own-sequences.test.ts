@@ -57,6 +57,27 @@ steps:
     }
   })
 
+  // `could` is among the curriculum's own exception words. The o of the other two is too seldom /ʌ/ before n: not settled yet.
+  const UNSETTLED = ['undo', "couldn't", 'Monday', 'monkey']
+
+  it.each(ACCENTS)('no example of either year is an exception, whatever is taught (%s)', (accent) => {
+    const sequence = load(two, accent)
+    const wrong = EXAMPLES.map(([word]) => word).filter((word) =>
+      judgeInSequence(testPhonics(accent).read(word), sequence, 'a-2').reasons.some(({ code }) => code === 'irregular'),
+    )
+    expect(wrong.filter((word) => !UNSETTLED.includes(word))).toEqual([])
+  })
+
+  // Of the curriculum's lists of exception words, and `friend`, `any`, `many`.
+  it.each(['done', 'gone', 'whose', 'friend', 'any', 'many', 'could'])('%s is one (general-american)', (word) => {
+    const { reasons } = judgeInSequence(
+      testPhonics('general-american').read(word),
+      load(two, 'general-american'),
+      'a-2',
+    )
+    expect(reasons.map(({ code }) => code)).toContain('irregular')
+  })
+
   it.each(ACCENTS)('no regular word of year 1 is an exception in any small sequence (%s)', (accent) => {
     const random = drawRandom(11)
     const wrong = new Set<string>()

@@ -2,7 +2,12 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
+<<<<<<< HEAD
 import type { Accent, WordPronunciations } from '../../phonics/types.ts'
+=======
+import { findHeteronym } from '../../phonics/heteronyms/table.ts'
+import type { Accent, Unit, WordPronunciations } from '../../phonics/types.ts'
+>>>>>>> 44c5a76 (Regular words of both years are no exceptions: families, both neighbours and silent letters are measured; a doubtful sight word is a warning; a lacking sight word leads)
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { findFirstExample } from '../../sequence/taught.ts'
@@ -103,11 +108,25 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     step,
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
+<<<<<<< HEAD
     examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => findFirstExample(sequence, key))),
     meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
+=======
+    examples: pronunciations.pronunciations.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
+    meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
+>>>>>>> 44c5a76 (Regular words of both years are no exceptions: families, both neighbours and silent letters are measured; a doubtful sight word is a warning; a lacking sight word leads)
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
 }
+
+/** The ie of `cried` is shown by `pie`, which has the letters as they stand, before the y of `my` that it was made from. */
+function findUnitExample({ letters, base, key }: Unit, sequence: Sequence): string | undefined {
+  const standing =
+    base === undefined ? undefined : findFirstExample(sequence, `${letters.toLowerCase()}=${toSound(key)}`)
+  return standing ?? findFirstExample(sequence, key)
+}
+
+const toSound = (key: string): string => key.slice(key.indexOf('=') + 1)
 
 /** When each pronunciation's form becomes readable; empty where all do at once. */
 function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): readonly (string | null)[] {

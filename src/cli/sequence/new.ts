@@ -4,7 +4,7 @@ import { basename, extname, resolve } from 'node:path'
 import { DEFAULT_SEQUENCE } from '../../check/read-text.ts'
 import { loadBuiltIn, loadPhonics } from '../../packaged/data.ts'
 import type { Accent } from '../../phonics/types.ts'
-import { fail, type Problem, type Result, succeed, toProblem, toProblemText } from '../../problem/index.ts'
+import { fail, isError, type Problem, type Result, succeed, toProblem, toProblemText } from '../../problem/index.ts'
 import { toCount, wrap } from '../../report/text.ts'
 import { type DraftStep, type DraftTools, judgeLine, type SequenceDraft, toSequenceYaml } from '../../sequence/draft.ts'
 import { loadSequence } from '../../sequence/load.ts'
@@ -133,7 +133,7 @@ const toEmpty = (line: string): Problem =>
 function write(path: string, draft: SequenceDraft, io: Io): readonly Problem[] {
   const yaml = toSequenceYaml(draft)
   const { problems } = loadSequence(yaml, { phonicsFor: loadPhonics, path })
-  if (problems.length > 0) return problems.map((one) => ({ ...one, message: toProblemText(one) }))
+  if (problems.some(isError)) return problems.map((one) => ({ ...one, message: toProblemText(one) }))
   const wrong = writeNewFiles([{ path, content: yaml }], io)
   return wrong ? [wrong] : []
 }

@@ -40,6 +40,14 @@ describe('check --staged', () => {
     expect(await checkStaged()).toEqual({ code: 1, paths: ['bad.md'], err: '' })
   })
 
+  it('refuses a made word in capitals as it refuses it in small letters', async () => {
+    const story = (word: string) => `---\nstep: pink-1\n---\n\n${word}.\n`
+    repository = createRepository({ ...BEFORE, 'loud.md': story('DIT'), 'small.md': story('dit') })
+    repository.git('add', '.')
+    const { code, paths } = await checkStaged()
+    expect([code, paths]).toEqual([1, ['loud.md', 'small.md']])
+  })
+
   it('judges a partly staged story by its staged text', async () => {
     repository = createRepository({ ...BEFORE, 'one.md': GOOD, 'two.md': BAD })
     repository.git('add', '.')

@@ -38,3 +38,8 @@ it('says where it is not known how a word is said', async () => {
   const json = await world.run('explain', 'Aoife', '--format', 'ndjson')
   expect(JSON.parse(json.out)).toMatchObject({ unsure: true, readableAt: null })
 })
+
+it('shows the ie of `cried` by a word that has ie', async () => {
+  const { out } = await world.run('explain', 'cried', '--step', 'green-8')
+  expect(out).toMatch(/^ *cat +rat +pie +dig$/m)
+})

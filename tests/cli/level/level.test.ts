@@ -71,3 +71,14 @@ it.each(['nine', '101', '-1', ''])('refuses the share %j', async (share) => {
   const { code, err } = await world.run('level', 'books', `--share=${share}`)
   expect([code, err.includes('--share is a percentage')]).toEqual([2, true])
 })
+
+it('follows the verdict: a word that the sequence never teaches holds back at every step', async () => {
+  world.write({
+    'two.yaml':
+      'name: two\nsteps:\n  - id: a-1\n    teach: [a as in cat, m as in mat]\n  - id: a-2\n    teach: [t as in mat]\n',
+    'egg.md': 'Mat mat egg.\n',
+  })
+  const { out } = await world.run('level', 'egg.md', '--sequence', 'two.yaml', '--share', '100%')
+  expect(out).toContain('Beyond the last step: at a-2,')
+  expect(out.replace(/\s+/g, ' ')).toContain('egg once')
+})
