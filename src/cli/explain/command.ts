@@ -2,12 +2,7 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
-<<<<<<< HEAD
-import type { Accent, WordPronunciations } from '../../phonics/types.ts'
-=======
-import { findHeteronym } from '../../phonics/heteronyms/table.ts'
 import type { Accent, Unit, WordPronunciations } from '../../phonics/types.ts'
->>>>>>> 44c5a76 (Regular words of both years are no exceptions: families, both neighbours and silent letters are measured; a doubtful sight word is a warning; a lacking sight word leads)
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
 import { findFirstExample } from '../../sequence/taught.ts'
@@ -108,13 +103,8 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     step,
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
-<<<<<<< HEAD
-    examples: pronunciations.pronunciations.map(({ units }) => units.map(({ key }) => findFirstExample(sequence, key))),
-    meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
-=======
     examples: pronunciations.pronunciations.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
-    meanings: pronunciations.pronunciations.map(({ form }) => forms?.find((one) => one.form === form)?.meaning),
->>>>>>> 44c5a76 (Regular words of both years are no exceptions: families, both neighbours and silent letters are measured; a doubtful sight word is a warning; a lacking sight word leads)
+    meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
 }
