@@ -13,7 +13,7 @@ export type MadeKind = (typeof MADE_KINDS)[number]
 
 export interface MadeWord {
   readonly word: string
-  readonly kind: MadeKind
+  readonly kind: string
   /** The step of `series` at which it can first be read. */
   readonly step: string
   /** What a beginner says first, unit by unit: for each, the keys that will do. */
@@ -52,10 +52,10 @@ export function makeWords(isWord: (word: string) => boolean, steps: readonly str
 }
 
 /** Left out, decided before anything was judged: what looks like an ending, and letters that meet to say something else. */
-const isTaken = (word: string): boolean =>
+export const isTaken = (word: string): boolean =>
   /[^s]s$|ed$|er$|ing$|c[eiy]|[aou]l[dkflmst]|all$|ol[dlt]|in[dg]|wa|wor|qua|sc[ei]|([bdfgmnpt])\1./.test(word)
 
-type Pick = <T>(list: readonly T[]) => T
+export type Pick = <T>(list: readonly T[]) => T
 
 const MAKERS: Readonly<Record<MadeKind, (pick: Pick) => readonly Piece[]>> = {
   closed: (pick) => [pick(ONSETS), pick(SHORT), pick(CODAS)],
@@ -87,9 +87,16 @@ const LETTERS: readonly (readonly [most: number, step: string])[] = [
   [7, 'blue-5'],
   [9, 'blue-6'],
 ]
-const SHAPES: Readonly<Record<string, string>> = { CVC: 'pink-1', CVCC: 'blue-3', CCVC: 'blue-4', CV: 'blue-6' }
+const SHAPES: Readonly<Record<string, string>> = {
+  CCV: 'blue-4',
+  CCVC: 'blue-4',
+  CV: 'blue-6',
+  CVC: 'pink-1',
+  CVCC: 'blue-3',
+  VC: 'pink-1',
+}
 
-function toMade(word: string, kind: MadeKind, pieces: readonly Piece[], steps: readonly string[]): MadeWord {
+export function toMade(word: string, kind: string, pieces: readonly Piece[], steps: readonly string[]): MadeWord {
   const shape = pieces.map(({ isVowel }) => (isVowel ? 'V' : 'C')).join('')
   const asked = [
     ...pieces.map(({ step }) => step),

@@ -14,7 +14,7 @@ import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
 import { measureShowing } from './showing.ts'
 import { measureSyllables } from './syllables.ts'
-import { madeWordRows, saidWordRows } from './unlisted-rows.ts'
+import { freshNameRows, joinedRows, madeWordRows, saidWordRows, screeningRows } from './unlisted-rows.ts'
 
 export interface Row {
   readonly what: string
@@ -37,7 +37,10 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   syllables,
   guesser,
   madeWordRows,
+  screeningRows,
   saidWordRows,
+  freshNameRows,
+  joinedRows,
   heteronyms,
   pictures,
   measureShowing,

@@ -18,7 +18,7 @@ export interface SaidFigures {
 }
 
 /** A table whose first column is the word and whose last is its sounds. */
-export function readSaidWords(name: 'names-of-lands' | 'noises'): readonly SaidWord[] {
+export function readSaidWords(name: 'names-fresh' | 'names-of-lands' | 'noises'): readonly SaidWord[] {
   const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)
   const lines = readFileSync(file, 'utf8')
     .split('\n')

@@ -4,10 +4,13 @@ import { loadBuiltIn } from '../../src/packaged/data.ts'
 import { spellWord } from '../../src/phonics/phonics.ts'
 import type { Accent } from '../../src/phonics/types.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
+import { loadWordnet } from '../build/wordnet.ts'
 import type { Engine } from './engine.ts'
+import { drawCompounds, findMissed, joinRandomWords, makeMisspellings, measureKnown } from './joined-words.ts'
 import { MADE_KINDS, makeWords, measureMadeWords } from './made-words.ts'
 import type { Row } from './rows.ts'
 import { measureSaidWords, readSaidWords } from './said-words.ts'
+import { makeScreeningWords } from './screening-words.ts'
 
 const ACCENT: Accent = 'general-american'
 const OWN = "the project's own judgement"
@@ -64,4 +67,71 @@ export function saidWordRows({ spelling }: Engine): readonly Row[] {
       }
     }),
   )
+}
+
+/** Names that nothing was tuned on but the check that they hold. */
+export function freshNameRows({ spelling }: Engine): readonly Row[] {
+  const found = measureSaidWords(readSaidWords('names-fresh'), (word) => spellWord(word, spelling))
+  return [
+    {
+      what: 'names of many lands, a fresh set',
+      published: `${found.words}`,
+      ours: `${found.right}; said to be unsure ${found.unknown}`,
+      source: OWN,
+      ...(found.wrong.length > 0 ? { note: `otherwise: ${found.wrong.slice(0, 4).join('; ')}` } : {}),
+    },
+  ]
+}
+
+/** Made words by the patterns of the two sections of England's screening check. */
+export function screeningRows({ lexicon, phonics }: Engine): readonly Row[] {
+  const series = loadBuiltIn('series') as Sequence
+  const steps = series.steps.map(({ id }) => id)
+  const words = makeScreeningWords((word) => lexicon.indexOf(word) >= 0, steps)
+  return [1, 2].map((section): Row => {
+    const ofSection = words.filter((word) => word.section === section)
+    const { rightStep, rightFirst, wrong } = measureMadeWords(ofSection, phonics[ACCENT], series)
+    return {
+      what: `made words in the style of England's screening check, section ${section}`,
+      published: `${ofSection.length}`,
+      ours: `${rightStep}; read first as a beginner would ${rightFirst}`,
+      source: 'patterns from memory; by rule of construction',
+      ...(wrong.length > 0 ? { note: wrong.slice(0, 2).join('; ') } : {}),
+    }
+  })
+}
+
+/** Words joined, and endings put on wrongly, by seed. */
+export function joinedRows({ lexicon, spelling }: Engine): readonly Row[] {
+  const isWord = (word: string) => lexicon.indexOf(word) >= 0
+  const spell = (word: string) => spellWord(word, spelling)
+  const listed = lexicon.words()
+  const wordnet = loadWordnet()
+  const random = measureKnown(joinRandomWords(listed, isWord), spell)
+  const real = measureKnown(drawCompounds([...wordnet.lemmas()], wordnet), spell)
+  const slips = makeMisspellings(listed, isWord)
+  const missed = findMissed(slips, spell)
+  return [
+    {
+      what: 'two random words joined, taken for a word',
+      published: '0 of 100',
+      ours: `${random.known.length}`,
+      source: 'made by seed',
+      ...(random.known.length > 0 ? { note: random.known.slice(0, 4).join(' ') } : {}),
+    },
+    {
+      what: 'compounds drawn by seed, known',
+      published: `${real.known.length + real.unknown.length}`,
+      ours: `${real.known.length}`,
+      source: 'WordNet 3.1',
+      ...(real.unknown.length > 0 ? { note: `unknown: ${real.unknown.slice(0, 5).join(' ')}` } : {}),
+    },
+    {
+      what: 'endings put on wrongly, told with the right form',
+      published: `${slips.length}`,
+      ours: `${slips.length - missed.length}`,
+      source: 'made by rule',
+      ...(missed.length > 0 ? { note: `missed: ${missed.slice(0, 4).join('; ')}` } : {}),
+    },
+  ]
 }

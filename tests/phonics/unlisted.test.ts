@@ -1,8 +1,17 @@
 // Words that nobody listed: made words, compounds, wrong endings, noises, names. What is right is common practice, no source.
 
 import { describe, expect, it } from 'vitest'
+import {
+  drawCompounds,
+  findMissed,
+  joinRandomWords,
+  makeMisspellings,
+  measureKnown,
+} from '../../scripts/accuracy/joined-words.ts'
 import { makeWords, measureMadeWords } from '../../scripts/accuracy/made-words.ts'
 import { measureSaidWords, readSaidWords } from '../../scripts/accuracy/said-words.ts'
+import { makeScreeningWords } from '../../scripts/accuracy/screening-words.ts'
+import { loadWordnet } from '../../scripts/build/wordnet.ts'
 import { loadBuiltIn } from '../../src/packaged/data.ts'
 import { spellWord } from '../../src/phonics/phonics.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
@@ -66,6 +75,53 @@ describe('made words', () => {
     ['whir', 'wh=w ir=ɜr'],
   ])('%s is %s', (word, expected) => {
     expect(keys(word)).toBe(expected)
+  })
+})
+
+describe('made words in the style of the screening check of England', () => {
+  const lexicon = testLexicon()
+  const words = makeScreeningWords(
+    (word) => lexicon.indexOf(word) >= 0,
+    series.steps.map(({ id }) => id),
+  )
+
+  it.each([1, 2] as const)(
+    'are all judged at their step, and read first as a beginner would: section %i',
+    (section) => {
+      const ofSection = words.filter((word) => word.section === section)
+      const figures = measureMadeWords(ofSection, american, series)
+      expect(words.length).toBeGreaterThanOrEqual(60)
+      expect(figures, figures.wrong.join('\n')).toMatchObject({
+        rightStep: ofSection.length,
+        rightFirst: ofSection.length,
+      })
+    },
+  )
+})
+
+describe('compounds and slips drawn by seed', () => {
+  const lexicon = testLexicon()
+  const isWord = (word: string) => lexicon.indexOf(word) >= 0
+  const listed = [...lexicon.words()]
+  const spell = (word: string) => spellWord(word, testSpelling())
+
+  it('knows most compounds of WordNet', () => {
+    const wordnet = loadWordnet()
+    const { known, unknown } = measureKnown(drawCompounds([...wordnet.lemmas()], wordnet), spell)
+    expect(known.length + unknown.length).toBe(100)
+    expect(known.length, unknown.join(' ')).toBeGreaterThanOrEqual(70)
+  })
+
+  it('takes few random pairs of words for one', () => {
+    const { known } = measureKnown(joinRandomWords(listed, isWord), spell)
+    expect(known.length, known.join(' ')).toBeLessThanOrEqual(5)
+  })
+
+  it('tells slips with the right form', () => {
+    const slips = makeMisspellings(listed, isWord)
+    const missed = findMissed(slips, spell)
+    expect(slips.length).toBe(60)
+    expect(missed.length, missed.join('; ')).toBeLessThanOrEqual(3)
   })
 })
 

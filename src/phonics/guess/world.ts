@@ -50,9 +50,10 @@ export function isSaidAlike(units: readonly RawUnit[]): boolean {
 
 /** `j` said as in `Jan`, `ch` said as in `Chiamaka`: of the guesses, one that English seldom makes. */
 export function isSaidOddly(units: readonly RawUnit[]): boolean {
-  return units.some(
-    ({ letters, phones }) => /^(?:ch|g|j)$/.test(letters) && !ALIKE.get(letters)?.test(phones.join(' ')),
-  )
+  return units.some(({ letters, phones }) => {
+    if (letters.includes('j')) return !phones.includes('JH')
+    return /^(?:ch|g)$/.test(letters) && !ALIKE.get(letters)?.test(phones.join(' '))
+  })
 }
 
 /** A word that does not end as English words do: a, i, o or u at the end. */
