@@ -25,7 +25,11 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
     cache.set(word, pronunciations)
     return pronunciations
   }
-  return { accent, heteronyms: lexicon.heteronyms, read }
+  const isListed = (word: string): boolean => {
+    const parts = fold(word).letters.split('-')
+    return parts.some((part) => part !== '') && parts.every((part) => part === '' || spelling.isListed(part))
+  }
+  return { accent, heteronyms: lexicon.heteronyms, read, isListed }
 }
 
 const MARKS = /\p{M}/u

@@ -11,17 +11,16 @@ const LEAST_FOR_DOUBLES = 4
  */
 export function findSlip(
   word: string,
-  { read }: Pick<Phonics, 'read'>,
+  { read, isListed }: Pick<Phonics, 'read' | 'isListed'>,
   isBetter: (candidate: string) => boolean = () => true,
 ): string | undefined {
   const small = word.toLowerCase().replace(/[’‘ʼ]/g, "'")
-  const isKnown = (one: string) => read(one).source === 'dictionary'
   // `thier` can be read as more than thy; but who writes it means another word, if one is near.
   const isMade = () =>
     read(small).pronunciations[0]?.units.some(({ base, letters }) => base === 'y' && letters === 'i') ?? false
-  if (!/^[a-z']{3,}$/.test(small) || (isKnown(small) && !isMade())) return undefined
-  const near = [...new Set(isKnown(small) ? toSwapped(small) : toNeighbours(small))].filter(
-    (one) => one !== small && isKnown(one),
+  if (!/^[a-z']{3,}$/.test(small) || (isListed(small) && !isMade())) return undefined
+  const near = [...new Set(isListed(small) ? toSwapped(small) : toNeighbours(small))].filter(
+    (one) => one !== small && isListed(one),
   )
   return near.find(isBetter) ?? near[0]
 }

@@ -11,6 +11,8 @@ import { createUnlisted } from './unlisted.ts'
 export interface Spelling {
   /** A word of small letters a–z and inner apostrophes. Cached. */
   spell(word: string): Spelled
+  /** Whether `spell` would find it without guessing, which costs far more than the look. */
+  isListed(word: string): boolean
 }
 
 export function createSpelling(lexicon: Lexicon): Spelling {
@@ -109,7 +111,17 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return { source: 'guess', cuttings: cuttings.map(({ raw, stem }) => ({ raw: stretch(raw, word, known), stem })) }
   }
 
-  return { spell }
+  function isListed(word: string): boolean {
+    const known = cache.get(word)
+    if (known) return known.source === 'dictionary'
+    if (lexicon.find(word) && findStored(word)) return true
+    const owner = /^(.*s)'$|^(.+)'s$/.exec(word)
+    if (owner) return isListed(owner[1] ?? owner[2] ?? '')
+    const found = unlisted.findMisspelt(word) ?? findInflected(word) ?? findCompound(word)
+    return found?.source === 'dictionary'
+  }
+
+  return { spell, isListed }
 }
 
 /** `bag` would double its g: `baging` is no form of it. */

@@ -69,6 +69,8 @@ export interface Phonics {
   readonly heteronyms: Heteronyms
   /** Pronunciations of a word in any case; curly apostrophes are taken as straight. Never throws; no pronunciations for what has no letters or more than 200. */
   read(word: string): WordPronunciations
+  /** Whether `read` would say that the word is in the dictionary; a cheap look where many words are tried. */
+  isListed(word: string): boolean
 }
 
 /** The name of a correspondence inside the program: grapheme, equals sign, IPA, as `a_e=eɪ`. */

@@ -31,6 +31,7 @@ const phonics: Phonics = {
     if (known === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }
     return { ...known, word }
   },
+  isListed: (word) => PRONUNCIATIONS.some((one) => one.word === word.toLowerCase()),
 }
 
 const TAUGHT = 'a=æ b=b d=d e=ɛ f=f g=g h=h i=ɪ m=m n=n o=ɒ r=r s=s t=t u=ʌ z=z'

@@ -35,5 +35,6 @@ export function toyPhonics(accent: Accent): Phonics {
       if (found === undefined) return { word, source: 'guess', pronunciations: [], heteronym: false }
       return { ...toPronunciations(found[0], ...found[1]), heteronym: found[1].length > 1 }
     },
+    isListed: (word) => words.has(word.toLowerCase()),
   }
 }

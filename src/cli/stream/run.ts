@@ -147,9 +147,10 @@ function createEngines(): Engines {
   }
 }
 
-const withWordsMet = ({ accent, heteronyms, read }: Phonics, met: Set<string>): Phonics => ({
+const withWordsMet = ({ accent, heteronyms, read, isListed }: Phonics, met: Set<string>): Phonics => ({
   accent,
   heteronyms,
+  isListed,
   read(word) {
     met.add(word)
     return read(word)

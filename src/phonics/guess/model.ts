@@ -77,19 +77,33 @@ function layOut(bytes: Uint8Array): GuessModel {
   // The first level is asked most often.
   const top = Array.from({ length: MOST_SYMBOLS }, (_, symbol) => find(-1, symbol))
 
-  function toContext(history: readonly number[]): Context {
-    const known: number[] = []
-    let node = -1
-    for (const symbol of history) {
-      const next = node < 0 ? (top[symbol] ?? -1) : find(node, symbol)
+  // What has been read is told by the deepest node that holds it, so that each context is made once.
+  const contexts = new Map<number, Context>()
+
+  /** The context after a symbol that follows others, the last of them first. */
+  function toContext(last: number, before: readonly number[]): Context {
+    let node = top[last] ?? -1
+    for (const symbol of node < 0 ? [] : before) {
+      const next = find(node, symbol)
       if (next < 0) break
       node = next
+    }
+    let context = contexts.get(node)
+    if (context === undefined) contexts.set(node, (context = makeContext(node, [last, ...before])))
+    return context
+  }
+
+  function makeContext(deepest: number, history: readonly number[]): Context {
+    const known: number[] = []
+    for (let node = -1; node !== deepest; ) {
+      const symbol = history[known.length] ?? -1
+      node = node < 0 ? (top[symbol] ?? -1) : find(node, symbol)
       known.push(backOf(node))
     }
     const toBacks = (from: number): number => known.slice(from).reduce((sum, back) => sum + back, 0)
     return {
       symbols: history.slice(0, known.length),
-      node,
+      node: deepest,
       backs: Array.from({ length: known.length + 1 }, (_, from) => toBacks(from)),
     }
   }
@@ -97,7 +111,7 @@ function layOut(bytes: Uint8Array): GuessModel {
   return {
     symbols,
     byRow: groupByRow(symbols),
-    start: toContext([EDGE]),
+    start: toContext(EDGE, []),
     cost(context, symbol) {
       let node = top[symbol] ?? -1
       if (node < 0) return UNSEEN
@@ -110,7 +124,7 @@ function layOut(bytes: Uint8Array): GuessModel {
       }
       return costOf(node) + (context.backs[used] ?? 0)
     },
-    after: (context, symbol) => toContext([symbol, ...context.symbols]),
+    after: (context, symbol) => toContext(symbol, context.symbols),
   }
 }
 
