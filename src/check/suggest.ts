@@ -42,7 +42,7 @@ export function withSuggestions(
     if (suggestions.length > 0) return { ...message, suggestions }
     const note =
       message.note && toSilentNote(message.note, counts.get(toKey(place.word)) ?? 1, isLittleWord(toKey(place.word)))
-    return { ...message, note }
+    return { ...message, note, ...(message.note !== undefined && { ruleNote: message.note }) }
   })
 }
 

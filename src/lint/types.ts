@@ -214,6 +214,8 @@ export interface Message extends Range {
   readonly letterRanges: readonly Range[]
   readonly readableAt: string | null
   readonly note: string | undefined
+  /** The note as the rule has it, where a search for other words has put its own in its place. */
+  readonly ruleNote?: string
   readonly url: string
   readonly suggestions: readonly string[]
 }

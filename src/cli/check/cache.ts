@@ -38,7 +38,7 @@ interface Kept {
   readonly entries: readonly (readonly [storyPath: string, entry: Entry])[]
 }
 
-const FORMAT = 'battledore cache 2'
+const FORMAT = 'battledore cache 3'
 
 /** How a cache of any version begins. */
 const BEGINNING = '{"format":"battledore cache '
@@ -132,9 +132,10 @@ export function openCache(file: string, program: string, runSettings: RunSetting
 /** As if nobody had looked for words that could stand there; what a rule itself expects is about no word. */
 const withoutSuggestions = (story: CheckedStory): CheckedStory => ({
   ...story,
-  messages: story.messages.map((message) =>
-    message.word === undefined || message.reason === undefined ? message : { ...message, suggestions: [] },
-  ),
+  messages: story.messages.map(({ ruleNote, ...message }) => {
+    if (message.word === undefined || message.reason === undefined) return message
+    return { ...message, note: ruleNote ?? message.note, suggestions: [] }
+  }),
 })
 
 /** What goes wrong is told when the file itself cannot be written. Node's own `recursive` never ends in some odd places, such as /proc. */

@@ -52,9 +52,9 @@ export function createTexts(known: readonly string[] = []): Texts {
 }
 
 function packMessage(message: Message, { toNumber }: Texts): PackedMessage {
-  const { rule, severity, word, reason, readableAt, note, url, start, end, page } = message
+  const { rule, severity, word, reason, readableAt, note, url, ruleNote, start, end, page } = message
   return [
-    [rule, severity, message.message, word, reason, readableAt, note, url].map(toNumber),
+    [rule, severity, message.message, word, reason, readableAt, note, url, ruleNote].map(toNumber),
     start,
     end,
     page,
@@ -65,9 +65,10 @@ function packMessage(message: Message, { toNumber }: Texts): PackedMessage {
 }
 
 function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message {
-  const [[rule, severity, message, word, reason, readableAt, note, url], start, end, page, letters, ranges, more] =
-    packed
+  const [texted, start, end, page, letters, ranges, more] = packed
+  const [rule, severity, message, word, reason, readableAt, note, url, rulesOwn] = texted
   const find = (number: number | undefined): string | undefined => texts[number ?? NONE]
+  const ruleNote = find(rulesOwn)
   return {
     rule: find(rule) ?? '',
     severity: find(severity) === 'error' ? 'error' : 'warning',
@@ -81,6 +82,7 @@ function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message
     letterRanges: toPairs(ranges).map(([from, to]): Range => ({ start: from, end: to })),
     readableAt: find(readableAt) ?? null,
     note: find(note),
+    ...(ruleNote !== undefined && { ruleNote }),
     url: find(url) ?? '',
     suggestions: more.map((number) => find(number) ?? ''),
   }

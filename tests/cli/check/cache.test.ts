@@ -10,7 +10,7 @@ import { createWorld, type TestWorld } from '../io.ts'
 const SEQUENCE = 'name: mine\ntitle: Mine\nextends: series\nsteps:\n  - id: extra-1\n    sight words: [constructor]\n'
 const SHELF = {
   'battledore.yaml': 'names: [Meg]\n',
-  'a.md': '---\nstep: pink-3\n---\n\n# A\n\nMeg sat. A **night** 😀 light.\n',
+  'a.md': '---\nstep: pink-3\n---\n\n# A\n\nMeg sat. A **night** 😀 light. He can jump.\n',
   'b.md': '---\nstep: pink-3\n---\n\nMeg sat at night.\n',
 }
 
