@@ -8,9 +8,10 @@ const table = buildUnfit(readUnfit())
 const fitness = createFitness(table)
 
 describe('fitness', () => {
-  it('knows every word that npm cuss rates above zero', () => {
+  it('knows every word that npm cuss rates above zero, but for the rows that say why a child may have it', () => {
+    const cleared = new Set(readOwnRows().flatMap(({ key, word }) => (key === 'plain-first' ? [word] : [])))
     const missed = Object.entries(cuss).filter(
-      ([word, rating]) => rating > 0 && !word.includes(' ') && fitness.isFit(word),
+      ([word, rating]) => rating > 0 && !word.includes(' ') && !cleared.has(word) && fitness.isFit(word),
     )
     expect(missed).toEqual([])
   })
@@ -78,6 +79,22 @@ describe('fitness', () => {
     expect(fitness.isFit(word)).toBe(false)
   })
 
+  // Seen from outside among offers and lists; the project's own judgement, written down in the table.
+  it.each(
+    `brainwashed enslaved flaccid hookups inbred straitjackets ponces dogging climax penetrates prudes madam benders ghetto
+     ghettos porkers crackhead hanged pecker nipple`.split(/\s+/),
+  )('%s is unfit too', (word) => {
+    expect(fitness.isFit(word)).toBe(false)
+  })
+
+  // Refused without need until it was seen; the plain meaning is a child's.
+  it.each(
+    `trap trapped hang hanging hung swallow spade spades crack cracked cracker balls spear peck pecked nipper pixie nook jig
+     beanbag beanbags`.split(/\s+/),
+  )('%s may be proposed', (word) => {
+    expect(fitness.isFit(word)).toBe(true)
+  })
+
   it('shuts out what WordNet derives from an unfit word, but for what a row clears', () => {
     const words = [
       'amputation',
@@ -136,9 +153,9 @@ describe('fitness', () => {
   })
 
   it('clears the forms of a cleared word, those that are listed by themselves too', () => {
-    const own = createFitness(table, { clear: ['spade', 'sissy'] })
-    expect(['spade', 'spades', 'sissies'].filter((word) => !own.isFit(word))).toEqual([])
-    expect(fitness.isFit('spades')).toBe(false)
+    const own = createFitness(table, { clear: ['boob', 'sissy'] })
+    expect(['boob', 'boobs', 'sissies'].filter((word) => !own.isFit(word))).toEqual([])
+    expect(fitness.isFit('boobs')).toBe(false)
   })
 
   it('keeps the own list sorted, each word once, each row with a reason', () => {
