@@ -1,5 +1,5 @@
 // The little words: the closed classes that hold a sentence together. None can stand for another
-// without saying something else, so none is offered.
+// without saying something else, so nothing is offered but what the table of stand-ins says of just that form.
 
 export type LittleClass =
   | 'article'

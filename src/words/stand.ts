@@ -14,13 +14,17 @@ import type { WordUse } from './use.ts'
 
 /** Naming words of stuff and the like, which stand without `a`: `had fun`. Sorted; the project's own judgement. */
 const MASS: ReadonlySet<string> = new Set(
-  'bed cash class corn dad damage dinner dirt dust fire fog food football fun gold grain grandad grandma grass grief ham harm hay home joy junk land lots luck lunch meat milk mom mud mum noon paper prison rain risk rubbish sand school sickness snow soil sun supper water wind wood work'.split(
+  'bed cash class corn dad damage dinner dirt dust fire fog food football fun gold grain grandad grandma grass grief ham harm hay home joy junk kin land lots luck lunch meat milk mom mud mum noon paper prison rain risk rubbish sand school sickness snow soil sun supper water wind wood work'.split(
     ' ',
   ),
 )
 
 /** What one can be without `a`: `he is king`. */
 const ROLES: ReadonlySet<string> = new Set(['boss', 'head', 'king'])
+
+/** `a kin`, `a happy kin`: the last word before it that opens its phrase. */
+const isAfterArticle = ({ before }: Surroundings): boolean =>
+  /^an?$/.test(before.slice(-3).findLast((word) => DETERMINERS.has(word)) ?? '')
 
 /** Says nothing of meaning. */
 export function canStand(text: string, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
@@ -38,6 +42,6 @@ export function canStand(text: string, use: WordUse, place: Surroundings, factsO
   if (next !== undefined && factsOf(next)?.main === 'noun') return false
   if (use.inflection !== 'none') return use.inflection !== 'plural' || !MASS.has(last.replace(/s$/, ''))
   if (/^an? /.test(text)) return !isDetermined(place, factsOf)
-  if (isDetermined(place, factsOf)) return !((prev === 'a' || prev === 'an') && MASS.has(last))
+  if (isDetermined(place, factsOf)) return !(isAfterArticle(place) && MASS.has(last))
   return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
 }

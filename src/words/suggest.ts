@@ -9,7 +9,7 @@ import { toCaseOf } from './letter-case.ts'
 import { isLittleWord } from './little.ts'
 import { canStand } from './stand.ts'
 import type { StandIn } from './stand-ins.ts'
-import { CONDITIONS, type FactsOf, NOWHERE, nextOf, SUBJECTS, type Surroundings } from './surroundings.ts'
+import { CONDITIONS, type FactsOf, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
 import type { ThesaurusPart } from './thesaurus.ts'
 import { findUse, type WordUse } from './use.ts'
 import type { WordData } from './word-data.ts'
@@ -85,8 +85,11 @@ function keep<T>(find: (key: string) => T): (key: string) => T {
 function findOffers(written: string, place: Surroundings, given: WordUse | undefined, tools: Tools): string[] {
   const whole = toStraight(written.toLowerCase())
   const [, stem = whole, owner = ''] = /^(.+)('s)$/.exec(whole) ?? []
-  if (/'/.test(whole) && owner === '') return writeOut(written, whole, place, tools)
-  if (isLittleWord(whole) || isLittleWord(stem)) return []
+  if (/'/.test(whole) && writesOut(whole, tools)) return writeOut(written, whole, place, tools)
+  if (/'/.test(whole) && owner === '') return []
+  // A little word has only what the table says of it as it is: `until`, `till`.
+  if (isLittleWord(whole)) return asItIs(whole, place, tools).map((text) => toCaseOf(written, text))
+  if (isLittleWord(stem)) return []
   const facts = tools.factsOf(stem)
   if (facts?.main === undefined || facts.main === 'little') return []
   const use = owner === '' ? (given ?? findUse(stem, facts, place, tools.factsOf)) : OWNER
@@ -102,13 +105,28 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
   return offers
 }
 
+/** What stands in the table for just this form and can stand here. */
+function asItIs(word: string, place: Surroundings, tools: Tools): string[] {
+  const [prev, next] = [prevOf(place), nextOf(place)]
+  return tools.data.standIns
+    .find(word, 'form')
+    .filter(({ where }) => where === undefined || CONDITIONS[where]?.(place, tools.factsOf) === true)
+    .map(({ text }) => text)
+    .filter((text) => {
+      const parts = text.split(' ')
+      return (
+        parts[0] !== prev && parts.at(-1) !== next && parts.every((one) => tools.isReadable(one) && tools.isFit(one))
+      )
+    })
+}
+
+const writesOut = (word: string, { data }: Tools): boolean => data.standIns.find(word, 'form').length > 0
+
 /** `didn't` → `did not`; not where a question turns the two words round: `didn't he`. */
 function writeOut(written: string, word: string, place: Surroundings, tools: Tools): string[] {
   if (SUBJECTS.has(nextOf(place) ?? '')) return []
-  return tools.data.standIns
-    .find(word, 'form')
-    .map(({ text }) => toCaseOf(written, text))
-    .filter((text) => text.split(' ').every((part) => tools.isReadable(part.toLowerCase())))
+  return asItIs(word, place, tools)
+    .map((text) => toCaseOf(written, text))
     .slice(0, 1)
 }
 

@@ -43,6 +43,11 @@ export const DEGREES = toSet('as how pretty quite rather really so too very')
 const LINKING = toSet('became become felt feel feels get gets got look looked looks seem seemed seems stay stayed')
 const GLUE = toSet('a_bit all also always at_last just never not now often only soon still then')
 
+const ABOUT = /^(?:dream|know|sing|sang|speak|spoke|stor(?:y|ies)|talk|tell|think|thought|told)(?:s|t|ing|ed)?$/
+const INTO =
+  /^(?:climb|drop|dropp|fall|hop|hopp|jump|leap|slip|slipp)(?:s|ing|ed|t)?$|^(?:fell|get|gets|got|put|stepped)$/
+const TIMES = /^(?:afternoon|day|evening|moment|month|morning|night|time|week|year)s?$/
+
 const isMark = (token: string): boolean => !/[\p{L}\p{N}]/u.test(token)
 const isOpenMark = (token: string): boolean => /^[“"”«»]+$/.test(token)
 
@@ -151,6 +156,33 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   s: ({ before }) => before.every(isMark),
   /** One who does it before it, and a describing word after it: `he looked sad`. */
   sa: (place, factsOf) => CONDITIONS.a?.(place, factsOf) === true && isOneDoer(prevOf(place), factsOf),
+  /** After what is told, known, thought or dreamt: `dreaming about`. */
+  ab: (place) => ABOUT.test(prevOf(place) ?? ''),
+  /** After a fall, a leap or a step: `fell into`. */
+  fi: (place, factsOf) => INTO.test(prevOf(place) ?? '') && opensObject(nextOf(place), factsOf),
+  /** After a form of `go` or `come`, to the end of its clause: `went home`. */
+  hm: (place) =>
+    /^(?:go|goes|going|gone|went|came|come|comes|coming|ran|run)$/.test(prevOf(place) ?? '') &&
+    endsClause(nextOf(place)),
+  /** A form of `have` before it, and the end of its clause after it. */
+  hv: (place) => isAfterHave(place) && endsClause(nextOf(place)),
+  /** Nothing after it that makes `'s` a short `has`. */
+  nb: ({ after }, factsOf) =>
+    !/^(?:been|got|had|gone|just|never)$/.test(after[0] ?? '') &&
+    !/^(?:past|participle)$/.test(factsOf(after[0] ?? '')?.inflection ?? ''),
+  /** Naming words for one or several things after it, maybe described: `these big men`. */
+  nn: ({ after }, factsOf) => {
+    const at = factsOf(after[0] ?? '')?.main === 'adjective' ? 1 : 0
+    const facts = factsOf(after[at] ?? '')
+    return facts?.main === 'noun' && !TIMES.test(after[at] ?? '')
+  },
+  /** One thing after it. */
+  no: ({ after }, factsOf) => {
+    const facts = factsOf(after[0] ?? '')
+    return facts?.main === 'noun' && facts.inflection === 'none'
+  },
+  /** No `of` after it. */
+  nof: (place) => nextOf(place) !== 'of',
   /** `that` after it. */
   t: (place) => nextOf(place) === 'that',
   /** `to` after it. */
