@@ -26,7 +26,9 @@ export interface FoundReader {
   /** As the reader's file has it. */
   readonly name: string | undefined
   readonly sequence: Sequence
+  /** The last step of the sequence where none is named and none is needed. */
   readonly step: string
+  readonly isStepNamed: boolean
   /** The name of a built-in sequence that is used as it stands. */
   readonly builtIn: string | undefined
   readonly extra: ReaderExtra | undefined
@@ -35,7 +37,7 @@ export interface FoundReader {
 }
 
 /** Flags have the last word over the reader's file, and that over the settings of this folder. */
-export async function findListReader(asked: AskedReader, io: Io): Promise<Result<FoundReader>> {
+export async function findListReader(asked: AskedReader, io: Io, isStepNeeded = true): Promise<Result<FoundReader>> {
   const resources = createResources(io)
   const flags = readFlags({ sequence: asked.sequence, step: asked.step, accent: asked.accent }, io.cwd)
   if (flags.problems.length > 0) return fail(...flags.problems)
@@ -53,10 +55,12 @@ export async function findListReader(asked: AskedReader, io: Io): Promise<Result
   async function find(settings: Settings, own: ReaderSettings | undefined): Promise<Result<FoundReader>> {
     const who = await findWhoReads(settings, resources, own?.extra)
     if (!who.ok) return who
-    const { sequence, step, reader: extra, phonics } = who.value
+    const { sequence, step: named, reader: extra, phonics } = who.value
+    const isStepNamed = named !== undefined
+    const step = named ?? (isStepNeeded ? undefined : sequence.steps.at(-1)?.id)
     if (step === undefined) return fail(toStepMissing(sequence))
     const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
-    return succeed({ name: own?.name, sequence, step, settings, builtIn, extra, phonics })
+    return succeed({ name: own?.name, sequence, step, isStepNamed, settings, builtIn, extra, phonics })
   }
 }
 

@@ -18,6 +18,8 @@ export interface Ask {
   readonly size: SizeWish
   /** Whether the word stands on the back of its picture. */
   readonly backs: 'none' | 'words'
+  /** Whether slips have a small number on their outside. */
+  readonly isNumbered?: boolean
   /** How many words the step allows on a page; undefined where it sets no limit. */
   readonly pageWords: number | undefined
 }

@@ -2,7 +2,7 @@
 
 export { type Ask, count, type Laid, type Shown, type SizeWish, type WordPiece } from './ask.ts'
 export type { Book, BookPage } from './book.ts'
-export { drawPdf } from './draw/pdf.ts'
+export { canDraw, drawPdf } from './draw/pdf.ts'
 export { PRODUCER } from './draw/producer.ts'
 export { drawSvgs } from './draw/svg.ts'
 export { type GrownUpFacts, toGrownUpPage } from './grown-up.ts'

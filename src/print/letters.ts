@@ -19,6 +19,8 @@ export interface Letters {
   readonly descent: number
   /** What the font is told when it draws: letters are never joined, and shapes as they were chosen. */
   readonly features: Readonly<Record<string, boolean>>
+  /** Air after each letter, in shares of the font's square. */
+  readonly spacing: number
   /** Millimetres, at a size in millimetres. */
   widthOf(text: string, size: number, face?: Face): number
   readonly unitsPerEm: number
@@ -42,7 +44,7 @@ const DEEP = 'gjpqy'
 const APART = { liga: false, clig: false, dlig: false, calt: false, kern: false }
 
 /** @param shapes features of the font that choose shapes, such as `cv56` */
-export function openLetters(files: FontFiles, shapes: readonly string[] = []): Result<Letters> {
+export function openLetters(files: FontFiles, shapes: readonly string[] = [], spacing = 0): Result<Letters> {
   const opened = openFont(files.plain)
   if (!opened.ok) return opened
   const openedBold = files.bold === undefined ? opened : openFont(files.bold)
@@ -61,13 +63,14 @@ export function openLetters(files: FontFiles, shapes: readonly string[] = []): R
     ascent: Math.max(...toExtent(TALL, 'maxY')),
     descent: -Math.min(...toExtent(DEEP, 'minY')),
     features,
+    spacing,
     widthOf(text, size, face = 'plain') {
       const share = known[face].get(text) ?? measure(face === 'bold' ? bold : plain, text, shapes, features)
       known[face].set(text, share)
-      return share * size
+      return (share + spacing * [...text].length) * size
     },
     unitsPerEm: plain.unitsPerEm,
-    outlinesOf: (text, face) => toOutlines(face === 'bold' ? bold : plain, text, features),
+    outlinesOf: (text, face) => toOutlines(face === 'bold' ? bold : plain, text, features, spacing),
     findMissing(texts) {
       const letters = new Set([...texts].flatMap((text) => [...text]))
       return [...letters].filter(
@@ -92,12 +95,17 @@ function measure(
 
 const toBad = (message: string): Result<never> => fail({ code: 'bad-font', message: `the font ${message}` })
 
-function toOutlines(font: fontkit.Font, text: string, features: Readonly<Record<string, boolean>>): readonly Outline[] {
+function toOutlines(
+  font: fontkit.Font,
+  text: string,
+  features: Readonly<Record<string, boolean>>,
+  spacing: number,
+): readonly Outline[] {
   const { glyphs, positions } = font.layout(text, features)
   let at = 0
   return glyphs.flatMap((glyph, index) => {
     const start = at
-    at += positions[index]?.xAdvance ?? glyph.advanceWidth
+    at += (positions[index]?.xAdvance ?? glyph.advanceWidth) + spacing * font.unitsPerEm
     const path = glyph.path.toSVG()
     return path === '' ? [] : [{ name: String(glyph.id), path, at: start }]
   })

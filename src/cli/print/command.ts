@@ -22,9 +22,15 @@ export const addPrint: AddCommand = (program, { io, leave }) => {
     .addOption(new Option('--format <name>', 'svg makes one drawing a sheet').choices(['pdf', 'svg']).default('pdf'))
     .option('--letters <name|path>', 'andika, lexend, abeezee, or the path of a font (TTF or WOFF)', 'andika')
     .option('--letter-shapes <names>', 'other shapes of letters, with Andika: straight-t, tailed-l, open-4 …')
+    .addOption(
+      new Option('--spacing <how>', 'air between letters, which some readers like')
+        .choices(['usual', 'wide', 'wider'])
+        .default('usual'),
+    )
     .option('--size <size>', 'usual, small, large, or the height of the small x in millimetres', 'usual')
     .option('--mark <what>', 'bold over a bar: none, practised, or by-heart', 'none')
     .option('--cut <how>', 'corners (marks outside), lines (dotted too) or none; for strips also words', 'corners')
+    .option('--numbers', 'a small number on the outside of each slip')
     .option('--backs <what>', 'words puts each word on the back of its picture', 'none')
     .option('--fold <how>', 'of a book: staple, one-sheet, or none', 'staple')
     .addOption(

@@ -14,19 +14,31 @@ const INSIDE: Readonly<Record<string, { readonly plain: string; readonly bold?: 
   lexend: { plain: 'lexend.woff', bold: 'lexend-bold.woff' },
 }
 
-export function loadLetters(name: string, shapes: string | undefined, io: Io): Result<Letters> {
-  const features = readShapes(shapes ?? '')
+/** Shares of the font's square: a tenth is about a third of the width of an n. */
+export const SPACINGS = { usual: 0, wide: 0.05, wider: 0.1 } as const
+
+export interface LettersWish {
+  readonly letters: string
+  readonly letterShapes?: string
+  readonly spacing: keyof typeof SPACINGS
+}
+
+export function loadLetters({ letters: name, letterShapes, spacing }: LettersWish, io: Io): Result<Letters> {
+  const features = readShapes(letterShapes ?? '')
   if (!features.ok) return features
   const inside = INSIDE[name.toLowerCase()]
   const read = (path: string): Uint8Array => io.fs.readFileSync(path)
   if (inside) {
     const folder = join(DATA_FOLDER, 'fonts')
     const bold = inside.bold === undefined ? undefined : read(join(folder, inside.bold))
-    return withName(openLetters({ plain: read(join(folder, inside.plain)), bold }, features.value), name)
+    return withName(
+      openLetters({ plain: read(join(folder, inside.plain)), bold }, features.value, SPACINGS[spacing]),
+      name,
+    )
   }
   if (!/[./\\]/.test(name)) return toUnknownLetters(name)
   try {
-    return withName(openLetters({ plain: read(resolve(io.cwd, name)) }, features.value), name)
+    return withName(openLetters({ plain: read(resolve(io.cwd, name)) }, features.value, SPACINGS[spacing]), name)
   } catch (error) {
     return fail(toFileProblem(name, error))
   }

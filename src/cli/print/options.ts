@@ -19,9 +19,11 @@ export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as'
   readonly format: 'pdf' | 'svg'
   readonly letters: string
   readonly letterShapes?: string
+  readonly spacing: 'usual' | 'wide' | 'wider'
   readonly size: string
   readonly mark: string
   readonly cut: string
+  readonly numbers?: boolean
   readonly backs: string
   readonly fold: string
   readonly group: 'letter' | 'ending'

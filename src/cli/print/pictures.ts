@@ -2,7 +2,15 @@
 
 import { join, resolve } from 'node:path'
 import { DATA_FOLDER } from '../../packaged/data.ts'
-import { findStored, type PictureFile, readPicture, type Shown, sortOwnPictures } from '../../print/index.ts'
+import {
+  canDraw,
+  findStored,
+  type Picture,
+  type PictureFile,
+  readPicture,
+  type Shown,
+  sortOwnPictures,
+} from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { toFileProblem, toShownPath } from '../files/file-problem.ts'
 import type { Io } from '../io.ts'
@@ -35,7 +43,7 @@ export function createPictureFinder({ folder, isSetUsed, isGrey }: PictureWish, 
       const name = own.find(word)
       const other = own.findOther(word)
       if (name !== undefined) return readOwn(join(folder ?? '', name), word, io)
-      if (other !== undefined) return toOther(join(folder ?? '', other))
+      if (other !== undefined) return readOwn(join(folder ?? '', other), word, io)
       return succeed(findStored(stored, word, isGrey))
     },
   })
@@ -48,13 +56,6 @@ function listFolder(folder: string, io: Io): Result<readonly string[]> {
     return fail(toFileProblem(folder, error))
   }
 }
-
-const toOther = (path: string): Result<never> =>
-  fail({
-    code: 'bad-picture',
-    message: `${toShownPath(path)} is of a kind that cannot be printed`,
-    note: 'Save it as PNG or JPEG.',
-  })
 
 /** More is no picture for a card: a camera's own file has some 10 million bytes. */
 const MOST_BYTES = 40 * 1024 * 1024
@@ -70,7 +71,7 @@ export function readOwn(path: string, alt: string, io: Io): Result<Shown> {
         message: `${toShownPath(path)} has ${Math.round(size / 1e6)} million bytes, too many for a picture`,
         note: 'Save it smaller, 2000 dots wide at most.',
       })
-    const picture = readPicture(io.fs.readFileSync(file))
+    const picture = readDrawable(io.fs.readFileSync(file))
     if (picture.ok) return succeed({ picture: picture.value, alt })
     return fail(
       ...picture.problems.map((problem) => ({ ...problem, message: `${toShownPath(path)} ${problem.message}` })),
@@ -78,4 +79,11 @@ export function readOwn(path: string, alt: string, io: Io): Result<Shown> {
   } catch (error) {
     return fail(toFileProblem(path, error))
   }
+}
+
+/** Some drawings that are whole still stop the drawer, so each is drawn once before anything is laid out. */
+function readDrawable(bytes: Uint8Array): Result<Picture> {
+  const picture = readPicture(bytes)
+  if (!picture.ok || canDraw(picture.value)) return picture
+  return fail({ code: 'bad-picture', message: 'is a drawing that cannot be printed', note: 'Save it as PNG.' })
 }

@@ -36,7 +36,7 @@ async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
   if (!kind.ok) return kind
   const wishes = readWishes(options)
   if (!wishes.ok) return wishes
-  const letters = loadLetters(options.letters, options.letterShapes, io)
+  const letters = loadLetters(options, io)
   if (!letters.ok) return letters
   const isOfStory = kind.value === 'book' || kind.value === 'strips' || (kind.value === 'slips' && task.story)
   const sheets = { kind: kind.value, options, wishes: wishes.value, letters: letters.value }
@@ -55,26 +55,27 @@ interface SheetWish {
 }
 
 async function prepareStorySheets(path: string | undefined, wish: SheetWish, io: Io): Promise<Result<Prepared>> {
-  const { options, wishes, letters } = wish
+  const { options, wishes } = wish
   const story = await readStoryToPrint(path, options, io)
   if (!story.ok) return story
   const kind = wish.kind as StoryKind
-  return layStory({ kind, story: story.value, options, wishes, ask: toAsk(wishes, story.value, letters) }, io)
+  return layStory({ kind, story: story.value, options, wishes, ask: toAsk(wish, story.value) }, io)
 }
 
-async function prepareWords(
-  path: string | undefined,
-  { kind, options, wishes, letters }: SheetWish,
-  io: Io,
-): Promise<Result<Prepared>> {
-  const reader = await findListReader(options, io)
+async function prepareWords(path: string | undefined, wish: SheetWish, io: Io): Promise<Result<Prepared>> {
+  const { kind, options, wishes } = wish
+  const reader = await findListReader(options, io, isStepNeeded(kind, options))
   if (!reader.ok) return reader
-  const context = { kind, options, wishes, reader: reader.value, ask: toAsk(wishes, reader.value, letters) }
+  const context = { kind, options, wishes, reader: reader.value, ask: toAsk(wish, reader.value) }
   if (kind !== 'set') return layWords(context, io)
   const story = path === undefined ? undefined : await readStoryToPrint(path, options, io)
   if (story && !story.ok) return story
   return laySet(context, story?.value, io)
 }
+
+/** Words that the maker names are printed as they are; a step is needed to find words, or to mark letters of them. */
+const isStepNeeded = (kind: Kind, { words, wordsFrom, mark }: PrintOptions): boolean =>
+  kind === 'set' || mark !== 'none' || (words === undefined && wordsFrom === undefined)
 
 async function finish(
   { laid: all, title, name, told, hasUnreadable }: Prepared,
@@ -128,10 +129,11 @@ function toShownFiles(files: readonly Written[], isPiped: boolean): string {
 }
 
 function toAsk(
-  { paper, size, cut, backs }: Wishes,
+  { options, wishes: { paper, size, cut, backs }, letters }: SheetWish,
   { sequence, step, settings }: Pick<FoundReader, 'sequence' | 'step' | 'settings'>,
-  letters: Letters,
 ): Ask {
   const { limits } = knowledgeAt(sequence, findStep(sequence, step)?.id ?? step)
-  return { paper: PAPERS[paper ?? settings.paper.value], letters, cut, size, backs, pageWords: limits.pageWords }
+  const ownPaper = PAPERS[paper ?? settings.paper.value]
+  const isNumbered = options.numbers ?? false
+  return { paper: ownPaper, letters, cut, size, backs, isNumbered, pageWords: limits.pageWords }
 }

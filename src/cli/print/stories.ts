@@ -41,7 +41,7 @@ export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result
   const marking = toMarking(story, wishes)
   const title = toTitle(story)
   const toTold = findWordsToTell(story)
-  const told = story.own.problems.map(toProblemLine)
+  const told = [...(story.notice === undefined ? [] : [story.notice]), ...story.own.problems.map(toProblemLine)]
   const lay = (): Result<Laid & { readonly told?: readonly string[] }> => {
     if (kind === 'book') return layBook(toBook(story, pictures.value, marking, title, wishes), wishes.fold, ask)
     const sentences = toSentences(story, marking)

@@ -10,6 +10,7 @@ import { createLines, type Lines } from '../../story/index.ts'
 import { createTaskMaker } from '../check/task.ts'
 import { findStories } from '../files/find.ts'
 import type { Io } from '../io.ts'
+import type { ReaderSettings } from '../reader.ts'
 import { createResources } from '../resources.ts'
 import type { PrintOptions } from './options.ts'
 
@@ -20,6 +21,9 @@ export interface StoryToPrint extends PreparedStory {
   readonly file: string | undefined
   readonly lines: Lines
   readonly phonics: Phonics
+  /** For whom it is judged, where a reader's file is given. */
+  readonly notice: string | undefined
+  readonly readerPath: string | undefined
 }
 
 export async function readStoryToPrint(
@@ -39,20 +43,32 @@ export async function readStoryToPrint(
     })
   const flags = readFlags({ sequence: options.sequence, step: options.step, accent: options.accent }, io.cwd)
   if (flags.problems.length > 0) return fail(...flags.problems)
+  const reader = options.reader === undefined ? undefined : await findReader(options.reader, io)
+  if (reader && !reader.ok) return reader
   const task = await createTaskMaker(io, {}).make(file)
   if (task === undefined)
     return fail({ code: 'unused-file', message: `\`${file.path}\` is left out by the settings of its folder` })
   if ('problems' in task) return fail(...task.problems)
   const resources = createResources(io)
-  const prepared = await prepareStory({ ...task, flags: flags.layer, rules, resources })
+  const layer = { ...reader?.value.layer, ...flags.layer }
+  const extra = reader && { reader: reader.value.extra }
+  const prepared = await prepareStory({ ...task, flags: layer, rules, resources, ...extra })
   if ('problems' in prepared) return fail(...prepared.problems)
   return succeed({
     ...prepared,
+    notice: reader?.value.notice,
+    readerPath: options.reader,
     path: task.path,
     file: file.file === '-' ? undefined : file.file,
     lines: createLines(prepared.story.source),
     phonics: resources.phonicsFor(prepared.sequence.accent),
   })
+}
+
+/** What one reader knows is read only where it is asked for. */
+async function findReader(path: string, io: Io): Promise<Result<ReaderSettings>> {
+  const { readReader } = await import('../reader.ts')
+  return readReader(path, io)
 }
 
 /** `tam.md:12:1`. */

@@ -137,8 +137,19 @@ function findNamed({ options, reader }: Want, io: Io): Result<WantedWords> {
         .filter((word) => word !== ''),
     ),
   ]
-  return succeed({ words, told: words.flatMap((word) => toUnreadable(word, reader)), hasObjects: false })
+  return succeed({
+    words,
+    told: reader.isStepNamed
+      ? words.flatMap((word) => toUnreadable(word, reader))
+      : words.length > 0
+        ? [NOT_JUDGED]
+        : [],
+    hasObjects: false,
+  })
 }
+
+const NOT_JUDGED =
+  'No step is named, so nothing was judged: the words are printed as they are. With --step it is said which can be read.'
 
 function toUnreadable(text: string, { phonics, sequence, step, extra, settings }: FoundReader): readonly string[] {
   const known = knowledgeAt(sequence, step)

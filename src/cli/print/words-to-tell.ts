@@ -13,7 +13,7 @@ interface WordsToTell {
 }
 
 /** Each word once, as it is first written. */
-export function findWordsToTell({ story, context, path, step }: StoryToPrint): WordsToTell {
+export function findWordsToTell({ story, context, path, step, readerPath }: StoryToPrint): WordsToTell {
   const names = new Map<string, string>()
   const sight = new Map<string, string>()
   const unreadable = new Map<string, { word: string; readableAt: string | undefined }>()
@@ -34,7 +34,7 @@ export function findWordsToTell({ story, context, path, step }: StoryToPrint): W
     size === 0
       ? []
       : [
-          `${size} ${size === 1 ? 'word' : 'words'} of ${path} cannot be read at ${step}. To see where: battledore check ${path}`,
+          `${size} ${size === 1 ? 'word' : 'words'} of ${path} cannot be read at ${step}. To see where: battledore check ${path}${readerPath === undefined ? '' : ` --reader ${readerPath}`}`,
         ]
   return { names: [...names.values()], sightWords: [...sight.values()], unreadable: [...unreadable.values()], told }
 }

@@ -49,7 +49,7 @@ export async function layWords(context: PrintContext, io: Io): Promise<Result<Pr
   return succeed({
     laid: laid.value,
     title: toTitle(kind, context),
-    name: [kind, reader.step, ...toAskedFor(options)],
+    name: [kind, reader.isStepNamed ? reader.step : undefined, ...toAskedFor(options)],
     told: [...told, ...(kind === 'cards' ? toEmptyFrames(pieces.value) : [])],
   })
 }
@@ -116,7 +116,7 @@ const toEmptyFrames = (pieces: readonly WordPiece[]): readonly string[] => {
   const empty = pieces.filter(({ picture }) => picture === undefined).map(({ text }) => text.text)
   if (empty.length === 0) return []
   return [
-    `No picture for ${empty.join(', ')}: an empty frame to draw in. Your own go into a folder, named by word (${empty[0]}.jpg): --pictures DIR.`,
+    `${pieces.length - empty.length} of ${pieces.length} cards have a picture. No picture for ${empty.join(', ')}: an empty frame to draw in. Your own go into a folder, named by word (${empty[0]}.jpg): --pictures DIR.`,
   ]
 }
 
@@ -130,7 +130,7 @@ const TITLES: Readonly<Record<WordKindOfSheet, string>> = {
 }
 
 export const toTitle = (kind: WordKindOfSheet, { reader, options }: PrintContext): string =>
-  [TITLES[kind], reader.step, ...toAskedFor(options)].join(', ')
+  [TITLES[kind], ...(reader.isStepNamed ? [reader.step] : []), ...toAskedFor(options)].join(', ')
 
 /** What was asked for beyond the step, as it goes into names. */
 export const toAskedFor = ({

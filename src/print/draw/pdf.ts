@@ -37,6 +37,18 @@ export function drawPdf(print: Print, letters: Letters): Promise<Uint8Array> {
   return bytes
 }
 
+/** Whether the drawer gets to the end of a picture: tried on a sheet that is thrown away. */
+export function canDraw(picture: Picture): boolean {
+  const document = new PDFDocument({ font: null as unknown as string, margin: 0 })
+  try {
+    if (picture.kind === 'svg') drawDrawing(picture, document, { x: 0, y: 0, width: 50, height: 50 })
+    else document.image(picture.bytes as Buffer, 0, 0, { width: 50 })
+    return true
+  } catch {
+    return false
+  }
+}
+
 function createDocument({ title }: Print, { files }: Letters): Document {
   const document = new PDFDocument({
     // pdfkit would otherwise look for Helvetica, which a bundle does not hold.
@@ -114,6 +126,7 @@ function drawText({ text, face, ink, size, x, baseline }: TextItem, { document, 
   document.text(text, toPoints(x), toPoints(baseline), {
     lineBreak: false,
     baseline: 'alphabetic',
+    characterSpacing: toPoints(size * letters.spacing),
     features: letters.features as unknown as PDFKit.Mixins.OpenTypeFeatures[],
     ...(isThickened && { fill: true, stroke: true }),
   })

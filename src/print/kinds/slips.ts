@@ -2,7 +2,7 @@
 
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type Ask, count, type Laid, toMostSize } from '../ask.ts'
-import { type GridSpec, layGrid, type Place } from '../lay/grid.ts'
+import { type GridSpec, layBacks, layGrid, type Place } from '../lay/grid.ts'
 import { type Line, toLines } from '../lay/lines.ts'
 import { putLines, toHeight } from '../lay/paragraph.ts'
 import { LEAST, toXHeight } from '../lay/sizes.ts'
@@ -23,7 +23,11 @@ export function laySlips(texts: readonly MarkedText[], ask: Ask): Result<Laid> {
     toFold(place),
     ...putInLowerHalf(own, place, size, ask, { part: Math.floor(number / each), at: number, role: 'P' }),
   ])
-  return succeed({ sheets, counts: [count(texts.length, 'slip')] })
+  const counts = [count(texts.length, 'slip')]
+  if (!ask.isNumbered) return succeed({ sheets, counts })
+  const backs = layBacks(lines, grid, (_, place, number) => [toNumber(number + 1, place, ask)])
+  const both = sheets.flatMap((sheet, at) => [sheet, ...backs.slice(at, at + 1)])
+  return succeed({ sheets: both, counts, duplex: 'long-edge' })
 }
 
 interface Fitted {
@@ -60,6 +64,18 @@ const toFold = ({ x, y, width, height }: Place): Item => ({
   from: [x + 2, y + height / 2],
   to: [x + width - 2, y + height / 2],
 })
+
+const NUMBER = 5
+
+/** On the back, in the middle of the upper half: what is outside when the slip is folded. */
+function toNumber(number: number, { x, y, width, height }: Place, { letters }: Ask): Item {
+  const text = String(number)
+  return {
+    ...{ kind: 'text', text, face: 'plain', ink: 'quiet', size: NUMBER },
+    x: x + (width - letters.widthOf(text, NUMBER)) / 2,
+    baseline: y + height / 4 + NUMBER / 4,
+  }
+}
 
 function putInLowerHalf(
   lines: readonly Line[],

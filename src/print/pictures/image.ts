@@ -24,5 +24,28 @@ export function readPicture(bytes: Uint8Array): Result<Picture> {
     const found = readSvg(new TextDecoder().decode(bytes))
     return 'broken' in found ? toBadPicture(found.broken) : succeed(found)
   }
-  return toBadPicture('is no picture of a kind that can be printed')
+  const kind = findOtherKind(bytes)
+  return kind === undefined
+    ? toBadPicture('is no picture of a kind that can be printed')
+    : toBadPicture(`is ${kind.name}, which cannot be printed`, kind.note)
+}
+
+interface OtherKind {
+  readonly name: string
+  readonly note?: string
+}
+
+/** By the first bytes, whatever the file is called: a phone's picture is often sent under another name. */
+function findOtherKind(bytes: Uint8Array): OtherKind | undefined {
+  const start = String.fromCharCode(...bytes.subarray(0, 16))
+  if (/^.{4}ftyp(?:hei|hev|mif1|msf1)/s.test(start))
+    return {
+      name: 'a HEIC picture of a phone',
+      note: 'Open it on the phone or computer, and save or export it as JPEG.',
+    }
+  if (/^.{4}ftypavi[fs]/s.test(start)) return { name: 'an AVIF picture' }
+  if (/^RIFF.{4}WEBP/s.test(start)) return { name: 'a WebP picture' }
+  if (/^GIF8/.test(start)) return { name: 'a GIF picture' }
+  if (/^(?:II\*\0|MM\0\*)/.test(start)) return { name: 'a TIFF picture, or a camera’s raw one' }
+  return undefined
 }

@@ -18,7 +18,7 @@ const story = (picture: string): string => `---\nstep: pink-4\n---\n\n# Tam\n\n!
 const SVG = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>'
 
 /** A PNG of one colour, made by the standard: signature, IHDR, IDAT, IEND with their check sums. */
-function toPng(width: number, height: number, colourType = 2): Uint8Array {
+function toPng(width: number, height: number, colourType = 2, dots?: Buffer): Uint8Array {
   const chunk = (name: string, data: Buffer): Buffer => {
     const body = Buffer.concat([Buffer.from(name, 'latin1'), data])
     const frame = Buffer.alloc(8)
@@ -35,7 +35,7 @@ function toPng(width: number, height: number, colourType = 2): Uint8Array {
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10]),
     chunk('IHDR', head),
-    chunk('IDAT', deflateSync(rows)),
+    chunk('IDAT', dots ?? deflateSync(rows)),
     chunk('IEND', Buffer.alloc(0)),
   ])
 }
@@ -75,7 +75,7 @@ it.each<[what: string, picture: string, files: Record<string, string | Uint8Arra
     { 'hat.png': toPng(20, 20).map((b, at) => (at === 45 ? b ^ 1 : b)) },
     /broken/,
   ],
-  ['is of another kind', 'hat.webp', { 'hat.webp': 'RIFF0000WEBPVP8 ' }, /no picture of a kind that can be printed/],
+  ['is of another kind', 'hat.webp', { 'hat.webp': 'RIFF0000WEBPVP8 ' }, /is a WebP picture, which cannot be printed/],
   [
     'is half a JPEG',
     'hat.jpg',
@@ -157,4 +157,30 @@ it('writes no drawing where one of them would replace a file of somebody', async
   expect(await print(...args)).toBe(2)
   expect(existsSync(join(world.cwd, 'x-1.svg'))).toBe(false)
   expect(world.read('x-2.svg')).toBe('my own')
+})
+
+/** The PNG with other data behind check sums that hold. */
+it('a picture whose dots are broken behind good check sums', async () => {
+  for (const dots of [Buffer.from('no dots at all'), deflateSync(Buffer.alloc(30))]) {
+    world.write({
+      'tam.md': story('hat.png'),
+      'hat.png': toPng(20, 20, 2, dots),
+      'mine/hat.png': toPng(20, 20, 6, dots),
+    })
+    await expectTold(['book', 'tam.md'], /tam\.md:7:1: `hat\.png` is broken: its dots cannot be read/)
+    const second = createWorld()
+    second.write({ 'mine/hat.png': toPng(20, 20, 6, dots) })
+    expect(await main(['print', 'cards', '--words', 'hat', '--pictures', 'mine'], second.io)).toBe(2)
+    expect(second.err()).toMatch(/`mine\/hat\.png` is broken/)
+    second.remove()
+    world.remove()
+    world = createWorld()
+  }
+})
+
+/** The first bytes are those of ISO/IEC 23008-12 (HEIF); the container is not filled. */
+it.each(['hat.heic', 'hat.jpg'])('a picture of a phone called %s says what to do', async (name) => {
+  const heic = Buffer.from('0000001866747970686569630000000068656963', 'hex')
+  world.write({ 'tam.md': story(name), [name]: heic })
+  await expectTold(['book', 'tam.md'], /tam\.md:7:1: `hat\.\w+` is a HEIC picture.*export it as JPEG/)
 })

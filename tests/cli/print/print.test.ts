@@ -112,3 +112,41 @@ it('takes the paper of the folder, unless another is asked for', async () => {
   expect(await toWidth()).toBeCloseTo(215.9, 3)
   expect(await toWidth('--paper', 'a4')).toBeCloseTo(210, 3)
 })
+
+it('prints named words without a step, and says that nothing was judged', async () => {
+  expect(await print('tags', '--words', "Tam's, HAT, rain")).toBe(0)
+  expect(await readWords('tags.pdf')).toEqual(["Tam's", 'HAT', 'rain'])
+  expect(world.err().replaceAll('\n', ' ')).toMatch(/^No step is named, so nothing was judged/)
+  world.write({ 'battledore.yaml': 'step: pink-3\n' })
+  expect(await print('tags', '--words', 'hat, rain')).toBe(0)
+  expect(world.err()).toContain('`rain` cannot be read at pink-3')
+})
+
+it('judges a story for the reader who is named', async () => {
+  world.write({
+    'meg.yaml': 'name: Meg\nsequence: series\nstep: pink-4\nknows:\n  sight words: [rain]\n',
+    'tam.md': '---\nstep: pink-4\n---\n\n# Tam\n\nTam had rain.\n',
+  })
+  for (const kind of ['book', 'strips', 'slips']) {
+    expect(await print(kind, 'tam.md', '--reader', 'meg.yaml', '--fail-on', 'error')).toBe(0)
+    expect(await print(kind, 'tam.md', '--fail-on', 'error')).toBe(1)
+  }
+  expect(world.err().replaceAll('\n', ' ')).toContain('Judged for Meg, at pink-4 (meg.yaml).')
+})
+
+it('puts a small number on the outside of each slip', async () => {
+  expect(await print('slips', '--words', 'hop,run,sit', '--numbers')).toBe(0)
+  const { sheets } = await readPdf(world.io.fs.readFileSync(`${world.cwd}/slips.pdf`))
+  expect(sheets).toHaveLength(2)
+  expect(sheets[1]?.words.map(({ text }) => text)).toEqual(['1', '2', '3'])
+  expect(world.out().replaceAll('\n', ' ')).toContain('long edge')
+})
+
+it('spaces letters wider', async () => {
+  const toWidth = async (spacing: string): Promise<number> => {
+    expect(await print('tags', '--words', 'mat', '--size', '6', '--spacing', spacing)).toBe(0)
+    const { sheets } = await readPdf(world.io.fs.readFileSync(`${world.cwd}/tags.pdf`))
+    return sheets[0]?.words.find(({ text }) => text === 'mat')?.width ?? 0
+  }
+  expect(await toWidth('wider')).toBeGreaterThan((await toWidth('usual')) + 1)
+})
