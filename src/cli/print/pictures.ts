@@ -71,7 +71,7 @@ export function readOwn(path: string, alt: string, io: Io): Result<Shown> {
         message: `${toShownPath(path)} has ${Math.round(size / 1e6)} million bytes, too many for a picture`,
         note: 'Save it smaller, 2000 dots wide at most.',
       })
-    const picture = readDrawable(io.fs.readFileSync(file))
+    const picture = readDrawable(io.fs.readFileSync(file), io)
     if (picture.ok) return succeed({ picture: picture.value, alt })
     return fail(
       ...picture.problems.map((problem) => ({ ...problem, message: `${toShownPath(path)} ${problem.message}` })),
@@ -82,8 +82,10 @@ export function readOwn(path: string, alt: string, io: Io): Result<Shown> {
 }
 
 /** Some drawings that are whole still stop the drawer, so each is drawn once before anything is laid out. */
-function readDrawable(bytes: Uint8Array): Result<Picture> {
+function readDrawable(bytes: Uint8Array, io: Io): Result<Picture> {
   const picture = readPicture(bytes)
-  if (!picture.ok || canDraw(picture.value)) return picture
+  if (!picture.ok) return picture
+  const font = io.fs.readFileSync(join(DATA_FOLDER, 'fonts', 'abeezee.woff'))
+  if (canDraw(picture.value, font)) return picture
   return fail({ code: 'bad-picture', message: 'is a drawing that cannot be printed', note: 'Save it as PNG.' })
 }

@@ -37,9 +37,11 @@ export function drawPdf(print: Print, letters: Letters): Promise<Uint8Array> {
   return bytes
 }
 
-/** Whether the drawer gets to the end of a picture: tried on a sheet that is thrown away. */
-export function canDraw(picture: Picture): boolean {
+/** Whether the drawer gets to the end of a picture: tried on a sheet that is thrown away.
+ *  @param font for the words that stand in it */
+export function canDraw(picture: Picture, font: Uint8Array): boolean {
   const document = new PDFDocument({ font: null as unknown as string, margin: 0 })
+  document.registerFont(PLAIN, font as Buffer)
   try {
     if (picture.kind === 'svg') drawDrawing(picture, document, { x: 0, y: 0, width: 50, height: 50 })
     else document.image(picture.bytes as Buffer, 0, 0, { width: 50 })

@@ -178,6 +178,14 @@ it('a picture whose dots are broken behind good check sums', async () => {
   }
 })
 
+it('a drawing that stops the drawer, and none that merely holds words', async () => {
+  const toDrawing = (inside: string): string => SVG.replace(/<path.*\/>/, inside)
+  world.write({ 'tam.md': story('hat.svg'), 'hat.svg': toDrawing('<path fill="url(#gone)" d="M0 0h9v9z"/>') })
+  await expectTold(['book', 'tam.md'], /tam\.md:7:1: `hat\.svg` is a drawing that cannot be printed/)
+  world.write({ 'hat.svg': toDrawing('<text x="1" y="5" font-size="4">hat</text>') })
+  expect(await print('book', 'tam.md')).toBe(0)
+})
+
 /** The first bytes are those of ISO/IEC 23008-12 (HEIF); the container is not filled. */
 it.each(['hat.heic', 'hat.jpg'])('a picture of a phone called %s says what to do', async (name) => {
   const heic = Buffer.from('0000001866747970686569630000000068656963', 'hex')
