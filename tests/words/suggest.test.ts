@@ -30,6 +30,9 @@ describe('what could stand for a word', () => {
     ['[Friends] met.', 'Pals'],
     ['A LARGE hut. The [LARGE] hut.', 'BIG'],
     ["He had his [friend's] hat.", "pal's"],
+    ['He fell [into] the mud.', 'in'],
+    ['He went [into] the mud.', undefined],
+    ['He sat [then].', undefined],
     ['The fox ran [away].', undefined],
   ])('%s → %s', (sentence, offer) => {
     expect(suggest(sentence)[0]).toBe(offer)
