@@ -3,7 +3,7 @@
 import { spawnSync } from 'node:child_process'
 import { describe } from 'vitest'
 
-export const hasProgram = (name: string): boolean => spawnSync('sh', ['-c', `command -v ${name}`]).status === 0
+const hasProgram = (name: string): boolean => spawnSync('sh', ['-c', `command -v ${name}`]).status === 0
 
 /** `program` is also the name of Debian's package unless `debian` names it. */
 export function describeWith(program: string, title: string, tests: () => void, debian = program): void {

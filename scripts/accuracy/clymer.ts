@@ -67,7 +67,7 @@ export function measureGeneralisations(engine: Engine): readonly Generalisation[
 }
 
 /** The words of two lists for the primary grades, as the dictionary's first pronunciation has them in General American. */
-export function countedWords({ spelling, phonics }: Engine): readonly CountedWord[] {
+function countedWords({ spelling, phonics }: Engine): readonly CountedWord[] {
   const words = [...new Set([...daleChall, ...spache].map((word) => word.toLowerCase()))].filter((word) =>
     /^[a-z]{2,}$/.test(word),
   )

@@ -8,7 +8,7 @@ import type { HeteronymCase } from './heteronym-case.ts'
 import { readWordNetCases } from './heteronyms-wordnet.ts'
 
 /** Shares of 0 to 1 over `sentences`; `withoutTagger` is the share that needs no tagger. */
-export interface HeteronymShares {
+interface HeteronymShares {
   readonly sentences: number
   readonly right: number
   readonly wrong: number

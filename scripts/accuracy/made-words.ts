@@ -9,7 +9,7 @@ import { findReadableAt } from '../../src/verdict/index.ts'
 import { CLUSTERS_AFTER, CLUSTERS_BEFORE, CODAS, ONSETS, PAIRS, type Piece, SHORT, SPLIT } from './made-pieces.ts'
 
 export const MADE_KINDS = ['closed', 'cluster', 'pair', 'split', 'two syllables'] as const
-export type MadeKind = (typeof MADE_KINDS)[number]
+type MadeKind = (typeof MADE_KINDS)[number]
 
 export interface MadeWord {
   readonly word: string

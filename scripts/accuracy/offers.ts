@@ -11,11 +11,11 @@ import type { Resources } from '../../src/resources/types.ts'
 import { readRows } from './read-rows.ts'
 
 /** What scripts/accuracy/data/offer-judgements.tsv says of an offer; its head says what each means. */
-export const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
-export type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
+const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
+type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
 
 export const HALVES = ['tuning', 'unseen'] as const
-export type Half = (typeof HALVES)[number]
+type Half = (typeof HALVES)[number]
 
 export interface FirstOffer {
   readonly half: Half

@@ -89,7 +89,7 @@ function generalisations(engine: Engine): readonly Row[] {
   }))
 }
 
-export const isFar = ({ ours, published, allowed }: Generalisation): boolean => Math.abs(ours - published) > allowed
+const isFar = ({ ours, published, allowed }: Generalisation): boolean => Math.abs(ours - published) > allowed
 
 function shortWords({ phonics }: Engine): readonly Row[] {
   return Object.values(phonics).map((one) => {

@@ -32,7 +32,7 @@ export function readShortWords(): readonly ShortWord[] {
 }
 
 /** Whether each letter of the pronunciation is a unit with its first-taught sound. */
-export const isLetterByLetter = (word: string, { units }: Pronunciation, accent: Accent): boolean =>
+const isLetterByLetter = (word: string, { units }: Pronunciation, accent: Accent): boolean =>
   units.map(({ key }) => key).join() ===
   [...word].map((letter) => `${letter}=${SHORT[accent][letter] ?? FIRST[letter] ?? letter}`).join()
 

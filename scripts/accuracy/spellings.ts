@@ -4,7 +4,7 @@ import { frequencyRank } from '../build/frequency.ts'
 import type { Engine } from './engine.ts'
 
 /** One spelling of a sound, or one sound of a spelling, with its share of 0 to 1 and an example. */
-export interface Share {
+interface Share {
   readonly name: string
   readonly share: number
   readonly count: number

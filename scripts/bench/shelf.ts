@@ -12,7 +12,7 @@ import { pair, type Row, toRatioRow } from './measure.ts'
 import { makeStories } from './stories.ts'
 
 /** So many reader files: all steps of the default sequence in turn, each with something known beyond or short of its step. */
-export function makeReaders(count: number): readonly { readonly name: string; readonly text: string }[] {
+function makeReaders(count: number): readonly { readonly name: string; readonly text: string }[] {
   const ids = loadBuiltIn('series', undefined)?.steps.map(({ id }) => id) ?? []
   return Array.from({ length: count }, (_, at) => {
     const step = ids[(at * 7) % ids.length] ?? 'pink-1'

@@ -6,7 +6,7 @@ import type { DictionaryWord } from './pronunciations.ts'
 import type { WordNet } from './wordnet.ts'
 
 /** How far a word goes with others, as first part or as last: not at all, where the other part is strong, or with any part. */
-export type Bond = 0 | 1 | 2
+type Bond = 0 | 1 | 2
 
 export interface PartOfCompounds {
   readonly word: string

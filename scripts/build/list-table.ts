@@ -40,7 +40,7 @@ interface Column {
 }
 
 /** About ten seconds. @param sequenceIn a built-in sequence in an accent, by its name */
-export function buildListTable(
+function buildListTable(
   lexicon: Lexicon,
   data: WordData,
   names: readonly string[],

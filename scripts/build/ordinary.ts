@@ -64,7 +64,7 @@ export function measureBoth(lexicon: Lexicon, rows: readonly { letters: string; 
 }
 
 /** @param examples candidates by letters, the best first; others are looked for where none of them shows the sound */
-export function measureOrdinary(
+function measureOrdinary(
   phonics: Phonics,
   examples: ReadonlyMap<string, readonly string[]>,
 ): readonly OrdinarySpelling[] {

@@ -58,7 +58,7 @@ const LETTER_NAMES: Readonly<Record<string, readonly string[]>> = {
 }
 
 /** Whether a transcription spells the word out letter by letter: `tv`, `us` as U S. */
-export function isSpelledOut(word: string, phones: readonly string[]): boolean {
+function isSpelledOut(word: string, phones: readonly string[]): boolean {
   if (word.length < 2) return false
   let rest = [phones.join(' ')]
   for (const letter of word) {

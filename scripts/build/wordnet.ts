@@ -9,7 +9,7 @@ import { readSenses, type Sense, type Synset, toSynset, type WordNetPos } from '
 export type { Pointer, Sense, Synset, WordNetPos } from './wordnet-files.ts'
 
 /** How many senses a lemma has as one part of speech, and how often they were tagged in all. */
-export interface PosCount {
+interface PosCount {
   readonly senses: number
   readonly tags: number
 }

@@ -6,9 +6,9 @@ import type { Unreadable } from './types.ts'
 export type Archive = Readonly<Record<string, Uint8Array>>
 
 /** The most that the parts of a document may hold together when unpacked, in bytes. */
-export const MAX_UNPACKED = 200 * 1024 * 1024
+const MAX_UNPACKED = 200 * 1024 * 1024
 /** The same for its text: a book of 1,000 pages has some 10 MB of it. */
-export const MAX_TEXT = 40 * 1024 * 1024
+const MAX_TEXT = 40 * 1024 * 1024
 
 export const isZip = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3
 

@@ -44,7 +44,7 @@ export async function readDocx(files: Archive): Promise<Brought | Unreadable> {
 }
 
 /** Puts a page break, as a writer types one, wherever a paragraph or a section begins a page by its settings. */
-export function markPages(xml: string, styles: string): string {
+function markPages(xml: string, styles: string): string {
   const breaking = findBreakingStyles(styles)
   const BREAK = '<w:r><w:br w:type="page"/></w:r>'
   let isNewSection = false

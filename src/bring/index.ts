@@ -11,7 +11,7 @@ import { readPlainText } from './plain-text.ts'
 import type { Brought, BroughtPicture, Note, PictureType, Unreadable } from './types.ts'
 
 export type { PagesBy } from './pages.ts'
-export type { Note, NoteCode, PictureType, Unreadable } from './types.ts'
+export type { Note, NoteCode, Unreadable } from './types.ts'
 
 export interface BringInput {
   readonly bytes: Uint8Array

@@ -7,7 +7,7 @@ import type { Lines } from '../story/lines.ts'
 import type { Page, Story, StoryOptions } from '../story/types.ts'
 
 /** What reports need of a story: plain values, so that a result can be kept in a file or come from another thread. */
-export interface StoryOutline {
+interface StoryOutline {
   readonly source: string
   readonly pages: readonly Pick<Page, 'number' | 'start' | 'end'>[]
 }

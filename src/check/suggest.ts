@@ -78,7 +78,7 @@ function toTokens(sentence: Sentence): Tokens {
 }
 
 /** The words and marks of the sentence before and after the word. */
-export function toSurroundings(word: Word, sentence: Sentence): Surroundings {
+function toSurroundings(word: Word, sentence: Sentence): Surroundings {
   const { parts, texts } = toTokens(sentence)
   const at = parts.indexOf(word)
   return { before: texts.slice(0, at), after: texts.slice(at + 1) }

@@ -12,7 +12,7 @@ export interface Output {
   readonly columns: number | undefined
 }
 
-export type FileSystem = Pick<
+type FileSystem = Pick<
   typeof fs,
   | 'chmodSync'
   | 'closeSync'

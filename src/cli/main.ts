@@ -63,7 +63,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
-export function createProgram(context: CommandContext): Command {
+function createProgram(context: CommandContext): Command {
   const { io } = context
   const program = new Command('battledore')
     .description(

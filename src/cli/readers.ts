@@ -12,7 +12,7 @@ import { toSlashes } from './files/shown.ts'
 import type { Io } from './io.ts'
 import { isSequencePath } from './resources.ts'
 
-export interface FileReader {
+interface FileReader {
   /** As shown to people. */
   readonly path: string
   readonly reader: Reader

@@ -2,12 +2,12 @@
 
 export type { ConfigChain, ConfigFinder } from './find.ts'
 export { createConfigFinder, findIgnoring } from './find.ts'
-export type { FlagKey } from './flags.ts'
+
 export { readFlags } from './flags.ts'
 export { readFrontMatter } from './front-matter.ts'
-export type { ReadText } from './load.ts'
+
 export { CONFIG_NAMES } from './load.ts'
 export { resolveSettings, toRuleSettings } from './resolve.ts'
-export type { SettingRow } from './show.ts'
+
 export { toSettingRows } from './show.ts'
 export type { Layer, Settings, StorySettings } from './types.ts'

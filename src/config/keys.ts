@@ -10,7 +10,7 @@ import type { Entry, Tree } from './tree.ts'
 const FOREIGN = new Set(['author', 'border', 'page', 'rule', 'subtitle', 'tile', 'titles', 'type', 'types'])
 
 /** `sight-words`, `sight_words` and `sightWords` are `sight words`. */
-export function toKey(written: string): string {
+function toKey(written: string): string {
   return written
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replace(/[-_]/g, ' ')

@@ -21,7 +21,7 @@ export function findParent(folder: string): string | undefined {
   return isTop ? undefined : toFolder(folder)
 }
 
-export function isAbsolute(path: string): boolean {
+function isAbsolute(path: string): boolean {
   return path.startsWith('/') || /^[A-Za-z]:[\\/]/.test(path)
 }
 

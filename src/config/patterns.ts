@@ -3,7 +3,7 @@
 export type Matcher = (path: string) => boolean
 
 /** `{pink,blue}/*.md` → `pink/*.md`, `blue/*.md`. Braces without a comma stay. */
-export function expandBraces(pattern: string): readonly string[] {
+function expandBraces(pattern: string): readonly string[] {
   const match = /\{([^{}]*,[^{}]*)\}/.exec(pattern)
   if (!match) return [pattern]
   const before = pattern.slice(0, match.index)

@@ -5,8 +5,8 @@ import type { Accent } from '../phonics/types.ts'
 import type { Problem, Sourced } from '../problem/index.ts'
 import type { StoryOptions } from '../story/types.ts'
 
-export type Pages = NonNullable<StoryOptions['pages']>
-export type ReducedVowels = 'accept' | 'flag'
+type Pages = NonNullable<StoryOptions['pages']>
+type ReducedVowels = 'accept' | 'flag'
 
 /** What one place says about one rule; what it leaves out is as before. */
 export interface RuleLayer {

@@ -68,7 +68,7 @@ export function findKind(at: number, pool: Pool): WordKind {
 export const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
 
 /** Of pictures the rule of the dictionary is good enough where nobody has judged a word; what goes into a hand is judged. */
-export function canBeShown(at: number, as: 'object' | 'picture', pool: Pool): boolean {
+function canBeShown(at: number, as: 'object' | 'picture', pool: Pool): boolean {
   const shown = pool.shownAt(at)
   return shown === undefined ? as === 'picture' && pool.factsAt(at).nameable !== 'no' : shown[as] !== 'no'
 }

@@ -136,7 +136,7 @@ function toLastTest(pool: Pool, query: WordQuery): (at: number) => boolean {
     !(query.newAtStep && pool.firstStep(at) !== now)
 }
 
-export function toFoundWord(at: number, pool: Pool): FoundWord {
+function toFoundWord(at: number, pool: Pool): FoundWord {
   const step = pool.firstStep(at)
   return {
     word: pool.wordAt(at),

@@ -5,7 +5,7 @@ import { type FoundWord, findWords } from './find.ts'
 import type { Pool } from './pool.ts'
 
 /** Things that a picture can show, doing words, and all others. */
-export type BookKind = 'things' | 'doing' | 'others'
+type BookKind = 'things' | 'doing' | 'others'
 
 export interface StepWords {
   readonly step: Step
@@ -56,7 +56,7 @@ export function countStepWords(pool: Pool, sequence: Sequence): readonly StepWor
   })
 }
 
-export function toBookKind({ kind, facts, shown }: FoundWord): BookKind {
+function toBookKind({ kind, facts, shown }: FoundWord): BookKind {
   const canBeShown = shown === undefined ? facts.nameable !== 'no' : shown.picture !== 'no'
   if (kind === 'naming' && canBeShown) return 'things'
   return kind === 'doing' ? 'doing' : 'others'

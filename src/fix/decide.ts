@@ -17,7 +17,7 @@ export interface Decided {
   readonly unlisted: readonly { readonly word: string; readonly key: ListKey }[]
 }
 
-export type ListKey = 'names' | 'sight words'
+type ListKey = 'names' | 'sight words'
 const KEYS = { name: 'names', heart: 'sight words' } as const
 
 export async function applyDecisions(source: string, decisions: readonly Decision[]): Promise<Decided> {

@@ -1,6 +1,6 @@
 // Changes to a story that a person decides on: pure, from findings and decisions to the new text and a diff.
 
-export { applyDecisions, applyEdits, type Decided, type Decision, decideByFirst } from './decide.ts'
+export { applyDecisions, applyEdits, type Decision, decideByFirst } from './decide.ts'
 export { type Answer, parseAnswer, toQuestion } from './dialogue.ts'
 export { toUnifiedDiff } from './diff.ts'
 export { type DiffPlace, toDiffPlace } from './diff-name.ts'

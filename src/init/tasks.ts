@@ -6,7 +6,7 @@ import type { ScriptNames } from './package-json.ts'
 const OWNER = 'battledore'
 
 /** `path:line:col-line:col: severity: message [rule]`; a config's mistake has no end. */
-export const PROBLEM_PATTERN = {
+const PROBLEM_PATTERN = {
   regexp: '^(.+?):(\\d+):(\\d+)(?:-(\\d+):(\\d+))?: (error|warning): (.*?)(?: \\[([\\w-]+)\\])?$',
   file: 1,
   line: 2,
@@ -19,7 +19,7 @@ export const PROBLEM_PATTERN = {
 } as const
 
 /** The begin line names the one story, so that the editor clears the marks of no other. */
-export const BACKGROUND = {
+const BACKGROUND = {
   activeOnStart: true,
   beginsPattern: { regexp: '^checking (.+)$', file: 1 },
   endsPattern: { regexp: '^done: \\d+ problems?, watching$' },

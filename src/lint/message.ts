@@ -9,7 +9,7 @@ import type { Fault, Message, Report, Rule, StoryContext } from './types.ts'
 const RULE_PAGES = 'rules/'
 
 /** The page that documents a rule, as a path in the package. */
-export function toRuleUrl(id: string): string {
+function toRuleUrl(id: string): string {
   return `${RULE_PAGES}${id}/README.md`
 }
 

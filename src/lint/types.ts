@@ -94,9 +94,7 @@ export interface WordFault extends Fault {
 }
 
 /** The `{name}` places of a message text: `a {b} c {d}` has `'b' | 'd'`. */
-export type Places<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
-  ? Name | Places<Rest>
-  : never
+type Places<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Places<Rest> : never
 
 export type MessageTexts = Readonly<Record<string, string>>
 
@@ -109,7 +107,7 @@ type ReportData<Name extends string> = [Name] extends [never]
   ? { readonly data?: Readonly<Record<string, string | number>> }
   : { readonly data: Readonly<Record<Name, string | number>> }
 
-export interface ReportBody {
+interface ReportBody {
   readonly at: Range
   readonly word?: Word
   /** Blamed letters, as ranges in the word. */

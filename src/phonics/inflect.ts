@@ -11,7 +11,7 @@ import type { Change, RawPronunciation, RawUnit } from './raw.ts'
 import type { Span } from './types.ts'
 
 export const ENDINGS = ['s', 'es', 'ed', 'ing', 'er', 'est', "'s"] as const
-export type EndingLetters = (typeof ENDINGS)[number]
+type EndingLetters = (typeof ENDINGS)[number]
 export const CHANGES = ['none', 'double', 'drop-e', 'y-to-i'] as const
 
 export interface Inflection {
@@ -112,7 +112,7 @@ export function inflect(
 }
 
 /** The sound of an ending after a sound: cats /s/, dogs /z/, buses /ɪz/; jumped /t/, rained /d/, hunted /ɪd/. */
-export function toEndingPhones(ending: EndingLetters, last: string): readonly string[] {
+function toEndingPhones(ending: EndingLetters, last: string): readonly string[] {
   switch (ending) {
     case 's':
     case 'es':

@@ -11,8 +11,8 @@ import type { Row } from './rows.ts'
 
 export const CLOSE = -1
 export const OPEN = 0
-export const HELD = 1
-export const READY = 2
+const HELD = 1
+const READY = 2
 export const LONG = 3
 export const STATES = 4
 

@@ -19,5 +19,3 @@ export const LETTER_SHAPES = {
   'two-storey-a': { feature: 'ss13', reason: 'the a of most books, for readers who are past the first ones' },
   'two-storey-g': { feature: 'ss14', reason: 'the g of many books' },
 } as const satisfies Readonly<Record<string, Shape>>
-
-export type LetterShape = keyof typeof LETTER_SHAPES

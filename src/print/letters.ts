@@ -30,7 +30,7 @@ export interface Letters {
   findMissing(texts: Iterable<string>): readonly string[]
 }
 
-export interface Outline {
+interface Outline {
   /** The same for the same shape. */
   readonly name: string
   readonly path: string

@@ -36,7 +36,7 @@ function findByHeart(pronunciations: WordPronunciations, knowledge: Knowledge): 
 }
 
 /** In order, with no letter twice and neighbours in one. */
-export function joinSpans(spans: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+function joinSpans(spans: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
   const joined: [number, number][] = []
   for (const [from, to] of [...spans].sort((one, other) => one[0] - other[0])) {
     const last = joined.at(-1)

@@ -5,7 +5,6 @@ export {
   fail,
   inOrder,
   isError,
-  type Points,
   succeed,
   toExpected,
   toPlace,
@@ -14,5 +13,5 @@ export {
   toRange,
   withOrigin,
 } from './problem.ts'
-export { toOriginWords, toProblemLine, toProblemText } from './text.ts'
-export type { Origin, Place, Point, Problem, ProblemCode, Range, Result, Sourced } from './types.ts'
+export { toProblemLine, toProblemText } from './text.ts'
+export type { Origin, Place, Problem, ProblemCode, Range, Result, Sourced } from './types.ts'

@@ -17,7 +17,7 @@ export function toProblemText(problem: Problem): string {
 const toOriginText = ({ setBy, place }: Problem): string =>
   setBy === undefined || place !== undefined ? '' : ` (${toOriginWords(setBy)})`
 
-export const toOriginWords = ({ origin }: Origin): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
+const toOriginWords = ({ origin }: Origin): string => (origin === 'default' ? 'the default' : `set in ${origin}`)
 
 /** On one line of a terminal: `mine.yaml:6:9: error: …`, and a whole sentence where there is no place. */
 export function toProblemLine(problem: Problem): string {

@@ -7,7 +7,7 @@ export interface Range {
 }
 
 /** Line and column from 1, as editors count them; the offset from 0. Columns are UTF-16 units. */
-export interface Point {
+interface Point {
   readonly line: number
   readonly column: number
   readonly offset: number

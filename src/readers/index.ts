@@ -1,4 +1,4 @@
 // Readers: who reads, as a teacher writes it down.
 
-export { loadReader, type ReaderTools } from './load.ts'
+export { loadReader } from './load.ts'
 export type { Reader } from './types.ts'

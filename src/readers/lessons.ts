@@ -17,7 +17,7 @@ export interface Lesson {
 }
 
 /** What was taught, when it was taught last, and whether it is secure by now. */
-export interface ItemRecord {
+interface ItemRecord {
   readonly item: TaughtItem
   readonly last: string
   readonly isSecure: boolean

@@ -155,7 +155,7 @@ function toFormLines({ formsReadableAt = [], meanings, pronunciations }: Explain
 }
 
 /** A reason in a teacher's words. */
-export function toReasonText(reason: Reason, word: string): string {
+function toReasonText(reason: Reason, word: string): string {
   const letters = `\`${reason.letters.map(([from, to]) => word.slice(from, to)).join('…')}\``
   const later = reason.taughtAt ? ` (from step ${reason.taughtAt} on)` : ''
   switch (reason.code) {

@@ -7,7 +7,7 @@ import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
 import { pad, toColumns, toCount, toPrintable, wrap } from './text.ts'
 
-export const CLASS_SCHEMA = 1
+const CLASS_SCHEMA = 1
 
 export interface ClassBook {
   /** As shown to people. */

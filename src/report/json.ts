@@ -6,7 +6,7 @@ import type { Figures } from '../verdict/types.ts'
 import { toProblemFields } from './problems.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
-export const CHECK_SCHEMA = 2
+const CHECK_SCHEMA = 2
 
 /** The whole report as a plain value. `sequence` is that of the first story: each file names its own. */
 export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]): unknown {
@@ -41,7 +41,7 @@ export function toFileFields(checked: CheckedStory) {
 const toFigures = (figures: Figures | undefined): Figures | Record<string, never> => (figures ? { ...figures } : {})
 
 /** One message with its place in lines and columns, from 1. */
-export function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'>) {
+function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'>) {
   const start = lines.toPoint(message.start)
   const end = lines.toPoint(message.end)
   return {

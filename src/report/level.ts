@@ -7,7 +7,7 @@ import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
 import { toColumns, toCount, toPercent, toPrintable, wrap } from './text.ts'
 
-export const LEVEL_SCHEMA = 1
+const LEVEL_SCHEMA = 1
 
 export interface LevelledText {
   /** As shown to people. */

@@ -9,7 +9,7 @@ import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
 import { toColumns, toCount, toCut, toList, toPercent, toPrintable, wrap } from './text.ts'
 
-export const MATCH_SCHEMA = 1
+const MATCH_SCHEMA = 1
 
 export interface MatchedBook {
   /** As shown to people. */
@@ -98,7 +98,7 @@ const hang = (line: string, width: number): string[] =>
   wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 /** Ready: the best share first. Nearly ready: the fewest lessons first, then the best share. */
-export function toSorted(books: readonly MatchedBook[], at: number) {
+function toSorted(books: readonly MatchedBook[], at: number) {
   const all = books.flatMap((book) => {
     const match = book.matches[at]
     return match === undefined ? [] : [{ book, match }]

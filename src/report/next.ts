@@ -10,7 +10,7 @@ import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
 import { toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
 
-export const NEXT_SCHEMA = 1
+const NEXT_SCHEMA = 1
 
 export interface ShelfBook {
   /** As shown to people. */
@@ -86,7 +86,7 @@ function toLessonTexts({ lessons, books, reader }: NextReport): readonly string[
   })
 }
 
-export function toLessonName({ kind, what }: NextLesson, { sequence }: Reader): string {
+function toLessonName({ kind, what }: NextLesson, { sequence }: Reader): string {
   if (kind === 'word') return `${toPrintable(what)} by heart`
   const [letters = ''] = what.split('=')
   const example = findExample(sequence, what, '')

@@ -5,7 +5,7 @@ import { toAccentName } from './accent.ts'
 import type { Paint } from './paint.ts'
 import { toCount, toList, wrap } from './text.ts'
 
-export const SEQUENCE_SCHEMA = 1
+const SEQUENCE_SCHEMA = 1
 
 /** The sequence as a plain value, described by schemas/steps.schema.json. */
 export function toSequenceJson(sequence: Sequence): unknown {

@@ -4,7 +4,7 @@ import type { Shelf, ShelvedBook } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import { toProblemFields } from './problems.ts'
 
-export const SHELF_SCHEMA = 1
+const SHELF_SCHEMA = 1
 
 /** Described by schemas/shelf.schema.json. */
 export function toJsonShelf(shelf: Shelf, share: number) {

@@ -7,7 +7,7 @@ import type { Paint } from './paint.ts'
 import { toStepName } from './step.ts'
 import { toColumns, toCount, toList, toPrintable, wrap } from './text.ts'
 
-export const STEP_WORDS_SCHEMA = 1
+const STEP_WORDS_SCHEMA = 1
 
 export interface StepWordsReport {
   readonly sequence: Sequence

@@ -18,7 +18,7 @@ import { toStepName } from './step.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
-export const WORDS_SCHEMA = 1
+const WORDS_SCHEMA = 1
 
 /** What was asked and what was found: the one record from which every output is made. */
 export interface WordList {
@@ -173,7 +173,7 @@ function toNotes(list: WordList, { width, paint }: WordsView): string[] {
 }
 
 /** Words in columns of one width, read line by line. */
-export function toGrid(words: readonly string[], width: number): string[] {
+function toGrid(words: readonly string[], width: number): string[] {
   const wide = Math.max(0, ...words.map(toColumnCount)) + 2
   const across = Math.max(1, Math.floor((width + 2) / wide))
   const lines: string[] = []

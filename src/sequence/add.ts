@@ -68,14 +68,14 @@ function resolveAll(
 }
 
 /** Under which key of a step an item stands. A contraction is taught by name, beside the words known by heart. */
-export function toKey({ kind, written }: TaughtItem): string {
+function toKey({ kind, written }: TaughtItem): string {
   if (kind === 'correspondence') return 'teach'
   if (kind === 'ending') return 'endings'
   return /['’ʼ]/.test(written) ? 'contractions' : 'sight words'
 }
 
 /** An item as YAML has to have it. */
-export const toScalar = ({ written }: TaughtItem): string => stringify(written, { lineWidth: 0 }).trim()
+const toScalar = ({ written }: TaughtItem): string => stringify(written, { lineWidth: 0 }).trim()
 
 function insertAll(
   yaml: string,

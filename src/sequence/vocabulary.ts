@@ -29,7 +29,7 @@ export const LIMITS = {
 } as const satisfies Readonly<Record<string, keyof Limits>>
 
 /** A mark may be written as itself or by its name; a name brings every form of the mark. */
-export const MARKS: Readonly<Record<string, readonly string[]>> = {
+const MARKS: Readonly<Record<string, readonly string[]>> = {
   'full stop': ['.'],
   comma: [','],
   'question mark': ['?'],

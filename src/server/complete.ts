@@ -14,7 +14,7 @@ import type { Completer } from './readable-words.ts'
 const KIND_TEXTS = { decodable: 'can be sounded out', sight: 'sight word', name: 'name', unreadable: '' } as const
 
 /** The letters before an offset. */
-export function findPrefix(source: string, offset: number): string {
+function findPrefix(source: string, offset: number): string {
   return /\p{L}[\p{L}’']*$/u.exec(source.slice(Math.max(0, offset - 60), offset))?.[0] ?? ''
 }
 

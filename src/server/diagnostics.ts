@@ -7,7 +7,7 @@ import type { Message } from '../lint/types.ts'
 import { type Place, type Problem, toProblemText } from '../problem/index.ts'
 import { toBlamed, toRange } from './ranges.ts'
 
-export const SOURCE = 'battledore'
+const SOURCE = 'battledore'
 
 /** The code of reasons why a story could not be checked. */
 export const NOT_CHECKED = 'not-checked'

@@ -8,7 +8,7 @@ import { createWordJudge, type Verdict } from '../verdict/index.ts'
 import type { Fitness, WordFacts } from '../words/index.ts'
 import type { WordSource } from './host.ts'
 
-export interface Completed {
+interface Completed {
   readonly word: string
   readonly kind: Verdict['kind']
 }
@@ -31,7 +31,7 @@ const MOST = 40
 /** How many words are judged for one completion: a single letter begins some thousand. */
 const MOST_JUDGED = 2_000
 
-export function createCompleter(sources: CompleterSources): Completer {
+function createCompleter(sources: CompleterSources): Completer {
   const { data, lexicon, phonics, sequence, step, reader, names, unfit, fit } = sources
   const judge = createWordJudge(sequence, step, reader ? { reader } : {})
   // Of the built-in list, the data of each word tells.

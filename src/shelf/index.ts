@@ -1,13 +1,11 @@
 // Counting over words, pages and books: what other folders may use.
 
-export { type Book, type BookInput, compareBooks, toBook } from './book.ts'
+export { type Book, compareBooks, toBook } from './book.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
 export {
   type BookGap,
-  type CountedBook,
   findGapOf,
   type Match,
-  type MatchOptions,
   matchBook,
   toCountedBook,
   toShareOf,
@@ -16,12 +14,10 @@ export { findNext, type NextLesson } from './next.ts'
 export { createReaderJudge, type ReaderJudge } from './reader-judge.ts'
 export type { Recurrence } from './recurrence.ts'
 export {
-  type MissingSteps,
-  type PractisedPattern,
   type Shelf,
   type ShelvedBook,
   toFirstPlaces,
   toShelf,
 } from './shelf.ts'
 export { findLessons, type Lesson, type MissingWord } from './teach.ts'
-export { createVocabulary, type KnownWord, type Vocabulary } from './vocabulary.ts'
+export { createVocabulary, type Vocabulary } from './vocabulary.ts'

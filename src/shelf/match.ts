@@ -99,7 +99,7 @@ export function findLeast(words: number, share: number): number {
 const taughtKeys = new WeakMap<Sequence, ReadonlySet<CorrespondenceKey>>()
 
 /** All correspondences that some step teaches. */
-export function toTaughtKeys(sequence: Sequence): ReadonlySet<CorrespondenceKey> {
+function toTaughtKeys(sequence: Sequence): ReadonlySet<CorrespondenceKey> {
   let keys = taughtKeys.get(sequence)
   if (keys === undefined) {
     keys = new Set(sequence.steps.flatMap(({ adds }) => adds.correspondences.map(({ key }) => key)))

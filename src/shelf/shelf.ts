@@ -6,7 +6,7 @@ import { createPatternFinder, type PatternFinder } from './pattern-finder.ts'
 import { type Recurrence, toPatternRecurrences, toShownSightWord, toSightRecurrences } from './recurrence.ts'
 import { eachCount, type Vocabulary } from './vocabulary.ts'
 
-export interface PractisedPattern {
+interface PractisedPattern {
   /** As written. */
   readonly pattern: string
   /** Running words that have it. */
@@ -24,7 +24,7 @@ export interface ShelvedBook extends Omit<Book, 'counts' | 'sightWords' | 'pract
   readonly newSightWords: readonly string[]
 }
 
-export interface MissingSteps {
+interface MissingSteps {
   readonly sequence: string
   /** Steps that no book is for, in order. */
   readonly steps: readonly string[]

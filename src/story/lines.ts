@@ -3,7 +3,7 @@
 import { findLastIndex } from '../sorted.ts'
 
 /** One-based line and column; a column counts UTF-16 units, as editors and other linters do. */
-export interface LinePoint {
+interface LinePoint {
   readonly line: number
   readonly column: number
 }

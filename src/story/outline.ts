@@ -22,7 +22,7 @@ export interface HeadingPiece extends Range, Inlines {
   readonly isTop: boolean
 }
 
-export interface BarePiece extends Range {
+interface BarePiece extends Range {
   readonly kind: 'rule' | 'picture'
 }
 

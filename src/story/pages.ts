@@ -5,7 +5,7 @@ import type { HeadingPiece, Piece, TextPiece } from './outline.ts'
 import type { StoryOptions } from './types.ts'
 
 /** The pieces of one page; `start` is where its first break or piece stands. */
-export interface PageCut {
+interface PageCut {
   readonly start: number
   readonly end: number
   readonly pieces: readonly (TextPiece | HeadingPiece)[]

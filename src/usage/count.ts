@@ -30,7 +30,7 @@ export interface WordUse extends Sense {
   readonly times: number
 }
 
-export interface PageCount {
+interface PageCount {
   readonly page: number
   /** Running words by use, in order of first place. */
   readonly uses: ReadonlyMap<WordUse, number>

@@ -1,6 +1,6 @@
 // The verdict on words and the figures counted from verdicts: what other folders may use.
 
-export { type Abbreviation, findAbbreviation } from './abbreviations.ts'
+export { findAbbreviation } from './abbreviations.ts'
 export { findOwner, isContraction } from './apostrophe.ts'
 export { REASON_CODES } from './faults.ts'
 export { type CountedWord, createTally, toDifferentFigures, toFigures, toWordKey } from './figures.ts'
@@ -8,7 +8,7 @@ export { createWordJudge, hasMixedForms, keepForm, type WordJudge } from './judg
 export { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
 export { findNamedOwner, isAllowedName, markNames } from './names.ts'
 export { findPattern, findPatternLines, type Pattern } from './pattern.ts'
-export { toShapes } from './shape.ts'
-export type { Figures, JudgedWord, Reason, ReasonCode, Verdict } from './types.ts'
-export { findEnding, toKey } from './unit.ts'
-export { isReadable, isSightWord, judge } from './verdict.ts'
+
+export type { Reason, Verdict } from './types.ts'
+export { toKey } from './unit.ts'
+export { isReadable, judge } from './verdict.ts'

@@ -46,7 +46,7 @@ function toRows(text: string): Map<string, string> {
 }
 
 /** @throws RangeError for a sign that stands for no condition */
-export function toStandIn(cell: string): StandIn {
+function toStandIn(cell: string): StandIn {
   const [text = '', where] = cell.split('/')
   if (where !== undefined && !Object.hasOwn(CONDITIONS, where)) throw new RangeError(`no condition is called ${where}`)
   return { text: text.replaceAll('_', ' '), where }

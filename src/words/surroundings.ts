@@ -26,9 +26,7 @@ const PERSONS = toSet('her him me them us you')
 export const BEFORE_BASE = toSet(
   "can can't could couldn't did didn't do does doesn't don't let's may might must not shall should to will won't would wouldn't",
 )
-export const BE = toSet(
-  "am are be been being i'm is isn't it's was wasn't were weren't we're you're they're he's she's",
-)
+const BE = toSet("am are be been being i'm is isn't it's was wasn't were weren't we're you're they're he's she's")
 const HAVE = toSet("had hadn't has hasn't have haven't having i've they've we've you've i'd he'd she'd they'd we'd")
 export const PREPOSITIONS = toSet(
   'about above across after against along among around at before behind below beneath beside between by down during for from in inside into near of off on onto out outside over past round through to toward towards under until up upon with within without',
@@ -55,7 +53,7 @@ export const prevOf = ({ before }: Surroundings): string | undefined => before.a
 export const nextOf = ({ after }: Surroundings): string | undefined => after[0]
 
 /** The last word before that is no adverb in between: `was` in `was just`. */
-export function ruler({ before }: Surroundings): string | undefined {
+function ruler({ before }: Surroundings): string | undefined {
   for (let i = before.length - 1; i >= 0; i--) {
     const word = before[i] ?? ''
     if (!GLUE.has(word) && !/ly$/.test(word) && !DEGREES.has(word)) return word

@@ -13,7 +13,7 @@ export const THESAURUS_PARTS = ['noun', 'verb', 'adjective', 'adverb'] as const 
 /** Marks a word's most used meaning. */
 export const PRIMARY_BIT = 1 << 15
 
-export interface NearWord {
+interface NearWord {
   /** Place in the lexicon. */
   readonly index: number
   /** 0 for a synonym; grows with the number of words in the smallest branch that holds both. */

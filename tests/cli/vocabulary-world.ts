@@ -5,7 +5,7 @@ import { Ajv, type ValidateFunction } from 'ajv'
 import { main } from '../../src/cli/main.ts'
 import { createWorld, type TestWorld } from './io.ts'
 
-export const BOOKS = {
+const BOOKS = {
   'books/battledore.yaml': 'names: [Tam, Meg, Sid, Zub]\n',
   'books/hat.md':
     '---\ntitle: The hat\nstep: pink-6\norder: 1\npractises: [e]\nintroduces: [the]\n---\n\nTam had a hat.\n\n---\n\nThe hat is red. Meg met Tam.\n',
@@ -15,7 +15,7 @@ export const BOOKS = {
     '---\ntitle: =SUM(A1), "the boat"\nstep: green-8\norder: 3\n---\n\nTam made a boat. It sails in the rain.\n',
 }
 
-export const READERS = {
+const READERS = {
   'class/meg.yaml': 'name: Meg\nstep: pink-6\nknows:\n  sight words: [said]\n',
   'class/sid.yaml': 'name: Sid\nstep: green-1\n',
 }

@@ -36,7 +36,7 @@ const phonics: Phonics = {
 
 const TAUGHT = 'a=æ b=b d=d e=ɛ f=f g=g h=h i=ɪ m=m n=n o=ɒ r=r s=s t=t u=ʌ z=z'
 
-export const sequence = toSequence([
+const sequence = toSequence([
   toStep('one', TAUGHT, {
     shapes: ['CVC', 'VC'],
     marks: ['.'],

@@ -12,7 +12,7 @@ const KINDS = ['read', 'senses', 'use', 'ate', 'stress'] as const
 const FOLDER = 'src/phonics/heteronyms/data'
 
 /** Throws with every mistake of every file: such a table must not ship. */
-export function loadHeteronyms(): readonly Heteronym[] {
+function loadHeteronyms(): readonly Heteronym[] {
   const files = KINDS.map((kind) => {
     const path = `${FOLDER}/${kind}.yaml`
     return readHeteronyms(readFileSync(join(ROOT, path), 'utf8'), path)

@@ -43,7 +43,7 @@ const FORMAT = 'battledore cache 3'
 /** How a cache of any version begins. */
 const BEGINNING = '{"format":"battledore cache '
 
-export const toDigest = (...parts: readonly string[]): string => {
+const toDigest = (...parts: readonly string[]): string => {
   const hash = createHash('sha256')
   // With the length before each part, so that two lists never run together.
   for (const part of parts) hash.update(`${part.length}:`).update(part)

@@ -105,6 +105,6 @@ function toNumber(given: string | undefined, name: string): number | undefined {
   throw new Error(`${name} is a whole number; this is \`${given}\`.`)
 }
 
-export const BASELINE_FILE = 'battledore-baseline.json'
+const BASELINE_FILE = 'battledore-baseline.json'
 
 export const toBaselineFile = ({ baseline }: CheckOptions): string => baseline ?? BASELINE_FILE

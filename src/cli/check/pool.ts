@@ -52,7 +52,10 @@ export async function createPoolJudge(runSettings: RunSettings, io: Io, threads:
 
 let start: ((order: Order) => Promise<Result>) | undefined
 
-/** Run in the worker. A text crosses faster than the many small objects of a result. */
+/**
+ * Run in the worker, which asks for it by name. A text crosses faster than the many small objects of a result.
+ * @public
+ */
 export async function judgeOrder(order: Order): Promise<string> {
   start ??= createWorker()
   const result = await start(order)

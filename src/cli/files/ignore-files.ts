@@ -14,7 +14,7 @@ const BY_FILES = `is left out by ${IGNORE_FILES.join(' or ')}`
 const NOT_STORIES =
   /^(?:readme|changelog|licen[sc]e|contributing|code[-_]of[-_]conduct)(?:\.[\w-]+)*\.(?:md|markdown)$/i
 
-export type Decision = 'left out' | 'taken in' | undefined
+type Decision = 'left out' | 'taken in' | undefined
 
 export interface IgnoreFiles {
   /** What the ignore files say of this very path, its folders aside. */

@@ -82,7 +82,7 @@ function toWish(given: string | undefined, phonics: Phonics): Result<TaughtItem 
 }
 
 /** The lesson as a teacher would write it down. */
-export function toItem(lesson: NextLesson | undefined, { sequence }: Reader, phonics: Phonics): TaughtItem | undefined {
+function toItem(lesson: NextLesson | undefined, { sequence }: Reader, phonics: Phonics): TaughtItem | undefined {
   if (lesson === undefined) return undefined
   if (lesson.kind === 'word') return { kind: 'word', written: lesson.what }
   const [letters = ''] = lesson.what.split('=')

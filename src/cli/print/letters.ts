@@ -15,7 +15,7 @@ const INSIDE: Readonly<Record<string, { readonly plain: string; readonly bold?: 
 }
 
 /** Shares of the font's square: a tenth is about a third of the width of an n. */
-export const SPACINGS = { usual: 0, wide: 0.05, wider: 0.1 } as const
+const SPACINGS = { usual: 0, wide: 0.05, wider: 0.1 } as const
 
 export interface LettersWish {
   readonly letters: string

@@ -78,7 +78,7 @@ const listTexts = ({ story }: StoryToPrint): readonly string[] =>
   story.pages.flatMap(({ blocks }) => blocks.map(({ text }) => text))
 
 /** The title of the story, else that of its settings, else the name of its file. */
-export function toTitle(story: StoryToPrint): string {
+function toTitle(story: StoryToPrint): string {
   const written = story.story.title?.text.replaceAll('\n', ' ').trim() || story.own.title?.value
   if (written) return written
   const name = toStoryName(story)

@@ -129,7 +129,7 @@ const TITLES: Readonly<Record<WordKindOfSheet, string>> = {
   wall: 'Words for the wall',
 }
 
-export const toTitle = (kind: WordKindOfSheet, { reader, options }: PrintContext): string =>
+const toTitle = (kind: WordKindOfSheet, { reader, options }: PrintContext): string =>
   [TITLES[kind], ...(reader.isStepNamed ? [reader.step] : []), ...toAskedFor(options)].join(', ')
 
 /** What was asked for beyond the step, as it goes into names. */

@@ -88,7 +88,7 @@ function toTarget(given: string, io: Io): Result<string> {
 const toName = (path: string): string => basename(path, extname(path)).trim().replace(/\s+/g, '-')
 
 /** Examples of the sequence that most people know, for who writes letters alone. */
-export const toTools = (accent: Accent): DraftTools => ({
+const toTools = (accent: Accent): DraftTools => ({
   phonicsFor: loadPhonics,
   examples: loadBuiltIn(DEFAULT_SEQUENCE, accent)?.steps.flatMap(({ adds }) => adds.correspondences) ?? [],
 })

@@ -21,7 +21,7 @@ export interface TaughtOptions {
   readonly notSecure?: boolean
 }
 
-export interface NewLesson {
+interface NewLesson {
   readonly date: string
   readonly step: string | undefined
   readonly items: readonly TaughtItem[]

@@ -58,7 +58,7 @@ const toReasonLines = ({ path, problems }: UncheckedStory): string =>
     .join('')
 
 /** One run over one file, as the tasks of `battledore init` read it. */
-export function toRun(path: string, text: string, count: number): string {
+function toRun(path: string, text: string, count: number): string {
   return `checking ${toPrintable(path)}\n${text}done: ${toCount(count, 'problem')}, watching\n`
 }
 

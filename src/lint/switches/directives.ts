@@ -6,9 +6,9 @@ import { findReach, isAbout, isInReach, isOverlapping, isRuleOf, isWord } from '
 import type { Argument, Switch, SwitchProblem } from './syntax.ts'
 import { readSwitch } from './syntax.ts'
 
-export type { Switch, SwitchProblem } from './syntax.ts'
+export type { SwitchProblem } from './syntax.ts'
 
-export interface Filtered<M> {
+interface Filtered<M> {
   readonly kept: readonly M[]
   /** With the reason that the switch gives. */
   readonly silenced: readonly { readonly message: M; readonly reason: string | undefined }[]

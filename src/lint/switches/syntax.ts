@@ -6,7 +6,7 @@ import type { Range, StoryComment } from '../../story/types.ts'
 import { findNearestRule, isLikeRule, toUnknownRule } from '../rule-names.ts'
 
 export const VERBS = ['ignore', 'ignore-line', 'disable', 'enable', 'disable-file'] as const
-export type Verb = (typeof VERBS)[number]
+type Verb = (typeof VERBS)[number]
 
 /** A rule id or a quoted word, with its place in the source. */
 export interface Argument extends Range {

@@ -26,7 +26,7 @@ export interface Context {
 }
 
 /** A row with the stress of its vowels. */
-export interface RowSymbol {
+interface RowSymbol {
   readonly row: number
   readonly stress: readonly (0 | 1)[]
 }

@@ -11,7 +11,7 @@ export type LexiconEntry =
   | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
 
 /** How far a word goes with others as the first or the last part of a compound: 0 not, 1 with strong parts, 2 with any. */
-export interface CompoundPart {
+interface CompoundPart {
   readonly word: string
   readonly first: number
   readonly last: number

@@ -8,7 +8,7 @@ import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
-export type Stored =
+type Stored =
   | {
       readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[]
     }

@@ -2,7 +2,7 @@
 
 import type { ReadAs } from '../sheet.ts'
 
-export interface ReadUnit<Mark> {
+interface ReadUnit<Mark> {
   readonly readAs: ReadAs
   readonly marks: Mark[]
 }

@@ -5,8 +5,8 @@ import type { LineItem } from '../sheet.ts'
 export type CutWish = 'corners' | 'lines' | 'none'
 
 /** How long a mark is, and how far it stays off the cards. */
-export const MARK = 3
-export const GAP = 0.4
+const MARK = 3
+const GAP = 0.4
 
 export interface CutLines {
   /** Places of the cuts, from left to right and from top to bottom. */

@@ -7,7 +7,7 @@ import type { Space } from './sizes.ts'
 import { putText, toWidth } from './words.ts'
 
 /** From baseline to baseline, in sizes. */
-export const LINE_SPACE = 1.5
+const LINE_SPACE = 1.5
 
 export interface ParagraphStyle {
   readonly letters: Letters

@@ -4,7 +4,7 @@ import type { Letters } from '../letters.ts'
 import { BAR, type MarkedText, toWidth } from './words.ts'
 
 /** Heights of the small x in millimetres, so that fonts compare. Own choice: nobody has published such figures. */
-export const SIZES = [
+const SIZES = [
   { upTo: 14, xHeight: 6.3 },
   { upTo: 40, xHeight: 5.3 },
   { upTo: Infinity, xHeight: 4.6 },
@@ -18,7 +18,7 @@ export const toXHeight = (pageWords: number | undefined): number =>
   pageWords === undefined ? LEAST : (SIZES.find(({ upTo }) => pageWords <= upTo)?.xHeight ?? LEAST)
 
 /** How much of a line's height its letters take, in sizes, with or without a bar below. */
-export const toInkHeight = ({ ascent, descent }: Letters, hasBar: boolean): number =>
+const toInkHeight = ({ ascent, descent }: Letters, hasBar: boolean): number =>
   ascent + (hasBar ? Math.max(descent, BAR + 0.03) : descent)
 
 export interface Space {

@@ -26,7 +26,7 @@ export interface Run {
 }
 
 /** The text cut into stretches that look the same all through. */
-export function toRuns({ text, marked, bold = [] }: MarkedText): readonly Run[] {
+function toRuns({ text, marked, bold = [] }: MarkedText): readonly Run[] {
   const cuts = new Set([0, text.length, ...marked.flat(), ...bold.flat()])
   const places = [...cuts].filter((at) => at >= 0 && at <= text.length).sort((one, other) => one - other)
   const isIn = (ranges: Ranges, at: number): boolean => ranges.some(([from, to]) => at >= from && at < to)

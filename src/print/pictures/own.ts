@@ -3,7 +3,7 @@
 import { OTHER_PICTURE_NAME, PICTURE_NAME } from './image.ts'
 
 /** `Hat-2.JPG` → `hat`, `ice_cream.png` → `ice cream`. */
-export const toWordOfName = (name: string): string =>
+const toWordOfName = (name: string): string =>
   name
     .replace(/\.[^.]*$/, '')
     .replace(/[-_ ]?\d+$/, '')

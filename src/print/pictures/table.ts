@@ -5,7 +5,7 @@ import type { Shown } from '../ask.ts'
 /** `dist/pictures.json`. */
 export type PictureFile = Readonly<Record<string, StoredPicture>>
 
-export interface StoredPicture {
+interface StoredPicture {
   readonly alt: string
   readonly width: number
   readonly height: number
@@ -14,9 +14,6 @@ export interface StoredPicture {
   /** The same thing in black and white, where the set has it. */
   readonly grey?: string
 }
-
-/** What the grown-up's page says of them. */
-export const PICTURE_CREDIT = 'Pictures of things: Fluent Emoji by Microsoft, MIT licence.'
 
 export function findStored(file: PictureFile, word: string, isGrey: boolean): Shown | undefined {
   const found = Object.hasOwn(file, word.toLowerCase()) ? file[word.toLowerCase()] : undefined
