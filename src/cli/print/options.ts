@@ -56,7 +56,7 @@ export function readKind(text: string): Result<Kind> {
 }
 
 /** Every choice that is no choice, told at once. */
-export function readWishes(options: PrintOptions): Result<Wishes> {
+export function readWishes(kind: Kind, options: PrintOptions): Result<Wishes> {
   const problems: Problem[] = []
   const choose = <const Choice extends string>(flag: string, text: string, choices: readonly Choice[]): Choice => {
     const found = choices.find((one) => one === text.toLowerCase())
@@ -81,7 +81,21 @@ export function readWishes(options: PrintOptions): Result<Wishes> {
         : choose<'short-edge' | 'long-edge'>('--turn', options.turn, ['short-edge', 'long-edge']),
     isGrey: choose('--colour', options.colour, ['colour', 'grey']) === 'grey',
   }
+  problems.push(...findMisplaced(kind, wishes))
   return problems.length > 0 ? fail(...problems) : succeed(wishes)
+}
+
+/** A wish that this kind of sheet cannot fulfil would be passed over without a word. */
+function findMisplaced(kind: Kind, { backs, fold, isCutInWords }: Wishes): readonly Problem[] {
+  const only = (isWished: boolean, flag: string, home: Kind): readonly Problem[] =>
+    isWished && kind !== home
+      ? fail({ code: 'bad-value', message: `${flag} is for \`print ${home}\`, not for \`print ${kind}\`` }).problems
+      : []
+  return [
+    ...only(backs === 'words', '--backs words', 'cards'),
+    ...only(fold !== 'staple', `--fold ${fold}`, 'book'),
+    ...only(isCutInWords, '--cut words', 'strips'),
+  ]
 }
 
 function toUnknown(flag: string, text: string, choices: readonly string[]) {

@@ -34,7 +34,7 @@ async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
   const { options } = task
   const kind = readKind(task.kind)
   if (!kind.ok) return kind
-  const wishes = readWishes(options)
+  const wishes = readWishes(kind.value, options)
   if (!wishes.ok) return wishes
   const letters = loadLetters(options, io)
   if (!letters.ok) return letters

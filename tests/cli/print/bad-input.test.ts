@@ -111,6 +111,13 @@ it('prints pictures that are whole, whatever they are called', async () => {
 })
 
 it.each<[what: string, args: readonly string[], said: RegExp]>([
+  [
+    'backs of a list',
+    ['list', '--words', 'hat', '--backs', 'words'],
+    /--backs words is for `print cards`, not for `print list`/,
+  ],
+  ['a fold of tags', ['tags', '--words', 'hat', '--fold', 'one-sheet'], /--fold one-sheet is for `print book`/],
+  ['loose words of a list', ['list', '--words', 'hat', '--cut', 'words'], /--cut words is for `print strips`/],
   ['an unknown kind', ['cardz', '--step', 'pink-4'], /print can be tags, .*Did you mean `cards`\?/],
   ['an unknown paper', ['tags', '--step', 'pink-4', '--paper', 'lettr'], /--paper can be a4 or letter.*`letter`\?/],
   ['no step', ['tags'], /step/],
