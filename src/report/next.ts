@@ -73,7 +73,10 @@ function toReadyText({ books, share }: NextReport): string {
 }
 
 function toLessonTexts({ lessons, books, reader }: NextReport): readonly string[] {
-  if (lessons.length === 0) return ['No single sound or word would help: the words that are missing lack several.']
+  if (lessons.length === 0)
+    return [
+      'No single sound or word would help: what the books ask for comes with the next steps, or several things at once.',
+    ]
   return lessons.slice(0, MOST_LESSONS).map((lesson, at) => {
     const opened = lesson.opens.map((book) => books[book]).filter((book) => book !== undefined)
     const shown = opened.slice(0, MOST_BOOKS).map(toLabel)

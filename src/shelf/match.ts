@@ -6,7 +6,7 @@ import type { Sequence } from '../sequence/types.ts'
 import type { StoryCount, WordUse } from '../usage/count.ts'
 import { toNamesFor } from '../usage/long-names.ts'
 import type { ReaderJudge } from './reader-judge.ts'
-import { findLessons, type Lesson, type MissingWord, toNeeds } from './teach.ts'
+import { comesWithSteps, findLessons, type Lesson, type MissingWord, toNeeds } from './teach.ts'
 import type { Vocabulary } from './vocabulary.ts'
 
 /** What one reader can read of one book. */
@@ -58,7 +58,10 @@ export interface BookGap {
 
 export function findGapOf(book: CountedBook, reader: ReaderJudge, sequence: Sequence): BookGap {
   const { uses, ids, words, names, more } = book
-  const missing = new Map<string, { word: string; times: number; needs: MissingWord['needs'] }>()
+  const missing = new Map<
+    string,
+    { word: string; times: number; needs: MissingWord['needs']; comesWithSteps: boolean }
+  >()
   const isTaught = toTaughtKeys(sequence)
   let unreadable = 0
   for (const [at, use] of uses.entries()) {
@@ -72,7 +75,12 @@ export function findGapOf(book: CountedBook, reader: ReaderJudge, sequence: Sequ
       known.times += use.times
       if (use.text === use.key) known.word = use.text
     } else
-      missing.set(use.key, { word: use.text, times: use.times, needs: toNeeds(verdict, (key) => isTaught.has(key)) })
+      missing.set(use.key, {
+        word: use.text,
+        times: use.times,
+        needs: toNeeds(verdict, (key) => isTaught.has(key)),
+        comesWithSteps: comesWithSteps(verdict),
+      })
   }
   return { words, readable: words - unreadable, missing: [...missing.values()] }
 }

@@ -18,8 +18,8 @@ export interface NextLesson {
 
 /**
  * The best first: by the books that become ready, then by the running words won, and of equals what letters say before a
- * word by heart. A word is proposed by heart only where letters that are taught somewhere do not make it readable: `th`,
- * not `that`.
+ * word by heart. A word is proposed by heart only where letters that are taught somewhere do not make it readable (`th`,
+ * not `that`), and where it is no matter of its length or shape, which a step brings.
  * @param share from which a book is ready, 0 to 1
  */
 export function findNext(gaps: readonly BookGap[], share: number): readonly NextLesson[] {
@@ -64,7 +64,8 @@ interface Draft {
 /** What each single lesson would win in one book. */
 function collect({ missing }: BookGap): ReadonlyMap<string, Draft> {
   const drafts = new Map<string, Draft>()
-  for (const { word, times, needs } of missing) {
+  for (const { word, times, needs, comesWithSteps } of missing) {
+    if (needs === undefined && comesWithSteps) continue
     // A word that lacks several correspondences is won by no single lesson.
     if (needs !== undefined && needs.length !== 1) continue
     const kind = needs === undefined ? 'word' : 'correspondence'

@@ -10,6 +10,8 @@ export interface MissingWord {
   readonly times: number
   /** The correspondences that make it readable when all are taught; undefined where those alone do not. */
   readonly needs: readonly CorrespondenceKey[] | undefined
+  /** What it lacks comes with the steps (length, shape, endings, later sounds), so it is no word to learn by heart. */
+  readonly comesWithSteps?: boolean
 }
 
 export type Lesson =
@@ -23,6 +25,11 @@ export type Lesson =
 
 /** A search over more correspondences would take long and find little: those that can win most are looked at. */
 const MOST_CORRESPONDENCES = 12
+
+const BY_HEART: ReadonlySet<string> = new Set(['irregular', 'correspondence-untaught', 'sight-word-later'])
+
+/** Whether only steps, and no lesson by itself, make the word readable. */
+export const comesWithSteps = ({ reasons }: Verdict): boolean => !reasons.some(({ code }) => BY_HEART.has(code))
 
 /** What would make an unreadable word readable; undefined where letters and sounds alone do not. */
 export function toNeeds(

@@ -41,6 +41,10 @@ it('proposes a word by heart only where letters do not help, and leaves ready bo
   expect(findNext(gaps, 0.9)).toEqual([{ kind: 'word', what: 'said', opens: [0], wins: 2, words: ['said'] }])
 })
 
+it('a word that only lacks a longer step is none to learn by heart', () => {
+  expect(findNext([gap(4, [{ word: 'ship', times: 4, needs: undefined, comesWithSteps: true }])], 0.9)).toEqual([])
+})
+
 it('a word that lacks two correspondences is won by no single lesson', () => {
   expect(findNext([gap(4, [{ word: 'shain', times: 4, needs: ['sh=ʃ', 'ai=eɪ'] }])], 0.9)).toEqual([])
 })
