@@ -5,7 +5,7 @@ import type { HoldingWord, Level } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
-import { toColumns, toCount, toPercent, toPrintable, wrap } from './text.ts'
+import { toColumns, toCount, toPercent, toPrintable, toTimes, wrap } from './text.ts'
 
 const LEVEL_SCHEMA = 1
 
@@ -52,7 +52,7 @@ function toHoldingLines({ holdingBack, step }: Level): readonly string[] {
 }
 
 const toHolding = ({ word, times, readableAt }: HoldingWord): string =>
-  `${toPrintable(word)} ${times === 1 ? 'once' : times === 2 ? 'twice' : `${times} times`}${readableAt === null ? '' : ` (${readableAt})`}`
+  `${toPrintable(word)} ${toTimes(times)}${readableAt === null ? '' : ` (${readableAt})`}`
 
 /** How many texts stand at each step. */
 export function toPrettySum(found: readonly LevelledText[], { width, paint }: View): string {

@@ -8,7 +8,7 @@ import { type BookGap, type NextLesson, toShareOf } from '../shelf/index.ts'
 import { OBJECT_CAUTION, READER_CAUTION } from './caution.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
-import { toCount, toList, toPercent, toPrintable, wrap } from './text.ts'
+import { toCount, toList, toPercent, toPrintable, toTimes, wrap } from './text.ts'
 
 const NEXT_SCHEMA = 1
 
@@ -157,8 +157,6 @@ function toBookText(book: PlanBook, { written }: TaughtItem): string {
     book.uses === 0 ? `no book that can be read uses ${toPrintable(written)} yet` : `it uses it ${toTimes(book.uses)}`
   return `Book: ${toLabel(book)} (${share}; ${uses}).`
 }
-
-const toTimes = (times: number): string => (times === 1 ? 'once' : times === 2 ? 'twice' : `${times} times`)
 
 const quote = (text: string): string => (/^[\w./-]+$/.test(text) ? text : JSON.stringify(text))
 

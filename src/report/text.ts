@@ -91,3 +91,6 @@ export const toSentence = (text: string): string => (/[.?!]$/.test(text) ? text 
 export function toPrintable(text: string): string {
   return text.replace(/[\u0000-\u001f\u007f-\u009f]/g, (character) => JSON.stringify(character).slice(1, -1))
 }
+
+/** `once`, `twice`, `3 times`. */
+export const toTimes = (times: number): string => (times === 1 ? 'once' : times === 2 ? 'twice' : `${times} times`)

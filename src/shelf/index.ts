@@ -4,6 +4,7 @@ export { type Book, compareBooks, toBook } from './book.ts'
 export { createLevelFinder, type HoldingWord, type Level, type LevelFinder } from './level.ts'
 export {
   type BookGap,
+  type CountedBook,
   findGapOf,
   type Match,
   matchBook,

@@ -2,8 +2,8 @@
 
 import { fail } from '../../problem/index.ts'
 import { type ClassBook, toJsonClass, toPrettyClass } from '../../report/for-class.ts'
-import { createReaderJudge, createVocabulary, findGapOf, toCountedBook } from '../../shelf/index.ts'
-import { countText } from '../../usage/count-text.ts'
+import { findGapOf } from '../../shelf/index.ts'
+import { createBookCounter } from '../book-counter.ts'
 import { complainOf, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
 import { findReaders, toDay } from '../readers.ts'
@@ -34,16 +34,15 @@ export async function checkForClass(
   complainOf(io, problems)
   const run = createTextRun(io, options.config === undefined ? {} : { config: options.config })
   if (readers.length === 0 || run === undefined) return 2
-  const vocabulary = createVocabulary()
-  const judges = readers.map(({ reader }) =>
-    createReaderJudge(resources.phonicsFor(reader.sequence.accent), reader.knowledge, vocabulary),
+  const counter = createBookCounter(
+    readers.map(({ reader }) => reader),
+    resources,
   )
-  const isMixed = (text: string): boolean => judges.some((judge) => judge.isMixed(text))
   const books: ClassBook[] = []
-  await run.each(given, async ({ path: shown, own, story, names, sightWords }) => {
-    const count = await countText(story, names, isMixed, resources)
-    const book = toCountedBook(count, vocabulary, { names, more: { sightWords } })
-    const gaps = judges.map((judge, at) => findGapOf(book, judge, readers[at]!.reader.sequence))
+  await run.each(given, async (text) => {
+    const { path: shown, own } = text
+    const { book } = await counter.count(text)
+    const gaps = counter.judges.map((judge, at) => findGapOf(book, judge, readers[at]!.reader.sequence))
     books.push({ path: shown, title: own.title?.value, gaps })
   })
   const report = { readers, books, share: SHARE }

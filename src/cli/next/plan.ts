@@ -15,7 +15,7 @@ import { countText } from '../../usage/count-text.ts'
 import { judge } from '../../verdict/index.ts'
 import type { Io } from '../io.ts'
 import { createTextRun } from '../texts.ts'
-import { isUse } from './uses.ts'
+import { countUses, isUse } from './uses.ts'
 
 export interface Wanted {
   readonly reader: Reader
@@ -56,7 +56,7 @@ export async function planLesson(
         }
     const count = await countText(story, names, judges.isMixed, resources)
     const gap = findGapOf(toCountedBook(count, vocabulary, { names, more: { sightWords } }), judges, sequence)
-    const uses = count.uses.reduce((sum, { text, times }) => sum + (isUse(text, item, phonics) ? times : 0), 0)
+    const uses = countUses(count, item, phonics)
     const share = toShareOf(gap)
     // Of the books that can be read, the one that uses the new thing most; else the one nearest to it.
     const worth = share >= ready && uses > 0 ? 1 + uses : share

@@ -16,8 +16,6 @@ import { createResources } from '../resources.ts'
 
 export interface TaughtOptions {
   readonly date?: string
-  /** False where `--not-secure` was given. */
-  readonly secure?: boolean
   readonly notSecure?: boolean
 }
 
