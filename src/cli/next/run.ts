@@ -6,16 +6,9 @@ import type { Reader } from '../../readers/index.ts'
 import { type NextReport, type ShelfBook, toJsonNext, toPrettyNext } from '../../report/next.ts'
 import { resolveItem, type TaughtItem } from '../../sequence/item.ts'
 import { findExample } from '../../sequence/taught.ts'
-import {
-  type BookGap,
-  createReaderJudge,
-  createVocabulary,
-  findGapOf,
-  findNext,
-  toCountedBook,
-} from '../../shelf/index.ts'
+import { type BookGap, findGapOf, findNext } from '../../shelf/index.ts'
 import type { NextLesson } from '../../shelf/next.ts'
-import { countText } from '../../usage/count-text.ts'
+import { createBookCounter } from '../book-counter.ts'
 import { complainOf, type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
 import { readReaderFile, toDay } from '../readers.ts'
@@ -50,14 +43,13 @@ export async function runNext(path: string, given: readonly string[], options: N
     complainOf(io, wish.problems)
     return 2
   }
-  const vocabulary = createVocabulary()
-  const judge = createReaderJudge(phonics, reader.knowledge, vocabulary)
+  const counter = createBookCounter([reader], resources)
   const open = reader.record?.items.filter(({ isSecure }) => !isSecure).map(({ item }) => item) ?? []
   const books: (ShelfBook & { readonly gap: BookGap })[] = []
-  await run.each(given, async ({ path: shown, own, story, names, sightWords }) => {
-    const count = await countText(story, names, judge.isMixed, resources)
-    const book = toCountedBook(count, vocabulary, { names, more: { sightWords } })
-    const gap = findGapOf(book, judge, reader.sequence)
+  await run.each(given, async (text) => {
+    const { path: shown, own } = text
+    const { count, book } = await counter.count(text)
+    const gap = findGapOf(book, counter.judges[0]!, reader.sequence)
     books.push({ path: shown, title: own.title?.value, gap, open: open.map((item) => countUses(count, item, phonics)) })
   })
   const lessons = findNext(
