@@ -6,6 +6,8 @@ export const SLOW = ['tests/cli/pre-commit.test.ts', 'tests/phonics/alignment.te
 export const shared = {
   pool: 'threads',
   isolate: false,
+  // Two, also where vitest would leave one core free: nobody else waits for it.
+  maxWorkers: 2,
   // Real processes and a build share two cores.
   testTimeout: 60_000,
   hookTimeout: 120_000,
