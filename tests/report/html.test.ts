@@ -7,22 +7,6 @@ import { main } from '../../src/cli/main.ts'
 import { createWorld, type TestWorld } from '../cli/io.ts'
 import { describeWith } from '../tools.ts'
 
-// What the functions that run in the browser use of it: the project is compiled without the browser's types.
-interface Element {
-  readonly tagName: string
-  readonly innerHTML: string
-  readonly parentElement: Element | null
-  readonly scrollWidth: number
-  readonly clientWidth: number
-  cloneNode(isDeep: true): Element
-  remove(): void
-  querySelectorAll(selector: string): Iterable<Element>
-}
-declare const document: Element & { readonly documentElement: Element }
-declare const getComputedStyle: (
-  element: Element,
-) => Readonly<Record<'color' | 'backgroundColor' | 'fontSize' | 'textDecorationLine', string>>
-
 const STORY = `---
 step: pink-3
 ---
