@@ -24,7 +24,7 @@ export default defineRule({
     soundless: '{word} cannot be read from its letters',
   },
   create: ({ options, report }) => {
-    const tellAbbreviation = (text: string, body: ReturnType<typeof toFaultReport>): void => {
+    const reportAbbreviation = (text: string, body: ReturnType<typeof toFaultReport>): void => {
       const word = toQuoted(text)
       const found = findAbbreviation(text)
       const more = { ...body, note: `Use other words, or teach ${word} by heart and list it under \`sight words\`.` }
@@ -41,7 +41,7 @@ export default defineRule({
         const data = { word: toQuoted(word.text) }
         if (code === 'foreign') {
           report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
-        } else if (code === 'abbreviation') tellAbbreviation(word.text, body)
+        } else if (code === 'abbreviation') reportAbbreviation(word.text, body)
         else {
           const note = 'Write the words out in full, check the spelling, or list it under `names` if it is a name.'
           report({ ...body, messageId: 'soundless', data, note })

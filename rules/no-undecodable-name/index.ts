@@ -15,13 +15,13 @@ export default defineRule({
   messages: { name: '{name} is an allowed name that cannot be sounded out at step {step}' },
   create: ({ story, options, report }) => ({
     story: () => {
-      const told = new Set<string>()
+      const reported = new Set<string>()
       for (const { word, sentence, form } of story.count().uses) {
         if (form !== 'word') continue
         const name = toBareName(word.text)
-        if (told.has(toWordKey(name)) || options.allow.includes(name)) continue
+        if (reported.has(toWordKey(name)) || options.allow.includes(name)) continue
         if (story.judge(word, sentence).verdict.kind !== 'name') continue
-        told.add(toWordKey(name))
+        reported.add(toWordKey(name))
         report({
           at: word,
           word,

@@ -26,16 +26,16 @@ export default defineRule({
     unsure: 'it is not known how {word} is said; the letters would say {guess}',
   },
   create: ({ story, options, report }) => {
-    const told = new Set<string>()
+    const reported = new Set<string>()
     const isAllowed = (text: string) => options.allow.some((allowed) => allowed.toLowerCase() === text.toLowerCase())
     return {
       // Beside the error of a word that cannot be read: most likely it is only misspelt.
       word: (word, sentence) => {
-        if (word.form !== 'word' || told.has(word.text) || isAllowed(word.text)) return
+        if (word.form !== 'word' || reported.has(word.text) || isAllowed(word.text)) return
         const { pronunciations, verdict } = story.judge(word, sentence)
         if (pronunciations.source !== 'guess' || verdict.readable || hasCapital(word.text)) return
         if (pronunciations.meant !== undefined || pronunciations.unsure) return
-        told.add(word.text)
+        reported.add(word.text)
         const meant = story.findSlip(word.text)
         if (meant === undefined) return
         const body = { at: word, word, reason: 'slip', expected: [meant], note: `Did you mean ${toQuoted(meant)}?` }

@@ -53,7 +53,7 @@ export async function checkPrepared(
   if ('problems' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
   const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
-  const told = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
+  const reported = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
   const unread = story.problems.map((problem) =>
     toMessage(problem, TEXT, findPageNumber(story, problem.place?.start.offset ?? 0)),
   )
@@ -66,7 +66,7 @@ export async function checkPrepared(
     options: toStoryOptions(settings),
     lines: createLines(input.source),
     figures: context.figures(),
-    messages: [...told, ...unread, ...found].sort(compareMessages),
+    messages: [...reported, ...unread, ...found].sort(compareMessages),
   }
 }
 
@@ -137,7 +137,7 @@ async function findKnown(
     : { familiarity: (word) => help.factsOf(word)?.known, findUnfit: help.fitnessFor(toFitness(settings)).findUnfit }
 }
 
-/** Whether the top of the story says a step that could not be read: what is wrong there is told, and is enough. */
+/** Whether the top of the story says a step that could not be read: what is wrong there is reported, and is enough. */
 const hasLostStep = ({ story, own }: ReadText): boolean =>
   own.problems.length > 0 && /^\s*step\s*:/m.test(story.frontMatter?.value ?? '')
 
@@ -151,7 +151,7 @@ function toStepMissing(path: string, { steps }: Sequence): Problem {
   })
 }
 
-/** The id under which mistakes in front matter are told: they belong to no rule and cannot be switched off. */
+/** The id under which mistakes in front matter are reported: they belong to no rule and cannot be switched off. */
 export const FRONT_MATTER = 'front-matter'
 
 /** The same for what is odd about the whole text: another language, a comment that is never closed. */

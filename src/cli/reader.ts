@@ -49,7 +49,7 @@ export async function readReader(path: string, io: Io, defaults: ReaderDefaults 
 }
 
 /** The same with what is wrong, or for whom it is judged, told; undefined where there is something wrong. */
-export async function tellReader(
+export async function readReaderOrExplain(
   path: string,
   io: Io,
   defaults: ReaderDefaults = {},

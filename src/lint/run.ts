@@ -54,7 +54,7 @@ export function runRules(
   const outbox: Outbox = { messages: [], further: [] }
   const made = makeRules(context, rules, settings, outbox)
   const listeners = toListeners(made)
-  walk(context, listeners, createFaultTeller(context, listeners, outbox))
+  walk(context, listeners, createFaultReporter(context, listeners, outbox))
   return applySwitches(context, rules, made, outbox.messages).sort(compareMessages)
 }
 
@@ -79,7 +79,7 @@ function makeRules(
  * Offers the faults of a word to the rules that claim them, until one of them says something. What is said of a word is
  * said again wherever the story has the same word in the same sense: a rule is asked once for each.
  */
-function createFaultTeller(
+function createFaultReporter(
   context: StoryContext,
   listeners: Listeners,
   outbox: Outbox,
@@ -94,7 +94,7 @@ function createFaultTeller(
     }
     const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
     const from = outbox.messages.length
-    tellFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
+    reportFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
     if (judged === undefined || !context.isAlwaysPlain(word.text) || judged.verdict.guessed) return
     // A guessed word is told once, where the story first has it; what stands elsewhere than at its word cannot be moved.
     const said = outbox.messages.slice(from)
@@ -102,7 +102,7 @@ function createFaultTeller(
   }
 }
 
-function tellFaults(
+function reportFaults(
   faults: readonly Fault[],
   found: Pick<WordFault, 'word' | 'sentence' | 'judged'>,
   { faults: handlers }: Listeners,
@@ -150,8 +150,12 @@ function applySwitches(
   return [...kept, ...messages]
 }
 
-function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Word, sentence: Sentence) => void): void {
-  const tellWords = listeners.faults.size > 0
+function walk(
+  context: StoryContext,
+  listeners: Listeners,
+  reportFaults: (word: Word, sentence: Sentence) => void,
+): void {
+  const wantsFaults = listeners.faults.size > 0
   for (const page of context.story.pages) {
     for (const listen of listeners.page) listen(page)
     for (const block of page.blocks) {
@@ -159,7 +163,7 @@ function walk(context: StoryContext, listeners: Listeners, tellFaults: (word: Wo
       for (const sentence of block.sentences) {
         for (const listen of listeners.sentence) listen(sentence, page)
         for (const word of sentence.words) {
-          if (tellWords) tellFaults(word, sentence)
+          if (wantsFaults) reportFaults(word, sentence)
           for (const listen of listeners.word) listen(word, sentence)
         }
         if (listeners.mark.length === 0) continue

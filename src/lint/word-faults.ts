@@ -13,7 +13,7 @@ const NONE: readonly Fault[] = []
 /** Makes the function that finds the faults of a word. What it must know of the whole story is found once, when first needed. */
 export function createFaultFinder(context: StoryContext): (word: Word, sentence: Sentence) => readonly Fault[] {
   const { capitals, numerals } = context.knowledge
-  const guessesTold = new Set<string>()
+  const guessesReported = new Set<string>()
   const isListed = createNameTest(context.names)
   let likelyNames: ReadonlySet<string> | undefined
   const isUnlistedName = ({ text }: Word): boolean => {
@@ -39,7 +39,8 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
     if (isCapital && isListed(word.text)) return faults
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
-    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesTold)) faults.push({ code: 'guessed' })
+    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesReported))
+      faults.push({ code: 'guessed' })
     return faults
   }
 }
@@ -67,10 +68,10 @@ function findCapitalFaults(text: string, taught: Capitals): readonly Fault[] {
   return taught === 'none' ? [{ code: 'capital' }] : NONE
 }
 
-/** A guess that can be read is told where the story first has it: thirty notes on one invented name help nobody. */
-function isFirst(word: Word, told: Set<string>): boolean {
+/** A guess that can be read is reported where the story first has it: thirty notes on one invented name help nobody. */
+function isFirst(word: Word, reported: Set<string>): boolean {
   const key = word.text.toLowerCase()
-  if (told.has(key)) return false
-  told.add(key)
+  if (reported.has(key)) return false
+  reported.add(key)
   return true
 }

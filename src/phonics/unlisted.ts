@@ -66,11 +66,11 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     const { cuttings, isSure } = guessInflected(word)
     if (isSure) return { source: 'guess', cuttings }
     const whole = guessWhole(word)
-    const isTold = !looksForeign(word) && (cuttings.length > 0 || isSureWhole(word, whole))
+    const isSettled = !looksForeign(word) && (cuttings.length > 0 || isSureWhole(word, whole))
     return {
       source: 'guess',
       cuttings: [...cuttings, ...whole.cuttings],
-      ...(isTold ? {} : { unsure: true }),
+      ...(isSettled ? {} : { unsure: true }),
     }
   }
 

@@ -6,7 +6,7 @@
 import { type CheckedStory, isChecked } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Problem } from '../problem/index.ts'
-import { createOnce, type ShownProblem, toToldProblems } from './problems.ts'
+import { createOnce, type ShownProblem, toNewProblems } from './problems.ts'
 import type { Reporter, Result } from './reporter.ts'
 import { toCount, toPrintable } from './text.ts'
 
@@ -60,7 +60,7 @@ function toAnnotations(
   toFile: (path: string) => string,
   isNew: (problem: Problem) => boolean,
 ): Annotation[] {
-  if (!isChecked(result)) return toToldProblems(result, isNew).map((shown) => toProblemAnnotation(shown, toFile))
+  if (!isChecked(result)) return toNewProblems(result, isNew).map((shown) => toProblemAnnotation(shown, toFile))
   const file = toFile(result.path)
   return result.messages.map((message) => toAnnotation(message, file, result))
 }

@@ -19,15 +19,15 @@ interface Suite {
 }
 
 export function toJunit(results: readonly Result[]): string {
-  const told = toAllProblems(results)
+  const reported = toAllProblems(results)
   const stories = new Set(results.map(({ path }) => path))
-  const others = new Set(told.map(({ path }) => path).filter((path) => !stories.has(path)))
+  const others = new Set(reported.map(({ path }) => path).filter((path) => !stories.has(path)))
   const suites = [
     ...results.map((result) => (isChecked(result) ? toSuite(result) : toBrokenSuite(result))),
     ...[...others].map((file) =>
       toErrorSuite(
         file,
-        told.filter(({ path }) => path === file),
+        reported.filter(({ path }) => path === file),
       ),
     ),
   ]

@@ -1,7 +1,7 @@
 // One line a message, for editors and for other small programs.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
-import { createOnce, toProblemReportLine, toToldProblems } from './problems.ts'
+import { createOnce, toNewProblems, toProblemReportLine } from './problems.ts'
 import { toPrintable } from './text.ts'
 
 /** `path:line:col-endLine:endCol: severity: message [rule]`; a story that could not be checked has its reasons as lines. */
@@ -11,7 +11,7 @@ export function toLineReport(results: readonly (CheckedStory | UncheckedStory)[]
     .flatMap((result) =>
       isChecked(result)
         ? toMessageLines(result)
-        : toToldProblems(result, isNew).map((shown) => toProblemReportLine(shown)),
+        : toNewProblems(result, isNew).map((shown) => toProblemReportLine(shown)),
     )
     .join('')
 }

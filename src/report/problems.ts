@@ -23,24 +23,24 @@ export const toShownProblem = (problem: Problem, storyPath: string): ShownProble
 
 /** Whether a problem was not met before: the same mistake of a sequence, whichever story names the sequence. */
 export function createOnce(): (problem: Problem) => boolean {
-  const told = new Set<string>()
+  const reported = new Set<string>()
   return (problem) => {
     const key = toProblemKey(problem)
-    return !told.has(key) && told.add(key) !== undefined
+    return !reported.has(key) && reported.add(key) !== undefined
   }
 }
 
-/** What is to be told of a story: all that is wrong with it, and what is wrong with other files where that is new. */
-export const toToldProblems = ({ path, problems }: UncheckedStory, isNew: (problem: Problem) => boolean) =>
+/** What is to be reported of a story: all that is wrong with it, and what is wrong with other files where that is new. */
+export const toNewProblems = ({ path, problems }: UncheckedStory, isNew: (problem: Problem) => boolean) =>
   problems.filter((problem) => isNew(problem) || isOf(problem, path)).map((problem) => toShownProblem(problem, path))
 
-/** Whether a problem is told of this story itself, or of a file that it stands in alone. */
+/** Whether a problem is reported of this story itself, or of a file that it stands in alone. */
 const isOf = (problem: Problem, storyPath: string): boolean => (problem.path ?? storyPath) === storyPath
 
 /** The problems of all stories, each once, in order of the stories. */
 export function toAllProblems(results: readonly Result[]): readonly ShownProblem[] {
   const isNew = createOnce()
-  return results.flatMap((result) => (isChecked(result) ? [] : toToldProblems(result, isNew)))
+  return results.flatMap((result) => (isChecked(result) ? [] : toNewProblems(result, isNew)))
 }
 
 const BEGINNING = { line: 1, column: 1 }

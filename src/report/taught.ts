@@ -27,13 +27,13 @@ export function toLessonLines({ date, step, items, isSecure }: Lesson): readonly
 const toFlow = (items: readonly string[]): string =>
   stringify(items, { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 }).trim()
 
-interface Told {
+interface TaughtChange {
   readonly before: Reader
   readonly after: Reader
   readonly lesson: Lesson
 }
 
-export function toTaughtLine({ before, after, lesson }: Told, width: number): readonly string[] {
+export function toTaughtLine({ before, after, lesson }: TaughtChange, width: number): readonly string[] {
   const { date, step, items, isSecure } = lesson
   const name = toPrintable(after.name)
   const what = [...items.map(({ written }) => written), ...(step === undefined ? [] : [`step ${step}`])]

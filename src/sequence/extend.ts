@@ -37,7 +37,7 @@ export function toDrafts(
     const place = drafts.findIndex(({ id }) => id === step.id)
     const before = drafts[place]
     if (before === undefined) problems.push(...findMeant(step, at, base, source))
-    else if (step.after !== undefined) problems.push(tellMove(step, at, source))
+    else if (step.after !== undefined) problems.push(toMoveProblem(step, at, source))
     if (before !== undefined) drafts.splice(place, 1, { ...before, ...draft })
     else drafts.splice(findPlace(step, at, drafts, source, problems), 0, draft)
   }
@@ -54,7 +54,7 @@ function findMeant(step: StepFile, at: number, base: readonly Step[], source: So
   return [source.problemAt(['steps', at, 'id'], { code: 'unknown-name', message, expected: [suggestion] })]
 }
 
-function tellMove({ id }: StepFile, at: number, source: Source): Problem {
+function toMoveProblem({ id }: StepFile, at: number, source: Source): Problem {
   const message = `\`${id}\` is a step already and stays where it is. Leave out \`after\`, or give a new step an id of its own`
   return source.problemAt(['steps', at, 'after'], { code: 'bad-value', message })
 }

@@ -18,7 +18,7 @@ import { toActions } from './actions.ts'
 import { findYaml, type SettingSources, toSettingItems, toWordItems, type Yaml } from './complete.ts'
 import type { Host } from './host.ts'
 import { type HoverText, toHover } from './hover.ts'
-import type { LiveChecks, TellError } from './live-checks.ts'
+import type { LiveChecks, ReportError } from './live-checks.ts'
 import { findSettings, type OpenSettings } from './open-settings.ts'
 import { isStory, MOST_LIVE, prepare, toOpenStory } from './open-stories.ts'
 import { isTouching, toBlamed } from './ranges.ts'
@@ -30,7 +30,7 @@ export interface Answers {
   complete(document: TextDocument, offset: number): Promise<CompletionList | CompletionItem[] | null>
 }
 
-export function createAnswers(host: Host, checks: LiveChecks, tellError: TellError): Answers {
+export function createAnswers(host: Host, checks: LiveChecks, reportError: ReportError): Answers {
   return {
     async hover(document, offset) {
       const prepared = await prepare(document, host)
@@ -43,7 +43,7 @@ export function createAnswers(host: Host, checks: LiveChecks, tellError: TellErr
       const under = messages.filter((message) => isTouching(toBlamed(message), asked))
       const prepared = under.length > 0 ? await prepare(document, host) : undefined
       if (!prepared) return []
-      return toActions(await addSuggestions(under, prepared, host, tellError), { document, prepared })
+      return toActions(await addSuggestions(under, prepared, host, reportError), { document, prepared })
     },
     async complete(document, offset) {
       const source = document.getText()
@@ -51,7 +51,9 @@ export function createAnswers(host: Host, checks: LiveChecks, tellError: TellErr
       const yaml = findYaml(source, readStory(source).frontMatter, offset)
       if (yaml) return toSettingItems(document, offset, yaml, await toSettingSources(document, yaml, host))
       const prepared = await prepare(document, host)
-      return prepared ? { isIncomplete: true, items: completeWord(document, offset, prepared, host, tellError) } : null
+      return prepared
+        ? { isIncomplete: true, items: completeWord(document, offset, prepared, host, reportError) }
+        : null
     },
   }
 }
@@ -62,7 +64,7 @@ function completeWord(
   offset: number,
   { sequence, step, reader, context, settings }: PreparedStory,
   host: Host,
-  tellError: TellError,
+  reportError: ReportError,
 ): CompletionItem[] {
   try {
     const phonics = host.resources.phonicsFor(context.accent)
@@ -70,7 +72,7 @@ function completeWord(
     const words = { ...host.words(), ...toFitness(settings) }
     return toWordItems(document, offset, findCompleter({ ...words, sequence, step, reader, phonics, names }))
   } catch (error) {
-    tellError(error)
+    reportError(error)
     return []
   }
 }
@@ -79,7 +81,7 @@ async function addSuggestions(
   messages: readonly Message[],
   { sequence, step, reader, context, settings }: PreparedStory,
   { resources }: Host,
-  tellError: TellError,
+  reportError: ReportError,
 ): Promise<readonly Message[]> {
   try {
     const help = await resources.wordHelp?.()
@@ -87,7 +89,7 @@ async function addSuggestions(
     const suggester = help.suggesterFor({ sequence, step, reader, ...toFitness(settings) })
     return withSuggestions(messages, context, { suggester })
   } catch (error) {
-    tellError(error)
+    reportError(error)
     return messages
   }
 }

@@ -34,7 +34,7 @@ export function createConfigMarks(host: Host, publish: Publish): ConfigMarks {
     marked.set(path, text)
     publish({ uri: host.toUri(path), diagnostics: JSON.parse(text) })
   }
-  function tell(story: string, found: readonly Problem[]): readonly string[] {
+  function report(story: string, found: readonly Problem[]): readonly string[] {
     const before = byStory.get(story) ?? []
     if (found.length > 0) byStory.set(story, found)
     else byStory.delete(story)
@@ -50,11 +50,11 @@ export function createConfigMarks(host: Host, publish: Publish): ConfigMarks {
           path,
           problems.filter((problem) => problem.path === path),
         )
-      for (const path of tell(story, found)) paths.add(path)
+      for (const path of report(story, found)) paths.add(path)
       for (const path of paths) mark(path)
     },
     forget(story) {
-      for (const path of tell(story, [])) mark(path)
+      for (const path of report(story, [])) mark(path)
     },
   }
 }

@@ -20,16 +20,16 @@ export interface LiveChecks {
   stop(): void
 }
 
-export type TellError = (error: unknown) => void
+export type ReportError = (error: unknown) => void
 
 export function createLiveChecks(
   connection: Connection,
   documents: TextDocuments<TextDocument>,
   host: Host,
-  tellError: TellError,
+  reportError: ReportError,
 ): LiveChecks {
   const lastChecks = new Map<string, LastCheck>()
-  const timers = createTimers((uri) => void checkNow(uri).catch(tellError))
+  const timers = createTimers((uri) => void checkNow(uri).catch(reportError))
   const configMarks = createConfigMarks(host, (params) => void connection.sendDiagnostics(params))
   let isStopped = false
 

@@ -33,18 +33,18 @@ export function startServer(connection: Connection, host: Host, version: string)
   const documents = new TextDocuments(TextDocument)
   let client: ClientCapabilities = {}
   let isStopped = false
-  const tellError = (error: unknown): void => {
+  const reportError = (error: unknown): void => {
     if (!isStopped) connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error))
   }
-  const checks = createLiveChecks(connection, documents, host, tellError)
-  const answers = createAnswers(host, checks, tellError)
+  const checks = createLiveChecks(connection, documents, host, reportError)
+  const answers = createAnswers(host, checks, reportError)
 
   connection.onInitialize(({ capabilities }) => {
     client = capabilities
     return { serverInfo: { name: 'battledore', version }, capabilities: CAPABILITIES }
   })
   connection.onInitialized(() => {
-    if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration) watchSettings(connection).catch(tellError)
+    if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration) watchSettings(connection).catch(reportError)
   })
   connection.onDidChangeWatchedFiles(checks.refresh)
   documents.onDidSave(checks.refresh)

@@ -17,7 +17,7 @@ export interface JudgeOptions {
 }
 
 /**
- * The verdict at a step, with each reason told apart by what the sequence teaches later, and `taughtAt` set.
+ * The verdict at a step, with each reason reported apart by what the sequence teaches later, and `taughtAt` set.
  * @throws RangeError where the sequence has no such step
  */
 export function judgeInSequence(
@@ -41,19 +41,19 @@ export function judgeAhead(
   if (verdict.readable) return { verdict }
   const from = toStepIndex(sequence, stepId) + 1
   const readableAt = findReadableAt(pronunciations, sequence, options)
-  const told = tellByPronunciation(
+  const reported = explainByPronunciation(
     verdict,
     pronunciations,
     now,
     judgeLater(pronunciations, sequence, readableAt, options),
   )
-  const reasons = told.reasons.map((reason) => lookAhead(reason, pronunciations, told, sequence, from, options))
+  const reasons = reported.reasons.map((reason) => lookAhead(reason, pronunciations, reported, sequence, from, options))
   const sight = findLaterSightWord(pronunciations, sequence, from, readableAt, options)
   // A sight word that this reader still lacks is learnt as it is, whatever its letters want.
   const first = sight === undefined ? [] : [sight]
   const others = inOrder(reasons)
   return {
-    verdict: { ...told, reasons: [...first, ...(readableAt === undefined ? lackingFirst(others) : others)] },
+    verdict: { ...reported, reasons: [...first, ...(readableAt === undefined ? lackingFirst(others) : others)] },
     readableAt,
   }
 }
@@ -73,16 +73,16 @@ function judgeLater(
  * Of several pronunciations, the one by which the child will first read the word says what is still missing; where none will
  * do, the one that comes nearest in the end.
  */
-function tellByPronunciation(
+function explainByPronunciation(
   verdict: Verdict,
   { word, pronunciations, unsure }: WordPronunciations,
   now: Knowledge,
   later: Verdict,
 ): Verdict {
   const { pronunciation } = later
-  const isTold = later.kind === 'decodable' || later.kind === 'unreadable'
+  const isSettled = later.kind === 'decodable' || later.kind === 'unreadable'
   if (unsure || pronunciation === undefined || pronunciations.length < 2) return verdict
-  if (!isTold || pronunciation === verdict.pronunciation) return verdict
+  if (!isSettled || pronunciation === verdict.pronunciation) return verdict
   const faults = findFaults(word, pronunciation, now)
   const others = verdict.reasons.filter(({ code }) => code === 'unknown-word')
   return faults.length === 0 ? verdict : { ...verdict, pronunciation, reasons: [...faults, ...others] }

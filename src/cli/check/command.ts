@@ -95,8 +95,8 @@ async function withReaders(settings: CheckSettings, options: CheckOptions, io: I
   if (options.watch && (options.reader ?? options.shelf) !== undefined)
     throw new Error('--reader and --shelf do not go with --watch.')
   if (options.reader !== undefined) {
-    const { tellReader } = await import('../reader.ts')
-    const reader = await tellReader(options.reader, io, { on: options.on })
+    const { readReaderOrExplain } = await import('../reader.ts')
+    const reader = await readReaderOrExplain(options.reader, io, { on: options.on })
     if (reader === undefined) return undefined
     all = { ...all, flags: { ...reader.layer, ...all.flags }, reader: reader.extra }
   }

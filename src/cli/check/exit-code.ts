@@ -20,7 +20,7 @@ export function toExitCode(stories: readonly CheckedStory[], { failOn, maxWarnin
 }
 
 /** One line where warnings alone make the check fail, for a report that does not show them. */
-export function tellWarnings(stories: readonly CheckedStory[], { failOn, maxWarnings }: Limits, io: Io): void {
+export function printWarningCount(stories: readonly CheckedStory[], { failOn, maxWarnings }: Limits, io: Io): void {
   const warnings = count(stories, 'warning')
   if (failOn !== 'never' && count(stories, 'error') > 0) return
   if (maxWarnings !== undefined && warnings > maxWarnings)

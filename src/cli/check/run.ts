@@ -7,14 +7,14 @@ import type { Io } from '../io.ts'
 import { createProgress } from '../progress.ts'
 import type { Baseline } from './baseline.ts'
 import { checkAll, type Found } from './check-all.ts'
-import { tellWarnings, toExitCode } from './exit-code.ts'
+import { printWarningCount, toExitCode } from './exit-code.ts'
 import { findInputs, type Inputs, keepChanged } from './inputs.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
 import { createProblemLog, type ProblemLog } from './problem-log.ts'
 import { createPrinter, type Printer } from './reporters.ts'
 import type { Run } from './targets.ts'
 import { createTaskMaker } from './task.ts'
-import { openWantedBaseline, tellBaseline, writeWantedBaseline } from './wanted-baseline.ts'
+import { openWantedBaseline, printBaselineChange, writeWantedBaseline } from './wanted-baseline.ts'
 
 export async function runCheck(
   given: readonly string[],
@@ -56,11 +56,11 @@ export async function runCheck(
   const isBroken = inputs.problems.length > 0 || tasks.hasConfigErrors() || !results.every(isChecked)
   const written = options.writeBaseline ? await writeWantedBaseline(found, options, io) : 0
   const isPrinted = printers.map((printer) => printer.end(results)).every(Boolean)
-  const hasGrown = tellBaseline(baseline, options, io)
+  const hasGrown = printBaselineChange(baseline, options, io)
   if (isBroken || !isPrinted || written === 2) return 2
   if (options.writeBaseline) return 0
   const stories = results.filter(isChecked)
-  if (options.quiet) tellWarnings(stories, settings, io)
+  if (options.quiet) printWarningCount(stories, settings, io)
   return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(stories, settings)
 }
 

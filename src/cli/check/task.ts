@@ -26,7 +26,7 @@ export interface Task {
 }
 
 export interface TaskMaker {
-  /** Undefined for a story that the config leaves out, which is told. */
+  /** Undefined for a story that the config leaves out, which is reported. */
   make(input: StoryInput): Promise<Task | UncheckedStory | undefined>
   findChain(storyPath: string): Promise<ConfigChain>
   /** Whether a config file with a mistake was met. */
@@ -38,22 +38,22 @@ export interface TaskOptions {
   readonly stdinFilename?: string
 }
 
-/** Mistakes in config files are told each once, on stderr if nothing else is said. */
+/** Mistakes in config files are reported each once, on stderr if nothing else is said. */
 export function createTaskMaker(
   io: Io,
   options: TaskOptions,
-  tell: (problem: Problem) => void = (problem) => complainOf(io, [problem]),
+  report: (problem: Problem) => void = (problem) => complainOf(io, [problem]),
 ): TaskMaker {
   const only = options.config === undefined ? {} : { only: toSlashes(resolve(io.cwd, options.config)) }
   const configs = createConfigFinder(createTextReader(io), rules, { ...only, show: (path) => toShown(path, io) })
-  const told = new Set<Problem>()
+  const reported = new Set<Problem>()
 
   async function findChain(storyPath: string): Promise<ConfigChain> {
     const chain = await configs.findFor(storyPath)
     for (const problem of chain.problems) {
-      if (told.has(problem)) continue
-      told.add(problem)
-      tell(problem)
+      if (reported.has(problem)) continue
+      reported.add(problem)
+      report(problem)
     }
     return chain
   }
@@ -72,7 +72,7 @@ export function createTaskMaker(
     return text.ok ? { path, storyPath, source: text.value, chain } : { path, problems: text.problems }
   }
 
-  return { make, findChain, hasConfigErrors: () => [...told].some(({ severity }) => severity === 'error') }
+  return { make, findChain, hasConfigErrors: () => [...reported].some(({ severity }) => severity === 'error') }
 }
 
 export const toStoryPath = (path: string, { cwd }: Pick<Io, 'cwd'>): string => toSlashes(resolve(cwd, path))

@@ -32,7 +32,7 @@ export async function writeWantedBaseline(found: readonly Found[], options: Chec
 }
 
 /** Whether there is more than the baseline allows. */
-export function tellBaseline(baseline: Baseline | undefined, options: CheckOptions, io: Io): boolean {
+export function printBaselineChange(baseline: Baseline | undefined, options: CheckOptions, io: Io): boolean {
   if (!baseline) return false
   const file = toBaselineFile(options)
   const { fewer, more } = baseline.change()

@@ -105,12 +105,12 @@ async function askOne(
     const line = await lines.next()
     if (line === undefined) return undefined
     const answer = parseAnswer(line, finding)
-    if (answer === undefined) tell('That is none of the choices.', session)
+    if (answer === undefined) write('That is none of the choices.', session)
     else if (answer.kind === 'keep') {
       const reason = await askReason(session, lines)
       if (reason === undefined) return undefined
       if (reason !== '') return { kind: 'keep', reason }
-      tell('Without a reason the word is not kept.', session)
+      write('Without a reason the word is not kept.', session)
     } else if (answer.kind === 'typed') {
       const word = shapeTyped(finding.word, answer.word, session.factsOf)
       if (await isTaken(finding, word, refused, session)) return { kind: 'replace', word, everywhere: false }
@@ -133,14 +133,14 @@ async function isTaken(
 ): Promise<boolean> {
   const why = word === refused ? undefined : await session.judge(finding, word)
   if (why === undefined) {
-    tell(`\`${word}\` is put in${word === refused ? ', though it cannot be read' : ''}.`, session)
+    write(`\`${word}\` is put in${word === refused ? ', though it cannot be read' : ''}.`, session)
     return true
   }
-  tell(`${why}. Try another word, or type it again to put it in all the same.`, session)
+  write(`${why}. Try another word, or type it again to put it in all the same.`, session)
   return false
 }
 
-function tell(text: string, { view, io }: Session): void {
+function write(text: string, { view, io }: Session): void {
   const lines = wrap(toPrintable(text), view.width - 2).map((line) => `  ${line}\n`)
   io.stdout.write(lines.join(''))
 }

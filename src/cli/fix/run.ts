@@ -64,8 +64,8 @@ async function walkThrough(session: Session, open: readonly Finding[]): Promise<
     complainOf(io, [obstacle])
     return 2
   }
-  const tell = (text: string): void => io.stdout.write(`${wrap(text, view.width).join('\n')}\n`)
-  tell(
+  const say = (text: string): void => io.stdout.write(`${wrap(text, view.width).join('\n')}\n`)
+  say(
     open.length === 0
       ? `${toPrintable(path)}: there is nothing to decide on.`
       : `${toPrintable(path)}: ${toCount(open.length, 'place')} to decide on. Nothing is written before you say so.`,
@@ -78,8 +78,9 @@ async function walkThrough(session: Session, open: readonly Finding[]): Promise<
     const text = asked && decisions.length > 0 ? await decideText(decisions, session) : source
     const isWritten = text === source ? false : await showAndWrite(text, session, lines)
     if (isWritten === undefined) return 2
-    if (!isWritten && open.length > 0) tell('Nothing is changed.')
-    if (asked?.stoppedAt) tellHowToGoOn(asked.stoppedAt, isWritten ? countLines(text) - countLines(source) : 0, session)
+    if (!isWritten && open.length > 0) say('Nothing is changed.')
+    if (asked?.stoppedAt)
+      printHowToGoOn(asked.stoppedAt, isWritten ? countLines(text) - countLines(source) : 0, session)
     return (isWritten || findings.length === 0) && countDone(decisions, findings) === findings.length ? 0 : 1
   } finally {
     await lines.end()
@@ -89,7 +90,7 @@ async function walkThrough(session: Session, open: readonly Finding[]): Promise<
 const countLines = (text: string): number => text.split('\n').length
 
 /** @param added how many lines were added, all of them before the place: behind it nothing is decided yet */
-function tellHowToGoOn({ line }: Finding, added: number, { path, io }: Session): void {
+function printHowToGoOn({ line }: Finding, added: number, { path, io }: Session): void {
   io.stdout.write(`To go on from here later: battledore fix ${toPrintable(path)} --from ${line + added}\n`)
 }
 

@@ -48,7 +48,9 @@ export async function openSession(
   complainOf(io, flags.problems)
   if (flags.problems.length > 0) return 2
   const reader =
-    options.reader === undefined ? undefined : await (await import('../reader.ts')).tellReader(options.reader, io)
+    options.reader === undefined
+      ? undefined
+      : await (await import('../reader.ts')).readReaderOrExplain(options.reader, io)
   if (options.reader !== undefined && reader === undefined) return 2
   const tasks = createTaskMaker(io, options.config === undefined ? {} : { config: options.config })
   const task = await tasks.make({ path: given, file: resolve(io.cwd, given) })

@@ -57,7 +57,7 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
     for (const step of planFor(answer.accent ?? options.accent).steps)
       if (step.text !== undefined) write(step, folder, io)
     if (options.commit) switchHookOn(folder, io)
-    tellNext(plan, given, folder, io)
+    printNextSteps(plan, given, folder, io)
     return 0
   } catch (error) {
     complain(io, error instanceof Error ? error.message : String(error))
@@ -192,19 +192,24 @@ function git(folder: string, ...args: readonly string[]): string | undefined {
   return status === 0 ? stdout.trim() : undefined
 }
 
-function tellNext(plan: Plan, given: string, folder: string, io: Io): void {
+function printNextSteps(plan: Plan, given: string, folder: string, io: Io): void {
   for (const { path, byHand } of plan.steps) if (byHand) io.stdout.write(`\nAdd to ${path}:\n${byHand}`)
   const start = given === '.' ? '' : `cd ${/^[\w./-]+$/.test(given) ? given : JSON.stringify(given)} && `
   const say = (text: string): void => io.stdout.write(`${wrap(text, toWidth(io)).join('\n')}\n`)
   if (plan.npm) {
-    tellNpm(plan.npm, start, folder, io)
+    printNpmSteps(plan.npm, start, folder, io)
     return
   }
   say(`\nNext: ${start}battledore check ${plan.folder}`)
   say(`Then open ${plan.example} in an editor of plain text. FIRST-STEPS.txt says more.`)
 }
 
-function tellNpm({ names, isListed, source }: NonNullable<Plan['npm']>, start: string, folder: string, io: Io): void {
+function printNpmSteps(
+  { names, isListed, source }: NonNullable<Plan['npm']>,
+  start: string,
+  folder: string,
+  io: Io,
+): void {
   const isHere = io.fs.existsSync(join(folder, 'node_modules', '.bin', 'battledore'))
   const pack = `battledore-${VERSION}.tgz`
   const install = isListed ? 'npm install && ' : isHere ? '' : `npm install --save-dev PATH/TO/${pack} && `

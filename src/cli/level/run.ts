@@ -22,7 +22,9 @@ export interface LevelOptions {
 export async function runLevel(given: readonly string[], options: LevelOptions, io: Io): Promise<ExitCode> {
   const share = toShare(options.share)
   const reader =
-    options.reader === undefined ? undefined : await (await import('../reader.ts')).tellReader(options.reader, io)
+    options.reader === undefined
+      ? undefined
+      : await (await import('../reader.ts')).readReaderOrExplain(options.reader, io)
   if (options.reader !== undefined && reader === undefined) return 2
   const run = createTextRun(io, options, reader?.layer)
   if (run === undefined) return 2

@@ -11,7 +11,7 @@ export interface Prepared {
   /** Parts of the file's name. */
   readonly name: readonly (string | undefined)[]
   /** What the maker must know, one line each. */
-  readonly told: readonly string[]
+  readonly notices: readonly string[]
   /** Whether a story holds words that cannot be read. */
   readonly hasUnreadable?: boolean
 }

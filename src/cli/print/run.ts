@@ -78,7 +78,7 @@ const isStepNeeded = (kind: Kind, { words, wordsFrom, mark }: PrintOptions): boo
   kind === 'set' || mark !== 'none' || (words === undefined && wordsFrom === undefined)
 
 async function finish(
-  { laid: all, title, name, told, hasUnreadable }: Prepared,
+  { laid: all, title, name, notices, hasUnreadable }: Prepared,
   { kind, options, wishes, letters }: SheetWish,
   io: Io,
 ): Promise<Result<ExitCode>> {
@@ -93,15 +93,15 @@ async function finish(
     const written = writeAll(files, options.force ?? false, io)
     if (!written.ok) return written
   }
-  for (const line of told) tell(line, io.stderr, io)
+  for (const line of notices) write(line, io.stderr, io)
   const bytes = files.reduce((sum, file) => sum + file.bytes.length, 0)
   const advice = toAdvice(toShownFiles(files, isPiped), { kind, laid, wishes, bytes })
-  tell(advice, isPiped ? io.stderr : io.stdout, io)
+  write(advice, isPiped ? io.stderr : io.stdout, io)
   return succeed(options.failOn === 'error' && hasUnreadable ? 1 : 0)
 }
 
 /** In lines as wide as the terminal. */
-function tell(text: string, output: Output, io: Io): void {
+function write(text: string, output: Output, io: Io): void {
   for (const line of wrap(text, toWidth(io))) output.write(`${line}\n`)
 }
 

@@ -59,7 +59,7 @@ export async function laySet(
     laid: { sheets, counts: sections.value.flatMap(({ prepared }) => prepared.laid.counts) },
     title,
     name: ['set', reader.step, ...toAskedFor(options)],
-    told: [...new Set(sections.value.flatMap(({ prepared }) => prepared.told))],
+    notices: [...new Set(sections.value.flatMap(({ prepared }) => prepared.notices))],
   })
 }
 

@@ -19,11 +19,11 @@ import { findStep } from '../../sequence/index.ts'
 import type { Block, Page } from '../../story/types.ts'
 import type { Io } from '../io.ts'
 import type { Prepared } from './context.ts'
+import { findNoticedWords, toFacts } from './noticed-words.ts'
 import type { PrintOptions, Wishes } from './options.ts'
 import { type StoryToPrint, toPlaceText, toStoryName } from './story.ts'
 import { readStoryPictures, type StoryPicture } from './story-pictures.ts'
 import { toMarkedText } from './story-text.ts'
-import { findWordsToTell, toFacts } from './words-to-tell.ts'
 
 export type StoryKind = 'book' | 'strips' | 'slips'
 
@@ -40,9 +40,9 @@ export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result
   if (!pictures.ok) return pictures
   const marking = toMarking(story, wishes)
   const title = toTitle(story)
-  const toTold = findWordsToTell(story)
-  const told = [...(story.notice === undefined ? [] : [story.notice]), ...story.own.problems.map(toProblemLine)]
-  const lay = (): Result<Laid & { readonly told?: readonly string[] }> => {
+  const noticed = findNoticedWords(story)
+  const notices = [...(story.notice === undefined ? [] : [story.notice]), ...story.own.problems.map(toProblemLine)]
+  const lay = (): Result<Laid & { readonly notices?: readonly string[] }> => {
     if (kind === 'book') return layBook(toBook(story, pictures.value, marking, title, wishes), wishes.fold, ask)
     const sentences = toSentences(story, marking)
     if (sentences.length === 0) return fail({ code: 'no-words', message: `\`${story.path}\` has no sentence to print` })
@@ -64,8 +64,8 @@ export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result
     laid: laid.value,
     title,
     name: [kind, toStoryName(story)],
-    told: [...told, ...toTold.told, ...(laid.value.told ?? [])],
-    hasUnreadable: toTold.unreadable.length > 0,
+    notices: [...notices, ...noticed.notices, ...(laid.value.notices ?? [])],
+    hasUnreadable: noticed.unreadable.length > 0,
   })
 }
 

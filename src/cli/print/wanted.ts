@@ -14,7 +14,7 @@ import type { Kind, PrintOptions } from './options.ts'
 export interface WantedWords {
   readonly words: readonly string[]
   /** What the maker must know, one line each. */
-  readonly told: readonly string[]
+  readonly notices: readonly string[]
   /** Whether small objects are meant. */
   readonly hasObjects: boolean
 }
@@ -97,10 +97,10 @@ async function findByWish({ kind, options, reader, hasPicture }: Want, io: Io): 
   const all = list.words.filter(({ isSight }) => !isSight).map(({ word }) => word)
   const isShown = kind === 'cards' && options.set === undefined
   const inOrder = isShown ? toShownFirst(all, hasPicture, options.count !== undefined) : all
-  const told = list.untaught.map(({ spelling, step }) =>
+  const notices = list.untaught.map(({ spelling, step }) =>
     step === undefined ? `\`${spelling}\` is taught at no step.` : `\`${spelling}\` is taught at step ${step}.`,
   )
-  return succeed({ words: inOrder.slice(0, number), told, hasObjects: list.hasObjects })
+  return succeed({ words: inOrder.slice(0, number), notices, hasObjects: list.hasObjects })
 }
 
 /** A handful of cards that can be looked at is better than a sheet of empty frames, unless so many are asked for. */
@@ -120,10 +120,10 @@ function findSight({ options, reader: { sequence, step, extra } }: Want): Result
   const isNew = new Set(sequence.steps[at]?.adds.sightWords.map(toSightKey))
   const words = [...sightWords].filter((word) => !options.newAtStep || isNew.has(word))
   const count = options.count === undefined || options.count === 'all' ? Infinity : Number(options.count)
-  return succeed({ words: words.slice(0, count), told: [], hasObjects: false })
+  return succeed({ words: words.slice(0, count), notices: [], hasObjects: false })
 }
 
-/** Printed as they are written; what cannot be read at the step is told, with the step that makes it readable. */
+/** Printed as they are written; what cannot be read at the step is notices, with the step that makes it readable. */
 function findNamed({ options, reader }: Want, io: Io): Result<WantedWords> {
   const { wordsFrom } = options
   const file = wordsFrom === undefined ? undefined : readTextFile(resolve(io.cwd, wordsFrom), io, wordsFrom)
@@ -139,7 +139,7 @@ function findNamed({ options, reader }: Want, io: Io): Result<WantedWords> {
   ]
   return succeed({
     words,
-    told: reader.isStepNamed
+    notices: reader.isStepNamed
       ? words.flatMap((word) => toUnreadable(word, reader))
       : words.length > 0
         ? [NOT_JUDGED]

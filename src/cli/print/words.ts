@@ -34,7 +34,7 @@ export async function layWords(context: PrintContext, io: Io): Promise<Result<Pr
   if (!finder.ok) return finder
   const wanted = await findWanted({ kind, options, reader, hasPicture: finder.value.has }, io)
   if (!wanted.ok) return wanted
-  const { words, told } = wanted.value
+  const { words, notices } = wanted.value
   const missing = ask.letters.findMissing(words)
   if (missing.length > 0)
     return fail({
@@ -50,7 +50,7 @@ export async function layWords(context: PrintContext, io: Io): Promise<Result<Pr
     laid: laid.value,
     title: toTitle(kind, context),
     name: [kind, reader.isStepNamed ? reader.step : undefined, ...toAskedFor(options)],
-    told: [...told, ...(kind === 'cards' ? toEmptyFrames(pieces.value) : [])],
+    notices: [...notices, ...(kind === 'cards' ? toEmptyFrames(pieces.value) : [])],
   })
 }
 

@@ -20,7 +20,7 @@ export interface WatchReport {
 
 export async function createWatchReport(format: 'pretty' | 'line', io: Io): Promise<WatchReport> {
   const pretty = format === 'pretty' ? { width: toWidth(io), paint: await toPaint(io) } : undefined
-  const told = new Map<string, string>()
+  const reported = new Map<string, string>()
   const print = (path: string, text: string, count: number): void => io.stdout.write(toRun(path, text, count))
   const toText = (checked: CheckedStory): string =>
     pretty ? `${toPrettyStory(checked, pretty)}\n` : toLineReport([checked])
@@ -33,11 +33,11 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
     configs(chain) {
       for (const [path, problems] of toProblemsByFile(
         chain,
-        [...told.keys()].filter((path) => !io.fs.existsSync(path)),
+        [...reported.keys()].filter((path) => !io.fs.existsSync(path)),
       )) {
         const text = problems.map((problem) => toProblemReportLine(toShownProblem(problem, path), 'config')).join('')
-        if (text === (told.get(path) ?? '')) continue
-        told.set(path, text)
+        if (text === (reported.get(path) ?? '')) continue
+        reported.set(path, text)
         print(path, text, problems.length)
       }
     },

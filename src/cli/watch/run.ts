@@ -71,11 +71,11 @@ async function follow(
   io: Io,
   signal: AbortSignal | undefined,
 ): Promise<ExitCode> {
-  let tellEnd: (code: ExitCode) => void = () => undefined
+  let settle: (code: ExitCode) => void = () => undefined
   const ended = new Promise<ExitCode>((end) => {
-    tellEnd = end
+    settle = end
   })
-  signal?.addEventListener('abort', () => tellEnd(0), { once: true })
+  signal?.addEventListener('abort', () => settle(0), { once: true })
   const queue = createQueue(async (changed) => {
     const checked = await shelf.update(changed)
     files.add(shelf.sources())
@@ -84,7 +84,7 @@ async function follow(
   })
   const onError = (error: unknown): void => {
     complain(io, `Watching has stopped: ${error instanceof Error ? error.message : String(error)}`)
-    tellEnd(2)
+    settle(2)
   }
   const files = await watchFiles(given, io, (path) => queue.add([toSlashes(path)]), onError)
   queue.add([toSlashes(io.cwd)])

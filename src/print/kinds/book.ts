@@ -49,7 +49,7 @@ function toPlan(fold: Fold, paper: Paper): FoldPlan {
 
 /** What the maker must know beyond the sheets. */
 export interface LaidBook extends Laid {
-  readonly told: readonly string[]
+  readonly notices: readonly string[]
 }
 
 export function layBook(book: Book, fold: Fold, ask: Ask): Result<LaidBook> {
@@ -71,11 +71,11 @@ export function layBook(book: Book, fold: Fold, ask: Ask): Result<LaidBook> {
   const imposition = plan.impose(number)
   const sheets = imposition.sides.map((side) => toSheet(side, pages.value, shape, plan))
   const counts = [count(book.pages.length, 'story page'), ...(fold === 'one-sheet' ? [] : ['a cover'])]
-  const told =
+  const notices =
     fold === 'staple' && imposition.pages > MOST_STAPLED
       ? [`${imposition.pages} pages do not fold well: staple them in parts, or print with --fold none.`]
       : []
-  return succeed({ sheets, counts, told, ...(fold === 'staple' && { duplex: 'short-edge' as const }) })
+  return succeed({ sheets, counts, notices, ...(fold === 'staple' && { duplex: 'short-edge' as const }) })
 }
 
 /** The whole book in one size: the largest up to the usual one at which every page fits. */

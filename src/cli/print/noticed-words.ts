@@ -4,16 +4,16 @@ import type { GrownUpFacts } from '../../print/index.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { StoryToPrint } from './story.ts'
 
-interface WordsToTell {
+interface NoticedWords {
   readonly names: readonly string[]
   readonly sightWords: readonly string[]
   readonly unreadable: GrownUpFacts['unreadable']
   /** For the maker, one line. */
-  readonly told: readonly string[]
+  readonly notices: readonly string[]
 }
 
 /** Each word once, as it is first written. */
-export function findWordsToTell({ story, context, path, step, readerPath }: StoryToPrint): WordsToTell {
+export function findNoticedWords({ story, context, path, step, readerPath }: StoryToPrint): NoticedWords {
   const names = new Map<string, string>()
   const sight = new Map<string, string>()
   const unreadable = new Map<string, { word: string; readableAt: string | undefined }>()
@@ -30,13 +30,13 @@ export function findWordsToTell({ story, context, path, step, readerPath }: Stor
             unreadable.set(key, { word: word.text, readableAt: readableAt ?? undefined })
         }
   const { size } = unreadable
-  const told =
+  const notices =
     size === 0
       ? []
       : [
           `${size} ${size === 1 ? 'word' : 'words'} of ${path} cannot be read at ${step}. To see where: battledore check ${path}${readerPath === undefined ? '' : ` --reader ${readerPath}`}`,
         ]
-  return { names: [...names.values()], sightWords: [...sight.values()], unreadable: [...unreadable.values()], told }
+  return { names: [...names.values()], sightWords: [...sight.values()], unreadable: [...unreadable.values()], notices }
 }
 
 /** All that the last page says, but for how it is bound. */
@@ -44,7 +44,7 @@ export function toFacts(story: StoryToPrint, title: string): Omit<GrownUpFacts, 
   const { sequence, step, context, own } = story
   const { words, readableShare } = context.figures().total
   const found = findStep(sequence, step)
-  const { names, sightWords, unreadable } = findWordsToTell(story)
+  const { names, sightWords, unreadable } = findNoticedWords(story)
   return {
     title,
     step: `Step ${step} (${found?.title ?? step}) of ${sequence.title}`,
