@@ -4,12 +4,13 @@ import { resolve } from 'node:path'
 import { rules } from '../../rules/index.ts'
 import { type CheckInput, checkPrepared, prepareStory } from '../check/check-story.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
+import { isSequencePath } from '../files/index.ts'
 import type { Resources } from '../resources/types.ts'
 import type { Host, OpenStory } from '../server/host.ts'
-import { createTextReader } from './files/read.ts'
-import { toShown, toSlashes } from './files/shown.ts'
+import { toSlashes } from './files/shown.ts'
+import { createTextFiles } from './files/text-files.ts'
 import type { Io } from './io.ts'
-import { createResources, isSequencePath } from './resources.ts'
+import { createResources } from './resources.ts'
 
 /** The part of the editor's host that a watcher needs too. */
 export interface Checker extends Pick<Host, 'check' | 'prepare' | 'findChain' | 'resources' | 'refresh'> {
@@ -41,13 +42,13 @@ export function createChecker(io: Io, { flags = {}, config, suggest = false }: C
     if (!stamps.has(path)) stamps.set(path, toStamp(path, io))
   }
   function createConfigs(): ConfigFinder {
-    const read = createTextReader(io)
+    const { read, show } = createTextFiles(io)
     const noted = (path: string) => {
       note(path)
       return read(path)
     }
     const only = config === undefined ? {} : { only: toSlashes(resolve(io.cwd, config)) }
-    return createConfigFinder(noted, rules, { ...only, show: (path) => toShown(path, io) })
+    return createConfigFinder(noted, rules, { ...only, show })
   }
   const resources: Resources = {
     ...base,

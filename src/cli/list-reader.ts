@@ -9,7 +9,7 @@ import { isBuiltIn } from '../packaged/data.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { fail, type Problem, type Result, succeed, toProblem } from '../problem/index.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
-import { createTextReader } from './files/read.ts'
+import { createTextFiles } from './files/text-files.ts'
 import type { Io } from './io.ts'
 import type { ReaderSettings } from './reader.ts'
 import { createResources } from './resources.ts'
@@ -67,7 +67,8 @@ export async function findListReader(asked: AskedReader, io: Io, isStepNeeded = 
 /** The settings that hold for a story in this folder, under these. */
 async function findSettings(flags: Layer, io: Io): Promise<Result<Settings>> {
   const storyPath = join(io.cwd, 'words.md').replaceAll(sep, '/')
-  const chain = await createConfigFinder(createTextReader(io), rules).findFor(storyPath)
+  const { read, show } = createTextFiles(io)
+  const chain = await createConfigFinder(read, rules, { show }).findFor(storyPath)
   const errors = chain.problems.filter(({ severity }) => severity === 'error')
   if (errors.length > 0) return fail(...errors)
   return succeed(resolveSettings({ chain, storyPath, flags, rules, defaultSequence: DEFAULT_SEQUENCE }))

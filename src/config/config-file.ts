@@ -1,5 +1,6 @@
 // Reads one config file: its settings, its overrides by pattern, what it leaves out and what it builds on.
 
+import { joinPath, toFolder } from '../files/index.ts'
 import type { Rule } from '../lint/types.ts'
 import type { Sourced } from '../problem/index.ts'
 import { createLines } from '../story/lines.ts'
@@ -8,7 +9,6 @@ import { createToProblemAt, report, toRaw } from './context.ts'
 import { readKeys } from './keys.ts'
 import { readLayer, readList, readValue } from './layer.ts'
 import { parseYaml, toWhole } from './parse.ts'
-import { joinPath, toFolder } from './paths.ts'
 import { toMatcher } from './patterns.ts'
 import { configEntries, overrideEntries } from './schema.ts'
 import type { Entry, Tree } from './tree.ts'

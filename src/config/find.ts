@@ -1,9 +1,9 @@
 // Finds the config files that hold for a story: one for each folder above it, with what each builds on.
 
+import { findBelow, findParent, type ReadText, toFolder } from '../files/index.ts'
 import type { Rule } from '../lint/types.ts'
 import type { Problem, Sourced } from '../problem/index.ts'
-import { type FolderConfig, type LoadedConfig, type Loader, loadFolder, loadNamed, type ReadText } from './load.ts'
-import { findBelow, findParent, toFolder } from './paths.ts'
+import { type FolderConfig, type LoadedConfig, type Loader, loadFolder, loadNamed } from './load.ts'
 
 export interface ConfigChain {
   /** The outermost folder first: a later one wins. */

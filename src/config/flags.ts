@@ -1,9 +1,9 @@
 // Settings from the command line, checked by the same schema as those of files.
 
 import * as v from 'valibot'
+import { isSequencePath, joinPath } from '../files/index.ts'
 import { type Problem, type Sourced, toProblem } from '../problem/index.ts'
 import { toProperty, toValueProblem } from './layer.ts'
-import { isPathLike, joinPath } from './paths.ts'
 import { settingEntries } from './schema.ts'
 import type { Layer } from './types.ts'
 
@@ -47,5 +47,5 @@ function toTyped(key: FlagKey, value: unknown): unknown {
 }
 
 function toPath(key: FlagKey, value: unknown, folder: string): unknown {
-  return key === 'sequence' && typeof value === 'string' && isPathLike(value) ? joinPath(folder, value) : value
+  return key === 'sequence' && typeof value === 'string' && isSequencePath(value) ? joinPath(folder, value) : value
 }

@@ -1,12 +1,12 @@
 // Reads the values of our keys, each checked by the schema, into a layer. One bad value does not spoil the rest.
 
 import * as v from 'valibot'
+import { isSequencePath, joinPath, toFolder } from '../files/index.ts'
 import { findNearest } from '../nearest.ts'
 import { type Found, type Range, type Sourced, toExpected } from '../problem/index.ts'
 import { findChoicesAt } from '../yaml/schema-at.ts'
 import type { ReadContext } from './context.ts'
 import { report, toRaw, toSourced } from './context.ts'
-import { isPathLike, joinPath, toFolder } from './paths.ts'
 import { readRules } from './rules.ts'
 import { settingEntries } from './schema.ts'
 import type { Entry, Tree } from './tree.ts'
@@ -106,5 +106,5 @@ export function toProperty(key: string): string {
 /** A sequence file is meant from the folder of the file that names it. */
 function withPath(name: Sourced<string>, { source, path }: ReadContext): Sourced<string> {
   const folder = toFolder(path ?? source.path)
-  return isPathLike(name.value) ? { ...name, value: joinPath(folder, name.value) } : name
+  return isSequencePath(name.value) ? { ...name, value: joinPath(folder, name.value) } : name
 }

@@ -1,21 +1,15 @@
 // Loads the config of one folder, or one named config, with the files it builds on.
 
+import { joinPath, type TextFiles, toFolder } from '../files/index.ts'
 import type { Rule } from '../lint/types.ts'
-import { type Found, type Problem, type Result, type Sourced, toProblem } from '../problem/index.ts'
+import { type Found, type Problem, type Sourced, toProblem } from '../problem/index.ts'
 import { readConfigFile } from './config-file.ts'
-import { joinPath, toFolder } from './paths.ts'
 import type { ConfigFile } from './types.ts'
 
 export const CONFIG_NAMES = ['battledore.yaml', '.battledore.yaml', 'battledore.yml'] as const
 
-/** The text of a file, or why it cannot be read; undefined where there is none. */
-export type ReadText = (path: string) => Promise<Result<string> | undefined>
-
-export interface Loader {
-  readonly read: ReadText
+export interface Loader extends Pick<TextFiles, 'read' | 'show'> {
   readonly rules: readonly Rule[]
-  /** Makes a path fit for messages. */
-  readonly show: (path: string) => string
 }
 
 /** The config of one folder: the files it builds on first, then its own. */

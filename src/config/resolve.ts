@@ -1,9 +1,9 @@
 // The cascade: defaults ← folders, the outermost first ← their overrides ← front matter ← flags.
 
+import { findBelow } from '../files/index.ts'
 import type { Rule, RuleSettings } from '../lint/types.ts'
 import type { Sourced } from '../problem/index.ts'
 import type { ConfigChain } from './find.ts'
-import { findBelow } from './paths.ts'
 import type { Layer, ResolvedRule, RuleLayer, Settings } from './types.ts'
 
 /** In most definitions nine words of ten must be readable; the page on settings says where the figure comes from. */

@@ -1,10 +1,10 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { join, relative, resolve, sep } from 'node:path'
+import { decodeText } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { askGit, type GitAnswer } from '../files/git.ts'
 import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
-import { decode } from '../files/read.ts'
 import { isOpen, STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import type { StoryInput } from './task.ts'
@@ -118,4 +118,4 @@ function toBlobs(output: Buffer): (Buffer | undefined)[] {
 }
 
 const toText = (blob: Buffer | undefined, path: string): NonNullable<StoryInput['text']> =>
-  blob ? decode(blob, path) : fail({ code: 'git', message: `git has lost the staged text of \`${path}\`` })
+  blob ? decodeText(blob, path) : fail({ code: 'git', message: `git has lost the staged text of \`${path}\`` })

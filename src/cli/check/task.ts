@@ -7,8 +7,9 @@ import { type ConfigChain, createConfigFinder, findIgnoring } from '../../config
 import type { Problem, Result } from '../../problem/index.ts'
 import { complainOf } from '../command.ts'
 import type { StoryFile } from '../files/find.ts'
-import { createTextReader, readStdin, readTextFile } from '../files/read.ts'
-import { toShown, toSlashes } from '../files/shown.ts'
+import { readStdin, readTextFile } from '../files/read.ts'
+import { toSlashes } from '../files/shown.ts'
+import { createTextFiles } from '../files/text-files.ts'
 import type { Io } from '../io.ts'
 
 /** A file, and its text where that is not what lies on the disk. */
@@ -45,7 +46,8 @@ export function createTaskMaker(
   report: (problem: Problem) => void = (problem) => complainOf(io, [problem]),
 ): TaskMaker {
   const only = options.config === undefined ? {} : { only: toSlashes(resolve(io.cwd, options.config)) }
-  const configs = createConfigFinder(createTextReader(io), rules, { ...only, show: (path) => toShown(path, io) })
+  const { read, show } = createTextFiles(io)
+  const configs = createConfigFinder(read, rules, { ...only, show })
   const reported = new Set<Problem>()
 
   async function findChain(storyPath: string): Promise<ConfigChain> {

@@ -1,5 +1,6 @@
 // What is wrong with a file as such, in one line that a teacher can act on. The line names the file, so it needs no path.
 
+import { toShownPath } from '../../files/index.ts'
 import { type Problem, toProblem } from '../../problem/index.ts'
 
 const MESSAGES: Readonly<Record<string, string>> = {
@@ -16,14 +17,7 @@ const MESSAGES: Readonly<Record<string, string>> = {
   EROFS: 'could not be written: the disk can only be read',
 }
 
-/** A path in backquotes; with its control characters spelt out, so that it stays on one line. */
-export function toShownPath(path: string): string {
-  return `\`${hasControl(path) ? JSON.stringify(path).slice(1, -1) : path}\``
-}
-
-function hasControl(path: string): boolean {
-  return /\p{Cc}/u.test(path)
-}
+export { toShownPath }
 
 export function toFileProblem(path: string, error: unknown): Problem {
   const code = error instanceof Error && 'code' in error ? String(error.code) : undefined

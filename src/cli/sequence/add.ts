@@ -1,6 +1,7 @@
 // One run of `sequence add`: what is taught goes into a step of a sequence file; its comments stay.
 
 import { resolve } from 'node:path'
+import { isSequencePath } from '../../files/index.ts'
 import { listBuiltIns, loadBuiltIn, loadPhonics } from '../../packaged/data.ts'
 import { fail, type Result } from '../../problem/index.ts'
 import { toCount, toList, wrap } from '../../report/text.ts'
@@ -10,7 +11,6 @@ import { readTextFile } from '../files/read.ts'
 import { toShown } from '../files/shown.ts'
 import { findWriteObstacle, writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
-import { isSequencePath } from '../resources.ts'
 
 export interface AddOptions {
   readonly step?: string

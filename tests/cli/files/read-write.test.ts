@@ -3,8 +3,10 @@
 import * as fs from 'node:fs'
 import { join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
-import { createTextReader, decode, MAX_BYTES, readStdin, readTextFile } from '../../../src/cli/files/read.ts'
+import { readStdin, readTextFile } from '../../../src/cli/files/read.ts'
+import { createTextFiles } from '../../../src/cli/files/text-files.ts'
 import { findWriteObstacle, writeTextFile } from '../../../src/cli/files/write.ts'
+import { decodeText, MAX_BYTES } from '../../../src/files/index.ts'
 import { type Problem, type Result, toProblemLine } from '../../../src/problem/index.ts'
 import type { TestWorld } from '../io.ts'
 import { createWorld } from '../io.ts'
@@ -27,7 +29,7 @@ const told = (result: Result<unknown>): string => (result.ok ? 'fine' : result.p
 
 describe('reading', () => {
   it.each(['', 'A hen.\r\n', '\uFEFFA hen.\n', 'nid d’œuf 🦆 \u00AD', 'e\u0301'])('gives %j as it stands', (text) => {
-    expect(decode(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, value: text })
+    expect(decodeText(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, value: text })
   })
 
   it.each([
@@ -37,7 +39,7 @@ describe('reading', () => {
     ['a picture', toBytes(0x89, 0x50, 0x4e, 0x47, 0, 0), '`a.md` is not a text: it holds bytes that no text has.'],
     ['too much', new Uint8Array(MAX_BYTES * 2).fill(65), '`a.md` is too large: 20 MB, and the most is 10 MB.'],
   ])('tells of %s', (_, bytes, message) => {
-    expect(told(decode(bytes, 'a.md'))).toBe(message)
+    expect(told(decodeText(bytes, 'a.md'))).toBe(message)
   })
 
   it('tells of files that cannot be read', () => {
@@ -84,10 +86,20 @@ describe('reading', () => {
 
   it('gives config files to the finder', async () => {
     const { io, cwd } = world({ 'a.yaml': 'step: x', 'b.yaml': toBytes(0xff) })
-    const read = createTextReader(io)
+    const read = createTextFiles(io).read
     expect(await read(join(cwd, 'a.yaml'))).toEqual({ ok: true, value: 'step: x' })
     expect(await read(join(cwd, 'c.yaml'))).toBeUndefined()
     expect(await read(join(cwd, 'b.yaml'))).toMatchObject({ ok: false, problems: [{ code: 'binary' }] })
+  })
+
+  it('lists a folder by names, and tells a file from it', async () => {
+    const { io } = world({ 'readers/zub.yaml': '', 'readers/old/meg.yaml': '', 'hen.md': '' })
+    const { list } = createTextFiles(io)
+    const listed = await list('readers')
+    expect(listed).toMatchObject({ ok: true })
+    expect(listed?.ok && [...listed.value].sort()).toEqual(['old', 'zub.yaml'])
+    expect(await list('hen.md')).toBeUndefined()
+    expect(await list('nowhere')).toBeUndefined()
   })
 })
 

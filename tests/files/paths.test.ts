@@ -3,7 +3,7 @@
 import { posix, win32 } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { describe, expect, it } from 'vitest'
-import { findParent, joinPath, toFolder } from '../../src/config/paths.ts'
+import { findParent, joinPath, toFolder } from '../../src/files/index.ts'
 import { toUri } from '../../src/report/sarif.ts'
 
 const FOLDERS = {

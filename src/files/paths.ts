@@ -21,7 +21,7 @@ export function findParent(folder: string): string | undefined {
   return isTop ? undefined : toFolder(folder)
 }
 
-function isAbsolute(path: string): boolean {
+export function isAbsolute(path: string): boolean {
   return path.startsWith('/') || /^[A-Za-z]:[\\/]/.test(path)
 }
 
@@ -47,7 +47,5 @@ export function findBelow(folder: string, path: string): string | undefined {
   return path.startsWith(prefix) && path.length > prefix.length ? path.slice(prefix.length) : undefined
 }
 
-/** Whether the name of a sequence is meant as a path. */
-export function isPathLike(name: string): boolean {
-  return /[\\/]|\.(?:ya?ml|json)$/i.test(name)
-}
+/** Whether the name of a sequence is meant as a path: it has a slash or the ending of a file of settings. */
+export const isSequencePath = (name: string): boolean => /[\\/]|\.(?:ya?ml|json)$/i.test(name)
