@@ -21,8 +21,10 @@ export default defineRule({
   messages: { seldom: '{word} is introduced here and used {found}; at least {wanted} are wanted' },
   create: ({ story, options, report }) => ({
     story: () => {
+      const listed = readListed(story, 'introduces')
+      if (listed.length === 0) return
       const counts = toWordCounts(story.count())
-      for (const { text, at } of readListed(story, 'introduces')) {
+      for (const { text, at } of listed) {
         const found = counts.get(toWordKey(text)) ?? 0
         if (found >= options.times) continue
         report({

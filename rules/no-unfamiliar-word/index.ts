@@ -3,7 +3,7 @@
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
 import { toDifferentWords } from '../../src/usage/count.ts'
-import { findLikelyNames, toBareName } from '../../src/usage/likely-names.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
 import { isAllowedName, toWordKey } from '../../src/verdict/index.ts'
 
 const LEAST = { 'grade-3': 3, 'grade-4': 2, common: 1 } as const
@@ -29,7 +29,7 @@ export default defineRule({
       const { familiarity } = story
       if (familiarity === undefined) return
       const least = LEAST[options.list as keyof typeof LEAST] ?? 1
-      const names = findLikelyNames(story.story)
+      const names = story.likelyNames()
       for (const { key, word, uses } of toDifferentWords(story.count())) {
         const name = toBareName(word.text)
         if (options.allow.includes(key) || names.has(name) || isAllowedName(name, story.names)) continue

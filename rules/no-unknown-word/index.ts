@@ -26,20 +26,26 @@ export default defineRule({
     unsure: 'it is not known how {word} is said; the letters would say {guess}',
   },
   create: ({ story, options, report }) => {
-    const reported = new Set<string>()
     const isAllowed = (text: string) => options.allow.some((allowed) => allowed.toLowerCase() === text.toLowerCase())
     return {
       // Beside the error of a word that cannot be read: most likely it is only misspelt.
       word: (word, sentence) => {
-        if (word.form !== 'word' || reported.has(word.text) || isAllowed(word.text)) return
+        if (word.form !== 'word' || isAllowed(word.text)) return
         const { pronunciations, verdict } = story.judge(word, sentence)
         if (pronunciations.source !== 'guess' || verdict.readable || hasCapital(word.text)) return
         if (pronunciations.meant !== undefined || pronunciations.unsure) return
-        reported.add(word.text)
         const meant = story.findSlip(word.text)
         if (meant === undefined) return
-        const body = { at: word, word, reason: 'slip', expected: [meant], note: `Did you mean ${toQuoted(meant)}?` }
-        report({ ...body, messageId: 'slip', data: { word: toQuoted(word.text) } })
+        report({
+          at: word,
+          word,
+          reason: 'slip',
+          messageId: 'slip',
+          data: { word: toQuoted(word.text) },
+          expected: [meant],
+          note: `Did you mean ${toQuoted(meant)}?`,
+          isOnce: true,
+        })
       },
       fault: (fault) => {
         const { word, code } = fault

@@ -3,7 +3,7 @@
 import { readListed } from '../../src/lint/listed.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toQuoted } from '../../src/lint/wording.ts'
-import type { Story } from '../../src/story/types.ts'
+import type { Block } from '../../src/story/types.ts'
 import { markNames } from '../../src/verdict/index.ts'
 
 export default defineRule({
@@ -13,12 +13,9 @@ export default defineRule({
   options: {},
   messages: { unused: '{name} is allowed as a name, and no page holds it' },
   create: ({ story, report }) => ({
-    story: () => {
-      const listed = readListed(story, 'names')
-      if (listed.length === 0) return
-      const sentences = toSentences(story.story)
-      for (const { text, at } of listed) {
-        if (sentences.some((words) => markNames(words, [text]).includes(true))) continue
+    story: ({ pages }) => {
+      for (const { text, at } of readListed(story, 'names')) {
+        if (pages.some(({ blocks }) => blocks.some((block) => holdsName(block, text)))) continue
         report({
           at,
           messageId: 'unused',
@@ -31,7 +28,10 @@ export default defineRule({
   }),
 })
 
-function toSentences({ pages }: Story): readonly (readonly string[])[] {
-  const sentences = pages.flatMap(({ blocks }) => blocks.flatMap((block) => block.sentences))
-  return sentences.map(({ words }) => words.map(({ text }) => text))
-}
+const holdsName = ({ sentences }: Block, name: string): boolean =>
+  sentences.some(({ words }) =>
+    markNames(
+      words.map(({ text }) => text),
+      [name],
+    ).includes(true),
+  )

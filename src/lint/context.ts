@@ -8,6 +8,7 @@ import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { Story } from '../story/types.ts'
 import { countStory, type FindSense, type StoryCount, type WordSet, type WordUse } from '../usage/count.ts'
+import { findLikelyNames } from '../usage/likely-names.ts'
 import { isLongName } from '../usage/long-names.ts'
 import { createSenseFinder } from '../usage/sense.ts'
 import { type CountedWord, createTally, createWordJudge, toDifferentFigures, toFigures } from '../verdict/index.ts'
@@ -50,6 +51,7 @@ export function createStoryContext(
   let counted: StoryCount | undefined
   const count = (): StoryCount => (counted ??= countStory(story, findSense))
   let figures: StoryFigures | undefined
+  let likelyNames: ReadonlySet<string> | undefined
   return {
     story,
     sequence,
@@ -66,12 +68,19 @@ export function createStoryContext(
     earlierWords,
     familiarity,
     findUnfit,
-    findSlip: (text) =>
-      findSlip(
-        text,
-        phonics,
-        (candidate) => findSharedJudge(phonics, sequence, step, reader)(phonics.read(candidate)).verdict.readable,
-      ),
+    findSlip: createSlipFinder(settings),
+    likelyNames: () => (likelyNames ??= findLikelyNames(story)),
+  }
+}
+
+/** A slip is looked for once, however often the story has it. */
+function createSlipFinder({ phonics, sequence, step, reader }: ReadingSettings): StoryContext['findSlip'] {
+  const known = new Map<string, string | undefined>()
+  const isReadable = (candidate: string): boolean =>
+    findSharedJudge(phonics, sequence, step, reader)(phonics.read(candidate)).verdict.readable
+  return (text) => {
+    if (!known.has(text)) known.set(text, findSlip(text, phonics, isReadable))
+    return known.get(text)
   }
 }
 

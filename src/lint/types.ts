@@ -50,6 +50,8 @@ export interface StoryContext {
   readonly findUnfit: FindUnfit | undefined
   /** The word that was most likely meant by one that the dictionary lacks, one that the child can read if there is one. */
   findSlip(text: string): string | undefined
+  /** The words that the story writes as names; found once, when first asked for. */
+  likelyNames(): ReadonlySet<string>
 }
 
 /**
@@ -121,9 +123,17 @@ interface ReportBody {
   readonly page?: number
   /** An error also where the rule only warns: a word that no child can read. */
   readonly isError?: true
+  /** Reported only where the story first has the word, as it is written. */
+  readonly isOnce?: true
 }
 
-/** What a rule listens for. The run walks once and calls in order of place. */
+/**
+ * What a rule listens for. The run walks once and calls in order of place.
+ *
+ * What a rule says of a word, mark, sentence, block or page may depend on that, on verdicts and settings, on the figures of
+ * that page; never on what it was handed before, nor on lists of the front matter. What stands on the whole story or on its
+ * lists is said by `story`. So an editor can keep what was said of the text that did not change.
+ */
 export interface RuleListener {
   /**
    * A fault that the rule claims. Where it reports nothing, the word's next fault is tried. What it reports may depend on

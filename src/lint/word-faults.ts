@@ -2,7 +2,7 @@
 
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
-import { findLikelyNames, hasCapital, isAllCapitals, toBareName } from '../usage/likely-names.ts'
+import { hasCapital, isAllCapitals, toBareName } from '../usage/likely-names.ts'
 import { findAbbreviation, isContraction, type Reason } from '../verdict/index.ts'
 import { isCapitalWord } from './capital-words.ts'
 import { createNameTest } from './shared-judge.ts'
@@ -10,17 +10,25 @@ import type { Fault, StoryContext } from './types.ts'
 
 const NONE: readonly Fault[] = []
 
+/** Whether what has this name is asked for the first time in the story. */
+export type IsFirst = (name: string) => boolean
+
+export function createFirstTest(): IsFirst {
+  const known = new Set<string>()
+  return (name) => known.size < known.add(name).size
+}
+
 /** Makes the function that finds the faults of a word. What it must know of the whole story is found once, when first needed. */
-export function createFaultFinder(context: StoryContext): (word: Word, sentence: Sentence) => readonly Fault[] {
+export function createFaultFinder(
+  context: StoryContext,
+  isFirst: IsFirst,
+): (word: Word, sentence: Sentence) => readonly Fault[] {
   const { capitals, numerals } = context.knowledge
-  const guessesReported = new Set<string>()
   const isListed = createNameTest(context.names)
-  let likelyNames: ReadonlySet<string> | undefined
   const isUnlistedName = ({ text }: Word): boolean => {
-    likelyNames ??= findLikelyNames(context.story)
     const bare = toBareName(text)
     if (isCapitalWord(bare) || findAbbreviation(bare) !== undefined) return false
-    return likelyNames.has(bare) && !isListed(bare)
+    return context.likelyNames().has(bare) && !isListed(bare)
   }
 
   return (word, sentence) => {
@@ -39,7 +47,8 @@ export function createFaultFinder(context: StoryContext): (word: Word, sentence:
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
     if (isCapital && isListed(word.text)) return faults
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
-    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(word, guessesReported))
+    // A guess that can be read is reported where the story first has it: thirty notes on one invented name help nobody.
+    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(`guess ${word.text.toLowerCase()}`))
       faults.push({ code: 'guessed' })
     return faults
   }
@@ -66,12 +75,4 @@ function findCapitalFaults(text: string, taught: Capitals): readonly Fault[] {
   if (taught === 'all' || text === 'I') return NONE
   if (isAllCapitals(text)) return [{ code: 'all-capitals' }]
   return taught === 'none' ? [{ code: 'capital' }] : NONE
-}
-
-/** A guess that can be read is reported where the story first has it: thirty notes on one invented name help nobody. */
-function isFirst(word: Word, reported: Set<string>): boolean {
-  const key = word.text.toLowerCase()
-  if (reported.has(key)) return false
-  reported.add(key)
-  return true
 }

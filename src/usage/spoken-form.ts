@@ -3,7 +3,7 @@
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
-import type { Mark, Sentence, Story, Word } from '../story/types.ts'
+import type { Block, Mark, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 
 /** How many sentences before one show the tense of the story. */
@@ -33,15 +33,22 @@ export function isTaggerNeeded(
   heteronyms: Heteronyms,
   { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
 ): boolean {
+  const isNeeded = createTaggerTest(story, heteronyms, { judge })
+  return story.pages.some(({ blocks }) => blocks.some(isNeeded))
+}
+
+/** The same for one block of the story. */
+export function createTaggerTest(
+  story: Story,
+  heteronyms: Heteronyms,
+  { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
+): (block: Block) => boolean {
   const findBefore = createLookBack(story)
-  return toSentences(story).some((sentence) =>
-    sentence.words.some(
-      (word) =>
-        heteronyms.find(word.text) !== undefined &&
-        judge(word, sentence).unsettled &&
-        settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed',
-    ),
-  )
+  const isLeftOpen = (word: Word, sentence: Sentence): boolean =>
+    heteronyms.find(word.text) !== undefined &&
+    judge(word, sentence).unsettled &&
+    settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed'
+  return ({ sentences }) => sentences.some((sentence) => sentence.words.some((word) => isLeftOpen(word, sentence)))
 }
 
 function settleWord(heteronyms: Heteronyms, word: Word, sentence: Sentence, options: SettleOptions) {
@@ -49,21 +56,33 @@ function settleWord(heteronyms: Heteronyms, word: Word, sentence: Sentence, opti
   return settle(heteronyms, texts, parts.indexOf(word), options)
 }
 
-function createLookBack(story: Story): (sentence: Sentence) => readonly (readonly string[])[] {
-  let places: ReadonlyMap<Sentence, number> | undefined
-  let all: readonly Sentence[] = []
+function createLookBack({ pages }: Story): (sentence: Sentence) => readonly (readonly string[])[] {
+  let places: ReadonlyMap<Block, number> | undefined
+  let blocks: readonly Block[] = []
   return (sentence) => {
     if (places === undefined) {
-      all = toSentences(story)
-      places = new Map(all.map((one, index) => [one, index]))
+      blocks = pages.flatMap((page) => page.blocks)
+      places = new Map(blocks.map((one, index) => [one, index]))
     }
-    const at = places.get(sentence) ?? 0
-    return all.slice(Math.max(0, at - LOOK_BACK), at).map((one) => toParts(one).texts)
+    const at = places.get(sentence.block)
+    if (at === undefined) return []
+    const own = sentence.block.sentences
+    return sentencesBefore(blocks, at, own.slice(0, own.indexOf(sentence))).map((one) => toParts(one).texts)
   }
 }
 
-function toSentences({ pages }: Story): readonly Sentence[] {
-  return pages.flatMap(({ blocks }) => blocks.flatMap(({ sentences }) => sentences))
+/**
+ * The sentences that show the tense at a place: those of `own` and of the blocks before the one at an index, in order of place.
+ */
+export function sentencesBefore(
+  blocks: readonly Pick<Block, 'sentences'>[],
+  index: number,
+  own: readonly Sentence[] = [],
+): readonly Sentence[] {
+  let found = own.slice(-LOOK_BACK)
+  for (let at = index - 1; at >= 0 && found.length < LOOK_BACK; at--)
+    found = [...(blocks[at]?.sentences ?? []).slice(found.length - LOOK_BACK), ...found]
+  return found
 }
 
 interface Parts {

@@ -53,6 +53,7 @@ function silence<M extends Silenceable>(messages: readonly M[], all: readonly Pl
   const used = new Map<Switch, M[]>(all.map(({ one }) => [one, []]))
   const kept: M[] = []
   const silenced: { message: M; reason: string | undefined }[] = []
+  if (all.length === 0) return { kept: messages, silenced, unused: [] }
   for (const message of messages) {
     const silencers = findSilencers(message, all)
     for (const one of silencers) used.get(one)?.push(message)

@@ -1,0 +1,169 @@
+// The rules of one run, made for a story: what each listens for, and what they have said so far.
+
+import type { Block, Page, Sentence, Story, Word } from '../story/types.ts'
+import { toAddition } from './additions.ts'
+import { moveMessage, toMessage } from './message.ts'
+import { toOptions } from './settings.ts'
+import type {
+  Fault,
+  FaultCode,
+  Message,
+  Report,
+  Rule,
+  RuleListener,
+  RuleSettings,
+  StoryContext,
+  WordFault,
+} from './types.ts'
+import { createFaultFinder, type IsFirst } from './word-faults.ts'
+
+type FaultHandler = NonNullable<RuleListener['fault']>
+type WordStep = (word: Word, sentence: Sentence) => void
+
+interface Listeners {
+  readonly faults: ReadonlyMap<FaultCode, FaultHandler>
+  readonly word: readonly WordStep[]
+  readonly mark: readonly NonNullable<RuleListener['mark']>[]
+  readonly sentence: readonly NonNullable<RuleListener['sentence']>[]
+  readonly block: readonly NonNullable<RuleListener['block']>[]
+  readonly page: readonly NonNullable<RuleListener['page']>[]
+  readonly story: readonly NonNullable<RuleListener['story']>[]
+}
+
+interface Outbox {
+  messages: Message[]
+  /** The faults that the word in hand has beside the one that is being told. */
+  further: readonly Fault[]
+}
+
+export interface MadeRule {
+  readonly rule: Rule
+  readonly listener: RuleListener
+}
+
+/** Rules that are made, each way of handing them something, and their messages in the order in which they said them. */
+export interface MadeRules {
+  readonly all: readonly MadeRule[]
+  page(page: Page): void
+  block(block: Block, page: Page): void
+  sentence(sentence: Sentence, page: Page): void
+  /** What is asked about each word, one after another. */
+  readonly wordSteps: readonly WordStep[]
+  marks(sentence: Sentence): void
+  story(story: Story): void
+  /** What was said since this was last called. */
+  take(): Message[]
+}
+
+/** Rules that are set to `off` are not made. */
+export function makeRules(
+  context: StoryContext,
+  rules: readonly Rule[],
+  settings: RuleSettings,
+  isFirst: IsFirst,
+): MadeRules {
+  const outbox: Outbox = { messages: [], further: [] }
+  const all = rules.flatMap((rule) => {
+    const setting = settings[rule.id]
+    const severity = setting?.severity ?? rule.severity
+    if (severity === 'off') return []
+    const report = (found: Report): void => {
+      if (found.isOnce && !isFirst(`${rule.id} ${found.word?.text}`)) return
+      outbox.messages.push(toMessage(rule, found.isError ? 'error' : severity, found, context, outbox.further))
+    }
+    return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
+  })
+  const listeners = toListeners(all)
+  const faultSteps = listeners.faults.size > 0 ? [createFaultReporter(context, listeners, outbox, isFirst)] : []
+  return {
+    all,
+    page: (page) => {
+      for (const listen of listeners.page) listen(page)
+    },
+    block: (block, page) => {
+      for (const listen of listeners.block) listen(block, page)
+    },
+    sentence: (sentence, page) => {
+      for (const listen of listeners.sentence) listen(sentence, page)
+    },
+    wordSteps: [...faultSteps, ...listeners.word],
+    marks: (sentence) => {
+      if (listeners.mark.length === 0) return
+      for (const mark of sentence.marks) for (const listen of listeners.mark) listen(mark, sentence)
+    },
+    story: (story) => {
+      for (const listen of listeners.story) listen(story)
+    },
+    take: () => {
+      const said = outbox.messages
+      outbox.messages = []
+      return said
+    },
+  }
+}
+
+/**
+ * Offers the faults of a word to the rules that claim them, until one of them says something. What is said of a word is
+ * said again wherever the story has the same word in the same sense: a rule is asked once for each.
+ */
+function createFaultReporter(context: StoryContext, listeners: Listeners, outbox: Outbox, isFirst: IsFirst): WordStep {
+  const findFaults = createFaultFinder(context, isFirst)
+  const known = new Map<string, readonly Message[]>()
+  return (word, sentence) => {
+    const before = known.get(word.text)
+    if (before !== undefined) {
+      for (const message of before) outbox.messages.push(moveMessage(message, word))
+      return
+    }
+    const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
+    const from = outbox.messages.length
+    reportFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
+    if (judged === undefined || !context.isAlwaysPlain(word.text) || judged.verdict.guessed) return
+    // A guessed word is told once, where the story first has it; what stands elsewhere than at its word cannot be moved.
+    const said = outbox.messages.slice(from)
+    if (said.every(({ start, end }) => start === word.start && end === word.end)) known.set(word.text, said)
+  }
+}
+
+function reportFaults(
+  faults: readonly Fault[],
+  found: Pick<WordFault, 'word' | 'sentence' | 'judged'>,
+  { faults: handlers }: Listeners,
+  outbox: Outbox,
+): void {
+  const before = outbox.messages.length
+  const { word, judged } = found
+  const isToAdd =
+    faults.length > 1 &&
+    judged !== undefined &&
+    !judged.verdict.readable &&
+    judged.readableAt === null &&
+    toAddition(word.text, judged.verdict.reasons) !== undefined
+  // What the note tells to add need not be told again.
+  const isNoted = ({ reason }: Fault) => isToAdd && reason !== undefined && reason.taughtAt === undefined
+  for (const [index, fault] of faults.entries()) {
+    const handler = handlers.get(fault.code)
+    if (handler === undefined) continue
+    outbox.further = faults.slice(index + 1).filter((one) => handlers.has(one.code) && !isNoted(one))
+    handler({ ...fault, ...found })
+    if (outbox.messages.length > before) break
+  }
+  outbox.further = []
+}
+
+function toListeners(made: readonly MadeRule[]): Listeners {
+  const pick = <Name extends keyof RuleListener>(name: Name): NonNullable<RuleListener[Name]>[] =>
+    made.flatMap(({ listener }) => listener[name] ?? [])
+  const faults = made.flatMap(({ rule, listener }) =>
+    (rule.claims ?? []).flatMap((code) => (listener.fault === undefined ? [] : [[code, listener.fault] as const])),
+  )
+  return {
+    faults: new Map(faults),
+    word: pick('word'),
+    mark: pick('mark'),
+    sentence: pick('sentence'),
+    block: pick('block'),
+    page: pick('page'),
+    story: pick('story'),
+  }
+}
