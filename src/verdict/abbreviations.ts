@@ -42,8 +42,10 @@ export function findAbbreviation(word: string): Abbreviation | undefined {
   // Asked of every word, and nearly none has more than small letters.
   if (/^[a-z]+$/.test(word)) return findListed(word)
   const straight = toStraight(word)
-  const plain = straight.replaceAll('.', '').replace(/'?s$/, (ending) => (/\p{Lu}'?s$/u.test(straight) ? '' : ending))
-  const listed = findListed(plain.toLowerCase())
+  const bare = straight.replaceAll('.', '')
+  const plain = bare.replace(/(\p{Lu})'?s$/u, '$1')
+  // `Ms` first as it stands: it is no `M` with an ending.
+  const listed = findListed(bare.toLowerCase()) ?? findListed(plain.toLowerCase())
   if (listed !== undefined) return listed
   if (isDotted(word) || isLettersOnly(plain)) return { kind: 'letters' }
   const [, letter, rest] = /^([B-HJ-NP-Zb-hj-np-z])[-‐‑](\p{L}{3,})$/u.exec(word) ?? []

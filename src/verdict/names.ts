@@ -49,7 +49,6 @@ function isPartAt(word: string, part: string, isLast: boolean): boolean {
 }
 
 function isSameName(word: string, name: string): boolean {
-  if (name === '') return false
   if (name === name.toLowerCase()) return word.toLowerCase() === name
   return word === name || word === name.toUpperCase()
 }

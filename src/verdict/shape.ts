@@ -43,7 +43,7 @@ function isStutter(word: string, unit: Unit): boolean {
 }
 
 function findClusters(units: readonly Unit[]): readonly Unit[] | undefined {
-  const isConsonant = (unit: Unit | undefined) => unit !== undefined && toLetter(unit) === 'C'
+  const isConsonant = (unit: Unit | undefined) => unit !== undefined && /^[CU]$/.test(toLetter(unit))
   const clustered = units.filter(
     (unit, at) => isConsonant(unit) && (isConsonant(units[at - 1]) || isConsonant(units[at + 1])),
   )

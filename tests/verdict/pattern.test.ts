@@ -47,6 +47,12 @@ describe('a pattern', () => {
     expect(findPatternLines('n as in net', series)).toEqual(['n as in nap', 'n as in bank'])
   })
 
+  it('is nothing where more stands before or after it', () => {
+    for (const written of ['the ai in rain', 'ai as in', 'ai in rain or so', '', ' ', 'qz as in rain'])
+      expect(findPattern(written, series, 'green-14'), written).toBeUndefined()
+    expect(has(' ai in rain ', 'train')).toBe(true)
+  })
+
   it('of letters alone means the sounds that were taught so far', () => {
     expect(has('a', 'cat', 'pink-4')).toBe(true)
     expect(has('a', 'was', 'pink-4')).toBe(false)

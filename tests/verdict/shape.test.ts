@@ -25,6 +25,8 @@ describe('toShapes', () => {
     ['hats', 'h=h a=æ t=t +s=s', 'CVC', 'hat'],
     ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'CVC', 'runn'],
     ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'CVC', 'bak'],
+    ['pen.guin', 'p=p e=ɛ n=n g=ɡ u=w i=ɪ n=n', 'CVC CCVC', 'pen gu'],
+    ['b-.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
     ['ta.ble', 't=t a=eɪ b=b le=əl', 'CV CV', 'ta ble'],
   ])('%s %s: %s', (dotted, units, shapes, blamed) => {
     const word = dotted.replaceAll('.', '')

@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
 import type { Knowledge } from '../../src/sequence/types.ts'
 import { ENDINGS } from '../../src/sequence/vocabulary.ts'
-import { judge } from '../../src/verdict/verdict.ts'
-import { toKnowledge, toPronunciations } from './hand-made.ts'
+import { isMended } from '../../src/verdict/faults.ts'
+import type { Reason } from '../../src/verdict/types.ts'
+import { isReadable, judge } from '../../src/verdict/verdict.ts'
+import { toKnowledge, toPronunciation, toPronunciations } from './hand-made.ts'
 
 const SINGLE =
   'a=æ b=b c=k d=d e=ɛ f=f g=ɡ h=h i=ɪ j=dʒ k=k l=l m=m n=n o=ɑ p=p qu=kw r=r s=s t=t u=ʌ v=v w=w x=ks y=j z=z'
@@ -277,5 +279,85 @@ describe('settings', () => {
     const verdict = judge(tear, pink)
     expect(verdict.pronunciation).toBe(tear.pronunciations[1])
     expect(verdict.reasons[0]).toMatchObject({ key: 'ea=i', unit: { letters: 'ea' } })
+  })
+})
+
+describe('abbreviations', () => {
+  const units = ['t=t v=v']
+  const tv = toPronunciations('TV', ...units)
+
+  it('are told as what they are, whatever letters are known', () => {
+    expect(toOutcome(tv, pink)).toBe('unreadable abbreviation:TV')
+    expect(isReadable(tv, pink)).toBe(false)
+    expect(judge(tv, pink)).toMatchObject({ guessed: false, pronunciation: tv.pronunciations[0] })
+  })
+
+  it('are read where they are known by heart, or are an allowed name', () => {
+    const byHeart = toKnowledge(SINGLE, { sightWords: new Set(['tv']) })
+    expect(toOutcome(tv, byHeart)).toBe('sight')
+    expect(isReadable(tv, byHeart)).toBe(true)
+    expect(toOutcome(tv, pink, ['TV'])).toBe('name')
+    expect(isReadable(tv, pink, ['TV'])).toBe(true)
+    expect(isReadable(tv, pink, ['Tam'])).toBe(false)
+  })
+
+  it("that own something need the owner's ending taught, as names do", () => {
+    const owner = toPronunciations("TV's", "t=t v=v +'s=z")
+    expect(toOutcome(owner, pink, ['TV'])).toBe("unreadable ending:'s")
+    expect(toOutcome(owner, toKnowledge(SINGLE, { endings: new Set(["'s"] as const) }), ['TV'])).toBe('name')
+  })
+})
+
+describe('isReadable says what judge says', () => {
+  it.each([
+    [green, toPronunciations('night', 'n=n igh=aɪ t=t')],
+    [green, toPronunciations('said', 's=s ai=ɛ d=d')],
+    [pink, toPronunciations('the', 'th=ð e~=ə')],
+    [pink, { ...toPronunciations('?zub', 'z=z u=ʌ b=b'), unsure: true as const }],
+    [pink, { ...toPronunciations('?makeing', 'm=m a=æ k=k ing=ɪŋ'), meant: 'making' }],
+  ])('%#', (knowledge, pronunciations) => {
+    expect(isReadable(pronunciations, knowledge)).toBe(judge(pronunciations, knowledge).readable)
+  })
+})
+
+describe('a word that nobody can be sure of', () => {
+  it('is told as misspelt, or as unsure, and as nothing else', () => {
+    const misspelt = {
+      ...toPronunciations('?makeing', 'm=m a=æ k=k e=ɛ ing=ɪŋ'),
+      meant: 'making',
+      unsure: true as const,
+    }
+    expect(toOutcome(misspelt, pink)).toMatch(/^unreadable guessed misspelt:makeing$/)
+    expect(toOutcome({ ...misspelt, meant: undefined } as WordPronunciations, pink)).toMatch(/ unsure:makeing$/)
+  })
+})
+
+describe('a fault is mended', () => {
+  const cried = toPronunciation('cried', 'c=k r=r ie<y=aɪ +d=d')
+  const endings = new Set(['-ed'] as const)
+  const withLetters = toKnowledge(`${SINGLE} ie=aɪ y=aɪ`, { endings })
+  const withChange = toKnowledge(`${SINGLE} ie=aɪ y=aɪ`, { endings, endingChanges: new Set(['y-to-i'] as const) })
+  const faultsOf = (knowledge: Knowledge) => judge(toPronunciations('cried', 'c=k r=r ie<y=aɪ +d=d'), knowledge).reasons
+
+  it('by the letters, though how an ending changes them comes later', () => {
+    const [letters] = faultsOf(toKnowledge(SINGLE, { endings }))
+    expect(letters).toMatchObject({ code: 'irregular', key: 'y=aɪ' })
+    expect(isMended(letters as Reason, 'cried', cried, withLetters)).toBe(true)
+  })
+
+  it('by the change, where that is what lacked', () => {
+    const [change] = faultsOf(withLetters)
+    expect(change).toMatchObject({ code: 'ending' })
+    expect(isMended(change as Reason, 'cried', cried, withLetters)).toBe(false)
+    expect(isMended(change as Reason, 'cried', cried, withChange)).toBe(true)
+  })
+
+  it('of the whole word only where the same is no fault at the same letters', () => {
+    const pen = toPronunciation('stamp-.pond', 's=s t=t a=æ m=m p=p p=p o=ɑ n=n d=d')
+    const one = judge(toPronunciations('stamp-.pond', 's=s t=t a=æ m=m p=p p=p o=ɑ n=n d=d'), pink).reasons
+    const shapes = one.filter(({ code }) => code === 'shape')
+    expect(shapes).toHaveLength(2)
+    const knowing = toKnowledge(SINGLE, { shapes: new Set(['CVCC']), limits: { letters: 9, syllables: 2 } })
+    expect(shapes.map((fault) => isMended(fault, 'stamp-pond', pen, knowing))).toEqual([false, true])
   })
 })
