@@ -7,7 +7,7 @@ import { toShownPath } from './shown.ts'
 export const MAX_BYTES = 10 * 1024 * 1024
 
 /** A byte order mark stays in the text, so that offsets are those of the file. `shown` is the path for messages. */
-export function decodeText(bytes: Uint8Array, shown: string): Result<string> {
+export function decodeUtf8(bytes: Uint8Array, shown: string): Result<string> {
   if (bytes.length > MAX_BYTES) return fail(toTooLarge(shown, bytes.length))
   const isUtf16 = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)
   if (isUtf16) return toBadText(`${toShownPath(shown)} is saved as UTF-16`, SAVE_AS_UTF_8)

@@ -5,7 +5,7 @@ import { rules } from '../../rules/index.ts'
 import { findReaders } from '../../src/cli/readers.ts'
 import { createResources } from '../../src/cli/resources.ts'
 import { createConfigFinder, resolveSettings } from '../../src/config/index.ts'
-import { decodeText, type TextFiles } from '../../src/files/index.ts'
+import { decodeUtf8, type TextFiles } from '../../src/files/index.ts'
 import { findBuiltInNearest, listBuiltIns, loadBuiltIn, loadPhonics } from '../../src/packaged/data.ts'
 import { type Problem, succeed, toProblemLine } from '../../src/problem/index.ts'
 import { findReaderFiles } from '../../src/readers/index.ts'
@@ -32,7 +32,7 @@ function createSlowFiles(files: Readonly<Record<string, string>>): TextFiles {
     async read(path) {
       await later()
       const text = files[path]
-      return text === undefined ? undefined : decodeText(new TextEncoder().encode(text), path)
+      return text === undefined ? undefined : decodeUtf8(new TextEncoder().encode(text), path)
     },
     async list(folder) {
       await later()

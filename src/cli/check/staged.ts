@@ -1,7 +1,7 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { join, relative, resolve, sep } from 'node:path'
-import { decodeText } from '../../files/index.ts'
+import { decodeUtf8 } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { askGit, type GitAnswer } from '../files/git.ts'
 import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
@@ -118,4 +118,4 @@ function toBlobs(output: Buffer): (Buffer | undefined)[] {
 }
 
 const toText = (blob: Buffer | undefined, path: string): NonNullable<StoryInput['text']> =>
-  blob ? decodeText(blob, path) : fail({ code: 'git', message: `git has lost the staged text of \`${path}\`` })
+  blob ? decodeUtf8(blob, path) : fail({ code: 'git', message: `git has lost the staged text of \`${path}\`` })

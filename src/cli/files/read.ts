@@ -1,6 +1,6 @@
 // Reads text files and standard input as strict UTF-8; what cannot be read is told in one line.
 
-import { decodeText, MAX_BYTES, toTooLarge } from '../../files/index.ts'
+import { decodeUtf8, MAX_BYTES, toTooLarge } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
 import { toFileProblem, toShownPath } from './file-problem.ts'
@@ -8,12 +8,12 @@ import { toFileProblem, toShownPath } from './file-problem.ts'
 /** A byte order mark stays in the text, so that offsets are those of the file. `shown` is the path for messages. */
 export function readTextFile(path: string, io: Io, shown: string = path): Result<string> {
   const read = readBytes(path, io, shown)
-  return read.ok ? decodeText(read.value, shown) : read
+  return read.ok ? decodeUtf8(read.value, shown) : read
 }
 
 export async function readStdin(io: Io, shown = 'standard input'): Promise<Result<string>> {
   const read = await readStdinBytes(io, shown)
-  return read.ok ? decodeText(read.value, shown) : read
+  return read.ok ? decodeUtf8(read.value, shown) : read
 }
 
 /** @param most how many bytes it may have */

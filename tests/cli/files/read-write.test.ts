@@ -6,7 +6,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { readStdin, readTextFile } from '../../../src/cli/files/read.ts'
 import { createTextFiles } from '../../../src/cli/files/text-files.ts'
 import { findWriteObstacle, writeTextFile } from '../../../src/cli/files/write.ts'
-import { decodeText, MAX_BYTES } from '../../../src/files/index.ts'
+import { decodeUtf8, MAX_BYTES } from '../../../src/files/index.ts'
 import { type Problem, type Result, toProblemLine } from '../../../src/problem/index.ts'
 import type { TestWorld } from '../io.ts'
 import { createWorld } from '../io.ts'
@@ -29,7 +29,7 @@ const told = (result: Result<unknown>): string => (result.ok ? 'fine' : result.p
 
 describe('reading', () => {
   it.each(['', 'A hen.\r\n', '\uFEFFA hen.\n', 'nid d’œuf 🦆 \u00AD', 'e\u0301'])('gives %j as it stands', (text) => {
-    expect(decodeText(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, value: text })
+    expect(decodeUtf8(new TextEncoder().encode(text), 'a.md')).toEqual({ ok: true, value: text })
   })
 
   it.each([
@@ -39,7 +39,7 @@ describe('reading', () => {
     ['a picture', toBytes(0x89, 0x50, 0x4e, 0x47, 0, 0), '`a.md` is not a text: it holds bytes that no text has.'],
     ['too much', new Uint8Array(MAX_BYTES * 2).fill(65), '`a.md` is too large: 20 MB, and the most is 10 MB.'],
   ])('tells of %s', (_, bytes, message) => {
-    expect(told(decodeText(bytes, 'a.md'))).toBe(message)
+    expect(told(decodeUtf8(bytes, 'a.md'))).toBe(message)
   })
 
   it('tells of files that cannot be read', () => {
