@@ -1,0 +1,205 @@
+// About this story: its settings by name. What is chosen here is written into the top of the file as the smallest change.
+
+import { useEffect, useState } from 'preact/hooks'
+import { applyChange, toFault, toggleFile } from '../actions.ts'
+import type { About as AboutAnswer, AboutEdit, ReaderChoice, SettingKey } from '../core/questions.ts'
+import { type Page, usePage } from '../page.ts'
+import { whenAsked } from '../session.ts'
+import { toTold } from '../told.ts'
+import { ListField } from './list-field.tsx'
+import { Field, Problems } from './parts.tsx'
+
+/** Asks for the change and puts it in. What cannot be set is told. */
+async function set(page: Page, edit: AboutEdit, said: string): Promise<void> {
+  const session = page.state.session.peek()
+  if (session === undefined) return
+  try {
+    const answer = await page.tools.ask({ kind: 'set', story: session.toStory(), edit })
+    if (answer.ok) await applyChange(page, answer.value, said)
+    else page.state.trouble.value = answer.problems.map(toTold).join(' ')
+  } catch (error) {
+    toFault(page)(error)
+  }
+}
+
+export function About() {
+  const page = usePage()
+  const session = page.state.session.value
+  const version = session?.version.value
+  const [about, setAbout] = useState<AboutAnswer | undefined>(undefined)
+  const [readers, setReaders] = useState<readonly ReaderChoice[]>([])
+  useEffect(() => {
+    if (session === undefined) return
+    const story = session.toStory()
+    whenAsked(page.tools.ask({ kind: 'about', story })).then((answer) => answer && setAbout(answer), toFault(page))
+    whenAsked(page.tools.ask({ kind: 'readers', story })).then((answer) => answer && setReaders(answer), toFault(page))
+  }, [session, version])
+  if (session === undefined || about === undefined) return null
+  const isLocked = !about.isOpen || session.saved.value.kind === 'read-only'
+  return (
+    <form class="about" onSubmit={(event) => event.preventDefault()} aria-label="About this story">
+      <Problems problems={about.problems} />
+      <fieldset disabled={isLocked}>
+        <legend class="unseen">Settings of this story</legend>
+        <TextField about={about} name="title" label="Title" />
+        <Steps about={about} />
+        <Lists about={about} />
+        <TextField about={about} name="order" label="Place on the shelf" hint="A number: 1 stands first." />
+      </fieldset>
+      <Readers readers={readers} />
+      <div class="row below">
+        <button type="button" aria-pressed={session.isFile.value} onClick={() => toggleFile(page)}>
+          Show the file as it is
+        </button>
+        <ToBeginning />
+      </div>
+    </form>
+  )
+}
+
+function ToBeginning() {
+  const page = usePage()
+  const session = page.state.session.value
+  if (session === undefined) return null
+  const { original } = session.keeper
+  const text = session.view.state.doc.toString()
+  if (text === original || session.saved.value.kind === 'read-only') return null
+  return (
+    <button
+      type="button"
+      onClick={() =>
+        applyChange(
+          page,
+          { path: session.keeper.name, before: text, edits: [{ start: 0, end: text.length, text: original }] },
+          'The story is as it was when you opened it. Undo brings your changes back.',
+        )
+      }
+    >
+      As it was when I opened it
+    </button>
+  )
+}
+
+interface AboutProps {
+  readonly about: AboutAnswer
+}
+
+/** What the story does not say itself comes from somewhere: the folder, the sequence, or what holds for all. */
+const toFrom = ({ isOwn, from }: AboutAnswer[SettingKey]): string | undefined =>
+  isOwn || from === '' ? undefined : `From ${from}.`
+
+function TextField({
+  about,
+  name,
+  label,
+  hint,
+}: AboutProps & { readonly name: 'title' | 'order'; readonly label: string; readonly hint?: string }) {
+  const page = usePage()
+  const setting = about[name]
+  return (
+    <Field label={label} hint={toFrom(setting) ?? hint} problem={setting.problem}>
+      <input
+        key={setting.value ?? ''}
+        defaultValue={setting.value ?? ''}
+        autocomplete="off"
+        onChange={(event) => {
+          const value = event.currentTarget.value.trim()
+          if (value !== (setting.value ?? ''))
+            void set(page, { key: name, value: value === '' ? null : value }, `${label}: ${value || 'none'}.`)
+        }}
+      />
+    </Field>
+  )
+}
+
+function Steps({ about }: AboutProps) {
+  const page = usePage()
+  const { sequences, steps, accents } = about.choices
+  const select = (key: 'sequence' | 'step' | 'accent', choices: typeof sequences, label: string) => (
+    <Field label={label} hint={toFrom(about[key])} problem={about[key].problem}>
+      <select
+        value={about[key].value ?? ''}
+        onChange={(event) => void set(page, { key, value: event.currentTarget.value }, `${label} is chosen.`)}
+      >
+        {!choices.some(({ value }) => value === about[key].value) && (
+          <option value={about[key].value ?? ''}>{about[key].value ?? 'Choose one'}</option>
+        )}
+        {choices.map(({ value, title }) => (
+          <option key={value} value={value}>
+            {key === 'step' && title !== value ? `${value}: ${title}` : title}
+          </option>
+        ))}
+      </select>
+    </Field>
+  )
+  return (
+    <>
+      {select('step', steps, 'Step that its readers have reached')}
+      {select('sequence', sequences, 'Sequence')}
+      <button
+        type="button"
+        onClick={() => {
+          page.state.dialog.value = { kind: 'sequence', name: about.sequence.value }
+        }}
+      >
+        Look at this sequence…
+      </button>
+      {select('accent', accents, 'Accent')}
+    </>
+  )
+}
+
+const LISTS = [
+  { key: 'names', label: 'Names in this story', hint: 'You tell them to the child yourself.' },
+  { key: 'sight words', label: 'Words known by heart', hint: 'Beside those of the step.' },
+  { key: 'practises', label: 'Practises', hint: 'Letters, as ai or a_e.' },
+  { key: 'introduces', label: 'Brings for the first time', hint: 'Words, for the figures of the shelf.' },
+] as const
+
+function Lists({ about }: AboutProps) {
+  const page = usePage()
+  return (
+    <>
+      {LISTS.map(({ key, label, hint }) => (
+        <ListField
+          key={key}
+          label={label}
+          hint={toFrom(about[key]) ?? hint}
+          problem={about[key].problem}
+          items={about[key].value}
+          canRemove={about[key].isOwn}
+          onAdd={(add) => set(page, { key, add }, `${add} is added.`)}
+          onRemove={(remove) => set(page, { key, remove }, `${remove} is taken away.`)}
+        />
+      ))}
+    </>
+  )
+}
+
+function Readers({ readers }: { readonly readers: readonly ReaderChoice[] }) {
+  const page = usePage()
+  const session = page.state.session.value
+  if (session === undefined || readers.length === 0) return null
+  const wrong = readers.flatMap(({ problems }) => problems)
+  return (
+    <>
+      <Field label="Read it for" hint="Readers are files of this folder. Their names stay there.">
+        <select
+          value={session.reader.value ?? ''}
+          onChange={(event) => {
+            session.reader.value = event.currentTarget.value || undefined
+            session.recheck()
+          }}
+        >
+          <option value="">anyone at this step</option>
+          {readers.map(({ path, name, step, isGroup, problems }) => (
+            <option key={path} value={path} disabled={problems.length > 0}>
+              {`${name}${isGroup ? ', a group' : ''}${step === null ? '' : `, at ${step}`}`}
+            </option>
+          ))}
+        </select>
+      </Field>
+      <Problems problems={wrong} />
+    </>
+  )
+}

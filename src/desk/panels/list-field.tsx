@@ -1,0 +1,68 @@
+// A list of words that can be made longer and shorter, word by word.
+
+import { useState } from 'preact/hooks'
+import type { Told } from '../page.ts'
+import { toTold } from '../told.ts'
+import { Said } from './parts.tsx'
+
+interface ListFieldProps {
+  readonly label: string
+  readonly hint: string
+  readonly problem: Told | null
+  readonly items: readonly string[]
+  /** Whether the story itself says them; what the folder says is changed there. */
+  readonly canRemove: boolean
+  onAdd(item: string): void
+  onRemove(item: string): void
+}
+
+export function ListField({ label, hint, problem, items, canRemove, onAdd, onRemove }: ListFieldProps) {
+  const [text, setText] = useState('')
+  const add = (): void => {
+    const items = text.split(',').map((item) => item.trim())
+    for (const item of items) if (item !== '') onAdd(item)
+    setText('')
+  }
+  return (
+    <fieldset class="list">
+      <legend>{label}</legend>
+      {items.length > 0 && (
+        <ul>
+          {items.map((item) => (
+            <li key={item}>
+              <b class="letters">{item}</b>
+              {canRemove && (
+                <button type="button" onClick={() => onRemove(item)} aria-label={`Take ${item} away`}>
+                  ×
+                </button>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      <div class="add">
+        <input
+          aria-label={`${label}: one more`}
+          value={text}
+          autocomplete="off"
+          spellcheck={false}
+          onInput={(event) => setText(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return
+            event.preventDefault()
+            add()
+          }}
+        />
+        <button type="button" onClick={add} disabled={text.trim() === ''}>
+          Add
+        </button>
+      </div>
+      <p class="hint">{hint}</p>
+      {problem && (
+        <p class="wrong">
+          <Said text={toTold(problem)} />
+        </p>
+      )}
+    </fieldset>
+  )
+}

@@ -1,0 +1,209 @@
+// How the open story stands on the disk, in plain sentences, and what can be done where something is in the way.
+
+import type { ComponentChildren } from 'preact'
+import { toFault } from '../actions.ts'
+import { usePage } from '../page.ts'
+import type { Session } from '../state.ts'
+import { toTold } from '../told.ts'
+import { Said } from './parts.tsx'
+
+/** @example 10:42 */
+export const toClock = (at: number): string =>
+  new Date(at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
+
+export function SaveState() {
+  const { state, tools } = usePage()
+  const saved = state.session.value?.saved.value
+  if (saved === undefined) return null
+  if (saved.kind === 'saved')
+    return <span class="save-state">{saved.at === undefined ? 'Nothing to save' : `Saved ${toClock(saved.at)}`}</span>
+  if (saved.kind === 'read-only') return <span class="save-state">For reading only</span>
+  return (
+    <span class="save-state open">{tools.folder.kind === 'single' ? 'Not stored: press Save' : 'Not saved yet'}</span>
+  )
+}
+
+/** One at a time, the most pressing first. */
+export function Notices() {
+  const page = usePage()
+  const session = page.state.session.value
+  const trouble = page.state.trouble.value
+  return (
+    <>
+      {trouble !== undefined && (
+        <Notice text={trouble}>
+          <button
+            type="button"
+            onClick={() => {
+              page.state.trouble.value = undefined
+            }}
+          >
+            Put this away
+          </button>
+        </Notice>
+      )}
+      {session && <StoryNotice session={session} />}
+    </>
+  )
+}
+
+function Notice({ text, children }: { readonly text: string; readonly children?: ComponentChildren }) {
+  return (
+    <div class="notice" role="alert">
+      <p>
+        <Said text={text} />
+      </p>
+      <div class="row">{children}</div>
+    </div>
+  )
+}
+
+function StoryNotice({ session }: { readonly session: Session }) {
+  const saved = session.saved.value
+  const noDrafts = session.noDrafts.value
+  if (session.hasDraft.value) return <DraftNotice session={session} />
+  if (saved.kind === 'conflict') return <ConflictNotice session={session} />
+  if (saved.kind === 'lost')
+    return (
+      <Notice text={`${toTold(saved.problem)} Your text is still here.`}>
+        <Again session={session} />
+        <Download session={session} />
+      </Notice>
+    )
+  if (saved.kind === 'read-only')
+    return (
+      <Notice text={toTold(saved.problem)}>
+        <Copy session={session} />
+      </Notice>
+    )
+  if (saved.kind === 'unsaved' && saved.problem)
+    return (
+      <Notice text={`Not saved: ${toTold(saved.problem)} A draft is kept in this browser.`}>
+        <Again session={session} />
+        <Copy session={session} />
+        <Download session={session} />
+      </Notice>
+    )
+  return noDrafts === undefined ? null : (
+    <Notice text={`${noDrafts} Save often: a crash would take what is not saved.`} />
+  )
+}
+
+function DraftNotice({ session }: { readonly session: Session }) {
+  const page = usePage()
+  const draft = session.keeper.found()
+  if (draft === undefined) return null
+  const behind = draft.isBehind ? ' The file has been changed since by another program.' : ''
+  return (
+    <Notice text={`There are changes of ${toClock(draft.at)} that were not saved.${behind}`}>
+      <button
+        type="button"
+        class="strong"
+        onClick={() => session.keeper.takeDraft().then(() => page.voice.say('Your changes are back.'), toFault(page))}
+      >
+        Take them
+      </button>
+      <button
+        type="button"
+        onClick={() => {
+          page.state.dialog.value = {
+            kind: 'both',
+            title: `Changes of ${toClock(draft.at)}`,
+            names: ['Not saved', 'In the file'],
+            texts: [draft.text, session.view.state.doc.toString()],
+          }
+        }}
+      >
+        Look at them
+      </button>
+      <button
+        type="button"
+        onClick={() => session.keeper.dropDraft().then(() => page.voice.say('They are thrown away.'), toFault(page))}
+      >
+        Throw them away
+      </button>
+    </Notice>
+  )
+}
+
+function ConflictNotice({ session }: { readonly session: Session }) {
+  const page = usePage()
+  const saved = session.saved.value
+  if (saved.kind !== 'conflict') return null
+  const { theirs } = saved
+  if (theirs === undefined)
+    return (
+      <Notice text="The file of this story is gone. Yours is safe here.">
+        <Copy session={session} />
+        <Download session={session} />
+      </Notice>
+    )
+  return (
+    <Notice text="Another program has changed this story. Yours is safe here.">
+      <button
+        type="button"
+        onClick={() => {
+          page.state.dialog.value = {
+            kind: 'both',
+            title: 'Two forms of this story',
+            names: ['Yours', 'On the disk'],
+            texts: [session.view.state.doc.toString(), theirs],
+          }
+        }}
+      >
+        Look at both
+      </button>
+      <Copy session={session} />
+      <button
+        type="button"
+        onClick={() =>
+          session.keeper
+            .takeTheirs()
+            .then(() => page.voice.say('The story is as it is on the disk. Undo brings yours back.'), toFault(page))
+        }
+      >
+        Take theirs
+      </button>
+    </Notice>
+  )
+}
+
+interface SessionProps {
+  readonly session: Session
+}
+
+function Again({ session }: SessionProps) {
+  return (
+    <button type="button" onClick={() => session.keeper.save()}>
+      Try again
+    </button>
+  )
+}
+
+function Copy({ session }: SessionProps) {
+  const page = usePage()
+  const save = async (): Promise<void> => {
+    const copy = await session.keeper.saveCopy()
+    if (!copy.ok) {
+      page.state.trouble.value = copy.problems.map(toTold).join(' ')
+      return
+    }
+    page.state.shelfAge.value++
+    page.voice.say(`Saved as ${copy.value}.`)
+  }
+  return (
+    <button type="button" onClick={save}>
+      Save mine as a copy
+    </button>
+  )
+}
+
+function Download({ session }: SessionProps) {
+  const { tools } = usePage()
+  const name = session.keeper.name.split('/').at(-1) ?? 'story.md'
+  return (
+    <button type="button" onClick={() => tools.download(name, session.keeper.bytes(), 'text/markdown')}>
+      Download it
+    </button>
+  )
+}

@@ -1,0 +1,175 @@
+// A sequence, read step by step; one's own can be written here, each sound by its example word.
+
+import { useEffect, useState } from 'preact/hooks'
+import { applyChange, toFault } from '../actions.ts'
+import type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from '../core/questions.ts'
+import { type Page, usePage } from '../page.ts'
+import { whenAsked } from '../session.ts'
+import { toTold } from '../told.ts'
+import { NewSequence } from './new-sequence.tsx'
+import { Field, Problems, Said } from './parts.tsx'
+import { Sheet } from './sheet.tsx'
+
+export function SequenceSheet({ name }: { readonly name: string }) {
+  const page = usePage()
+  const [shown, setShown] = useState<SequenceShown | undefined>(undefined)
+  useEffect(() => {
+    whenAsked(page.tools.ask({ kind: 'sequence', name })).then((answer) => answer && setShown(answer), toFault(page))
+  }, [page, name])
+  if (shown === undefined)
+    return (
+      <Sheet title="Sequence">
+        <p class="hint">It is being read.</p>
+      </Sheet>
+    )
+  const isOwn = shown.path !== null
+  return (
+    <Sheet title={shown.title || shown.name} isWide>
+      <p>
+        {isOwn ? `Your own, in ${shown.path}.` : 'Built in: it can be read here, not changed.'}
+        {shown.extends !== null && ` It adds to ${shown.extends}.`} Each step knows all before it.
+      </p>
+      <Problems problems={shown.problems} />
+      {!isOwn && <NewSequence />}
+      <ol class="steps">
+        {shown.steps.map((step) => (
+          <Step key={step.id} step={step} path={shown.path} onShown={setShown} />
+        ))}
+      </ol>
+      {shown.path !== null && <AddStep path={shown.path} onShown={setShown} />}
+    </Sheet>
+  )
+}
+
+/** Undefined where it is written; otherwise why not. */
+async function edit(
+  page: Page,
+  path: string,
+  wish: SequenceEdit,
+  onShown: (shown: SequenceShown) => void,
+): Promise<string | undefined> {
+  const answer = await page.tools.ask({ kind: 'edit sequence', path, edit: wish })
+  if (!answer.ok) return answer.problems.map(toTold).join(' ')
+  const isDone = await applyChange(page, answer.value, 'The sequence is saved.')
+  if (!isDone) return page.state.trouble.peek()
+  onShown(answer.value.shown)
+  return undefined
+}
+
+interface StepProps {
+  readonly step: SequenceStep
+  readonly path: string | null
+  onShown(shown: SequenceShown): void
+}
+
+function Step({ step, path, onShown }: StepProps) {
+  const page = usePage()
+  const [text, setText] = useState('')
+  const [wrong, setWrong] = useState('')
+  const run = async (wish: SequenceEdit): Promise<void> => {
+    if (path === null) return
+    const why = await edit(page, path, wish, onShown)
+    setWrong(why ?? '')
+    if (why === undefined) setText('')
+  }
+  return (
+    <li>
+      <h3>{step.title === step.id ? step.id : `${step.id}: ${step.title}`}</h3>
+      <ul class="items">
+        {step.items.map((item) => (
+          <Item
+            key={item.written}
+            item={item}
+            onRemove={path === null ? undefined : () => run({ kind: 'remove', step: step.id, what: item.written })}
+          />
+        ))}
+      </ul>
+      {step.more.length > 0 && <p class="hint">{step.more.join('. ')}.</p>}
+      <Problems problems={step.problems} />
+      {path !== null && (
+        <form
+          class="add"
+          onSubmit={(event) => {
+            event.preventDefault()
+            void run({ kind: 'add', step: step.id, what: text })
+          }}
+        >
+          <input
+            aria-label={`Teach at ${step.id}: a sound with a word (ai as in rain), an ending (-ed), or a word by heart`}
+            placeholder="ai as in rain, -ed, said"
+            value={text}
+            autocomplete="off"
+            autocapitalize="off"
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+          <button type="submit" disabled={text.trim() === ''}>
+            Teach
+          </button>
+        </form>
+      )}
+      {wrong !== '' && (
+        <p class="wrong" role="alert">
+          <Said text={wrong} />
+        </p>
+      )}
+    </li>
+  )
+}
+
+function Item({ item, onRemove }: { readonly item: SequenceItem; readonly onRemove: (() => void) | undefined }) {
+  return (
+    <li class={item.kind}>
+      {item.kind === 'sound' ? (
+        <>
+          <b class="letters">{item.letters}</b> as in <b class="letters">{item.example}</b>
+        </>
+      ) : (
+        <b class="letters">{item.written}</b>
+      )}
+      {onRemove && item.isOwn && (
+        <button type="button" aria-label={`Take ${item.written} away`} onClick={onRemove}>
+          ×
+        </button>
+      )}
+    </li>
+  )
+}
+
+function AddStep({ path, onShown }: { readonly path: string; onShown(shown: SequenceShown): void }) {
+  const page = usePage()
+  const [title, setTitle] = useState('')
+  const [what, setWhat] = useState('')
+  const [wrong, setWrong] = useState('')
+  const submit = async (event: Event): Promise<void> => {
+    event.preventDefault()
+    const items = what.split(/[,;]/).map((one) => one.trim())
+    const why = await edit(page, path, { kind: 'add step', title, what: items.filter((one) => one !== '') }, onShown)
+    setWrong(why ?? '')
+    if (why !== undefined) return
+    setTitle('')
+    setWhat('')
+  }
+  return (
+    <form class="add-step" onSubmit={submit} aria-labelledby="next-step">
+      <h3 id="next-step">Next step</h3>
+      <Field label="What you call it">
+        <input value={title} required autocomplete="off" onInput={(event) => setTitle(event.currentTarget.value)} />
+      </Field>
+      <Field label="What is taught" hint="With commas: sh as in ship, -ed, said.">
+        <input
+          value={what}
+          required
+          autocomplete="off"
+          autocapitalize="off"
+          onInput={(event) => setWhat(event.currentTarget.value)}
+        />
+      </Field>
+      {wrong !== '' && (
+        <p class="wrong" role="alert">
+          <Said text={wrong} />
+        </p>
+      )}
+      <button type="submit">Add the step</button>
+    </form>
+  )
+}

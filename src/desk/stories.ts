@@ -1,0 +1,42 @@
+// Opens and closes stories. One is open at a time.
+
+import { batch } from '@preact/signals'
+import { showPanel, toFault } from './actions.ts'
+import type { Page } from './page.ts'
+import { openSession } from './session.ts'
+import { toTold } from './told.ts'
+
+/**
+ * @param fresh the text of a story that has no file yet
+ * @returns why it could not be opened
+ */
+export async function openStory(page: Page, path: string, fresh?: string): Promise<string | undefined> {
+  const { state, tools, voice } = page
+  await closeStory(page)
+  const keeper = await tools.open(path, fresh)
+  if (!keeper.ok) return keeper.problems.map(toTold).join(' ')
+  const session = openSession(keeper.value, {
+    ask: tools.ask,
+    cspNonce: tools.cspNonce,
+    onPlace: () => showPanel(page, 'places'),
+    onTyping: () => voice.hush(),
+    onFault: toFault(page),
+    onSaved(name) {
+      state.shelfAge.value++
+      void tools.ask({ kind: 'changed', paths: [name] }).catch(toFault(page))
+    },
+  })
+  batch(() => {
+    state.session.value = session
+    state.place.value = 'write'
+    state.panel.value = 'places'
+  })
+  return undefined
+}
+
+export async function closeStory({ state }: Page): Promise<void> {
+  const session = state.session.peek()
+  if (session === undefined) return
+  state.session.value = undefined
+  await session.close()
+}
