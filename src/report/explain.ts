@@ -133,9 +133,7 @@ function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
     }[verdict.kind]
     return [`At ${step} it is readable: ${how}. ${earliest}`]
   }
-  return [
-    `At ${step} it is not readable: ${[...new Set(verdict.reasons.map((reason) => toReasonText(reason, word)))].join('; ')}. ${earliest}`,
-  ]
+  return [`At ${step} it is not readable: ${toReasonTexts(verdict.reasons, word).join('; ')}. ${earliest}`]
 }
 
 /** `the ending -ed is`, `that it drops its e before its ending is` */
@@ -153,6 +151,11 @@ function toFormLines({ formsReadableAt = [], meanings, pronunciations }: Explain
   })
   return [`In a story the sentence tells which is meant: ${[...new Set(forms)].join('; ')}.`]
 }
+
+/** Each reason once, in a teacher's words. */
+export const toReasonTexts = (reasons: readonly Reason[], word: string): readonly string[] => [
+  ...new Set(reasons.map((reason) => toReasonText(reason, word))),
+]
 
 /** A reason in a teacher's words. */
 function toReasonText(reason: Reason, word: string): string {

@@ -6,7 +6,7 @@ import type { Accent, Phonics } from '../phonics/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createSuggester, type Fitness, type Suggester } from '../words/index.ts'
+import { createSuggester, type Fitness, type Suggester, type WordData } from '../words/index.ts'
 import type { SuggestPlace, WordHelp } from './types.ts'
 import { openWordFiles, type WordFileBytes } from './word-files.ts'
 
@@ -19,6 +19,7 @@ export interface WordHelpTools {
 }
 
 export interface OpenedWords extends WordHelp {
+  readonly data: WordData
   poolFor(place: SuggestPlace): Pool
 }
 
@@ -57,6 +58,7 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     })
   }
   return {
+    data,
     factsOf(word) {
       const place = lexicon.indexOf(word)
       return place < 0 ? undefined : facts.factsAt(place)

@@ -1,5 +1,6 @@
 // Looks things up in a sequence for messages: an example word for a sound, and the step that first teaches a thing.
 
+import type { Unit } from '../phonics/types.ts'
 import type { Capitals, Sequence, Step, TaughtCorrespondence } from './types.ts'
 
 interface Index {
@@ -17,6 +18,16 @@ export function findExample(sequence: Sequence, key: string, word: string): stri
 /** The first example by which the sequence teaches a correspondence. */
 export function findFirstExample(sequence: Sequence, key: string): string | undefined {
   return toIndex(sequence).byKey.get(key)?.[0]?.example
+}
+
+/** The ie of `cried` is shown by `pie`, which has the letters as they stand, before the y of `my` that it was made from. */
+export function findUnitExample(
+  { letters, base, key }: Pick<Unit, 'letters' | 'base' | 'key'>,
+  sequence: Sequence,
+): string | undefined {
+  const standing =
+    base === undefined ? undefined : findFirstExample(sequence, `${letters.toLowerCase()}=${toSound(key)}`)
+  return standing ?? findFirstExample(sequence, key)
 }
 
 /** Any spelling that the sequence teaches for the sound of a key, to say in letters what IPA would say: `e` in `red`. */

@@ -2,24 +2,13 @@
 
 import { type CodeAction, CodeActionKind, type TextEdit } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
-import { toStraight } from '../apostrophe.ts'
 import type { PreparedStory } from '../check/check-story.ts'
-import { FRONT_MATTER, TEXT } from '../check/check-story.ts'
+import { findCures } from '../fix/cures.ts'
 import { addToList, type Edit, switchOff } from '../fix/edits.ts'
 import { createSlots, type FindSlot, putIn } from '../fix/put-in.ts'
 import type { Message } from '../lint/types.ts'
-import { toBareName } from '../usage/likely-names.ts'
-import { isAllowedName, REASON_CODES } from '../verdict/index.ts'
 import { toDiagnostic } from './diagnostics.ts'
 import { toRange } from './ranges.ts'
-
-/** Faults that a word no longer has once it is known by heart. Nobody teaches a slip by heart. */
-const CURED_BY_HEART: ReadonlySet<string> = new Set(REASON_CODES.filter((code) => code !== 'misspelt'))
-
-/** Faults that a word no longer has once it is an allowed name. */
-const CURED_BY_NAME: ReadonlySet<string> = new Set([...CURED_BY_HEART, 'guessed', 'unlisted-name'])
-
-const SWITCH_RULES: ReadonlySet<string> = new Set(['no-unused-switch', 'no-unknown-switch'])
 
 interface Fix {
   readonly title: string
@@ -57,28 +46,27 @@ async function toFixes(
   { prepared: { context, story } }: ActionSources,
   slots: FindSlot,
 ): Promise<Fix[]> {
-  const { word, reason = '' } = message
+  const { word, rule } = message
   const fixes: Fix[] = toReplacements(message, story.source, slots)
-  const name = word === undefined ? '' : toBareName(word)
-  if (isNameLike(name) && CURED_BY_NAME.has(reason) && !isAllowedName(name, context.names)) {
+  const { name, heart, canBeKept } = findCures(message, context.names)
+  if (name !== undefined) {
     fixes.push({
       title: `Allow the name “${name}” in this story`,
       edit: await addToList(story, 'names', name),
-      isPreferred: reason === 'unlisted-name',
+      isPreferred: message.reason === 'unlisted-name',
     })
   }
-  if (word !== undefined && (CURED_BY_HEART.has(reason) || reason === 'unlisted-name')) {
-    const sight = word.toLowerCase()
+  if (heart !== undefined) {
     fixes.push({
-      title: `Make “${sight}” a sight word of this story`,
-      edit: await addToList(story, 'sight words', sight),
+      title: `Make “${heart}” a sight word of this story`,
+      edit: await addToList(story, 'sight words', heart),
     })
   }
-  if (message.rule !== FRONT_MATTER && message.rule !== TEXT && !SWITCH_RULES.has(message.rule)) {
+  if (canBeKept) {
     const about = word === undefined ? '' : ` for “${word}”`
     fixes.push({
-      title: `Switch off ${message.rule}${about} here`,
-      edit: switchOff(story, message.start, message.rule, word),
+      title: `Switch off ${rule}${about} here`,
+      edit: switchOff(story, message.start, rule, word),
     })
   }
   return fixes
@@ -93,6 +81,3 @@ function toReplacements({ word, start, end, suggestions }: Message, source: stri
     isPreferred: at === 0,
   }))
 }
-
-/** One capital, at the front: `Zub`, not `STOP`. `O'Hara` has two. */
-const isNameLike = (word: string): boolean => /^(?:\p{Lu}')?\p{Lu}[^\p{Lu}]*\p{Ll}/u.test(toStraight(word))

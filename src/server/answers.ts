@@ -12,6 +12,7 @@ import { rules } from '../../rules/index.ts'
 import type { PreparedStory } from '../check/check-story.ts'
 import { withSuggestions } from '../check/suggest.ts'
 import { toFitness } from '../check/who-reads.ts'
+import { findCompleter } from '../finder/readable-words.ts'
 import type { Message } from '../lint/types.ts'
 import { readStory } from '../story/index.ts'
 import { toActions } from './actions.ts'
@@ -22,7 +23,6 @@ import type { LiveChecks, ReportError } from './live-checks.ts'
 import { findSettings, type OpenSettings } from './open-settings.ts'
 import { isStory, MOST_LIVE, prepare, toOpenStory } from './open-stories.ts'
 import { isTouching, toBlamed } from './ranges.ts'
-import { findCompleter } from './readable-words.ts'
 
 export interface Answers {
   hover(document: TextDocument, offset: number): Promise<HoverText | undefined>

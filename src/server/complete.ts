@@ -4,12 +4,12 @@ import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver'
 import type { TextDocument } from 'vscode-languageserver-textdocument'
 import { DESCRIPTIONS } from '../config/descriptions.ts'
 import { storyEntries } from '../config/schema.ts'
+import type { Completer } from '../finder/readable-words.ts'
 import type { Rule } from '../lint/types.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { FrontMatter } from '../story/types.ts'
 import { toCaseOf } from '../words/index.ts'
 import { toRange } from './ranges.ts'
-import type { Completer } from './readable-words.ts'
 
 const KIND_TEXTS = { decodable: 'can be sounded out', sight: 'sight word', name: 'name', unreadable: '' } as const
 

@@ -3,9 +3,8 @@
 import type { PreparedStory } from '../check/check-story.ts'
 import type { CheckedStory, UncheckedStory } from '../check/result.ts'
 import type { ConfigChain } from '../config/index.ts'
-import type { Lexicon } from '../phonics/index.ts'
+import type { WordSource } from '../finder/readable-words.ts'
 import type { Resources } from '../resources/types.ts'
-import type { WordData } from '../words/index.ts'
 
 export interface OpenStory {
   /** As shown to people. */
@@ -37,9 +36,4 @@ export interface Host {
   show(path: string): string
   /** Milliseconds; only differences count. */
   now(): number
-}
-
-export interface WordSource {
-  readonly lexicon: Lexicon
-  readonly data: WordData
 }

@@ -2,10 +2,10 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
-import type { Accent, Unit, WordPronunciations } from '../../phonics/types.ts'
+import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
-import { findFirstExample } from '../../sequence/taught.ts'
+import { findUnitExample } from '../../sequence/taught.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
 import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
@@ -108,15 +108,6 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
 }
-
-/** The ie of `cried` is shown by `pie`, which has the letters as they stand, before the y of `my` that it was made from. */
-function findUnitExample({ letters, base, key }: Unit, sequence: Sequence): string | undefined {
-  const standing =
-    base === undefined ? undefined : findFirstExample(sequence, `${letters.toLowerCase()}=${toSound(key)}`)
-  return standing ?? findFirstExample(sequence, key)
-}
-
-const toSound = (key: string): string => key.slice(key.indexOf('=') + 1)
 
 /** When each pronunciation's form becomes readable; empty where all do at once. */
 function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): readonly (string | null)[] {

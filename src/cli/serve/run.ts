@@ -14,10 +14,11 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node'
+import type { WordSource } from '../../finder/readable-words.ts'
 import { DATA_FOLDER, listBuiltIns, loadLexicon } from '../../packaged/data.ts'
 import { toPrintable } from '../../report/text.ts'
 import { createFrameCheck } from '../../server/frames.ts'
-import type { Host, WordSource } from '../../server/host.ts'
+import type { Host } from '../../server/host.ts'
 import { startServer } from '../../server/server.ts'
 import { openWordData } from '../../words/index.ts'
 import { createChecker } from '../checker.ts'

@@ -41,9 +41,12 @@ export interface PageCount extends Range {
   readonly notYet: number
 }
 
-/** Letters to blame have a bar and a tint, the whole word a dotted line. Ranges hold no Markdown of their own. */
+/**
+ * Letters to blame have a bar and a tint, the whole word a dotted line. A stretch is no word: a long sentence, a comma that is
+ * not taught yet, a setting.
+ */
 export interface Mark extends Range {
-  readonly kind: 'letters' | 'word'
+  readonly kind: 'letters' | 'word' | 'stretch'
   /** The number of its place in `places`. */
   readonly place: number
 }
@@ -63,6 +66,6 @@ export interface Place extends Range {
   /** Blamed letters, as ranges in the word. */
   readonly letters: readonly (readonly [number, number])[]
   readonly readableAt: string | null
-  /** In which lines it stands: from 1. */
+  /** The line in which it begins, from 1. */
   readonly line: number
 }

@@ -1,12 +1,17 @@
 // The words that a child can read and that begin with some letters, most used first.
 
 import { toStraight } from '../apostrophe.ts'
+import type { Lexicon } from '../phonics/index.ts'
 import type { Phonics } from '../phonics/types.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
 import { findFirstNotBelow } from '../sorted.ts'
 import { createWordJudge, type Verdict } from '../verdict/index.ts'
-import type { Fitness, WordFacts } from '../words/index.ts'
-import type { WordSource } from './host.ts'
+import type { Fitness, WordData, WordFacts } from '../words/index.ts'
+
+export interface WordSource {
+  readonly lexicon: Lexicon
+  readonly data: WordData
+}
 
 interface Completed {
   readonly word: string

@@ -1,0 +1,44 @@
+// Answers a question: the inside of the worker, without the worker, so that tests can ask in Node.
+
+import { card } from './card.ts'
+import { check } from './check.ts'
+import { complete } from './complete.ts'
+import { fix } from './fix.ts'
+import { ALONE, type Asking } from './host.ts'
+import type { Answer, Kind, Question, Questions } from './questions.ts'
+import { listReaders } from './readers.ts'
+import { type DeskState, forget } from './state.ts'
+import { openTools } from './tools.ts'
+
+type Handlers = {
+  readonly [One in Kind]?: (asked: Questions[One], state: DeskState, asking: Asking) => Promise<Answer<One>>
+}
+
+type Handler<K extends Kind> = (asked: unknown, state: DeskState, asking: Asking) => Promise<Answer<K>>
+
+/** What is large, and not wanted by the first check, is loaded when it is first asked for. */
+const HANDLERS: Handlers = {
+  async open({ data }, state) {
+    state.tools = await openTools(data, state.host)
+    return { sequences: state.tools.builtIns.list(), letters: [] }
+  },
+  async changed({ paths }, state) {
+    forget(state, paths)
+    return null
+  },
+  check: ({ story }, state) => check(story, state),
+  card: ({ story, place }, state) => card(story, place, state),
+  fix: ({ story, place, fix: wish }, state) => fix(story, place, wish, state),
+  words: async ({ story, wish }, state) => (await import('./bank.ts')).findBank(story, wish, state),
+  choices: async ({ story }, state) => (await import('./choices.ts')).listChoices(story, state),
+  complete: ({ story, at }, state) => complete(story, at, state),
+  judge: async ({ story, word }, state) => (await import('./judge.ts')).judgeTyped(story, word, state),
+  readers: (_, state) => listReaders(state),
+}
+
+export function answer<K extends Kind>(question: Question<K>, state: DeskState, asking = ALONE): Promise<Answer<K>> {
+  const { kind, ...asked } = question
+  const handler = HANDLERS[kind as K] as Handler<K> | undefined
+  if (handler === undefined) throw new RangeError(`nobody answers \`${kind}\` yet`)
+  return handler(asked, state, asking)
+}

@@ -1,0 +1,84 @@
+// Stories as they are open on the page: settings, text and verdicts, made once for each version of a text.
+
+import { rules } from '../../../rules/index.ts'
+import { type CheckInput, checkPrepared, type PreparedStory, prepareStory } from '../../check/check-story.ts'
+import type { FreshStory, UncheckedStory } from '../../check/result.ts'
+import { type ConfigChain, findIgnoring } from '../../config/index.ts'
+import { type Problem, type Result, succeed, toProblem } from '../../problem/index.ts'
+import type { StoryText } from './questions/shared.ts'
+import { type FoundReader, findReader } from './readers.ts'
+import { type DeskState, folderOf } from './state.ts'
+
+export interface OpenStory {
+  /** For whom it is read; undefined where nobody is chosen. */
+  readonly reader: FoundReader | undefined
+  /** Undefined where the chosen reader cannot be read. */
+  readonly input: CheckInput | undefined
+  readonly prepared: PreparedStory | UncheckedStory
+  /** Mistakes of the settings of the folder. */
+  readonly told: readonly Problem[]
+  checked: Promise<FreshStory | UncheckedStory> | undefined
+}
+
+/** How many are kept: those between which somebody goes to and fro. */
+const MOST_KEPT = 4
+
+export interface KeptStory {
+  readonly text: string
+  readonly reader: string | undefined
+  readonly opened: Promise<OpenStory>
+}
+
+/** The story as it was last opened, where neither its text nor its reader has changed. */
+export function openStory(story: StoryText, state: DeskState): Promise<OpenStory> {
+  const { path, text, reader } = story
+  const { stories } = state
+  const known = stories.get(path)
+  const isSame = known?.text === text && known.reader === reader
+  const kept = isSame ? known : { text, reader, opened: prepare(story, state) }
+  stories.delete(path)
+  stories.set(path, kept)
+  if (stories.size > MOST_KEPT) stories.delete([...stories.keys()][0] ?? '')
+  return kept.opened
+}
+
+async function prepare({ path, text, reader: readerPath }: StoryText, state: DeskState): Promise<OpenStory> {
+  const { configs, resources } = folderOf(state)
+  const chain = await configs.findFor(path)
+  const reader = readerPath === undefined ? succeed(undefined) : await findReader(readerPath, chain, path, state)
+  const own = { told: [...chain.problems, ...toLeftOut(chain, path)], checked: undefined }
+  if (!reader.ok) return { ...own, reader: undefined, input: undefined, prepared: { path, problems: reader.problems } }
+  const input: CheckInput = {
+    path,
+    source: text,
+    storyPath: path,
+    chain,
+    flags: reader.value?.layer ?? {},
+    rules,
+    resources,
+    ...(reader.value && { reader: reader.value.extra }),
+  }
+  return { ...own, reader: reader.value, input, prepared: await prepareStory(input) }
+}
+
+/** What the command leaves out is checked here all the same: somebody has opened it. */
+function toLeftOut(chain: ConfigChain, path: string): readonly Problem[] {
+  const ignoring = findIgnoring(chain, path)
+  if (ignoring === undefined) return []
+  const message = `\`battledore check\` leaves this story out, by \`${ignoring.value}\` (${ignoring.origin})`
+  return [toProblem({ code: 'unused-file', severity: 'warning', message, path })]
+}
+
+export const isPrepared = (prepared: PreparedStory | UncheckedStory): prepared is PreparedStory =>
+  !('problems' in prepared)
+
+/** A story that can be asked about, or why it cannot. */
+export function toPrepared({ prepared }: OpenStory): Result<PreparedStory> {
+  return isPrepared(prepared) ? succeed(prepared) : { ok: false, problems: prepared.problems }
+}
+
+export async function checkOpen(open: OpenStory): Promise<FreshStory | UncheckedStory> {
+  const { prepared, input } = open
+  if (!isPrepared(prepared) || input === undefined) return prepared as UncheckedStory
+  return (open.checked ??= checkPrepared(prepared, input))
+}
