@@ -3,10 +3,11 @@
 import type { FreshStory } from '../../check/result.ts'
 import { isChecked } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
+import type { OpenStory } from './open-story.ts'
 import type { StoryText } from './questions/shared.ts'
 import type { CheckAnswer, CheckedText, Mark, PageCount, Place } from './questions/story.ts'
 import type { DeskState } from './state.ts'
-import { checkOpen, type OpenStory, openStory } from './stories.ts'
+import { checkOpen, openStory } from './stories.ts'
 
 export async function check(story: StoryText, state: DeskState): Promise<CheckAnswer> {
   const { path, version } = story

@@ -1,13 +1,13 @@
 // The files of the folder as the worker knows them: each asked for once, until the page says that it has changed.
 
+import { decodeText, type TextFiles } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import type { DeskFiles } from './questions/data.ts'
 
-export interface FolderFiles {
-  /** In order. */
-  list(): Promise<readonly string[]>
-  /** Undefined where there is none. A byte order mark stays in the text. */
-  text(path: string): Promise<Result<string> | undefined>
+/** A byte order mark stays in a text. */
+export interface FolderFiles extends TextFiles {
+  /** All paths, in order. */
+  all(): Promise<readonly string[]>
   bytes(path: string): Promise<Result<Uint8Array> | undefined>
   /** Without paths, everything. */
   forget(paths?: readonly string[]): void
@@ -16,14 +16,14 @@ export interface FolderFiles {
 export function createFolderFiles(files: DeskFiles): FolderFiles {
   let listed: Promise<ReadonlySet<string>> | undefined
   const texts = new Map<string, Promise<Result<string> | undefined>>()
-  const list = (): Promise<ReadonlySet<string>> =>
+  const all = (): Promise<ReadonlySet<string>> =>
     (listed ??= files.list().then(
       (paths) => new Set([...paths].sort()),
       () => new Set(),
     ))
-  // Most files that are asked for are configs that no folder has: the list tells, and nothing need be fetched.
+  // Most files that are asked for are configs that no folder has: the list says so, and nothing need be fetched.
   const bytes = async (path: string): Promise<Result<Uint8Array> | undefined> => {
-    if (!(await list()).has(path)) return undefined
+    if (!(await all()).has(path)) return undefined
     try {
       const found = await files.read(path)
       return found && succeed(found)
@@ -33,15 +33,22 @@ export function createFolderFiles(files: DeskFiles): FolderFiles {
   }
   const readText = async (path: string): Promise<Result<string> | undefined> => {
     const found = await bytes(path)
-    return found?.ok ? decode(found.value, path) : found
+    return found?.ok ? decodeText(found.value, path) : found
   }
   return {
-    list: async () => [...(await list())],
+    all: async () => [...(await all())],
     bytes,
-    text(path) {
+    show: (path) => path,
+    read(path) {
       const known = texts.get(path) ?? readText(path)
       texts.set(path, known)
       return known
+    },
+    async list(folder) {
+      const prefix = folder === '' ? '' : `${folder}/`
+      const below = [...(await all())].flatMap((path) => (path.startsWith(prefix) ? [path.slice(prefix.length)] : []))
+      const names = new Set(below.map((path) => path.split('/')[0] ?? ''))
+      return names.size > 0 ? succeed([...names]) : undefined
     },
     forget(paths) {
       listed = undefined
@@ -52,14 +59,3 @@ export function createFolderFiles(files: DeskFiles): FolderFiles {
 }
 
 const toReason = (error: unknown): string => (error instanceof Error ? error.message : String(error))
-
-function decode(bytes: Uint8Array, path: string): Result<string> {
-  const note = 'Save it as UTF-8 and try again.'
-  if (bytes.includes(0))
-    return fail({ code: 'binary', message: `${path} is not a text: it holds bytes that no text has` })
-  try {
-    return succeed(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes))
-  } catch {
-    return fail({ code: 'binary', message: `${path} is not UTF-8`, note })
-  }
-}

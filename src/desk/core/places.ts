@@ -7,9 +7,10 @@ import { isChecked } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import type { Sentence, Word } from '../../story/types.ts'
+import type { OpenStory } from './open-story.ts'
 import type { StoryText } from './questions/shared.ts'
 import type { DeskState } from './state.ts'
-import { checkOpen, isPrepared, type OpenStory, openStory } from './stories.ts'
+import { checkOpen, isPrepared, openStory } from './stories.ts'
 
 export interface FoundPlace {
   readonly open: OpenStory

@@ -5,8 +5,8 @@ import { type ConfigFinder, createConfigFinder } from '../../config/index.ts'
 import type { Resources } from '../../resources/types.ts'
 import { createFolderFiles, type FolderFiles } from './folder-files.ts'
 import type { DeskHost } from './host.ts'
+import type { KeptStory } from './open-story.ts'
 import { createResources } from './resources.ts'
-import type { KeptStory } from './stories.ts'
 import type { Tools } from './tools.ts'
 
 export interface DeskState {
@@ -42,7 +42,7 @@ export function toolsOf({ tools }: DeskState): Tools {
 export function folderOf(state: DeskState): Folder {
   const { files } = state
   state.folder ??= {
-    configs: createConfigFinder((path) => files.text(path), rules),
+    configs: createConfigFinder(files.read, rules),
     resources: createResources(toolsOf(state), files),
   }
   return state.folder

@@ -5,29 +5,13 @@ import { type CheckInput, checkPrepared, type PreparedStory, prepareStory } from
 import type { FreshStory, UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, findIgnoring } from '../../config/index.ts'
 import { type Problem, type Result, succeed, toProblem } from '../../problem/index.ts'
+import type { OpenStory } from './open-story.ts'
 import type { StoryText } from './questions/shared.ts'
-import { type FoundReader, findReader } from './readers.ts'
+import { findReader } from './readers.ts'
 import { type DeskState, folderOf } from './state.ts'
-
-export interface OpenStory {
-  /** For whom it is read; undefined where nobody is chosen. */
-  readonly reader: FoundReader | undefined
-  /** Undefined where the chosen reader cannot be read. */
-  readonly input: CheckInput | undefined
-  readonly prepared: PreparedStory | UncheckedStory
-  /** Mistakes of the settings of the folder. */
-  readonly told: readonly Problem[]
-  checked: Promise<FreshStory | UncheckedStory> | undefined
-}
 
 /** How many are kept: those between which somebody goes to and fro. */
 const MOST_KEPT = 4
-
-export interface KeptStory {
-  readonly text: string
-  readonly reader: string | undefined
-  readonly opened: Promise<OpenStory>
-}
 
 /** The story as it was last opened, where neither its text nor its reader has changed. */
 export function openStory(story: StoryText, state: DeskState): Promise<OpenStory> {
@@ -45,7 +29,7 @@ export function openStory(story: StoryText, state: DeskState): Promise<OpenStory
 async function prepare({ path, text, reader: readerPath }: StoryText, state: DeskState): Promise<OpenStory> {
   const { configs, resources } = folderOf(state)
   const chain = await configs.findFor(path)
-  const reader = readerPath === undefined ? succeed(undefined) : await findReader(readerPath, chain, path, state)
+  const reader = readerPath === undefined ? succeed(undefined) : await findReader(readerPath, state)
   const own = { told: [...chain.problems, ...toLeftOut(chain, path)], checked: undefined }
   if (!reader.ok) return { ...own, reader: undefined, input: undefined, prepared: { path, problems: reader.problems } }
   const input: CheckInput = {

@@ -1,6 +1,6 @@
 // "Teach it": what an own sequence would have to teach at the step of the story, so that the word can be read.
 
-import { isPathLike } from '../../config/paths.ts'
+import { isSequencePath } from '../../files/index.ts'
 import { knowledgeAt } from '../../sequence/index.ts'
 import { withReader } from '../../sequence/reader.ts'
 import { findExample } from '../../sequence/taught.ts'
@@ -16,10 +16,10 @@ import { type DeskState, toolsOf } from './state.ts'
 export async function findTeaching(place: FoundPlace, state: DeskState): Promise<readonly Fix[]> {
   const { prepared, message, found } = place
   const path = prepared.settings.sequence.value
-  if (!isPathLike(path) || found?.word.form !== 'word' || message.reason === undefined) return []
+  if (!isSequencePath(path) || found?.word.form !== 'word' || message.reason === undefined) return []
   const { verdict } = prepared.context.judge(found.word, found.sentence)
   if (verdict.readable) return []
-  const text = await state.files.text(path)
+  const text = await state.files.read(path)
   if (!text?.ok) return []
   const word = found.word.text.toLowerCase()
   const sounds = toSounds(verdict.reasons, word, prepared.sequence)

@@ -1,0 +1,58 @@
+// The desk's inside for tests in Node: the data that the package ships, and a folder of files in memory or on the disk.
+
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { join, relative, sep } from 'node:path'
+import { answer } from '../../../src/desk/core/answer.ts'
+import type { Answer, DeskData, DeskFiles, Kind, Question } from '../../../src/desk/core/questions.ts'
+import { createState, type DeskState } from '../../../src/desk/core/state.ts'
+import { ROOT } from '../../console.ts'
+
+const DIST = join(ROOT, 'dist')
+const part = (name: string) => ({ bytes: new Uint8Array(readFileSync(join(DIST, name))) })
+
+export const testData = (): DeskData => ({
+  lexicon: part('lexicon.bin'),
+  words: part('words.bin'),
+  lists: part('lists.bin'),
+  sequences: Object.fromEntries(
+    readdirSync(join(DIST, 'sequences')).map((name) => [name.replace('.json', ''), part(`sequences/${name}`)]),
+  ),
+  fonts: Object.fromEntries(
+    readdirSync(join(DIST, 'fonts'))
+      .filter((name) => /\.(ttf|woff)$/.test(name))
+      .map((name) => [name, part(`fonts/${name}`)]),
+  ),
+  pictures: part('pictures.json'),
+})
+
+export const filesInMemory = (files: Readonly<Record<string, string | Uint8Array>>): DeskFiles => ({
+  list: async () => Object.keys(files),
+  async read(path) {
+    const file = files[path]
+    return typeof file === 'string' ? new TextEncoder().encode(file) : file
+  },
+})
+
+export const filesOnDisk = (folder: string): DeskFiles => ({
+  list: async () =>
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, '/')),
+  async read(path) {
+    const file = join(folder, path)
+    return existsSync(file) ? new Uint8Array(readFileSync(file)) : undefined
+  },
+})
+
+export interface TestDesk {
+  readonly state: DeskState
+  ask<K extends Kind>(question: Question<K>): Promise<Answer<K>>
+}
+
+/** Opened already. */
+export async function openDesk(files: DeskFiles, today = '2026-11-29'): Promise<TestDesk> {
+  const fetch = () => Promise.reject(new Error('a test fetches nothing'))
+  const state = createState({ files, fetch, today: () => today })
+  await answer({ kind: 'open', data: testData() }, state)
+  return { state, ask: (question) => answer(question, state) }
+}
