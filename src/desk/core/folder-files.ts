@@ -1,6 +1,6 @@
 // The files of the folder as the worker knows them: each asked for once, until the page says that it has changed.
 
-import { decodeText, type TextFiles } from '../../files/index.ts'
+import { decodeUtf8, type TextFiles } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import type { DeskFiles } from './questions/data.ts'
 
@@ -33,7 +33,7 @@ export function createFolderFiles(files: DeskFiles): FolderFiles {
   }
   const readText = async (path: string): Promise<Result<string> | undefined> => {
     const found = await bytes(path)
-    return found?.ok ? decodeText(found.value, path) : found
+    return found?.ok ? decodeUtf8(found.value, path) : found
   }
   return {
     all: async () => [...(await all())],
