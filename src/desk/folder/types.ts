@@ -92,7 +92,7 @@ export type KeeperEvent =
   /** The browser keeps no drafts (private window, no room); told once, and the bar should say so. */
   | { readonly kind: 'no-drafts'; readonly problem: Problem }
 
-/** Changes that were not saved when the desk was last closed. */
+/** Changes that were not saved when the desk was last closed; the newest, if several were left behind. */
 export interface FoundDraft {
   readonly text: string
   /** Milliseconds since 1970. */
@@ -109,7 +109,7 @@ export interface Keeper {
   /** As it was when it was opened. */
   readonly original: string
   state(): KeeperState
-  /** A draft of an earlier opening that waits to be taken or thrown away. */
+  /** A draft of an earlier opening that waits to be taken or thrown away; then the next older one, if there is one. */
   found(): FoundDraft | undefined
   /** Every change of the editor, undo and redo among them: all edits of one transaction, in order, none touching. */
   change(edits: readonly TextEdit[]): void
@@ -117,8 +117,12 @@ export interface Keeper {
   save(): Promise<KeeperState>
   /** Out of a conflict: what the disk holds comes into the editor; mine stays one undo away and in no file. */
   takeTheirs(): Promise<Result<undefined>>
-  /** Out of any trouble: mine as a new file beside it, with a name that is free; the story stays as the disk has it. */
+  /**
+   * Out of any trouble: mine as a new file, whose name comes back; then the story is what the disk has of it. A story that
+   * is gone from the disk gets its own name again.
+   */
   saveCopy(): Promise<Result<string>>
+  /** What the screen shows and no file holds is kept as a draft in its place. */
   takeDraft(): Promise<Result<undefined>>
   dropDraft(): Promise<void>
   /** @returns a function that stops it */
@@ -139,22 +143,25 @@ export interface Clock {
 
 /** The bytes that would have been saved, and the version they change. */
 export interface Draft {
+  /** One for each opening of a story: what an earlier opening left behind is never written over. */
+  readonly id: string
   /** `Folder.id` */
   readonly folder: string
   readonly name: string
   readonly bytes: Uint8Array
   readonly base: Version | 'new'
+  /** What a save under way was writing: if the disk holds just that, it is ours and no foreign change. */
+  readonly saving?: Uint8Array
   /** Milliseconds since 1970. */
   readonly at: number
 }
 
-/** Kept in the browser; a failure is told, never thrown. */
+/** Kept in the browser; a failure comes as a value, never thrown. */
 export interface Drafts {
   put(draft: Draft): Promise<Result<undefined>>
-  get(folder: string, name: string): Promise<Result<Draft | undefined>>
-  /** All of a folder: the shelf tells those of which the disk has no story. */
+  /** All of a folder, the newest first: the shelf shows those of which the disk has no story. */
   list(folder: string): Promise<Result<readonly Draft[]>>
-  remove(folder: string, name: string): Promise<Result<undefined>>
+  remove(id: string): Promise<Result<undefined>>
 }
 
 /** Held while a story is open for writing. Undefined where another tab holds it. */
@@ -163,6 +170,8 @@ export interface Locks {
 }
 
 export interface KeeperTools {
+  /** For the draft of this opening: `crypto.randomUUID()`. */
+  createId(): string
   readonly folder: Folder
   readonly drafts: Drafts
   readonly locks: Locks
