@@ -80,7 +80,7 @@ export function createState(): State {
   return {
     place: signal<PlaceName>('shelf'),
     panel: signal<PanelName>('places'),
-    isPanelUp: signal(true),
+    isPanelUp: signal(matchMedia('(min-width: 56rem)').matches),
     opened: signal(undefined),
     session,
     dialog: signal(undefined),

@@ -42,16 +42,16 @@ export interface Shape {
 const RULE = /^ {0,3}(?:(?:- *){3,}|(?:\* *){3,}|(?:_ *){3,})$/
 const FENCE = /^---\s*$/
 
-/**
- * @param isBreak whether a rule of dashes at this offset parts two pages; the check knows of stories that are cut otherwise
- */
-export function toShape(doc: Text, isBreak: (offset: number) => boolean = () => true): Shape {
+/** Whether a rule of dashes from here to there parts two pages; the check knows of stories that are cut otherwise. */
+export type IsBreak = (from: number, to: number) => boolean
+
+export function toShape(doc: Text, isBreak: IsBreak = () => true): Shape {
   const texts = [...doc.iterLines()]
   const kinds = texts.map((text, at) => toKind(text, texts[at - 1] ?? ''))
   foldFront(texts, kinds)
   const starts = toStarts(texts)
-  for (let at = 0; at < kinds.length; at++)
-    if (kinds[at] === 'break') keepOrWiden(at, { texts, kinds, starts }, isBreak)
+  const rules = kinds.flatMap((kind, at) => (kind === 'break' ? [at] : []))
+  for (const at of rules) keepOrWiden(at, { texts, kinds, starts }, isBreak)
   markGaps(texts, kinds)
   return collect(kinds, starts, texts)
 }
@@ -94,8 +94,8 @@ interface Lines {
 }
 
 /** A rule in the very last line has no line after it to write on: it is shown as it stands. */
-function keepOrWiden(at: number, { texts, kinds, starts }: Lines, isBreak: (offset: number) => boolean): void {
-  if (at + 1 >= kinds.length || !isBreak(starts[at] ?? 0)) {
+function keepOrWiden(at: number, { texts, kinds, starts }: Lines, isBreak: IsBreak): void {
+  if (at + 1 >= kinds.length || !isBreak(starts[at] ?? 0, (starts[at + 1] ?? 1) - 1)) {
     kinds[at] = 'text'
     return
   }

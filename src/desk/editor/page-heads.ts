@@ -32,7 +32,7 @@ export function toHeads(
   return firsts.flatMap((over, at): readonly HeadPlace[] => {
     const from = over === undefined ? 0 : over.to + 1
     const end = firsts[at + 1]?.from ?? doc.length + 1
-    const inside = pages?.filter(({ start }) => start >= from && start < end) ?? []
+    const inside = pages?.filter(({ start }) => start >= (over?.from ?? 0) && start < end) ?? []
     const isGone = from >= end
     if (!isGone) number++
     const isChecked = pages !== undefined

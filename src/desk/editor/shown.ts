@@ -68,8 +68,8 @@ const move = (page: PageCount, { changes }: Transaction): PageCount => ({
 })
 
 function draw(state: EditorState, pages: readonly PageCount[] | undefined, isFile: boolean): Shown {
-  // A rule in the midst of a page, as the check sees it, parts nothing.
-  const isBreak = (offset: number): boolean => !pages?.some(({ start, end }) => start < offset && offset < end)
+  // A rule in the midst of a page, as the check sees it, parts nothing; the one at its end is counted to it.
+  const isBreak = (from: number, to: number): boolean => !pages?.some(({ start, end }) => start < from && to < end)
   const shape = toShape(state.doc, isBreak)
   return { shape, pages, isFile, decorations: isFile ? Decoration.none : decorate(state, shape, pages) }
 }

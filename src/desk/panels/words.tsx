@@ -94,17 +94,20 @@ function Filters({ wish, onWish, choices }: FilterProps) {
     <form class="filters" onSubmit={(event) => event.preventDefault()} aria-label="Which words">
       <Field label="Holds the letters">{text('search')}</Field>
       <Field label="Sound or pattern">{select('pattern', toOptions(choices?.patterns))}</Field>
-      <Field label="Vowel">{select('vowel', toOptions(choices?.vowels))}</Field>
       <Field label="Kind">
         {select(
           'kind',
           (choices?.kinds ?? []).map((kind) => [kind, KIND_NAMES[kind]]),
         )}
       </Field>
-      <Field label="Rhymes with">{text('rhymesWith')}</Field>
-      {tick('picture', 'a picture can show it')}
-      {tick('unused', 'not yet in this story')}
-      {tick('newAtStep', 'only what this step brings')}
+      <details>
+        <summary>More wishes</summary>
+        <Field label="Vowel">{select('vowel', toOptions(choices?.vowels))}</Field>
+        <Field label="Rhymes with">{text('rhymesWith')}</Field>
+        {tick('picture', 'a picture can show it')}
+        {tick('unused', 'not yet in this story')}
+        {tick('newAtStep', 'only what this step brings')}
+      </details>
     </form>
   )
 }

@@ -20,9 +20,8 @@ export function Write() {
   return (
     <>
       <section class="story" aria-label="Story" data-area="text">
-        <WhoReads />
-        <div class="sheet" ref={place} />
-        <div class="row below">
+        <div class="who-row">
+          <WhoReads />
           <button
             type="button"
             onClick={() => newPage(session.view)}
@@ -32,6 +31,7 @@ export function Write() {
             New page below
           </button>
         </div>
+        <div class="sheet" ref={place} />
       </section>
       <Panel />
     </>
@@ -48,11 +48,13 @@ function WhoReads() {
     <p class="who">
       <span>
         Step: <b>{step.id}</b>
-        {step.title === step.id ? '' : `, ${step.title}`}
+        {step.title !== step.id && <i>, {step.title}</i>}
       </span>
-      <span>
-        Reader: <b>{reader?.name ?? 'anyone at this step'}</b>
-      </span>
+      {reader && (
+        <span>
+          Reader: <b>{reader.name}</b>
+        </span>
+      )}
     </p>
   )
 }
