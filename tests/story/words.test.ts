@@ -16,6 +16,11 @@ describe('words', () => {
     ['glued words are parted', 'A cat.The dog:Sid/Tam=Meg?No', ['A', 'cat', 'The', 'dog', 'Sid', 'Tam', 'Meg', 'No']],
     ['an ampersand is no letter', 'Tom &Sam', ['Tom', 'Sam']],
     ['numbers are whole', '1,000 hens at 3.5 and 9:30, 3rd', ['1,000', 'hens', 'at', '3.5', 'and', '9:30', '3rd']],
+    [
+      'a comma parts figures that are no thousands',
+      '1,0000 1,00 a,000 12,345,678',
+      ['1', '0000', '1', '00', 'a', '000', '12,345,678'],
+    ],
     ['soft hyphens and zero-width marks are dropped', 'sh\u00ADee\u00ADp wi\u200Bg', ['sheep', 'wig']],
     ['soft hyphens written as references are dropped', 'sh&shy;eep', ['sheep']],
     ['combining accents belong to the word', 'cafe\u0301 ole\u0301', ['cafe\u0301', 'ole\u0301']],
