@@ -31,22 +31,27 @@ const englishWords = new Set([
 
 const minWords = 20
 const minShare = 0.12
-const maxSample = 300
+/** The start of a book tells its language as well as the whole. */
+export const maxSample = 300
 
 /**
  * A name for the language of these words when it is surely not English: half of them in another script, or at least
  * one word in eight a small word of one other language, and more of these than English ones. The first readers hold
  * few small words of any kind, so their lack alone says nothing.
+ * @param firstWords the first of them, `maxSample` at most
+ * @param count how many words there are, and how many of them in foreign letters
  */
-export function findForeignLanguage(words: readonly string[], foreign: number): string | undefined {
-  if (foreign * 2 > words.length) return 'another language'
-  if (words.length < minWords) return undefined
+export function findForeignLanguage(
+  firstWords: () => readonly string[],
+  { words, foreign }: { readonly words: number; readonly foreign: number },
+): string | undefined {
+  if (foreign * 2 > words) return 'another language'
+  if (words < minWords) return undefined
+  const sample = firstWords()
   // Nearly every story is English, and shows it at once.
-  const early = words.slice(0, 60).filter((word) => englishWords.has(word.toLowerCase())).length
-  if (early * 8 >= Math.min(words.length, 60)) return undefined
+  const early = sample.slice(0, 60).filter((word) => englishWords.has(word.toLowerCase())).length
+  if (early * 8 >= Math.min(words, 60)) return undefined
   const counts = new Map<string, number>()
-  // The start of a book tells its language as well as the whole.
-  const sample = words.slice(0, maxSample)
   for (const word of sample) {
     const key = word.toLowerCase()
     counts.set(key, (counts.get(key) ?? 0) + 1)

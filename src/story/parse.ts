@@ -4,7 +4,7 @@ import type { Root } from 'mdast'
 import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import { readYamlNode } from './front-matter.ts'
-import { cutParts } from './parts.ts'
+import { cutParts, type Part } from './parts.ts'
 
 /** The tree of one part of the source; its positions count from `base`. */
 export interface ParsedPiece {
@@ -22,11 +22,13 @@ const parser = unified().use(remarkParse).freeze()
 export function* parseMarkdown(source: string, base = 0): Generator<ParsedPiece> {
   const top = base === 0 ? readYamlNode(source) : undefined
   if (top) yield { root: { type: 'root', children: [top.node] }, base: 0 }
-  for (const { start, end, nodes } of cutParts(source, top?.end ?? 0)) {
-    if (nodes) yield { root: { type: 'root', children: nodes }, base: base + start }
-    else yield parse(source.slice(start, end), base + start)
-  }
+  for (const part of cutParts(source, top?.end ?? 0)) yield parsePart(source, part, base)
 }
+
+export const parsePart = (source: string, { start, end, nodes }: Part, base = 0): ParsedPiece =>
+  nodes
+    ? { root: { type: 'root', children: nodes }, base: base + start }
+    : parse(source.slice(start, end), base + start)
 
 /** The parser drops a byte order mark without counting it. */
 const parse = (text: string, base: number): ParsedPiece => ({

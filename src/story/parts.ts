@@ -24,13 +24,17 @@ const hasLoneReturn = /\r(?!\n)/
 
 const reachesAcross = [hasCode, hasRawHtml, hasDefinition, hasLoneReturn]
 
+/** Whether something in the source may reach across blank lines, so that it cannot be cut. */
+export const isOnePart = (source: string): boolean => reachesAcross.some((it) => it.test(source))
+
 /**
  * The parts of a source from an offset on. They read as the whole would: a part starts after a blank line, at the
  * margin or after a very long gap, outside comments. What reaches across blank lines in other ways (code, raw HTML, link
  * definitions) is rare in a story; a source that holds any is one part.
+ * @param length how long a run for the parser may grow
  */
-export function* cutParts(source: string, from: number): Generator<Part> {
-  if (reachesAcross.some((it) => it.test(source))) {
+export function* cutParts(source: string, from: number, length = runLength): Generator<Part> {
+  if (isOnePart(source)) {
     yield { start: from, end: source.length, nodes: undefined }
     return
   }
@@ -38,7 +42,7 @@ export function* cutParts(source: string, from: number): Generator<Part> {
   for (let at = skipBlankLines(source, from); at < source.length; ) {
     const plain = readPlainBlock(source, at)
     const end = plain?.end ?? findBlockEnd(source, at)
-    if (run && (plain || isCut(source, run, at))) {
+    if (run && (plain || isCut(source, run, at, length))) {
       yield run
       run = undefined
     }
@@ -50,8 +54,8 @@ export function* cutParts(source: string, from: number): Generator<Part> {
 }
 
 /** Whether the parser's run ends before the block at an offset. */
-function isCut(source: string, run: Part, at: number): boolean {
-  return at - run.end > longGap || (at - run.start >= runLength && !/\s/.test(source[at] ?? ''))
+function isCut(source: string, run: Part, at: number, length: number): boolean {
+  return at - run.end > longGap || (at - run.start >= length && !/\s/.test(source[at] ?? ''))
 }
 
 const blankLines = /(?:[ \t]*\r?\n)*(?:[ \t]*$)?/y

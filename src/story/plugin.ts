@@ -6,8 +6,8 @@ import type { Node } from 'unist'
 import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
 import { createLines } from './lines.ts'
-import { buildStory, outlinePieces } from './read.ts'
-import type { Story, StoryOptions } from './types.ts'
+import { type BlockMaker, buildStory, countWords, makeBlock, outlinePieces } from './read.ts'
+import type { Block, Story, StoryOptions } from './types.ts'
 
 declare module 'nlcst' {
   interface RootData {
@@ -32,8 +32,19 @@ export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFil
     }
     const base = source.startsWith('\uFEFF') ? 1 : 0
     const outline = outlinePieces(source, [{ root: tree, base }])
-    const { story, paragraphs } = buildStory(source, outline, options, createLines(source))
-    return toRoot(story, paragraphs)
+    const lines = createLines(source)
+    const paragraphs = new Map<Block, Paragraph>()
+    const make: BlockMaker['make'] = (...given) => {
+      const { block, paragraph } = makeBlock(...given, lines)
+      paragraphs.set(block, paragraph)
+      return block
+    }
+    const story = buildStory(source, outline, options, { make, count: countWords })
+    const blocks = story.pages.flatMap((page) => page.blocks)
+    return toRoot(
+      story,
+      blocks.flatMap((block) => paragraphs.get(block) ?? []),
+    )
   }
 }
 

@@ -7,7 +7,7 @@ import { toBlock } from './block.ts'
 import { addNextBlocks } from './comments.ts'
 import { parseEnglish } from './english.ts'
 import { findObstacle, tooDeep } from './guard.ts'
-import { findForeignLanguage } from './language.ts'
+import { findForeignLanguage, maxSample } from './language.ts'
 import { withSingleLetters } from './ligatures.ts'
 import type { Lines } from './lines.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
@@ -25,15 +25,11 @@ export function readStory(source: string, options: StoryOptions = {}): Story {
   const obstacle = findObstacle(source)
   if (obstacle) return toEmptyStory(source, [obstacle])
   try {
-    return buildStory(source, outlineSource(source), options).story
+    return buildStory(source, outlinePieces(source, parseMarkdown(source)), options)
   } catch (error) {
     if (!(error instanceof RangeError)) throw error
     return toEmptyStory(source, [tooDeep(0, source.length)])
   }
-}
-
-function outlineSource(source: string): Outline {
-  return outlinePieces(source, parseMarkdown(source))
 }
 
 /** The outline of a source that has been parsed already. */
@@ -43,31 +39,54 @@ export function outlinePieces(source: string, pieces: Iterable<ParsedPiece>): Ou
   return outline
 }
 
-export interface BuiltStory {
-  readonly story: Story
-  /** The parsed sentences of each block that is read, in order of place; none where no `lines` were given. */
-  readonly paragraphs: readonly Paragraph[]
+/** How pieces become blocks, and what is asked of a block without looking at its words. */
+export interface BlockMaker {
+  make(kind: Block['kind'], piece: TextPiece | HeadingPiece, page: number): Block
+  count(block: Block): WordCount
 }
 
-/**
- * Cut an outline into pages, and find the sentences and words of all that a child reads. The nodes of the paragraphs
- * have places where `lines` are given.
- */
-export function buildStory(source: string, outline: Outline, options: StoryOptions, lines?: Lines): BuiltStory {
+interface WordCount {
+  readonly words: number
+  /** Those with letters that are not Latin. */
+  readonly foreign: number
+}
+
+/** @param lines nodes of the parsed sentences have places where they are given */
+export function makeBlock(
+  kind: Block['kind'],
+  piece: TextPiece | HeadingPiece,
+  page: number,
+  lines?: Lines,
+): { readonly block: Block; readonly paragraph: Paragraph } {
+  const map = withoutAddresses(withSingleLetters(piece.map))
+  const paragraph = parseEnglish(map, lines)
+  return { block: toBlock(kind, map, paragraph, piece, page), paragraph }
+}
+
+export function countWords({ sentences }: Block): WordCount {
+  let words = 0
+  let foreign = 0
+  for (const sentence of sentences) {
+    words += sentence.words.length
+    for (const { form } of sentence.words) if (form === 'foreign') foreign++
+  }
+  return { words, foreign }
+}
+
+const PLAIN_MAKER: BlockMaker = { make: (...given) => makeBlock(...given).block, count: countWords }
+
+/** Cut an outline into pages, and find the sentences and words of all that a child reads. */
+export function buildStory(source: string, outline: Outline, options: StoryOptions, maker = PLAIN_MAKER): Story {
   const { countTitle = true, countHeadings = true } = options
   const cut = cutPages(outline.pieces, options.pages)
-  const paragraphs: Paragraph[] = []
   let title: Block | undefined
   const read = (piece: TextPiece | HeadingPiece, page: number): Block[] => {
     const isTitle = piece === cut.title
     const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
     const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
     if (!isCounted && !isTitle) return []
-    const map = withoutAddresses(withSingleLetters(piece.map))
-    const paragraph = parseEnglish(map, lines)
-    const block = toBlock(kind, map, paragraph, piece, page)
+    const block = maker.make(kind, piece, page)
     if (isTitle) title = block
-    if (isCounted && lines) paragraphs.push(paragraph)
     return isCounted ? [block] : []
   }
   const pages: Page[] = cut.pages.map(({ start, end, pieces }, index) => {
@@ -76,35 +95,40 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
   })
   const blocks = pages.flatMap((it) => it.blocks)
   const comments = addNextBlocks(outline.comments, blocks)
-  const found = [...outline.problems, ...findTextProblems(source, blocks)].sort((a, b) => a.start - b.start)
+  const found = [...outline.problems, ...findTextProblems(source, blocks, maker)].sort((a, b) => a.start - b.start)
   const problems = toStoryProblems(found, source)
   const { frontMatter } = outline
-  const asides = toAsides(outline, cut, pages)
-  return { story: { source, frontMatter, title, pages, ...asides, comments, problems }, paragraphs }
+  return { source, frontMatter, title, pages, ...toAsides(outline, cut, pages), comments, problems }
 }
 
-function findTextProblems(source: string, blocks: readonly Block[]): Oddity[] {
-  const words: string[] = []
+function findTextProblems(source: string, blocks: readonly Block[], { count }: BlockMaker): Oddity[] {
+  let words = 0
   let foreign = 0
   for (const block of blocks) {
-    for (const sentence of block.sentences) {
-      for (const word of sentence.words) {
-        words.push(word.text)
-        if (word.form === 'foreign') foreign++
-      }
-    }
+    const found = count(block)
+    words += found.words
+    foreign += found.foreign
   }
-  if (words.length === 0) {
+  if (words === 0) {
     return [{ code: 'empty', message: 'There is no text for a child to read here.', start: 0, end: source.length }]
   }
-  const language = findForeignLanguage(words, foreign)
+  const language = findForeignLanguage(() => toFirstWords(blocks), { words, foreign })
   const start = blocks[0]?.start ?? 0
   const end = blocks.at(-1)?.end ?? start
   if (language === undefined) return []
   return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
 }
 
-function toEmptyStory(source: string, found: readonly Oddity[]): Story {
+function toFirstWords(blocks: readonly Block[]): readonly string[] {
+  const words: string[] = []
+  for (const { sentences } of blocks) {
+    for (const sentence of sentences) for (const { text } of sentence.words) words.push(text)
+    if (words.length >= maxSample) break
+  }
+  return words.slice(0, maxSample)
+}
+
+export function toEmptyStory(source: string, found: readonly Oddity[]): Story {
   return {
     source,
     frontMatter: undefined,

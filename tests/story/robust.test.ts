@@ -151,10 +151,10 @@ describe('other languages', () => {
       codes('Tap tap tap. Pat sat. Sam sat. Sit, Sid, sit! Nip nap. Tip tap top. Dad dug. Dan did dig. Pop! Mum ran.'),
     ).toEqual([])
     expect(
-      findForeignLanguage(
-        Array.from({ length: 40 }, (_, i) => (i % 2 ? 'Tam' : 'sat')),
-        0,
-      ),
+      findForeignLanguage(() => Array.from({ length: 40 }, (_, i) => (i % 2 ? 'Tam' : 'sat')), {
+        words: 40,
+        foreign: 0,
+      }),
     ).toBeUndefined()
   })
 })

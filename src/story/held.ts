@@ -1,0 +1,230 @@
+// Keeps what was read of a story, so that of its next version only the parts that an edit touches are read.
+
+import { findLastIndex } from '../sorted.ts'
+import { type Change, findChange } from './change.ts'
+import { readYamlNode } from './front-matter.ts'
+import { findObstacle, tooDeep } from './guard.ts'
+import { addAsides, findShift, moveBlock, movePiece } from './move.ts'
+import { addToOutline, createOutline, type HeadingPiece, type Outline, type Piece, type TextPiece } from './outline.ts'
+import { parseMarkdown, parsePart } from './parse.ts'
+import { cutParts, isOnePart, type Part } from './parts.ts'
+import { type BlockMaker, buildStory, countWords, makeBlock, toEmptyStory } from './read.ts'
+import type { Block, Range, Story, StoryOptions } from './types.ts'
+
+/** A block as it was first read, and how far from there it stands now. */
+export interface Home {
+  readonly block: Block
+  readonly shift: number
+}
+
+export interface HeldStory {
+  /** What `readStory` says. Blocks of parts that an edit has not touched stay the same, or are moved. */
+  read(source: string, options?: StoryOptions): Story
+  /** The same object for as long as the text of a block stays, wherever it is moved. */
+  homeOf(block: Block): Home
+}
+
+/** A part of the source with its pieces as they stand now. */
+interface HeldPart extends Range {
+  readonly pieces: readonly Piece[]
+  /** As it was read, when the part stood at `readAt`. */
+  readonly outline: Outline
+  readonly readAt: number
+}
+
+interface Held {
+  readonly source: string
+  /** Where the first part may start: behind the front matter. */
+  readonly from: number
+  readonly parts: readonly HeldPart[]
+  /** Something may reach across blank lines, so that there is but one part. */
+  readonly isWhole: boolean
+}
+
+const NOTHING: Held = { source: '', from: 0, parts: [], isWhole: true }
+
+/** Shorter than for a whole reading: what an edit touches is parsed again and again. */
+const RUN_LENGTH = 1000
+
+export function createHeldStory(): HeldStory {
+  const pieces = createPieces()
+  const blocks = createBlocks(pieces)
+  let held = NOTHING
+  return {
+    read(source, options = {}) {
+      const obstacle = findObstacle(source)
+      if (obstacle) return toEmptyStory(source, [obstacle])
+      try {
+        if (source !== held.source) held = readAnew(held, source, pieces)
+        return buildStory(source, joinParts(held), options, blocks.maker)
+      } catch (error) {
+        held = NOTHING
+        if (!(error instanceof RangeError)) throw error
+        return toEmptyStory(source, [tooDeep(0, source.length)])
+      }
+    },
+    homeOf: blocks.homeOf,
+  }
+}
+
+function readAnew(held: Held, source: string, pieces: Pieces): Held {
+  const from = readYamlNode(source)?.end ?? 0
+  const isWhole = isOnePart(source)
+  const change = findChange(held.source, source)
+  const canKeep = !isWhole && !held.isWhole
+  const isSameTop = from === held.from && from <= change.start
+  const front = canKeep && isSameTop ? countUntouched(held.parts, change) : 0
+  const restart = front === 0 ? from : (held.parts[front]?.start ?? from)
+  const { cut, back } = cutUntilKnown(source, restart, held.parts, canKeep ? change : undefined)
+  const shift = change.newEnd - change.oldEnd
+  const isKept = ({ end }: Range): boolean => canKeep && end <= change.start
+  const replaced = held.parts.slice(front, back)
+  const known = new Map(replaced.filter(isKept).map((part) => [`${part.start} ${part.end}`, part]))
+  const findSame = createTwinFinder(replaced)
+  const middle = cut.map((part) => known.get(`${part.start} ${part.end}`) ?? readPart(source, part, pieces, findSame))
+  const tail = held.parts.slice(back).map((part) => movePart(part, shift, pieces))
+  return { source, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
+}
+
+/**
+ * How many parts at the front stay as they are. Where a part ends depends on the block after it, so the last one before
+ * the part that is touched is cut again.
+ */
+const countUntouched = (parts: readonly Range[], { start }: Change): number =>
+  Math.max(0, findLastIndex(parts.length, (at) => (parts[at]?.start ?? 0) <= start) - 1)
+
+/**
+ * Cuts parts until one begins where one began before, past the edit: how the rest is cut depends on nothing that stands
+ * before it. `back` is the index of that old part. Without a change nothing is known.
+ */
+function cutUntilKnown(source: string, from: number, old: readonly Range[], change: Change | undefined) {
+  const cut: Part[] = []
+  for (const part of cutParts(source, from, RUN_LENGTH)) {
+    if (change && part.start >= change.newEnd) {
+      const back = findPartAt(old, part.start - change.newEnd + change.oldEnd)
+      if (back >= 0) return { cut, back }
+    }
+    cut.push(part)
+  }
+  return { cut, back: old.length }
+}
+
+function findPartAt(parts: readonly Range[], start: number): number {
+  const at = findLastIndex(parts.length, (index) => (parts[index]?.start ?? 0) <= start)
+  return parts[at]?.start === start ? at : -1
+}
+
+type FindTwin = (piece: Piece) => TextPiece | HeadingPiece | undefined
+
+function readPart(source: string, part: Part, pieces: Pieces, findTwin: FindTwin): HeldPart {
+  const outline = createOutline()
+  addToOutline(outline, source, parsePart(source, part), parseMarkdown)
+  for (const piece of outline.pieces) {
+    const twin = findTwin(piece)
+    if (twin) pieces.note(piece, twin, piece.start - twin.start)
+  }
+  return { start: part.start, end: part.end, pieces: outline.pieces, outline, readAt: part.start }
+}
+
+/** Finds the old piece with the same text; each is found once. */
+function createTwinFinder(parts: readonly HeldPart[]): FindTwin {
+  const byText = new Map<string, (TextPiece | HeadingPiece)[]>()
+  for (const { pieces } of parts) {
+    for (const piece of pieces) {
+      if (!('map' in piece)) continue
+      const same = byText.get(piece.map.text)
+      if (same) same.push(piece)
+      else byText.set(piece.map.text, [piece])
+    }
+  }
+  return (piece) => {
+    if (!('map' in piece)) return undefined
+    const same = byText.get(piece.map.text) ?? []
+    const at = same.findIndex((one) => findShift(one, piece) !== undefined)
+    return at < 0 ? undefined : same.splice(at, 1)[0]
+  }
+}
+
+function movePart(part: HeldPart, by: number, pieces: Pieces): HeldPart {
+  if (by === 0) return part
+  const start = part.start + by
+  const shift = start - part.readAt
+  const moved = part.outline.pieces.map((piece) => pieces.move(piece, shift))
+  return { ...part, start, end: part.end + by, pieces: moved }
+}
+
+function joinParts({ source, parts }: Held): Outline {
+  const outline = createOutline()
+  const top = readYamlNode(source)
+  if (top) addToOutline(outline, source, { root: { type: 'root', children: [top.node] }, base: 0 }, parseMarkdown)
+  for (const part of parts) {
+    for (const piece of part.pieces) outline.pieces.push(piece)
+    addAsides(outline, part.outline, part.start - part.readAt)
+  }
+  return outline
+}
+
+interface Origin {
+  readonly piece: Piece
+  readonly shift: number
+}
+
+/** Where pieces come from: a moved one from where it was read, one that was read again from its twin. */
+interface Pieces {
+  note(piece: Piece, from: Piece, shift: number): void
+  move(piece: Piece, shift: number): Piece
+  originOf(piece: Piece): Origin
+}
+
+function createPieces(): Pieces {
+  const origins = new WeakMap<Piece, Origin>()
+  const originOf = (piece: Piece): Origin => origins.get(piece) ?? { piece, shift: 0 }
+  const note = (piece: Piece, from: Piece, shift: number): void => {
+    const origin = originOf(from)
+    origins.set(piece, { piece: origin.piece, shift: origin.shift + shift })
+  }
+  return {
+    note,
+    originOf,
+    move(piece, shift) {
+      if (shift === 0) return piece
+      const moved = movePiece(piece, shift)
+      if ('map' in moved) note(moved, piece, shift)
+      return moved
+    },
+  }
+}
+
+interface HeldBlock {
+  readonly block: Block
+  readonly page: number
+  last?: { readonly shift: number; readonly page: number; readonly block: Block }
+}
+
+function createBlocks({ originOf }: Pieces): { readonly maker: BlockMaker; homeOf(block: Block): Home } {
+  const known = new WeakMap<Piece, HeldBlock>()
+  const homes = new WeakMap<Block, Home>()
+  const counts = new WeakMap<Block, ReturnType<typeof countWords>>()
+  const homeOf = (block: Block): Home => homes.get(block) ?? { block, shift: 0 }
+  const make: BlockMaker['make'] = (kind, piece, page) => {
+    const { piece: origin, shift } = originOf(piece)
+    let held = known.get(origin)
+    if (held?.block.kind !== kind) {
+      held = { block: makeBlock(kind, origin as typeof piece, page).block, page }
+      known.set(origin, held)
+    }
+    if (shift === 0 && page === held.page) return held.block
+    if (held.last?.shift !== shift || held.last.page !== page) {
+      held.last = { shift, page, block: moveBlock(held.block, shift, page) }
+      homes.set(held.last.block, { block: held.block, shift })
+    }
+    return held.last.block
+  }
+  const count: BlockMaker['count'] = (block) => {
+    const home = homeOf(block).block
+    const found = counts.get(home) ?? countWords(home)
+    counts.set(home, found)
+    return found
+  }
+  return { maker: { make, count }, homeOf }
+}

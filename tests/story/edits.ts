@@ -1,0 +1,110 @@
+// Edits by chance: what somebody types, cuts and pastes, with all that reaches across a Markdown source among it.
+
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import fc from 'fast-check'
+import { ROOT } from '../console.ts'
+import { markdown } from './generated.ts'
+
+export interface Edit {
+  /** From 0 to 1, of the length of the text. */
+  readonly at: number
+  /** How many letters go. */
+  readonly cut: number
+  readonly put: string
+}
+
+export function applyEdit(source: string, { at, cut, put }: Edit): string {
+  const from = Math.floor(at * (source.length + 1))
+  return source.slice(0, from) + put + source.slice(from + cut)
+}
+
+const typed = fc.constantFrom(...'aestT .,!?-\'"’*_#>&;\\<[]()1 \n'.split(''))
+
+/** What is pasted, or reaches further than its own line. */
+const pasted = fc.constantFrom(
+  ...['\n\n', '\n\n\n', '\r\n', '\r', '\t', '    ', '  \n', '\uFEFF', '\u00AD'],
+  ...['---', '\n\n---\n\n', '\n---\n', '\n##\n', '\n\n## Two\n\n', '# Title\n\n', '- ', '1. ', '> ', '***'],
+  ...[
+    '```',
+    '\n\n```\n\n',
+    '~~~',
+    '\n\n[red]: x.png "red"\n\n',
+    '[^1]',
+    '\n\n[^1]: A note.\n\n',
+    '![pig][red]',
+    '![hen](hen.png)',
+  ],
+  ...[
+    '<!-- ',
+    ' -->',
+    '<!-- note -->',
+    '\n\n<!--\n\n',
+    '<div>',
+    '</div>',
+    '<script>',
+    '<br>',
+    '<pre>\n\n',
+    '<?',
+    '<b>',
+  ],
+  ...['---\nstep: pink-4\n---\n\n', '---\ntitle: Hens\n', '\nnames: [Zub]\n', 'pages: rule\n'],
+  ...[
+    'Text: Ann Bell',
+    '\n\nWritten by Ann Bell.\n\nPictures by Tom Hill.\n',
+    '* License: [CC-BY]\n* Text: Ann\n',
+    '© 2024 Ann Bell',
+  ],
+  ...[
+    'The cat sat. ',
+    'Tam',
+    ' Zub ',
+    'der und das ist nicht ein ',
+    'שלום ',
+    'Did he read it? ',
+    'They will read. ',
+    '& ',
+    '&amp;',
+  ],
+)
+
+const edit: fc.Arbitrary<Edit> = fc.record({
+  at: fc.oneof(fc.double({ min: 0, max: 0.9999, noNaN: true }), fc.constantFrom(0, 0.9999)),
+  cut: fc.oneof(
+    { weight: 6, arbitrary: fc.constant(0) },
+    fc.integer({ min: 0, max: 4 }),
+    fc.integer({ min: 0, max: 200 }),
+  ),
+  put: fc.oneof({ weight: 3, arbitrary: typed }, { weight: 3, arbitrary: pasted }, fc.constant('')),
+})
+
+const stories = readdirSync(join(ROOT, 'fixtures', 'stories'))
+  .filter((name) => name.endsWith('.md'))
+  .map((name) => readFileSync(join(ROOT, 'fixtures', 'stories', name), 'utf8'))
+
+export interface Session {
+  readonly source: string
+  readonly edits: readonly Edit[]
+}
+
+/** A story, and edits one after another. Long ones are cut into several runs for the parser. */
+export const session: fc.Arbitrary<Session> = fc.record({
+  source: fc.oneof(
+    fc.constantFrom(...stories),
+    markdown,
+    fc
+      .array(fc.oneof(fc.constantFrom(...stories), markdown), { minLength: 2, maxLength: 4 })
+      .map((all) => all.join('\n\n')),
+  ),
+  edits: fc.array(edit, { minLength: 1, maxLength: 20 }),
+})
+
+/** Every version of the text, the first among them. */
+export function* toVersions({ source, edits }: Session): Generator<string> {
+  let text = source
+  yield text
+  for (const one of edits) {
+    text = applyEdit(text, one)
+    yield text
+  }
+}
