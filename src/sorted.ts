@@ -19,6 +19,10 @@ export function findLastIndex(end: number, holds: (index: number) => boolean): n
 export const findFirstNotBelow = <Value extends string | number>(list: ArrayLike<Value>, wanted: Value): number =>
   findLastIndex(list.length, (index) => (list[index] as Value) < wanted) + 1
 
+/** Whether two lists hold the same values in the same order. */
+export const isSame = <Value>(these: readonly Value[], those: readonly Value[]): boolean =>
+  these.length === those.length && these.every((one, at) => one === those[at])
+
 /** The index of a value; -1 where the list lacks it. */
 export function findIndexOf<Value extends string | number>(list: ArrayLike<Value>, wanted: Value): number {
   const index = findFirstNotBelow(list, wanted)

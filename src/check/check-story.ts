@@ -4,15 +4,17 @@ import { type Settings, type StorySettings, toRuleSettings } from '../config/ind
 import { createStoryContext } from '../lint/context.ts'
 import { compareMessages } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
-import type { Familiarity, FindUnfit, Lists, Message, StoryContext } from '../lint/types.ts'
+import type { Familiarity, FindUnfit, Lists, Message, StoryContext, StoryFigures } from '../lint/types.ts'
+import type { Phonics } from '../phonics/types.ts'
 import { type Problem, type Sourced, toProblem, toProblemText, toRange } from '../problem/index.ts'
 import type { Resources } from '../resources/types.ts'
 import { findStep } from '../sequence/index.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createLines, findPageNumber, type Story } from '../story/index.ts'
+import { createLines, findPageNumber, readStory, type Story } from '../story/index.ts'
 import type { WordSet } from '../usage/count.ts'
 import { isTaggerNeeded } from '../usage/spoken-form.ts'
+import type { Suggester } from '../words/index.ts'
 import { type ReadText, readText, type TextInput, toStoryOptions } from './read-text.ts'
 import type { FreshStory, UncheckedStory } from './result.ts'
 import { findWhoReads, toFitness } from './who-reads.ts'
@@ -38,6 +40,29 @@ export interface PreparedStory {
   /** What the reader knows beyond or short of the step, the settings of the story among it. */
   readonly reader: ReaderExtra | undefined
   readonly context: StoryContext
+  /** Whether the context has a tagger. */
+  readonly hasTagger: boolean
+}
+
+/** How a story is read and put before its rules: as a whole, or as the next version of one that is held. */
+export interface CheckTools {
+  readonly read: typeof readStory
+  /** @param plain the story as prepared without a tagger */
+  isTaggerNeeded(plain: PreparedStory, phonics: Phonics, input: CheckInput): boolean
+  run(
+    prepared: PreparedStory,
+    input: CheckInput,
+  ): Promise<{ readonly messages: readonly Message[]; readonly figures: StoryFigures }>
+}
+
+const WHOLE: CheckTools = {
+  read: readStory,
+  isTaggerNeeded: ({ story, context }, { heteronyms }) => isTaggerNeeded(story, heteronyms, context),
+  run: async (prepared, input) => {
+    const { context, settings } = prepared
+    const messages = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
+    return { messages, figures: context.figures() }
+  },
 }
 
 /** Never throws on what a person wrote: what cannot be checked comes back with its reasons. */
@@ -49,10 +74,11 @@ export async function checkStory(input: CheckInput): Promise<FreshStory | Unchec
 export async function checkPrepared(
   prepared: PreparedStory | UncheckedStory,
   input: CheckInput,
+  { run } = WHOLE,
 ): Promise<FreshStory | UncheckedStory> {
   if ('problems' in prepared) return prepared
   const { story, settings, own, sequence, step, context } = prepared
-  const found = await suggest(runRules(context, input.rules, toRuleSettings(settings)), prepared, input)
+  const { messages: found, figures } = await run(prepared, input)
   const reported = own.problems.map((problem) => toMessage(problem, FRONT_MATTER))
   const unread = story.problems.map((problem) =>
     toMessage(problem, TEXT, findPageNumber(story, problem.place?.start.offset ?? 0)),
@@ -65,30 +91,37 @@ export async function checkPrepared(
     story,
     options: toStoryOptions(settings),
     lines: createLines(input.source),
-    figures: context.figures(),
+    figures,
     messages: [...reported, ...unread, ...found].sort(compareMessages),
   }
 }
 
 async function suggest(
   messages: readonly Message[],
-  { context, sequence, step, reader, settings }: PreparedStory,
+  prepared: PreparedStory,
   input: CheckInput,
 ): Promise<readonly Message[]> {
-  const { wordHelp } = input.resources
-  if (!input.suggest || !wordHelp || !messages.some(({ word, reason }) => word !== undefined && reason !== undefined))
-    return messages
+  if (!messages.some(({ word, reason }) => word !== undefined && reason !== undefined)) return messages
+  const suggester = await findSuggester(prepared, input)
+  if (suggester === undefined) return messages
   const { withSuggestions } = await import('./suggest.ts')
+  return withSuggestions(messages, prepared.context, { suggester })
+}
+
+/** Undefined where nothing is to be proposed. */
+export async function findSuggester(
+  { sequence, step, reader, settings }: PreparedStory,
+  { suggest, resources: { wordHelp } }: CheckInput,
+): Promise<Suggester | undefined> {
+  if (!suggest || !wordHelp) return undefined
   const help = await wordHelp()
-  return withSuggestions(messages, context, {
-    suggester: help.suggesterFor({ sequence, step, reader, ...toFitness(settings) }),
-  })
+  return help.suggesterFor({ sequence, step, reader, ...toFitness(settings) })
 }
 
 /** Reads the story with the settings that hold for it. */
-export async function prepareStory(input: CheckInput): Promise<PreparedStory | UncheckedStory> {
+export async function prepareStory(input: CheckInput, tools = WHOLE): Promise<PreparedStory | UncheckedStory> {
   const fail = (...problems: readonly Problem[]): UncheckedStory => ({ path: input.path, problems })
-  const read = await readText(input)
+  const read = await readText(input, tools.read)
   if ('problems' in read) return read
   const { story, settings, own } = read
   const who = await findWhoReads(settings, input.resources, input.reader)
@@ -109,11 +142,11 @@ export async function prepareStory(input: CheckInput): Promise<PreparedStory | U
     ...known,
   }
   const lists = toLists(own)
-  const plain = createStoryContext(story, reading, own.raw, lists)
-  const context = isTaggerNeeded(story, phonics.heteronyms, plain)
-    ? createStoryContext(story, { ...reading, tagger: await input.resources.tagger() }, own.raw, lists)
-    : plain
-  return { story, settings, own, sequence, step, reader, context }
+  const context = createStoryContext(story, reading, own.raw, lists)
+  const plain = { story, settings, own, sequence, step, reader, context, hasTagger: false }
+  if (!tools.isTaggerNeeded(plain, phonics, input)) return plain
+  const tagger = await input.resources.tagger()
+  return { ...plain, context: createStoryContext(story, { ...reading, tagger }, own.raw, lists), hasTagger: true }
 }
 
 /** The story's own lists, as rules speak of them. */

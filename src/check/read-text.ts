@@ -34,8 +34,8 @@ export interface ReadText {
 export const DEFAULT_SEQUENCE = 'series'
 
 /** Never throws on what a person wrote: a text that cannot be read comes back with its reasons. */
-export async function readText(input: TextInput): Promise<ReadText | UncheckedStory> {
-  const first = readStory(input.source)
+export async function readText(input: TextInput, read = readStory): Promise<ReadText | UncheckedStory> {
+  const first = read(input.source)
   const obstacle = first.problems.find(({ severity }) => severity === 'error')
   if (obstacle) return { path: input.path, problems: [{ ...obstacle, path: input.path }] }
   const { chain, storyPath, flags, rules } = input
@@ -49,7 +49,7 @@ export async function readText(input: TextInput): Promise<ReadText | UncheckedSt
     defaultSequence: DEFAULT_SEQUENCE,
   })
   const options = toStoryOptions(settings)
-  return { story: isPlain(options) ? first : readStory(input.source, options), settings, own }
+  return { story: isPlain(options) ? first : read(input.source, options), settings, own }
 }
 
 export function toStoryOptions({ pages, countTitle, countHeadings }: Settings): Required<StoryOptions> {

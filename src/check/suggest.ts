@@ -2,9 +2,10 @@
 // nothing.
 
 import { toStraight } from '../apostrophe.ts'
+import type { CountOf, Finish } from '../lint/held/echo.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
 import { toSilentNote } from '../lint/wording.ts'
-import type { Sentence, Word } from '../story/index.ts'
+import type { Block, Sentence, Word } from '../story/index.ts'
 import { isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
 
 export interface SuggestTools {
@@ -32,28 +33,51 @@ export function withSuggestions(
   context: StoryContext,
   { suggester }: SuggestTools,
 ): readonly Message[] {
-  const places = findPlaces(context)
+  const places = findPlaces(context.story.pages.flatMap((page) => page.blocks))
   const counts = new Map<string, number>()
   for (const { word } of places.values()) counts.set(toKey(word), (counts.get(toKey(word)) ?? 0) + 1)
-  return messages.map((message) => {
+  return addToMessages(messages, places, { context, suggester, countOf: (key) => counts.get(key) ?? 1 })
+}
+
+/** The same while a story is held: block by block, and with the count of its words at hand. */
+export function createFinish(context: StoryContext, { suggester }: SuggestTools): Finish {
+  const finish = (messages: readonly Message[], toBlocks: () => readonly Block[], countOf: CountOf) =>
+    messages.some(wantsWord)
+      ? addToMessages(messages, findPlaces(toBlocks()), { context, suggester, countOf })
+      : messages
+  return {
+    block: (messages, block, countOf) => finish(messages, () => [block], countOf),
+    loose: (messages, countOf) => finish(messages, () => context.story.pages.flatMap((page) => page.blocks), countOf),
+  }
+}
+
+interface AddTools extends SuggestTools {
+  readonly context: StoryContext
+  readonly countOf: CountOf
+}
+
+const addToMessages = (
+  messages: readonly Message[],
+  places: ReadonlyMap<number, Place>,
+  { context, suggester, countOf }: AddTools,
+): readonly Message[] =>
+  messages.map((message) => {
     const place = wantsWord(message) ? places.get(message.start) : undefined
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
     const suggestions = suggest(place, suggester)
     if (suggestions.length > 0) return { ...message, suggestions }
-    const note =
-      message.note && toSilentNote(message.note, counts.get(toKey(place.word)) ?? 1, isLittleWord(toKey(place.word)))
+    const key = toKey(place.word)
+    const note = message.note && toSilentNote(message.note, countOf(key), isLittleWord(key))
     return { ...message, note, ...(message.note !== undefined && { ruleNote: message.note }) }
   })
-}
 
 const toKey = ({ text }: Word): string => toStraight(text.toLowerCase())
 
-function findPlaces({ story }: StoryContext): ReadonlyMap<number, Place> {
+function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
   const places = new Map<number, Place>()
-  for (const page of story.pages)
-    for (const block of page.blocks)
-      for (const sentence of block.sentences)
-        for (const word of sentence.words) places.set(word.start, { word, sentence })
+  for (const block of blocks)
+    for (const sentence of block.sentences)
+      for (const word of sentence.words) places.set(word.start, { word, sentence })
   return places
 }
 

@@ -64,6 +64,7 @@ export function createStoryContext(
     judge,
     isAlwaysPlain: findSense.isAlwaysPlain,
     count,
+    countIn: (pages) => countStory({ pages }, findSense),
     figures: () => (figures ??= toStoryFigures(count(), judge)),
     earlierWords,
     familiarity,

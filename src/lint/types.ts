@@ -40,6 +40,8 @@ export interface StoryContext {
   isAlwaysPlain(text: string): boolean
   /** How often each word runs and where it first stands. Counted once, when first asked for. */
   count(): StoryCount
+  /** The same for some pages, or parts of pages, of the story. */
+  countIn(pages: readonly Page[]): StoryCount
   /** Counted once, when first asked for. */
   figures(): StoryFigures
   /** Words that earlier books of the shelf have used, as `toWordKey` writes them; undefined where there is no shelf. */

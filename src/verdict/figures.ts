@@ -39,13 +39,17 @@ export function createTally(): Tally {
   const counts = { decodable: 0, sight: 0, name: 0, unreadable: 0 }
   return {
     add(form, kind, times) {
-      if (form !== 'numeral') counts[form === 'foreign' ? 'unreadable' : kind] += times
+      if (form !== 'numeral') counts[toKind(form, { kind })] += times
     },
     figures: () => toShares(counts),
   }
 }
 
-function toShares({ decodable, sight, name: names, unreadable }: Record<Verdict['kind'], number>): Figures {
+/** What counts for a word that is no numeral: one in foreign letters cannot be read. */
+export const toKind = (form: CountedWord['form'], { kind }: Pick<Verdict, 'kind'>): Verdict['kind'] =>
+  form === 'foreign' ? 'unreadable' : kind
+
+export function toShares({ decodable, sight, name: names, unreadable }: Record<Verdict['kind'], number>): Figures {
   const total = decodable + sight + names + unreadable
   return {
     words: total,

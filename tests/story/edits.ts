@@ -68,6 +68,27 @@ const pasted = fc.constantFrom(
   ],
 )
 
+/** What makes a difference to rules: switches, names, words that are told once, words with two spoken forms. */
+const told = fc.constantFrom(
+  ...[
+    '<!-- battledore ignore -->\n\n',
+    ' <!-- battledore ignore-line "zub" -->',
+    '\n\n<!-- battledore disable no-unknown-word -->\n\n',
+    '\n\n<!-- battledore enable -->\n\n',
+    '<!-- battledore disable-file no-untaught-mark -->\n',
+    '<!-- battledroe ignore -->',
+    ' the zub sat. ',
+    ' Then Zub and Old Ned sat. ',
+    ' a Flig ran to flig. ',
+    ' my freind had a raed. ',
+    ' I live in the live wind and wind the lead. ',
+    ' She read it. ',
+    ' One night in May. ',
+    ' The zarpoz is 6. ',
+    '; it ran! ',
+  ],
+)
+
 const edit: fc.Arbitrary<Edit> = fc.record({
   at: fc.oneof(fc.double({ min: 0, max: 0.9999, noNaN: true }), fc.constantFrom(0, 0.9999)),
   cut: fc.oneof(
@@ -75,7 +96,7 @@ const edit: fc.Arbitrary<Edit> = fc.record({
     fc.integer({ min: 0, max: 4 }),
     fc.integer({ min: 0, max: 200 }),
   ),
-  put: fc.oneof({ weight: 3, arbitrary: typed }, { weight: 3, arbitrary: pasted }, fc.constant('')),
+  put: fc.oneof({ weight: 3, arbitrary: typed }, { weight: 3, arbitrary: pasted }, told, fc.constant('')),
 })
 
 const stories = readdirSync(join(ROOT, 'fixtures', 'stories'))

@@ -4,33 +4,15 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { createHeldStory } from '../../src/story/held.ts'
-import { type Block, readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
+import { readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
 import { applyEdit, session, toVersions } from './edits.ts'
+import { toPlain } from './plain-story.ts'
 
 const seed = 20_261_129
 /** Each is a session of some ten edits. */
-const runs = Number(process.env.STORY_RUNS ?? 300)
+const runs = Number(process.env.STORY_RUNS ?? 200)
 
-/** Plain values: functions are asked, and a sentence's way back to its block is left out. */
-function toPlain(story: Story): unknown {
-  const toBlock = ({ sentences, toSource, ...block }: Block) => ({
-    ...block,
-    places: [...block.text].map((_, at) => toSource(at)).concat(toSource(block.text.length)),
-    sentences: sentences.map(({ block: _, words, ...sentence }) => ({
-      ...sentence,
-      words: words.map((word) => ({ ...word, letters: [...word.text].map((_, at) => word.toSource(at, at + 1)) })),
-    })),
-  })
-  const { title, pages, notes, ...rest } = story
-  return {
-    ...rest,
-    title: title && toBlock(title),
-    pages: pages.map((page) => ({ ...page, blocks: page.blocks.map(toBlock) })),
-    notes: notes.map(({ toSource, ...note }) => ({ ...note, places: [...note.text].map((_, at) => toSource(at)) })),
-  }
-}
-
-const toText = (story: Story): string => JSON.stringify(toPlain(story), null, 1)
+const toText = (story: Story): string => JSON.stringify(toPlain(story))
 
 const options: readonly StoryOptions[] = [
   {},

@@ -1,0 +1,88 @@
+// Runs rules over the versions of one story: blocks that have not changed are not asked about again.
+
+import type { Heteronyms } from '../../phonics/heteronyms/types.ts'
+import { isSame } from '../../sorted.ts'
+import type { Block, Story } from '../../story/types.ts'
+import type { StoryCount } from '../../usage/count.ts'
+import { createTaggerTest } from '../../usage/spoken-form.ts'
+import { makeRules } from '../made-rules.ts'
+import { compareMessages } from '../message.ts'
+import { applySwitches } from '../run.ts'
+import type { Message, Rule, RuleSettings, StoryContext, StoryFigures } from '../types.ts'
+import { createFirstTest } from '../word-faults.ts'
+import { createBlockFacts, type HeldPage } from './block-facts.ts'
+import { createEcho, type Finish } from './echo.ts'
+import { createAsker, sayBlock } from './saying.ts'
+import { type SaidPage, sumCounts, sumFigures } from './sums.ts'
+
+export interface HeldRun {
+  /**
+   * To be called with each version before anything else.
+   * @param homeOf the same object for as long as the text of a block stays
+   * @param settings all that verdicts and rules stand on, by identity: where any of it changes, everything is asked anew
+   */
+  open(story: Story, homeOf: (block: Block) => Block, settings: readonly unknown[]): void
+  /** As `isTaggerNeeded`; `plain` is the context without a tagger. */
+  isTaggerNeeded(plain: StoryContext, heteronyms: Heteronyms): boolean
+  /** What `runRules` and the figures of the context say. */
+  run(context: StoryContext, rules: readonly Rule[], settings: RuleSettings, tools: RunTools): HeldResult
+}
+
+export interface RunTools {
+  readonly hasTagger: boolean
+  readonly finish: Finish
+}
+
+export interface HeldResult {
+  readonly messages: readonly Message[]
+  readonly figures: StoryFigures
+}
+
+export function createHeldRun(): HeldRun {
+  let facts = createBlockFacts()
+  let echo = createEcho()
+  let settled: readonly unknown[] = []
+  let pages: readonly HeldPage[] = []
+  return {
+    open(story, homeOf, settings) {
+      if (!isSame(settings, settled)) {
+        facts = createBlockFacts()
+        echo = createEcho()
+        settled = settings
+      }
+      pages = story.pages.map((page) => ({
+        page,
+        blocks: page.blocks.map((block) => ({ block, home: homeOf(block) })),
+      }))
+    },
+    isTaggerNeeded(plain, heteronyms) {
+      facts.update(pages, plain)
+      return facts.anyNeedsTagger(createTaggerTest(plain.story, heteronyms, plain))
+    },
+    run(context, rules, settings, { hasTagger, finish }) {
+      facts.update(pages, context)
+      const likely = facts.likelyNames()
+      let said: readonly SaidPage[] = []
+      let figures: StoryFigures | undefined
+      let count: StoryCount | undefined
+      const toFigures = (): StoryFigures => (figures ??= sumFigures(said, facts.uses()))
+      const own: StoryContext = {
+        ...context,
+        likelyNames: () => likely,
+        count: () => (count ??= sumCounts(said)),
+        figures: toFigures,
+      }
+      const asker = createAsker()
+      const isFirst = createFirstTest()
+      let isAsking = true
+      const made = makeRules(own, rules, settings, (name) => (isAsking ? asker.isFirst(name) : isFirst(name)))
+      said = facts.say(hasTagger, (block, page) => sayBlock(block, page, { made, asker, context: own }))
+      isAsking = false
+      const { countOf } = facts
+      const messages = echo(said, { made, finish, isFirst, countOf })
+      made.story(context.story)
+      for (const message of finish.loose(made.take(), countOf)) messages.push(message)
+      return { messages: applySwitches(own, rules, made, messages).sort(compareMessages), figures: toFigures() }
+    },
+  }
+}

@@ -1,0 +1,102 @@
+// What rules said of one block, in such a form that it can be said again: in another place, and where the story has had its
+// words before.
+
+import type { Block, Page, Range } from '../../story/types.ts'
+import type { WordUse } from '../../usage/count.ts'
+import { type CountedWord, toKind } from '../../verdict/index.ts'
+import type { Verdict } from '../../verdict/types.ts'
+import type { MadeRules } from '../made-rules.ts'
+import type { Message, StoryContext } from '../types.ts'
+import type { IsFirst } from '../word-faults.ts'
+
+/** Messages in a row. Where they have a name, some are said only where the story first has what is named. */
+interface SaidPart {
+  readonly name: string | undefined
+  readonly first: readonly Message[]
+  readonly later: readonly Message[]
+}
+
+export interface Saying {
+  /** The block as it stood when the rules were asked. */
+  readonly block: Block
+  readonly parts: readonly SaidPart[]
+  /** Its words with their verdicts, in order of first place. */
+  readonly uses: readonly JudgedUse[]
+  /** How many of its running words can be read so. */
+  readonly counts: KindCounts
+}
+
+export type KindCounts = Readonly<Record<Verdict['kind'], number>>
+
+export type JudgedUse = WordUse & Pick<CountedWord, 'verdict'>
+
+/** Stands for the memory of what the story has had: notes what is asked, and answers as it is told to. */
+export interface Asker {
+  readonly isFirst: IsFirst
+  /** What is said by a step where all it asks for comes first, and where the story has had it. */
+  hear(step: () => void, take: MadeRules['take']): SaidPart
+}
+
+export function createAsker(): Asker {
+  let answer = true
+  let asked: string | undefined
+  return {
+    isFirst(name) {
+      asked = name
+      return answer
+    },
+    hear(step, take) {
+      asked = undefined
+      step()
+      const first = take()
+      const name = asked
+      if (name === undefined) return { name, first, later: first }
+      answer = false
+      step()
+      answer = true
+      return { name, first, later: take() }
+    },
+  }
+}
+
+/** Hands a block to the rules. */
+export function sayBlock(
+  block: Block,
+  page: Page,
+  { made, asker, context }: { readonly made: MadeRules; readonly asker: Asker; readonly context: StoryContext },
+): Saying {
+  const parts: SaidPart[] = []
+  const hear = (step: () => void): void => {
+    const part = asker.hear(step, made.take)
+    if (part.first.length + part.later.length > 0 || part.name !== undefined) parts.push(part)
+  }
+  hear(() => made.block(block, page))
+  for (const sentence of block.sentences) {
+    hear(() => made.sentence(sentence, page))
+    for (const word of sentence.words) for (const ask of made.wordSteps) hear(() => ask(word, sentence))
+    hear(() => made.marks(sentence))
+  }
+  const { uses } = context.countIn([{ ...page, blocks: [block] }])
+  const toJudged = (use: WordUse): JudgedUse => ({ ...use, verdict: context.judge(use.word, use.sentence).verdict })
+  const judged = uses.map(toJudged)
+  return { block, parts, uses: judged, counts: countKinds(judged) }
+}
+
+function countKinds(uses: readonly JudgedUse[]): KindCounts {
+  const counts = { decodable: 0, sight: 0, name: 0, unreadable: 0 }
+  for (const { form, verdict, times } of uses) counts[toKind(form, verdict)] += times
+  return counts
+}
+
+const moveRange = ({ start, end }: Range, by: number): Range => ({ start: start + by, end: end + by })
+
+/** Messages of a block that has moved. */
+export function moveMessages(messages: readonly Message[], by: number, page: number): readonly Message[] {
+  if (by === 0 && messages.every((message) => message.page === page)) return messages
+  return messages.map((message) => ({
+    ...message,
+    ...moveRange(message, by),
+    page,
+    letterRanges: message.letterRanges.map((range) => moveRange(range, by)),
+  }))
+}
