@@ -35,7 +35,7 @@ export default defineRule({
       const words = having.reduce((sum, times) => sum + times, 0)
       const body = {
         at,
-        reason: 'practised-words',
+        reason: 'practised-words' as const,
         note: 'Use more words that have it: `battledore sequence` shows examples.',
       }
       if (words < options.words) {

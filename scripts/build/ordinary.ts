@@ -20,6 +20,8 @@ const LEAST_SHARE_THERE = 0.5
 const LEAST_FAMILY_SHARE = 0.08
 /** The same of a sound that the built-in sequences teach for the letters: `o` as in `mother`, `a` as in `ball`. */
 const LEAST_TAUGHT_SHARE_THERE = 0.25
+/** Of the words that small children know: `money`, `month` and `monkey` against `monster`, not `monsieur` and `Montana`. */
+const LEAST_SHARE_TO_CHILDREN = 0.5
 /** Of word families, so that `could`, `would` and `should` make no rule. */
 const LEAST_FAMILIES = 4
 /** A taught sound that most words have before these letters wants fewer, one that few have wants more. */
@@ -155,6 +157,9 @@ function collect(phonics: Phonics): readonly Use[] {
   return uses
 }
 
+/** `prettier` is `pretty` with an ending. */
+const withoutI = (word: string): string => word.replace(/i(?:er|est|ly|ness)$/, 'y')
+
 /** `sewing` is of the family of `sew`, and `warm` is not of that of `war`. */
 const isOfFamily = (word: string, head: string): boolean =>
   word.startsWith(head) &&
@@ -162,12 +167,14 @@ const isOfFamily = (word: string, head: string): boolean =>
 
 /** A word is of the family of the shorter one that it begins with: `wonderful` of `wonder`. */
 function countFamilies(uses: readonly Use[]): number {
-  const words = new Set(uses.map((use) => use.word))
+  const words = new Set(uses.map((use) => withoutI(use.word)))
   let families = 0
-  let head = ''
+  const heads: string[] = []
   for (const word of [...words].sort()) {
-    if (isOfFamily(word, head) || isPutTogether(word, words)) continue
-    head = word
+    // `eyes` is of the family of `eye`, though `eyelid` stands between.
+    while (heads.length > 0 && !word.startsWith(heads.at(-1) ?? '')) heads.pop()
+    if (heads.some((head) => isOfFamily(word, head)) || isPutTogether(word, words)) continue
+    heads.push(word)
     families++
   }
   return families
@@ -182,17 +189,25 @@ function isPutTogether(word: string, words: ReadonlySet<string>): boolean {
   return false
 }
 
-const isUsed = (word: string): boolean => (frequencyRank.get(word) ?? Number.POSITIVE_INFINITY) <= MOST_USED
+/** One brow is a word in use, and so many `brows` are. */
+const isUsed = (word: string): boolean =>
+  [word, word.replace(/(?<=....)e?s$/, '')].some((one) => (frequencyRank.get(one) ?? Number.POSITIVE_INFINITY) <= MOST_USED)
 
 function findPlaces(said: readonly Use[], uses: readonly Use[], isTaught: boolean): readonly string[] {
   const there = (all: readonly Use[], place: string) =>
     countFamilies(all.filter(({ places }) => places.includes(place)))
+  const shareToChildren = (place: string) => {
+    const isKnown = ({ word }: Use) => CHILDREN.ownGrade(word) >= GRADES[0]
+    const known = there(said.filter(isKnown), place)
+    return known < LEAST_FAMILIES_TAUGHT ? 0 : known / there(uses.filter(isKnown), place)
+  }
   const isOrdinary = (place: string, families: number, share: number) => {
     const isBefore = place.startsWith('-')
     // What only the letter before tells is less sure: `won` is no rule of w.
     if (place.endsWith('-')) return share >= LEAST_SHARE_THERE && families >= LEAST_FAMILIES
     if (!isTaught) return share >= LEAST_SHARE_THERE && families >= LEAST_FAMILIES
     if (isBefore && share >= LEAST_SHARE_THERE) return true
+    if (place.includes('_') && shareToChildren(place) >= LEAST_SHARE_TO_CHILDREN) return true
     return share >= LEAST_TAUGHT_SHARE_THERE && families >= MANY_FAMILIES
   }
   const ordinary = [...new Set(said.flatMap(({ places }) => places))].filter((place) => {

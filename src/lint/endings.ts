@@ -12,6 +12,7 @@ export function findChangeText(reason: Reason | undefined): string | undefined {
   const change = findChange(unit.letters, unit.base, undefined)
   if (change === 'double') return `doubles its ${toQuoted(unit.base)}`
   if (change === 'drop-e') return 'drops its `e`'
+  if (change === 'ie-to-y') return 'turns its `ie` into `y`'
   return 'turns its `y` into `i`'
 }
 

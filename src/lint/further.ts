@@ -2,7 +2,8 @@
 
 import { findCapitalStep } from '../sequence/taught.ts'
 import { findChangeText, toEnding } from './endings.ts'
-import type { Fault, FaultCode, StoryContext } from './types.ts'
+import type { FaultCode } from './reasons.ts'
+import type { Fault, StoryContext } from './types.ts'
 import { toQuoted } from './wording.ts'
 
 type Phrase = (fault: Fault, context: StoryContext, word: string) => string

@@ -3,18 +3,9 @@
 import type { Block, Page, Sentence, Story, Word } from '../story/types.ts'
 import { toAddition } from './additions.ts'
 import { moveMessage, toMessage } from './message.ts'
+import type { FaultCode } from './reasons.ts'
 import { toOptions } from './settings.ts'
-import type {
-  Fault,
-  FaultCode,
-  Message,
-  Report,
-  Rule,
-  RuleListener,
-  RuleSettings,
-  StoryContext,
-  WordFault,
-} from './types.ts'
+import type { Fault, Message, Report, Rule, RuleListener, RuleSettings, StoryContext, WordFault } from './types.ts'
 import { createFaultFinder, type IsFirst } from './word-faults.ts'
 
 type FaultHandler = NonNullable<RuleListener['fault']>

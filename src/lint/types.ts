@@ -4,8 +4,9 @@ import type { Accent } from '../phonics/types.ts'
 import type { Knowledge, Sequence } from '../sequence/types.ts'
 import type { Block, Mark, Page, Range, Sentence, Story, Word } from '../story/types.ts'
 import type { StoryCount, WordSet } from '../usage/count.ts'
-import type { Figures, JudgedWord, Reason, ReasonCode } from '../verdict/types.ts'
+import type { Figures, JudgedWord, Reason } from '../verdict/types.ts'
 import type { UnfitKind } from '../words/fitness.ts'
+import type { FaultCode, MessageReason } from './reasons.ts'
 import type { SwitchProblem } from './switches/directives.ts'
 
 export type Severity = 'off' | 'warning' | 'error'
@@ -72,17 +73,6 @@ export interface StoryFigures {
   readonly different: Figures
 }
 
-/** All that can be wrong with one word. A word may have several faults; the run tells the teacher the first that a rule claims. */
-export type FaultCode =
-  | ReasonCode
-  | 'all-capitals'
-  | 'capital'
-  | 'foreign'
-  | 'guessed'
-  | 'numeral'
-  | 'unlisted-name'
-  | 'unsettled-heteronym'
-
 export interface Fault {
   readonly code: FaultCode
   /** The reason of the verdict, where the fault is one. */
@@ -116,7 +106,7 @@ interface ReportBody {
   readonly word?: Word
   /** Blamed letters, as ranges in the word. */
   readonly letters?: readonly (readonly [number, number])[]
-  readonly reason?: string
+  readonly reason?: MessageReason
   readonly readableAt?: string | null
   /** Why it matters here and what to do next. */
   readonly note?: string

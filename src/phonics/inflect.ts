@@ -4,6 +4,7 @@
 //   bake + ed   b a_e k      →  b a k ed        drop-e: the e belongs to the ending now, `a` stands for `a_e`
 //   cry + es    c r y        →  c r ie s        y-to-i
 //   horse + es  h or se      →  h or s es       drop-e
+//   die + ing   d ie         →  d y ing       ie-to-y
 //   go + es     g o          →  g oe s          the e spells the vowel, as in `toe`
 
 import { isHiss, isVoiceless } from './arpabet.ts'
@@ -12,7 +13,7 @@ import type { Span } from './types.ts'
 
 export const ENDINGS = ['s', 'es', 'ed', 'ing', 'er', 'est', "'s"] as const
 type EndingLetters = (typeof ENDINGS)[number]
-export const CHANGES = ['none', 'double', 'drop-e', 'y-to-i'] as const
+export const CHANGES = ['none', 'double', 'drop-e', 'y-to-i', 'ie-to-y'] as const
 
 export interface Inflection {
   readonly stem: string
@@ -44,6 +45,7 @@ export function findInflections(word: string): Inflection[] {
     if (!word.endsWith(ending)) continue
     const rest = word.slice(0, -ending.length)
     if (ending !== 'ing' && rest.endsWith('i') && rest.length > 2) add(`${rest.slice(0, -1)}y`, ending, 'y-to-i')
+    if (ending === 'ing' && rest.endsWith('y')) add(`${rest.slice(0, -1)}ie`, ending, 'ie-to-y')
     if (isDoubled(word, ending.length)) add(rest.slice(0, -1), ending, 'double')
     add(`${rest}e`, ending, 'drop-e')
     add(rest, ending, 'none')
@@ -82,6 +84,9 @@ export function inflect(
       letters = ending.slice(1)
       end += 1
     }
+  } else if (change === 'ie-to-y') {
+    units = changeIe(stem.units)
+    end -= 1
   } else if (change === 'drop-e') {
     // cakes: the e stays with `a_e`, only s is the ending; horses and baked: the e goes to the ending.
     if (ending === 'es' && phones.length === 1) return undefined
@@ -161,6 +166,13 @@ function changeY(units: readonly RawUnit[], joins: boolean): readonly RawUnit[] 
     ...units.slice(0, -1),
     { ...last, letters: joins ? 'ie' : 'i', base: 'y', spans: [[start, start + (joins ? 2 : 1)]] },
   ]
+}
+
+function changeIe(units: readonly RawUnit[]): readonly RawUnit[] | undefined {
+  const last = units.at(-1) as RawUnit
+  if (last.letters !== 'ie') return undefined
+  const start = last.spans[0]?.[0] ?? 0
+  return [...units.slice(0, -1), { ...last, letters: 'y', base: 'ie', spans: [[start, start + 1]] }]
 }
 
 function joinE(units: readonly RawUnit[], length: number): readonly RawUnit[] {

@@ -19,7 +19,7 @@ export interface RawUnit {
   readonly change?: Change
 }
 
-export type Change = 'double' | 'drop-e' | 'y-to-i'
+export type Change = 'double' | 'drop-e' | 'ie-to-y' | 'y-to-i'
 
 export interface RawPronunciation {
   readonly units: readonly RawUnit[]

@@ -1,7 +1,7 @@
 // Adds to a step of a sequence file what is taught there: a few small insertions, every other byte kept, comments among them.
 
 import { stringify } from 'yaml'
-import { fail, isError, type Problem, type Result, succeed, toProblem } from '../problem/index.ts'
+import { fail, isError, type Problem, type Result, succeed, toProblem, toProblemText } from '../problem/index.ts'
 import { appendToList, applyInsertion, type Insertion } from '../yaml/append.ts'
 import { resolveItem, type TaughtItem } from './item.ts'
 import { findStep } from './knowledge.ts'
@@ -16,6 +16,8 @@ export interface Addition {
   /** One after the other, each in the text that the one before it has left. */
   readonly insertions: readonly Insertion[]
   readonly items: readonly TaughtItem[]
+  /** What is doubtful, and was added all the same. */
+  readonly doubts: readonly Problem[]
   /** The id of the step. */
   readonly step: string
   readonly sequence: Sequence
@@ -37,15 +39,18 @@ export function addToSequence(
   const own = listSteps(yaml)
   const id = step === undefined ? own.at(-1) : findStep(before.sequence, step)?.id
   if (id === undefined) return fail(toStepUnknown(step ?? '', before.sequence))
-  const items = resolveAll(what, before.sequence, tools)
-  if (!items.ok) return items
-  const edit = insertAll(yaml, id, own.indexOf(id), items.value)
-  if (edit === undefined) return fail(toUnfit(id, items.value, tools.path))
+  const resolved = resolveAll(what, before.sequence, tools)
+  if (!resolved.ok) return resolved
+  const { items, doubts } = resolved.value
+  const edit = insertAll(yaml, id, own.indexOf(id), items)
+  if (edit === undefined) return fail(toUnfit(id, items, tools.path))
   const after = loadSequence(edit.text, tools)
   // The place would be one of a file that nobody has seen.
   const problems = after.problems.map(({ place: _, ...problem }) => problem)
   if (after.sequence === undefined || problems.some(isError)) return { ok: false, problems }
-  return succeed({ ...edit, items: items.value, step: id, sequence: after.sequence })
+  const told = new Set(before.problems.map(toProblemText))
+  const further = problems.filter((one) => !told.has(toProblemText(one)))
+  return succeed({ ...edit, items, doubts: [...doubts, ...further], step: id, sequence: after.sequence })
 }
 
 /** The ids of the file's own steps, in its order. */
@@ -58,13 +63,14 @@ function resolveAll(
   what: readonly string[],
   { accent, steps }: Sequence,
   tools: LoadTools,
-): Result<readonly TaughtItem[]> {
+): Result<Pick<Addition, 'doubts' | 'items'>> {
   const phonics = tools.phonicsFor(accent)
   const known = steps.flatMap(({ adds }) => adds.correspondences)
-  const resolved = what.map((written) => resolveItem(written, phonics, known))
+  const resolved = what.map((written) => resolveItem(written, phonics, known, 'doubted'))
   const problems = resolved.flatMap((one) => ('problem' in one ? [one.problem] : []))
   if (problems.some(isError)) return { ok: false, problems }
-  return succeed(resolved.flatMap((one) => ('item' in one ? [one.item] : [])))
+  const right = resolved.flatMap((one) => ('item' in one ? [one] : []))
+  return succeed({ items: right.map(({ item }) => item), doubts: right.flatMap(({ doubt }) => doubt ?? []) })
 }
 
 /** Under which key of a step an item stands. A contraction is taught by name, beside the words known by heart. */

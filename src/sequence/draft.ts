@@ -2,7 +2,7 @@
 
 import { stringify } from 'yaml'
 import type { Accent } from '../phonics/types.ts'
-import type { Problem } from '../problem/index.ts'
+import { isError, type Problem, toProblemText } from '../problem/index.ts'
 import { toStepLines } from './add.ts'
 import { resolveItem, type TaughtItem } from './item.ts'
 import { type LoadTools, loadSequence } from './load.ts'
@@ -47,7 +47,7 @@ export function toSequenceYaml({ name, title, accent, steps }: SequenceDraft): s
 }
 
 export interface JudgedStep {
-  /** With what can be taught; the rest is told. */
+  /** With what can be taught; the rest is told, and what is taught and doubtful is told as a warning. */
   readonly step: DraftStep
   readonly problems: readonly Problem[]
 }
@@ -71,17 +71,25 @@ export function judgeLine(
   let step: DraftStep = { id, ...(title !== undefined && { title }), items: kept?.items ?? [] }
   for (const written of (rest ?? line).split(/[,;]/)) {
     if (written.trim() === '') continue
-    const resolved = resolveItem(written, phonics, tools.examples)
+    const resolved = resolveItem(written, phonics, tools.examples, 'doubted')
     if ('problem' in resolved) {
       problems.push(resolved.problem)
       continue
     }
     const longer = { ...step, items: [...step.items, resolved.item] }
-    // What the file would say of it, such as that it is taught already.
-    const yaml = toSequenceYaml({ ...draft, steps: [...draft.steps, longer] })
-    const wrong = loadSequence(yaml, { phonicsFor: tools.phonicsFor }).problems
-    if (wrong.length === 0) step = longer
-    else problems.push(...wrong.map(({ place: _, ...problem }) => problem))
+    const found = findNew(step, longer, draft, tools)
+    if (!found.some(isError)) step = longer
+    problems.push(...found, ...(resolved.doubt ? [resolved.doubt] : []))
   }
   return { step, problems }
+}
+
+/** What the file would say of the longer step and not of the shorter one, such as that a sound is taught already. */
+function findNew(step: DraftStep, longer: DraftStep, draft: SequenceDraft, tools: DraftTools): readonly Problem[] {
+  const read = (last: DraftStep): readonly Problem[] =>
+    loadSequence(toSequenceYaml({ ...draft, steps: [...draft.steps, last] }), { phonicsFor: tools.phonicsFor }).problems
+  const before = new Set(draft.steps.length > 0 || step.items.length > 0 ? read(step).map(toProblemText) : [])
+  return read(longer)
+    .filter((one) => !before.has(toProblemText(one)))
+    .map(({ place: _, ...problem }) => problem)
 }

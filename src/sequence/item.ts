@@ -1,6 +1,7 @@
 // One thing that can be taught, as a teacher writes it in a line or on the command line: a sound, an ending, a word.
 
 import { findNearest } from '../nearest.ts'
+import { isOneGroup } from '../phonics/guess/bonds.ts'
 import { findSlip } from '../phonics/slip.ts'
 import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
@@ -14,16 +15,22 @@ export type TaughtItem =
   | { readonly kind: 'ending'; readonly written: string; readonly ending: Ending }
   | { readonly kind: 'word'; readonly written: string }
 
-export type ResolvedItem = { readonly item: TaughtItem } | { readonly problem: Problem }
+/** `doubt` is a warning: a word that nobody knows may be a slip, or a maker's own. */
+export type ResolvedItem = { readonly item: TaughtItem; readonly doubt?: Problem } | { readonly problem: Problem }
+
+/** A word that nobody knows may be a slip or a maker's own: in a sequence it is doubted, and taken. */
+export type Unlisted = 'doubted' | 'refused'
 
 /**
  * `ai as in rain` is a sound, `-ed` and `'s` an ending, `said` a word known by heart.
  * @param examples sounds with example words, to name one where somebody writes letters alone
+ * @param unlisted what becomes of a word that nobody knows
  */
 export function resolveItem(
   given: string,
   phonics: Phonics,
   examples: readonly TaughtCorrespondence[] = [],
+  unlisted: Unlisted = 'refused',
 ): ResolvedItem {
   const written = given.trim()
   if (/\s/.test(written)) {
@@ -37,17 +44,30 @@ export function resolveItem(
   // What begins with a capital is a name, or `Mr`: those the dictionary need not have.
   if (phonics.read(written).source !== 'guess' || /^\p{Lu}\p{Ll}/u.test(written))
     return { item: { kind: 'word', written } }
-  if (examples.some(({ letters }) => letters === written.toLowerCase())) return toBare(written, examples)
+  if (isLetters(written, examples)) return toBare(written, examples)
+  return toUnlisted(written, phonics, unlisted)
+}
+
+/** `igh` and `str` are no words that anybody invents. */
+const isLetters = (written: string, examples: readonly TaughtCorrespondence[]): boolean =>
+  examples.some(({ letters }) => letters === written.toLowerCase()) ||
+  !/[aeiouy]/i.test(written) ||
+  isOneGroup(written.toLowerCase())
+
+function toUnlisted(written: string, phonics: Phonics, unlisted: Unlisted): ResolvedItem {
   const meant = findSlip(written, phonics)
   const note = 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.'
-  return {
-    problem: toProblem({
-      code: 'bad-value',
-      message: `\`${written}\` is not in the dictionary, so it is no word to learn by heart`,
-      expected: toExpected(meant),
-      ...(meant === undefined && { note }),
-    }),
+  const no = `\`${written}\` is not in the dictionary`
+  if (unlisted === 'refused') {
+    const message = `${no}, so it is no word to learn by heart`
+    const more = { expected: toExpected(meant), ...(meant === undefined && { note }) }
+    return { problem: toProblem({ code: 'bad-value', message, ...more }) }
   }
+  const item = { kind: 'word', written } as const
+  // The file says of itself that a word is most likely misspelt.
+  if (meant !== undefined) return { item }
+  const message = `${no}; it is taken as you wrote it`
+  return { item, doubt: toProblem({ code: 'unknown-name', severity: 'warning', message, note }) }
 }
 
 /** The dictionary has letters by their names; but who writes `m` means its sound. `a` and `I` are words. */

@@ -94,6 +94,7 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
     phonics: tools.phonicsFor(accent),
     others: () => ACCENTS.filter((other) => other !== accent).map((other) => tools.phonicsFor(other)),
     isOwnAccent: accent === ownAccent,
+    isAccentChosen: file.accent !== undefined || tools.accent !== undefined,
     soFar: toTaughtSoFar(),
   }
   const built = drafts.map((draft) => buildDraft(draft, context))

@@ -4,6 +4,7 @@ import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
 import type { Found, Problem } from '../problem/index.ts'
 import { resolveCorrespondence } from './correspondence.ts'
 import { toSightKey } from './knowledge.ts'
+import { findOtherAccent } from './other-accent.ts'
 import type { Path, Source } from './source.ts'
 import type { StepAdds, TaughtCorrespondence } from './types.ts'
 
@@ -25,6 +26,8 @@ export interface TeachTools {
   /** The other accents, in which two lines may differ that are one in this accent. */
   others(): readonly Phonics[]
   readonly isOwnAccent: boolean
+  /** The accent was named, in the file or by who asks. */
+  readonly isAccentChosen: boolean
   readonly soFar: TaughtSoFar
 }
 
@@ -36,7 +39,7 @@ export function readTeach(
   lines: readonly string[],
   step: string,
   path: Path,
-  { source, phonics, others, isOwnAccent, soFar }: TeachTools,
+  { source, phonics, others, isOwnAccent, isAccentChosen, soFar }: TeachTools,
 ): { readonly taught: readonly TaughtCorrespondence[]; readonly problems: readonly Problem[] } {
   const taught: TaughtCorrespondence[] = []
   const problems: Problem[] = []
@@ -49,6 +52,8 @@ export function readTeach(
       report(resolved.problem)
       continue
     }
+    const doubt = isOwnAccent ? findOtherAccent(resolved.taught, phonics, others(), isAccentChosen) : undefined
+    if (doubt !== undefined) report(doubt)
     const fresh = resolved.taught.filter(({ key }) => !soFar.correspondences.has(key))
     const twin = fresh.length === 0 ? soFar.correspondences.get(resolved.taught[0]?.key ?? '=') : undefined
     if (twin !== undefined && !others().some((other) => isOtherwiseIn(other, line, twin.line))) {

@@ -12,8 +12,8 @@ export interface TaughtCorrespondence {
 /** An ending that can be taught. `-s` covers the plural and the third person; `'s` the owner's. */
 export type Ending = '-s' | '-es' | '-ed' | '-ing' | '-er' | '-est' | "'s"
 
-/** How an ending changes the word before it: `running`, `baking`, `cried`. */
-export type EndingChange = 'double' | 'drop-e' | 'y-to-i'
+/** How an ending changes the word before it: `running`, `baking`, `dying`, `cried`. */
+export type EndingChange = 'double' | 'drop-e' | 'ie-to-y' | 'y-to-i'
 
 /** Upper limits; a missing one is no limit. Words of a sentence and so on are whole numbers. */
 export interface Limits {

@@ -11,6 +11,7 @@ export const ENDINGS = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"] as cons
 export const ENDING_CHANGES = {
   double: 'double',
   'drop e': 'drop-e',
+  'ie to y': 'ie-to-y',
   'y to i': 'y-to-i',
 } as const satisfies Readonly<Record<string, EndingChange>>
 

@@ -132,7 +132,7 @@ function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
 }
 
 /**
- * How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` or `ie` for `y`; undefined where they are as before.
+ * How an ending changed the letters: `nn` for `n`, `a` for `a_e`, `i` or `ie` for `y`, `y` for the `ie` of `die`; undefined where they are as before.
  * Nothing is dropped before -s: `faces` is `face` with an s.
  * @param ending the letters of the ending that follows
  */
@@ -140,6 +140,7 @@ export function findChange(letters: string, base: string, ending: string | undef
   const now = letters.toLowerCase()
   if (now === base || isDrawnOut(now, base)) return undefined
   if (now.startsWith('i') && base === 'y') return 'y-to-i'
+  if (now === 'y' && base === 'ie') return 'ie-to-y'
   if (base.endsWith('e')) return ending === 'es' ? undefined : 'drop-e'
   return now.startsWith(base) ? 'double' : undefined
 }

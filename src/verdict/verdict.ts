@@ -41,7 +41,8 @@ export function judge(read: WordPronunciations, knowledge: Knowledge, names: rea
     const kind = name.length === 0 ? 'name' : 'unreadable'
     return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
-  const nearest = read.unsure ? tried[0] : findNearestPronunciation(tried)
+  // Of words that are spelt alike, the first is the one that is met: `does` is seldom a deer.
+  const nearest = read.unsure || read.heteronym ? tried[0] : findNearestPronunciation(tried)
   const reasons = toReasons(read, nearest)
   return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }

@@ -37,6 +37,10 @@ describe('in the three series', () => {
     ['perfect', 'green-5'],
     ['coming', 'green-13'],
     ['boing', 'green-6'],
+    ['dying', 'green-11'],
+    ['lying', 'green-11'],
+    ['tying', 'green-11'],
+    ['crying', 'green-6'],
     ['oh', 'blue-4'],
     ['yeah', 'green-4'],
   ])('%s can be read at %s', (word, step) => {

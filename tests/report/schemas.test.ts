@@ -4,6 +4,8 @@ import { readFileSync } from 'node:fs'
 import { Ajv, type ValidateFunction } from 'ajv'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { main } from '../../src/cli/main.ts'
+import { MESSAGE_REASONS } from '../../src/lint/reasons.ts'
+import { REASON_CODES } from '../../src/verdict/faults.ts'
 import { createWorld, type TestWorld } from '../cli/io.ts'
 
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json }
@@ -96,5 +98,28 @@ describe('schemas of what is printed', () => {
     expect(lines.length).toBe(4)
     for (const line of lines) expectValid(validate, line)
     expect(validate({ id: 1 })).toBe(false)
+  })
+})
+
+describe('the codes for a reason are those of the code’s own union', () => {
+  const listed = (name: string): readonly unknown[] => {
+    const found: unknown[] = []
+    const walk = (schema: Json, key: string): void => {
+      if (typeof schema !== 'object' || schema === null) return
+      const codes = (schema as Record<string, Json>)['enum']
+      if ((key === 'reason' || key === 'code') && Array.isArray(codes) && codes.includes('irregular'))
+        found.push(...codes)
+      for (const [inner, value] of Object.entries(schema)) walk(value, inner)
+    }
+    walk(readSchema(name), '')
+    return found.filter((code) => code !== null).sort()
+  }
+
+  it.each(['check', 'stream'])('in %s', (name) => {
+    expect(listed(name)).toEqual([...MESSAGE_REASONS].sort())
+  })
+
+  it('in explain', () => {
+    expect(listed('explain')).toEqual([...REASON_CODES].sort())
   })
 })

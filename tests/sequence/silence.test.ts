@@ -32,6 +32,26 @@ it('an ending that a step names is read from there on, and the others are still 
   expect(isReadable('cats', '', 'settings:\n  endings: taught\n')).toBe(false)
 })
 
+it('a change that no step names is sounded out as its letters stand then', () => {
+  const endings = '    endings: [-ing, -ed]\n'
+  for (const [word, before, then] of [
+    ['hoping', 'o_e as in home', 'o as in go'],
+    ['cried', 'y as in my', 'ie as in pie'],
+  ]) {
+    expect([word, isReadable(word ?? '', `  - id: two\n    teach: [${before}]\n${endings}`)]).toEqual([word, false])
+    expect([word, isReadable(word ?? '', `  - id: two\n    teach: [${then}]\n${endings}`)]).toEqual([word, true])
+  }
+})
+
+it('ie that becomes y before -ing is a change like the others', () => {
+  const teach = '  - id: two\n    teach: [ie as in pie]\n    endings: [-ing]\n'
+  expect(isReadable('tying', '  - id: two\n    teach: [y as in my]\n    endings: [-ing]\n')).toBe(true)
+  expect(isReadable('tying', teach)).toBe(false)
+  expect(isReadable('tying', `${teach}    ending changes: [ie to y]\n`)).toBe(true)
+  const named = '  - id: three\n    ending changes: [ie to y]\n'
+  expect(isReadable('tying', `  - id: two\n    teach: [y as in my]\n    endings: [-ing]\n${named}`)).toBe(true)
+})
+
 it('a change that a step names is read from there on', () => {
   expect(isReadable('running', '  - id: two\n    endings: [-ing]\n')).toBe(true)
   expect(isReadable('hoping', '  - id: two\n    teach: [o_e as in home]\n    endings: [-ing]\n')).toBe(false)

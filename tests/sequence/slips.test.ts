@@ -1,7 +1,7 @@
 // Slips of a maker's own file that are no mistake of form: each is told with the nearest right thing.
 
-import { expect, it } from 'vitest'
-import { toProblemText } from '../../src/problem/index.ts'
+import { describe, expect, it } from 'vitest'
+import { type Problem, toProblemText } from '../../src/problem/index.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { readBuiltIn } from './engine.ts'
@@ -41,4 +41,34 @@ it.each([
   ['what the series teaches later', '  - id: pink-2\n    sight words: [my]\n'],
 ])('%s is right', (_, steps) => {
   expect(load(steps)).toEqual([])
+})
+
+describe('an example that Britain says otherwise, in an American file,', () => {
+  const read = (head: string, line: string) => {
+    const yaml = `name: ours\n${head}steps:\n  - id: one\n    teach: [a as in cat, ${line}]\n`
+    return loadSequence(yaml, { phonicsFor: testPhonics }).problems
+  }
+
+  it.each([
+    ['', 'a as in bath', '`a as in cat`'],
+    ['accent: general-american\n', 'a as in bath', '`a as in cat`'],
+    ['accent: general-american\n', 'a as in plant', '`a as in cat`'],
+    ['', 'ew as in new', '`ew as in grew`'],
+  ])('is told with the nearest right thing: %j %s', (head, line, told) => {
+    const problems = read(head, line)
+    expect(problems.map(({ severity }) => severity)).toEqual(['warning'])
+    expect(toProblemText(problems[0] as Problem)).toContain(told)
+    expect(toProblemText(problems[0] as Problem)).toContain('`accent: southern-british`')
+  })
+
+  it.each([
+    ['accent: southern-british\n', 'a as in bath'],
+    ['accent: general-american\n', 'ew as in new'],
+    ['', 'o as in dog'],
+    ['', 'er as in sister'],
+    ['', 'or as in fork'],
+    ['', 'ew as in few'],
+  ])('and nothing else is: %j %s', (head, line) => {
+    expect(read(head, line)).toEqual([])
+  })
 })

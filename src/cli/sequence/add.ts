@@ -24,7 +24,8 @@ export async function runAdd(given: string, what: readonly string[], { step }: A
     complainOf(io, written.ok ? [] : written.problems)
     return 2
   }
-  const { items, step: id, sequence } = added.value
+  const { items, doubts, step: id, sequence } = added.value
+  complainOf(io, doubts)
   const place = `${toList(items.map(({ written: one }) => one))}, at step ${id} of ${path}.`
   const later = sequence.steps.length - 1 - sequence.steps.findIndex((one) => one.id === id)
   const note = later === 0 ? '' : ` ${toCount(later, 'later step')} ${later === 1 ? 'knows' : 'know'} it too.`

@@ -1,7 +1,7 @@
 // Asks for a sequence on a terminal: its title, the accent, and step after step what is taught, each judged at once.
 
 import type { Accent } from '../../phonics/types.ts'
-import { toProblemText } from '../../problem/index.ts'
+import { isError, toProblemText } from '../../problem/index.ts'
 import { toList, toPrintable, wrap } from '../../report/text.ts'
 import { type DraftStep, type DraftTools, judgeLine, type SequenceDraft } from '../../sequence/draft.ts'
 import { toWidth } from '../command.ts'
@@ -67,8 +67,8 @@ async function askEach(
     for (const problem of judged.problems) say(toPrintable(toProblemText(problem)), '  ')
     const { items } = judged.step
     if (items.length > 0) say(`Taken: ${toList(items.map(toTaken))}.`, '  ')
-    // Where something was wrong, the step stays open, and what was right is kept.
-    if (judged.problems.length > 0) open = judged.step
+    // Where something was wrong, the step stays open, and what was right is kept; what is only doubtful is taken.
+    if (judged.problems.some(isError)) open = judged.step
     else {
       if (items.length > 0) steps.push(judged.step)
       open = undefined

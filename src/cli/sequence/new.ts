@@ -32,12 +32,13 @@ export async function runNew(given: string, options: NewOptions, io: Io): Promis
     io.stdout.write('Nothing was written.\n')
     return 0
   }
-  const { path, draft } = made.value
+  const { path, draft, doubts } = made.value
   const wrong = write(path, draft, io)
   if (wrong.length > 0) {
     complainOf(io, wrong)
     return 2
   }
+  complainOf(io, doubts)
   const say = (text: string): void => io.stdout.write(`${wrap(text, toWidth(io)).join('\n')}\n`)
   say(`${path} is written: ${toCount(draft.steps.length, 'step')}.`)
   say(`To see it: battledore sequence ${path}. To check a story by it: battledore check STORY --sequence ${path}.`)
@@ -47,6 +48,8 @@ export async function runNew(given: string, options: NewOptions, io: Io): Promis
 interface Made {
   readonly path: string
   readonly draft: SequenceDraft
+  /** What is doubtful, and was written all the same. */
+  readonly doubts: readonly Problem[]
 }
 
 async function make(given: string, options: NewOptions, io: Io): Promise<Result<Made | undefined>> {
@@ -55,8 +58,10 @@ async function make(given: string, options: NewOptions, io: Io): Promise<Result<
   const name = toName(path.value)
   const draft = { name, title: options.title ?? name, accent: options.accent ?? 'general-american', steps: [] } as const
   if (options.from !== undefined) {
-    const steps = await readList(options.from, draft, io)
-    return steps.ok ? succeed({ path: path.value, draft: { ...draft, steps: steps.value } }) : steps
+    const list = await readList(options.from, draft, io)
+    if (!list.ok) return list
+    const { steps, doubts } = list.value
+    return succeed({ path: path.value, draft: { ...draft, steps }, doubts })
   }
   if (!io.stdinIsTTY || !io.stdout.isTTY)
     return fail({
@@ -65,7 +70,8 @@ async function make(given: string, options: NewOptions, io: Io): Promise<Result<
       note: 'Give the steps in a list: --from list.txt, a line a step, with commas between what it teaches.',
     })
   const asked = await askSteps(draft, options, toTools(draft.accent), io)
-  return succeed(asked && { path: path.value, draft: asked })
+  // What was doubtful was told when it was said.
+  return succeed(asked && { path: path.value, draft: asked, doubts: [] })
 }
 
 /** The path with its ending, where no file is yet. */
@@ -95,8 +101,13 @@ const toTools = (accent: Accent): DraftTools => ({
 
 const MAX_BYTES = 1024 * 1024
 
+interface List {
+  readonly steps: readonly DraftStep[]
+  readonly doubts: readonly Problem[]
+}
+
 /** All mistakes of a list, each with its line; a list that has one is not used. */
-async function readList(from: string, draft: SequenceDraft, io: Io): Promise<Result<readonly DraftStep[]>> {
+async function readList(from: string, draft: SequenceDraft, io: Io): Promise<Result<List>> {
   const path = from === '-' ? 'the list' : toShown(from, io)
   const text = from === '-' ? await readStdin(path, io) : readTextFile(resolve(io.cwd, from), io, path)
   if (!text.ok) return text
@@ -112,8 +123,8 @@ async function readList(from: string, draft: SequenceDraft, io: Io): Promise<Res
     // A step with a mistake is remembered all the same, so that what it teaches is known to the next lines.
     if (judged.step.items.length > 0) steps.push(judged.step)
   }
-  if (problems.length > 0) return { ok: false, problems }
-  if (steps.length > 0) return succeed(steps)
+  if (problems.some(isError)) return { ok: false, problems }
+  if (steps.length > 0) return succeed({ steps, doubts: problems })
   return fail({
     code: 'bad-value',
     message: `${path} has no step`,

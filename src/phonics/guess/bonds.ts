@@ -44,6 +44,9 @@ export function findBonds(word: string): ReadonlySet<number> {
   return bonds
 }
 
+/** `igh`, `sh`: letters that are one group and nothing else. */
+export const isOneGroup = (letters: string): boolean => letters !== '' && findBonds(letters).size === letters.length - 1
+
 function matchAt(pattern: RegExp, word: string, at: number): number {
   pattern.lastIndex = at
   return pattern.exec(word)?.[0].length ?? 0

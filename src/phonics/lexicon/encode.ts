@@ -97,7 +97,7 @@ function encodeWords(
             number.get(stress) ?? 0,
             ...path.flatMap((id) => toBytes(id, codes)),
           ])
-        : [INFLECTED, entry.ending * 4 + entry.change, entry.mask]
+        : [INFLECTED, entry.ending * 8 + entry.change, entry.mask]
     bytes.push(
       shared,
       entry.word.length - shared,

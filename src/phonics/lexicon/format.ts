@@ -11,11 +11,11 @@
 //   heteronyms text: a word, a tab, its row as JSON, a line each
 //
 // Payload of a plain word: per pronunciation a stress number u8 and codes until the word's letters are used up.
-// Payload of an inflected word: 255, ending × 4 + change, mask of the stem's pronunciations.
+// Payload of an inflected word: 255, ending × 8 + change, mask of the stem's pronunciations.
 // A code is one byte below 240, else two: 240 + high, low. Code 0 is the silent e that closes a split grapheme.
 
 export const MAGIC = [0x42, 0x54, 0x44, 0x4c] as const
-export const VERSION = 4
+export const VERSION = 5
 export const BLOCK = 32
 export const WIDE = 240
 export const INFLECTED = 255

@@ -165,7 +165,7 @@ function decode(
   const end = payload + (words[payload - 1] ?? 0)
   if (words[payload] === INFLECTED) {
     const packed = words[payload + 1] ?? 0
-    return { ending: packed >> 2, change: packed & 3, mask: words[payload + 2] ?? 0 }
+    return { ending: packed >> 3, change: packed & 7, mask: words[payload + 2] ?? 0 }
   }
   const pronunciations: { path: number[]; stress: readonly (0 | 1 | 2)[] }[] = []
   for (let at = payload; at < end; ) {

@@ -50,7 +50,7 @@ describe('sequence new, from a list', () => {
 
   it('says of each line what is wrong, with the nearest right thing, and writes nothing', async () => {
     const { code, err } = await run(['sequence', 'new', 'own', '--from', 'list.txt'], {
-      'list.txt': 's, a\na as in cat, sh in cat, a as in hat\nsh, -eing, teh\n,\n',
+      'list.txt': 's, a\na as in cat, sh in cat, a as in hat\nsh, -eing, igh, teh\n,\n',
     })
     expect(code).toBe(2)
     expect(err.split('\n')).toEqual([
@@ -59,11 +59,28 @@ describe('sequence new, from a list', () => {
       'battledore: list.txt, line 2: `a as in hat` is taught already, at step `step-2`.',
       'battledore: list.txt, line 3: `sh` stands alone: a sound is written with an example word. Did you mean `sh as in ship`?',
       'battledore: list.txt, line 3: `-eing` is no ending that can be taught. Did you mean `-ing`?',
-      'battledore: list.txt, line 3: `teh` is not in the dictionary, so it is no word to learn by heart. Did you mean `the`?',
+      'battledore: list.txt, line 3: `igh` stands alone: a sound is written with an example word. Did you mean `igh as in night`?',
+      'battledore: list.txt, line 3: `teh` is not a word that the dictionary knows. Did you mean `the`?',
       'battledore: list.txt, line 4: `,` teaches nothing. Leave the line out.',
       '',
     ])
     expect(world.io.fs.existsSync(`${world.cwd}/own.yaml`)).toBe(false)
+  })
+
+  it('doubts a word that nobody knows, and takes it: it may be the maker’s own', async () => {
+    const list = 'a as in cat, m as in mat\nthier, teh, zog, Zub, the\nthe\n'
+    const refused = await run(['sequence', 'new', 'own', '--from', 'list.txt'], { 'list.txt': list })
+    expect([refused.code, refused.err.match(/taught already/g)?.length]).toEqual([2, 1])
+    world.remove()
+    const { code, err } = await run(['sequence', 'new', 'own', '--from', 'list.txt'], { 'list.txt': list.slice(0, -4) })
+    expect(code).toBe(0)
+    expect(err.split('\n')).toEqual([
+      'battledore: list.txt, line 2: `thier` is not a word that the dictionary knows. Did you mean `their`?',
+      'battledore: list.txt, line 2: `teh` is not a word that the dictionary knows. Did you mean `the`?',
+      'battledore: list.txt, line 2: `zog` is not in the dictionary; it is taken as you wrote it. A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.',
+      '',
+    ])
+    expect(world.read('own.yaml')).toContain('sight words: [thier, teh, zog, Zub, the]')
   })
 
   it('never writes over a file, and asks nobody where nobody is', async () => {
@@ -140,6 +157,15 @@ describe('sequence add', () => {
     expect(text.replace(', said', '').replace(added, '')).toBe(OWN)
     expect(out).toBe("Added sh as in ship, said, -ed and can't, at step two of own.yaml.\n")
     expect(await main(['sequence', 'own.yaml'], world.io)).toBe(0)
+  })
+
+  it('adds a word that nobody knows, and says that it doubts it, once', async () => {
+    const { code, err, out } = await run(['sequence', 'add', 'own.yaml', 'thier', 'zog'], { 'own.yaml': OWN })
+    expect([code, err.trimEnd().split('\n').length]).toEqual([0, 2])
+    expect(err).toContain('Did you mean `their`?')
+    expect(out).toContain('Added thier and zog')
+    const again = await run(['sequence', 'add', 'own.yaml', 'said'], { 'own.yaml': world.read('own.yaml') })
+    expect([again.code, again.err]).toEqual([0, ''])
   })
 
   it('adds to a step that is named, in any case', async () => {
