@@ -191,7 +191,9 @@ function isPutTogether(word: string, words: ReadonlySet<string>): boolean {
 
 /** One brow is a word in use, and so many `brows` are. */
 const isUsed = (word: string): boolean =>
-  [word, word.replace(/(?<=....)e?s$/, '')].some((one) => (frequencyRank.get(one) ?? Number.POSITIVE_INFINITY) <= MOST_USED)
+  [word, word.replace(/(?<=....)e?s$/, '')].some(
+    (one) => (frequencyRank.get(one) ?? Number.POSITIVE_INFINITY) <= MOST_USED,
+  )
 
 function findPlaces(said: readonly Use[], uses: readonly Use[], isTaught: boolean): readonly string[] {
   const there = (all: readonly Use[], place: string) =>
