@@ -10,7 +10,7 @@ import type { Entry, Tree } from './tree.ts'
 const FOREIGN = new Set(['author', 'border', 'page', 'rule', 'subtitle', 'tile', 'titles', 'type', 'types'])
 
 /** `sight-words`, `sight_words` and `sightWords` are `sight words`. */
-function toKey(written: string): string {
+export function toSettingKey(written: string): string {
   return written
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replace(/[-_]/g, ' ')
@@ -26,7 +26,7 @@ export function readKeys(tree: Tree, known: readonly string[], context: ReadCont
     return found
   }
   for (const entry of tree.entries) {
-    const key = toKey(entry.key)
+    const key = toSettingKey(entry.key)
     if (!known.includes(key)) reportUnknownKey(entry, key, known, context)
     else if (found.has(key)) reportTwin(entry, found.get(key)?.key, context)
     else if (!isEmpty(entry)) found.set(key, entry)

@@ -1,5 +1,6 @@
 // Changes to the text of a story that fixes make: words for a list in its front matter, a switch before a block.
 
+import { toSettingKey } from '../config/keys.ts'
 import { parseYaml } from '../config/parse.ts'
 import type { Tree } from '../config/tree.ts'
 import { findBlock } from '../story/find-word.ts'
@@ -27,7 +28,7 @@ export async function addToList(
   const isBlock = tree === undefined || (tree.kind === 'map' && frontMatter.value[tree.start] !== '{')
   if (problems.length > 0 || !isBlock) return undefined
   const { valueStart } = frontMatter
-  const entry = tree?.kind === 'map' ? tree.entries.find((one) => one.key === key) : undefined
+  const entry = tree?.kind === 'map' ? tree.entries.find((one) => toSettingKey(one.key) === key) : undefined
   if (!entry) {
     const isOpen = frontMatter.value !== '' && !/[\r\n]$/.test(frontMatter.value)
     return insert(

@@ -11,6 +11,7 @@ export {
   toCountedBook,
   toShareOf,
 } from './match.ts'
+export { createMemory } from './memory.ts'
 export { findNext, type NextLesson } from './next.ts'
 export { createReaderJudge, type ReaderJudge } from './reader-judge.ts'
 export type { Recurrence } from './recurrence.ts'

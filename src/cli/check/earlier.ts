@@ -1,10 +1,10 @@
 // `check --shelf`: the words that the readers of a story have met in the books before it.
 
+import { createBookReader } from '../../check/read-book.ts'
 import { type Book, compareBooks, createVocabulary, toFirstPlaces } from '../../shelf/index.ts'
 import type { WordSet } from '../../usage/count.ts'
 import type { Io } from '../io.ts'
 import { createResources } from '../resources.ts'
-import { createBookReader } from '../shelf/run.ts'
 import { createTextRun, type TextOptions } from '../texts.ts'
 
 /** The words before a story; for a story that does not stand on the shelf, those of all its books. */

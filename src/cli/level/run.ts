@@ -2,11 +2,10 @@
 
 import { findSequence } from '../../check/who-reads.ts'
 import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
-import { createLevelFinder } from '../../shelf/index.ts'
+import { createLevelFinder, createMemory } from '../../shelf/index.ts'
 import { countText } from '../../usage/count-text.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
-import { createMemory } from '../memory.ts'
 import { createResources } from '../resources.ts'
 import { createTextRun, toShare } from '../texts.ts'
 

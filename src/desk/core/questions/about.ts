@@ -10,16 +10,19 @@ export interface Setting<Value> {
   readonly value: Value
   /** Whether the story says it itself; else `from` does: a config of the folder, the reader, or what holds by default. */
   readonly isOwn: boolean
+  /** Empty where nobody says anything. */
   readonly from: string
+  /** Of a list: what the folder says beside the story's own items. */
+  readonly inherited?: readonly string[]
   /** What is wrong with what the story says, with the nearest. */
   readonly problem: Problem | null
 }
 
 export interface Choice {
-  /** To be put in by `set`. */
+  /** To be put in by `set`. A sequence of one's own goes by its path in the folder; `set` writes it as seen from the story. */
   readonly value: string
   readonly title: string
-  /** Of a sequence: whether it is a file of this folder that can be changed, and its path in the folder. */
+  /** Of a sequence that is a file of this folder. */
   readonly path?: string
 }
 
