@@ -42,8 +42,8 @@ export interface Shape {
 const RULE = /^ {0,3}(?:(?:- *){3,}|(?:\* *){3,}|(?:_ *){3,})$/
 const FENCE = /^---\s*$/
 
-/** Whether a rule of dashes from here to there parts two pages; the check knows of stories that are cut otherwise. */
-export type IsBreak = (from: number, to: number) => boolean
+/** Whether the rule of dashes that begins here parts two pages; the check knows of stories that are cut otherwise. */
+type IsBreak = (from: number) => boolean
 
 export function toShape(doc: Text, isBreak: IsBreak = () => true): Shape {
   const texts = [...doc.iterLines()]
@@ -95,7 +95,7 @@ interface Lines {
 
 /** A rule in the very last line has no line after it to write on: it is shown as it stands. */
 function keepOrWiden(at: number, { texts, kinds, starts }: Lines, isBreak: IsBreak): void {
-  if (at + 1 >= kinds.length || !isBreak(starts[at] ?? 0, (starts[at + 1] ?? 1) - 1)) {
+  if (at + 1 >= kinds.length || !isBreak(starts[at] ?? 0)) {
     kinds[at] = 'text'
     return
   }

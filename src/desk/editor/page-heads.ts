@@ -82,17 +82,15 @@ export class HeadWidget extends WidgetType {
 
   override toDOM(): HTMLElement {
     const dom = document.createElement('div')
-    const name = dom.appendChild(document.createElement('b'))
-    const words = dom.appendChild(document.createElement('span'))
-    fill(dom, name, words, this.head)
+    const band = dom.appendChild(document.createElement('div'))
+    band.append(document.createElement('b'), document.createElement('span'))
+    fill(dom, this.head)
     return dom
   }
 
   /** So that a changed count does not move the page. */
   override updateDOM(dom: HTMLElement): boolean {
-    const [name, words] = dom.children
-    if (!name || !words) return false
-    fill(dom, name, words, this.head)
+    fill(dom, this.head)
     return true
   }
 
@@ -105,8 +103,9 @@ export class HeadWidget extends WidgetType {
   }
 }
 
-function fill(dom: HTMLElement, name: Element, words: Element, head: Head): void {
+function fill(dom: HTMLElement, head: Head): void {
   dom.className = head.name === '' ? 'page-head gone' : 'page-head'
-  name.textContent = head.name
-  words.textContent = head.words
+  const [name, words] = dom.firstElementChild?.children ?? []
+  if (name) name.textContent = head.name
+  if (words) words.textContent = head.words
 }

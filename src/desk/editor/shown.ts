@@ -24,6 +24,8 @@ export interface Shown {
   readonly shape: Shape
   /** Moved along with the text until the next check. */
   readonly pages: readonly PageCount[] | undefined
+  /** Where rules stand that part no pages, as the last check saw it: moved along too. */
+  readonly plainRules: readonly number[]
   readonly isFile: boolean
   readonly decorations: DecorationSet
 }
@@ -38,27 +40,46 @@ const LINE_CLASSES: Partial<Record<LineKind, string>> = {
 }
 
 export const shown: StateField<Shown> = StateField.define<Shown>({
-  create: (state) => draw(state, undefined, false),
+  create: (state) => draw(state, { pages: undefined, plainRules: [], isFile: false }),
   update: (value, transaction) => update(value, transaction),
   provide: (field) => [
     EditorView.decorations.from(field, ({ decorations }) => decorations),
-    EditorView.atomicRanges.of((view) =>
-      view.state.field(field).isFile ? Decoration.none : toAtoms(view.state.field(field).shape),
-    ),
+    EditorView.atomicRanges.of((view) => {
+      const { isFile, shape } = view.state.field(field)
+      return isFile ? Decoration.none : toAtoms(shape)
+    }),
   ],
 })
 
+type Seen = Pick<Shown, 'pages' | 'plainRules' | 'isFile'>
+
 function update(value: Shown, transaction: Transaction): Shown {
-  let { pages, isFile } = value
+  let { pages, plainRules, isFile } = value
   let isNew = transaction.docChanged
-  if (transaction.docChanged) pages = pages?.map((page) => move(page, transaction))
+  if (transaction.docChanged) {
+    pages = pages?.map((page) => move(page, transaction))
+    plainRules = plainRules.map((at) => transaction.changes.mapPos(at))
+  }
   for (const effect of transaction.effects) {
-    if (effect.is(setPages)) pages = effect.value
-    else if (effect.is(showFile)) isFile = effect.value
+    if (effect.is(setPages)) {
+      pages = effect.value
+      plainRules = findPlainRules(transaction.state, pages)
+    } else if (effect.is(showFile)) isFile = effect.value
     else continue
     isNew = true
   }
-  return isNew ? draw(transaction.state, pages, isFile) : value
+  return isNew ? draw(transaction.state, { pages, plainRules, isFile }) : value
+}
+
+/** A rule in the midst of a page parts nothing; the one at its end is counted to it. */
+function findPlainRules({ doc }: EditorState, pages: Shown['pages']): readonly number[] {
+  const { breaks } = toShape(doc)
+  const isInside = (at: number, to: number): boolean => pages?.some(({ start, end }) => start < at && to < end) ?? false
+  return breaks.flatMap(({ from, to }) => {
+    const rule = /^[ \t]*[-*_]/m.exec(doc.sliceString(from, to))
+    const at = from + (rule?.index ?? 0)
+    return isInside(at, doc.lineAt(at).to) ? [at] : []
+  })
 }
 
 const move = (page: PageCount, { changes }: Transaction): PageCount => ({
@@ -67,11 +88,10 @@ const move = (page: PageCount, { changes }: Transaction): PageCount => ({
   end: changes.mapPos(page.end, 1),
 })
 
-function draw(state: EditorState, pages: readonly PageCount[] | undefined, isFile: boolean): Shown {
-  // A rule in the midst of a page, as the check sees it, parts nothing; the one at its end is counted to it.
-  const isBreak = (from: number, to: number): boolean => !pages?.some(({ start, end }) => start < from && to < end)
-  const shape = toShape(state.doc, isBreak)
-  return { shape, pages, isFile, decorations: isFile ? Decoration.none : decorate(state, shape, pages) }
+function draw(state: EditorState, seen: Seen): Shown {
+  const plain = new Set(seen.plainRules)
+  const shape = toShape(state.doc, (from) => !plain.has(from))
+  return { ...seen, shape, decorations: seen.isFile ? Decoration.none : decorate(state, shape, seen.pages) }
 }
 
 function decorate(state: EditorState, shape: Shape, pages: readonly PageCount[] | undefined): DecorationSet {
