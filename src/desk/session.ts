@@ -86,7 +86,7 @@ function toSession(keeper: Keeper, view: EditorView, { recheck, stop }: { rechec
     isFile: signal(false),
     canUndo: signal(false),
     canRedo: signal(false),
-    hasDraft: signal(keeper.found() !== undefined),
+    draft: signal(keeper.found()),
     noDrafts: signal<string | undefined>(undefined),
     toStory(): StoryText {
       const chosen = reader.peek()
@@ -110,7 +110,7 @@ function hear(event: KeeperEvent, session: Session, tools: SessionTools): void {
     if (event.state.kind === 'saved' && event.state.at !== undefined && before !== event.state)
       tools.onSaved(session.keeper.name)
   } else if (event.kind === 'text') putEdits(session.view, event.edits, true)
-  else if (event.kind === 'draft-settled') session.hasDraft.value = false
+  else if (event.kind === 'draft-settled') session.draft.value = session.keeper.found()
   else session.noDrafts.value = event.problem.message
 }
 

@@ -3,7 +3,7 @@
 import type { EditorView } from '@codemirror/view'
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals'
 import type { Answer, BookWish, Card, CheckAnswer, Kind, Opened, Question, StoryText } from './core/questions.ts'
-import type { Keeper, KeeperState } from './folder/types.ts'
+import type { FoundDraft, Keeper, KeeperState } from './folder/types.ts'
 
 export type PlaceName = 'shelf' | 'write' | 'book'
 export type PanelName = 'places' | 'words' | 'about'
@@ -33,7 +33,7 @@ export interface Session {
   readonly canUndo: Signal<boolean>
   readonly canRedo: Signal<boolean>
   /** Of the draft that waits, and what the browser cannot keep. */
-  readonly hasDraft: Signal<boolean>
+  readonly draft: Signal<FoundDraft | undefined>
   readonly noDrafts: Signal<string | undefined>
   toStory(): StoryText
   /** Checks anew, also where nothing was typed: a reader, a sequence or a setting of the folder has changed. */

@@ -61,7 +61,7 @@ function Notice({ text, children }: { readonly text: string; readonly children?:
 function StoryNotice({ session }: { readonly session: Session }) {
   const saved = session.saved.value
   const noDrafts = session.noDrafts.value
-  if (session.hasDraft.value) return <DraftNotice session={session} />
+  if (session.draft.value) return <DraftNotice session={session} />
   if (saved.kind === 'conflict') return <ConflictNotice session={session} />
   if (saved.kind === 'lost')
     return (
@@ -91,7 +91,7 @@ function StoryNotice({ session }: { readonly session: Session }) {
 
 function DraftNotice({ session }: { readonly session: Session }) {
   const page = usePage()
-  const draft = session.keeper.found()
+  const draft = session.draft.value
   if (draft === undefined) return null
   const behind = draft.isBehind ? ' The file has been changed since by another program.' : ''
   return (
