@@ -7,6 +7,7 @@ import { measureCurriculum } from './curriculum.ts'
 import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
+import { measureListed } from './listed.ts'
 import { countOffers, findFirstOffers, HALVES } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
@@ -42,6 +43,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   freshNameRows,
   joinedRows,
   heteronyms,
+  measureListed,
   pictures,
   measureShowing,
   offers,

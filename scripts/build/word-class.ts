@@ -57,6 +57,8 @@ export function findUses(word: string, wordnet: WordNet, children: ChildWords): 
     const weight = weigh(word, pos, wordnet, children)
     if (weight > 0) uses.push({ part: PART_OF[pos], inflection: 'none', base: word, weight })
   }
+  const own = uses.length === 0 ? children.partOf(word) : undefined
+  if (own !== undefined) uses.push({ part: own, inflection: 'none', base: word, weight: 1 })
   for (const { base, inflection } of toBases(word)) {
     if (base === word || inflection === 'none') continue
     const { pos, share } = ENDING_OF[inflection]
@@ -66,7 +68,7 @@ export function findUses(word: string, wordnet: WordNet, children: ChildWords): 
   // `Tam` and `Pat`: what the frequency list writes with a capital must have been met as a word,
   // or be an animal, a plant or food: `Fern`, `Robin`.
   const met = isName && !LIVING.has(wordnet.lexFile(word) ?? '') ? uses.filter((use) => use.weight >= 1) : uses
-  return choose(word, mergeForms(met), wordnet.lexFile(word) === 'artifact')
+  return choose(word, toDeeds(word, mergeForms(met), children), wordnet.lexFile(word) === 'artifact')
 }
 
 // WordNet has some inflected forms as lemmas of their own: `men`, `better`, `glasses`. They are inflected forms all the
@@ -78,6 +80,15 @@ function mergeForms(uses: readonly Use[]): Use[] {
     if (form(use) && own !== undefined) return [{ ...use, weight: use.weight + own.weight }]
     return use === own && uses.some((other) => other.part === use.part && form(other)) ? [] : [use]
   })
+}
+
+/** `mopping` is what somebody does, though WordNet has it as a thing too; `painting` is a thing that children know by this name. */
+function toDeeds(word: string, uses: readonly Use[], children: ChildWords): readonly Use[] {
+  const deed = uses.find(({ inflection }) => inflection === 'ing')
+  const noun = uses.find(({ part }) => part === 'noun')
+  if (deed === undefined || noun === undefined) return uses
+  if (children.isCapital(word) || children.ownGrade(word) >= 2) return uses
+  return uses.map((use) => (use === deed ? { ...deed, weight: Math.max(deed.weight, noun.weight + 1) } : use))
 }
 
 function choose(word: string, uses: readonly Use[], isThing: boolean): readonly Use[] {

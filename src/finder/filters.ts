@@ -1,12 +1,11 @@
 // What is asked of a word, as one test. The cheap questions come first.
 
+import type { WordKind } from '../words/index.ts'
 import { isInflected } from './order.ts'
 import type { Pool } from './pool.ts'
 import { findRime, toLetterPattern, toPatternLetter, toPlainPattern, toSounds } from './pronunciation.ts'
 import { type Spelling, toSpellingTest, type Where } from './spelling.ts'
 import type { ListPronunciation, SoundTable } from './table.ts'
-
-export type WordKind = 'naming' | 'doing' | 'describing' | 'little'
 
 /** Both ends belong to it. */
 export interface Span {
@@ -42,6 +41,8 @@ export interface WordFilters {
   /** Words not to be listed, in lower case. */
   readonly not?: ReadonlySet<string>
   readonly newAtStep?: boolean
+  /** First readable at the step of this place, or at a later one. */
+  readonly newFrom?: number
   /** To write from: what is known by heart counts as a base form. */
   readonly forWriting?: boolean
 }
@@ -60,11 +61,6 @@ export function toTest(filters: WordFilters, pool: Pool): Test {
   return (at) => tests.every((test) => test(at))
 }
 
-export function findKind(at: number, pool: Pool): WordKind {
-  const { main } = pool.factsAt(at)
-  return main === 'noun' ? 'naming' : main === 'verb' ? 'doing' : main === 'little' ? 'little' : 'describing'
-}
-
 export const isByHeart = (at: number, { knowledge, wordAt }: Pool): boolean => knowledge.sightWords.has(wordAt(at))
 
 /** Of pictures the rule of the dictionary is good enough where nobody has judged a word; what goes into a hand is judged. */
@@ -75,7 +71,7 @@ function canBeShown(at: number, as: 'object' | 'picture', pool: Pool): boolean {
 
 function toFactTests({ kinds, picture, object, known, base, forWriting }: WordFilters, pool: Pool): Test[] {
   const tests: Test[] = []
-  if (kinds) tests.push((at) => kinds.includes(findKind(at, pool)))
+  if (kinds) tests.push((at) => pool.kindsAt(at).some((kind) => kinds.includes(kind)))
   if (picture) tests.push((at) => canBeShown(at, 'picture', pool))
   if (object) tests.push((at) => canBeShown(at, 'object', pool))
   if (known) tests.push((at) => pool.factsAt(at).known >= 2)

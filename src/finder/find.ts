@@ -1,14 +1,15 @@
 // Finds the words that a reader can read and that fit what is asked.
 
 import { isForeignSpelling } from '../phonics/index.ts'
-import { type Shown, type ShownClass, toUseOfBits, type WordFacts } from '../words/index.ts'
-import { asksForSounds, findKind, isByHeart, toTest, type WordFilters, type WordKind } from './filters.ts'
+import { type Shown, type ShownClass, toUseOfBits, type WordFacts, type WordKind } from '../words/index.ts'
+import { asksForSounds, isByHeart, toTest, type WordFilters } from './filters.ts'
 import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
 import type { ListPronunciation } from './table.ts'
 
 export interface FoundWord {
   readonly word: string
+  /** What it mainly is, of the kinds that were asked for. */
   readonly kind: WordKind
   readonly facts: WordFacts
   /** Known by heart, not by its letters. */
@@ -41,7 +42,7 @@ export interface FoundWords {
 export function findWords(pool: Pool, query: WordQuery = {}): FoundWords {
   const wanted = query.count ?? Infinity
   const { numbers, more } = takeFit(toCandidates(pool, query), pool, query, wanted)
-  const words = numbers.map((at) => toFoundWord(at, pool))
+  const words = numbers.map((at) => toFoundWord(at, pool, query.kinds))
   return { words: query.order === 'alphabetical' ? words.sort(byWord) : words, more }
 }
 
@@ -133,14 +134,16 @@ function toLastTest(pool: Pool, query: WordQuery): (at: number) => boolean {
     !isForeignSpelling(pool.wordAt(at), accent) &&
     (pool.isCheap || pool.isReadable(at)) &&
     !(isSounded && pool.isSight(at)) &&
-    !(query.newAtStep && pool.firstStep(at) !== now)
+    !(query.newAtStep && pool.firstStep(at) !== now) &&
+    !(query.newFrom !== undefined && (pool.firstStep(at) ?? now) < query.newFrom)
 }
 
-function toFoundWord(at: number, pool: Pool): FoundWord {
+function toFoundWord(at: number, pool: Pool, asked: WordQuery['kinds']): FoundWord {
+  const kinds = pool.kindsAt(at)
   const step = pool.firstStep(at)
   return {
     word: pool.wordAt(at),
-    kind: findKind(at, pool),
+    kind: kinds.find((kind) => asked?.includes(kind)) ?? kinds[0] ?? 'describing',
     facts: pool.factsAt(at),
     isSight: pool.isSight(at),
     readableAt: step === undefined ? null : (pool.reader.sequence.steps[step]?.id ?? null),

@@ -1,9 +1,10 @@
 // Finds words that a reader can read, for boxes, cards, lists and slips.
 
-export type { WordFilters, WordKind } from './filters.ts'
+export type { WordKind } from '../words/index.ts'
+export type { WordFilters } from './filters.ts'
 export { type FoundWord, type FoundWords, findWords, type WordQuery } from './find.ts'
 export { isReadableInAllForms } from './forms.ts'
-
+export { findLeading } from './lead.ts'
 export { createPool, type ListReader, type Pool } from './pool.ts'
 export { findRime, toLetterPattern, toListPronunciation, toSoundPattern } from './pronunciation.ts'
 export { readQuery, type WrittenQuery } from './query.ts'

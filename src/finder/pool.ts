@@ -18,6 +18,7 @@ import {
   type Shown,
   type WordFacts,
   type WordFactTable,
+  type WordKind,
   type WordOrder,
 } from '../words/index.ts'
 import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
@@ -56,6 +57,8 @@ export interface Pool {
   factsAt(at: number): WordFacts
   /** What a small child says of the thing and its picture; undefined where nobody has judged it. */
   shownAt(at: number): Shown | undefined
+  /** Its kinds in a child's world, the main one first. */
+  kindsAt(at: number): readonly WordKind[]
   /** The facts as one number. */
   bitsAt(at: number): number
   pronunciationAt(at: number): ListPronunciation
@@ -99,6 +102,7 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     wordAt,
     factsAt,
     shownAt: (at) => facts.shown(wordAt(at)),
+    kindsAt: (at) => facts.kindsOf(wordAt(at), factsAt(at)),
     bitsAt: (at) => (at < table.size ? facts.bitsAt(table.placeAt(at)) : packFacts(factsAt(at))),
     pronunciationAt,
     syllablesAt: (at) =>

@@ -4,7 +4,8 @@ import { findNearest } from '../nearest.ts'
 import type { Phonics } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { findFirstStep } from '../verdict/index.ts'
-import type { Span, WordKind } from './filters.ts'
+import { WORD_KINDS } from '../words/index.ts'
+import type { Span } from './filters.ts'
 import type { WordQuery } from './find.ts'
 import type { WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
@@ -48,7 +49,6 @@ const fail = (message: string): never => {
   throw new Mistake(message)
 }
 
-const KINDS = ['naming', 'doing', 'describing', 'little'] as const satisfies readonly WordKind[]
 const ORDERS = ['useful', 'alphabetical', 'shuffled'] as const satisfies readonly WordOrderName[]
 
 /** @returns the query, or the first mistake in one line */
@@ -79,7 +79,7 @@ function toQuery(written: WrittenQuery, tools: QueryTools): WordQuery {
     ...read(written.syllables, (text) => toSpan(text, '--syllables'), 'syllables'),
     ...read(written.rhymesWith, (text) => toRhymeWord(text, tools), 'rhymesWith'),
     ...read(written.family, (text) => toFamily(text, tools), 'family'),
-    ...read(written.kind, (text) => splitList(text).map((one) => toChoice(one, KINDS, '--kind')), 'kinds'),
+    ...read(written.kind, (text) => splitList(text).map((one) => toChoice(one, WORD_KINDS, '--kind')), 'kinds'),
     ...read(written.order, (text) => toChoice(text, ORDERS, '--order'), 'order'),
     ...read(written.seed, (text) => toNumber(text, '--seed', 0), 'seed'),
     ...read(written.count, toCount, 'count'),

@@ -1,6 +1,6 @@
 // A word bank for writing: what can be used at a step, by kind of word, as much as goes on one page.
 
-import type { WordKind } from './filters.ts'
+import type { WordKind } from '../words/index.ts'
 import { type FoundWord, findWords, type WordQuery } from './find.ts'
 import type { Pool } from './pool.ts'
 

@@ -2,7 +2,8 @@
 // or not, how often used.
 
 import { toByteReader } from './bytes.ts'
-import type { Inflection } from './inflect.ts'
+import { type Inflection, toBases } from './inflect.ts'
+import { type Kinds, openKinds, toKind, type WordKind } from './kinds.ts'
 import { openShowing, type Shown } from './showing.ts'
 
 /** Naming word, doing word, describing word (adjective or adverb), little word. */
@@ -37,6 +38,8 @@ export interface WordFactTable {
   bitsAt(index: number): number
   /** What a small child says of the thing and its picture; undefined where nobody has judged it. */
   shown(word: string): Shown | undefined
+  /** Of which kinds a word with these facts is, the main one first. */
+  kindsOf(word: string, facts: WordFacts): readonly WordKind[]
 }
 
 /** What ordering by use needs, out of the number of a word's facts. */
@@ -98,18 +101,32 @@ export function unpackFacts(bits: number): WordFacts {
   }
 }
 
+/** `mops` are things, and what somebody does. */
+function toKindsOfForm(word: string, { inflection }: WordFacts, judged: Kinds): readonly WordKind[] | undefined {
+  if (inflection !== 'plural' && inflection !== 'third') return undefined
+  const own = toBases(word).flatMap(({ base }) => (base === word ? [] : (judged(base) ?? [])))
+  const found = own.filter((kind) => kind === 'naming' || kind === 'doing')
+  return found.length === 0 ? undefined : [...new Set(found)]
+}
+
 /**
  * Opens the compiled table. In order: how many different facts there are; each packed; two bytes a word, least first,
  * the number of its facts.
  * Costs next to nothing before a word is asked for; one object serves all words that share their facts.
  * @param showing what `packShowing` made
+ * @param kinds what `packKinds` made
  */
-export function openWordFacts(bytes: Uint8Array, showing: Uint8Array = new Uint8Array()): WordFactTable {
+export function openWordFacts(
+  bytes: Uint8Array,
+  showing: Uint8Array = new Uint8Array(),
+  kinds: Uint8Array = new Uint8Array(),
+): WordFactTable {
   const reader = toByteReader(bytes)
   const packed = Array.from({ length: reader.next() }, () => reader.next())
   const size = reader.next()
   const ids = reader.take(2 * size)
   const opened: WordFacts[] = []
+  const judged: Kinds = openKinds(kinds)
   const idAt = (index: number): number => {
     const low = ids[2 * index]
     const high = ids[2 * index + 1]
@@ -119,6 +136,7 @@ export function openWordFacts(bytes: Uint8Array, showing: Uint8Array = new Uint8
   return {
     size,
     shown: openShowing(showing),
+    kindsOf: (word, facts) => judged(word) ?? toKindsOfForm(word, facts, judged) ?? [toKind(facts.main)],
     bitsAt: (index) => packed[idAt(index)] ?? 0,
     factsAt(index) {
       const id = idAt(index)

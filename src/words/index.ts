@@ -3,6 +3,7 @@
 export { packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
 export type { Fitness } from './fitness.ts'
 export { toBases, toForm } from './inflect.ts'
+export { WORD_KINDS, type WordKind } from './kinds.ts'
 export { toCaseOf } from './letter-case.ts'
 export { isLittleWord } from './little.ts'
 export type { Shown, ShownClass } from './showing.ts'

@@ -1,6 +1,6 @@
 // From a base form to its inflected forms and back, by the regular spelling rules and the table of irregular forms.
 
-import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_THIRD, IRREGULAR_VERBS } from './irregular.ts'
+import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_THIRD, IRREGULAR_VERBS, SECOND_FORMS } from './irregular.ts'
 
 /** What an ending makes of a base form. `participle` is the past participle where it is not the past form: `eaten`. */
 export type Inflection = 'none' | 'plural' | 'third' | 'past' | 'participle' | 'ing' | 'comparative' | 'superlative'
@@ -16,6 +16,9 @@ const BASES = new Map<string, Base[]>()
 
 function addIrregular(base: string, inflection: Inflection, form: string): void {
   FORMS.set(`${base} ${inflection}`, form)
+  addBase(base, inflection, form)
+}
+function addBase(base: string, inflection: Inflection, form: string): void {
   const bases = BASES.get(form)
   if (bases === undefined) BASES.set(form, [{ base, inflection }])
   else bases.push({ base, inflection })
@@ -26,6 +29,7 @@ for (const [base, past, participle] of IRREGULAR_VERBS) {
   addIrregular(base, 'past', past)
   if (participle !== past) addIrregular(base, 'participle', participle)
 }
+for (const [base, form, inflection] of SECOND_FORMS) addBase(base, inflection, form)
 for (const [base, more, most] of IRREGULAR_DEGREES) {
   addIrregular(base, 'comparative', more)
   addIrregular(base, 'superlative', most)
@@ -104,6 +108,8 @@ function addVowelEnding(base: string, ending: string): string {
 function isDoubled(base: string): boolean {
   return (
     /^[^aeiou]*(?:qu)?[aeiouy][bdfgklmnprtvz]$/.test(base) ||
-    /(?:begin|forget|forgot|admit|upset|regret|prefer|permit)$/.test(base)
+    /(?:abet|admit|begin|commit|compel|control|embed|equip|excel|expel|forget|forgot|occur|omit|patrol|permit|propel|rebel|recur|refer|regret|repel|submit|transfer|transmit|upset|defer|infer|confer|prefer|incur|allot)$/.test(
+      base,
+    )
   )
 }

@@ -15,6 +15,8 @@ export interface WordData {
   readonly standIns: StandIns
   /** What goes with which neighbours. */
   readonly company: Company
+  /** What people and animals in a story can be called, the best known first. */
+  readonly names: () => readonly string[]
   /** What may be proposed, with what a project adds and a school clears. */
   fitness(options?: FitnessOptions): Fitness
 }
@@ -25,10 +27,10 @@ export interface WordData {
  * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
-  const [facts, thesaurus, unfit, showing, standIns, company] = splitSections(bytes, 6)
-  if (!facts || !thesaurus || !unfit || !showing || !standIns || !company)
+  const [facts, thesaurus, unfit, showing, standIns, company, kinds, names] = splitSections(bytes, 8)
+  if (!facts || !thesaurus || !unfit || !showing || !standIns || !company || !kinds || !names)
     throw new RangeError('the word data ends too early')
-  const table = openWordFacts(facts, showing)
+  const table = openWordFacts(facts, showing, kinds)
   if (size !== undefined && size !== table.size) {
     throw new RangeError(`the word data is of ${table.size} words, the lexicon of ${size}: build the package again`)
   }
@@ -37,6 +39,7 @@ export function openWordData(bytes: Uint8Array, size?: number): WordData {
     thesaurus: openThesaurus(thesaurus),
     standIns: openStandIns(new TextDecoder().decode(standIns)),
     company: openCompany(company),
+    names: () => new TextDecoder().decode(names).split('\n'),
     fitness: (options) => createFitness(unfit, options),
   }
 }

@@ -46,8 +46,10 @@ describe('findFacts', () => {
     expect(factsOf('apple').known).toBe(3)
     expect(factsOf('apples').known).toBe(3)
     expect(factsOf('acorn').known).toBe(2)
-    expect(factsOf('federal').known).toBe(1)
+    expect(factsOf('submarine').known).toBe(1)
     expect(factsOf('gristle').known).toBe(0)
+    expect(factsOf('federal').known).toBe(0)
+    expect(factsOf('crier').known).toBe(0)
   })
 
   // A form of a word that children know is known; a word that only looks like one is not.

@@ -2,7 +2,7 @@
 
 import {
   createPool,
-  findWords,
+  findLeading,
   type Pool,
   readQuery,
   toSheet,
@@ -135,7 +135,7 @@ function find(
   if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
   if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools.sequence)
   const forPeople = options.format === 'pretty' ? LIST : Infinity
-  return findWords(pool, { ...query, count: query.count ?? forPeople })
+  return findLeading(pool, { ...query, count: query.count ?? forPeople })
 }
 
 /** As many lines as a printed page has, less its head. */

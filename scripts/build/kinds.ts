@@ -1,0 +1,31 @@
+// Reads the tables of the kinds of words and of names for stories.
+
+import { readFileSync } from 'node:fs'
+import { packKinds, WORD_KINDS, type WordKind } from '../../src/words/kinds.ts'
+
+/** The rows of src/words/data/kinds.tsv, in the order of the file. */
+export function readKinds(): readonly (readonly [word: string, kinds: readonly WordKind[]])[] {
+  const [, ...rows] = read('kinds.tsv')
+  return rows.map((row) => {
+    const [word = '', cell = ''] = row.split('\t')
+    return [word, cell.split(',').map((name) => toKind(name, row))]
+  })
+}
+
+function toKind(name: string, row: string): WordKind {
+  const found = WORD_KINDS.find((one) => one === name)
+  if (found === undefined) throw new Error(`kinds.tsv: there is no kind "${name}" in the row "${row}"`)
+  return found
+}
+
+/** The names of src/words/data/names.tsv, in the order of the file. */
+export const readNames = (): readonly string[] => read('names.tsv').slice(1)
+
+const read = (file: string): readonly string[] =>
+  readFileSync(new URL(`../../src/words/data/${file}`, import.meta.url), 'utf8')
+    .trimEnd()
+    .split('\n')
+    .filter((row) => !row.startsWith('#'))
+
+export const buildKinds = (): Uint8Array => packKinds(readKinds())
+export const buildNames = (): Uint8Array => new TextEncoder().encode(readNames().join('\n'))
