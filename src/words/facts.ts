@@ -3,7 +3,7 @@
 
 import { toByteReader } from './bytes.ts'
 import { type Inflection, toBases } from './inflect.ts'
-import { type Kinds, openKinds, toKind, type WordKind } from './kinds.ts'
+import { type Kinds, openKinds, type WordKind } from './kinds.ts'
 import { openShowing, type Shown } from './showing.ts'
 
 /** Naming word, doing word, describing word (adjective or adverb), little word. */
@@ -100,6 +100,9 @@ export function unpackFacts(bits: number): WordFacts {
     rarity: bits >> 16,
   }
 }
+
+const toKind = (part: PartOfSpeech | undefined): WordKind =>
+  part === 'noun' ? 'naming' : part === 'verb' ? 'doing' : part === 'little' ? 'little' : 'describing'
 
 /** `mops` are things, and what somebody does. */
 function toKindsOfForm(word: string, { inflection }: WordFacts, judged: Kinds): readonly WordKind[] | undefined {

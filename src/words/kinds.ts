@@ -1,7 +1,5 @@
 // Which kinds a word is of in a child's world: naming, doing, describing, little.
 
-import type { PartOfSpeech } from './facts.ts'
-
 export type WordKind = (typeof WORD_KINDS)[number]
 
 export const WORD_KINDS = ['naming', 'doing', 'describing', 'little'] as const
@@ -29,6 +27,3 @@ const read = (text: string): ReadonlyMap<string, readonly WordKind[]> =>
       return [word, kinds.split(',') as WordKind[]]
     }),
   )
-
-export const toKind = (part: PartOfSpeech | undefined): WordKind =>
-  part === 'noun' ? 'naming' : part === 'verb' ? 'doing' : part === 'little' ? 'little' : 'describing'
