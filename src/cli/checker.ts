@@ -2,7 +2,8 @@
 
 import { resolve } from 'node:path'
 import { rules } from '../../rules/index.ts'
-import { type CheckInput, checkPrepared, prepareStory } from '../check/check-story.ts'
+import type { CheckInput } from '../check/check-story.ts'
+import { createHeldCheck, type HeldCheck } from '../check/held-check.ts'
 import { type ConfigChain, type ConfigFinder, createConfigFinder, findIgnoring, type Layer } from '../config/index.ts'
 import { isSequencePath } from '../files/index.ts'
 import type { Resources } from '../resources/types.ts'
@@ -28,15 +29,15 @@ export interface CheckerOptions {
   readonly suggest?: boolean
 }
 
-/** How many stories are kept as they were last prepared: those between which somebody goes to and fro. */
-const MOST_KEPT = 4
+/** How many stories are held: those between which somebody goes to and fro. */
+const MOST_HELD = 4
 
 export function createChecker(io: Io, { flags = {}, config, suggest = false }: CheckerOptions = {}): Checker {
   const base = createResources(io)
   const stamps = new Map<string, string>()
   let sequences = base
   let configs = createConfigs()
-  const kept = new Map<string, { readonly source: string; readonly prepared: ReturnType<typeof prepareStory> }>()
+  const held = new Map<string, HeldCheck>()
 
   function note(path: string): void {
     if (!stamps.has(path)) stamps.set(path, toStamp(path, io))
@@ -67,14 +68,13 @@ export function createChecker(io: Io, { flags = {}, config, suggest = false }: C
     suggest,
   })
 
-  /** Once for each version of a text: a check, a hover, a completion and fixes stand on the same. */
-  function prepareOnce({ storyPath, source }: OpenStory, input: CheckInput): ReturnType<typeof prepareStory> {
-    const known = kept.get(storyPath)
-    kept.delete(storyPath)
-    const prepared = known?.source === source ? known.prepared : prepareStory(input)
-    kept.set(storyPath, { source, prepared })
-    if (kept.size > MOST_KEPT) kept.delete([...kept.keys()][0] ?? '')
-    return prepared
+  /** A check, a hover, a completion and fixes stand on the same. */
+  function hold(storyPath: string): HeldCheck {
+    const one = held.get(storyPath) ?? createHeldCheck()
+    held.delete(storyPath)
+    held.set(storyPath, one)
+    if (held.size > MOST_HELD) held.delete([...held.keys()][0] ?? '')
+    return one
   }
 
   return {
@@ -83,16 +83,15 @@ export function createChecker(io: Io, { flags = {}, config, suggest = false }: C
     async check(story) {
       const chain = await configs.findFor(story.storyPath)
       if (findIgnoring(chain, story.storyPath)) return undefined
-      const input = toInput(story, chain)
-      return checkPrepared(await prepareOnce(story, input), input)
+      return hold(story.storyPath).check(toInput(story, chain))
     },
-    prepare: async (story) => prepareOnce(story, toInput(story, await configs.findFor(story.storyPath))),
+    prepare: async (story) => hold(story.storyPath).prepare(toInput(story, await configs.findFor(story.storyPath))),
     sources: () => [...stamps.keys()],
     changedSources,
     refresh() {
       if (changedSources().length === 0) return false
       stamps.clear()
-      kept.clear()
+      held.clear()
       sequences = createResources(io)
       configs = createConfigs()
       return true

@@ -9,13 +9,16 @@ import { markdown } from './generated.ts'
 export interface Edit {
   /** From 0 to 1, of the length of the text. */
   readonly at: number
+  /** Whether it is at the start of the line that stands there. */
+  readonly isAtLine?: boolean
   /** How many letters go. */
   readonly cut: number
   readonly put: string
 }
 
-export function applyEdit(source: string, { at, cut, put }: Edit): string {
-  const from = Math.floor(at * (source.length + 1))
+export function applyEdit(source: string, { at, isAtLine, cut, put }: Edit): string {
+  const there = Math.floor(at * (source.length + 1))
+  const from = isAtLine ? source.lastIndexOf('\n', there - 1) + 1 : there
   return source.slice(0, from) + put + source.slice(from + cut)
 }
 
@@ -91,6 +94,7 @@ const told = fc.constantFrom(
 
 const edit: fc.Arbitrary<Edit> = fc.record({
   at: fc.oneof(fc.double({ min: 0, max: 0.9999, noNaN: true }), fc.constantFrom(0, 0.9999)),
+  isAtLine: fc.boolean(),
   cut: fc.oneof(
     { weight: 6, arbitrary: fc.constant(0) },
     fc.integer({ min: 0, max: 4 }),

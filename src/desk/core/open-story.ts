@@ -1,6 +1,7 @@
 // A story as it is open on the page: what was asked, and what came of it so far.
 
 import type { CheckInput, PreparedStory } from '../../check/check-story.ts'
+import type { HeldCheck } from '../../check/held-check.ts'
 import type { FreshStory, UncheckedStory } from '../../check/result.ts'
 import type { Layer } from '../../config/index.ts'
 import type { Problem } from '../../problem/index.ts'
@@ -24,10 +25,13 @@ export interface OpenStory {
   /** Mistakes of the settings of the folder. */
   readonly told: readonly Problem[]
   checked: Promise<FreshStory | UncheckedStory> | undefined
+  /** What was said of its versions. */
+  readonly held: HeldCheck
 }
 
 export interface KeptStory {
   readonly text: string
   readonly reader: string | undefined
+  readonly held: HeldCheck
   readonly opened: Promise<OpenStory>
 }

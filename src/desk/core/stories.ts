@@ -1,7 +1,8 @@
 // Stories as they are open on the page: settings, text and verdicts, made once for each version of a text.
 
 import { rules } from '../../../rules/index.ts'
-import { type CheckInput, checkPrepared, type PreparedStory, prepareStory } from '../../check/check-story.ts'
+import type { CheckInput, PreparedStory } from '../../check/check-story.ts'
+import { createHeldCheck, type HeldCheck } from '../../check/held-check.ts'
 import type { FreshStory, UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, findIgnoring } from '../../config/index.ts'
 import { type Problem, type Result, succeed, toProblem } from '../../problem/index.ts'
@@ -19,18 +20,23 @@ export function openStory(story: StoryText, state: DeskState): Promise<OpenStory
   const { stories } = state
   const known = stories.get(path)
   const isSame = known?.text === text && known.reader === reader
-  const kept = isSame ? known : { text, reader, opened: prepare(story, state) }
+  const held = known?.held ?? createHeldCheck()
+  const kept = isSame ? known : { text, reader, held, opened: prepare(story, held, state) }
   stories.delete(path)
   stories.set(path, kept)
   if (stories.size > MOST_KEPT) stories.delete([...stories.keys()][0] ?? '')
   return kept.opened
 }
 
-async function prepare({ path, text, reader: readerPath }: StoryText, state: DeskState): Promise<OpenStory> {
+async function prepare(
+  { path, text, reader: readerPath }: StoryText,
+  held: HeldCheck,
+  state: DeskState,
+): Promise<OpenStory> {
   const { configs, resources } = folderOf(state)
   const chain = await configs.findFor(path)
   const reader = readerPath === undefined ? succeed(undefined) : await findReader(readerPath, state)
-  const own = { told: [...chain.problems, ...toLeftOut(chain, path)], checked: undefined }
+  const own = { told: [...chain.problems, ...toLeftOut(chain, path)], checked: undefined, held }
   if (!reader.ok) return { ...own, reader: undefined, input: undefined, prepared: { path, problems: reader.problems } }
   const input: CheckInput = {
     path,
@@ -42,7 +48,7 @@ async function prepare({ path, text, reader: readerPath }: StoryText, state: Des
     resources,
     ...(reader.value && { reader: reader.value.extra }),
   }
-  return { ...own, reader: reader.value, input, prepared: await prepareStory(input) }
+  return { ...own, reader: reader.value, input, prepared: await held.prepare(input) }
 }
 
 /** What the command leaves out is checked here all the same: somebody has opened it. */
@@ -62,7 +68,7 @@ export function toPrepared({ prepared }: OpenStory): Result<PreparedStory> {
 }
 
 export async function checkOpen(open: OpenStory): Promise<FreshStory | UncheckedStory> {
-  const { prepared, input } = open
+  const { prepared, input, held } = open
   if (!isPrepared(prepared) || input === undefined) return prepared as UncheckedStory
-  return (open.checked ??= checkPrepared(prepared, input))
+  return (open.checked ??= held.check(input))
 }
