@@ -23,7 +23,10 @@ const [program = '', ...folders] = process.argv.slice(2).map((path) => resolve(p
 if (folders.length === 0) throw new Error('npx tsx scripts/outputs.ts PROGRAM FOLDER…')
 
 const toDigest = (...parts: readonly (string | Buffer)[]): string =>
-  parts.reduce((hash, part) => hash.update(part).update('\0'), createHash('sha256')).digest('hex').slice(0, 24)
+  parts
+    .reduce((hash, part) => hash.update(part).update('\0'), createHash('sha256'))
+    .digest('hex')
+    .slice(0, 24)
 
 const tell = (...parts: readonly string[]): boolean => process.stdout.write(`${parts.join(' ')}\n`)
 

@@ -8,6 +8,7 @@ import { type BuildOptions, build } from 'esbuild'
 import { toNotices } from '../notices/notices.ts'
 import { findBundled, findData } from '../notices/packages.ts'
 import { splitProgram } from './split.ts'
+import { taggerWords } from './tagger-words.ts'
 
 const SPLIT = {
   entry: 'src/cli/start.ts',
@@ -50,7 +51,8 @@ export async function bundle(root: string): Promise<void> {
   }
   for (const old of ['program.cache', 'parts', 'chunks'])
     rmSync(join(root, 'dist', old), { force: true, recursive: true })
-  const metafile = await splitProgram(program, cjs, SPLIT)
+  const withTagger = { ...program, plugins: [taggerWords(join(root, 'dist', 'parts'))] }
+  const metafile = await splitProgram(withTagger, cjs, SPLIT)
   await build({
     ...cjs,
     entryPoints: ['src/cli/launch.ts'],
