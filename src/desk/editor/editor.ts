@@ -6,7 +6,7 @@ import { drawSelection, EditorView, keymap } from '@codemirror/view'
 import type { TextEdit } from '../folder/types.ts'
 import { type AskCompletions, completion } from './complete.ts'
 import { findPlaceAt, storyMarks } from './marks.ts'
-import { storyShown } from './shown.ts'
+import { shown } from './shown.ts'
 import { joinAfter, joinBefore, newPage, newParagraph, stillFolds } from './still.ts'
 
 /** On changes that come from the disk or from a draft: they are not told to whoever gave them. */
@@ -50,7 +50,7 @@ export function createEditor(tools: EditorTools): EditorView {
     }),
     ...(tools.cspNonce === undefined ? [] : [EditorView.cspNonce.of(tools.cspNonce)]),
     completion(tools.complete),
-    storyShown,
+    shown,
     stillFolds,
     storyMarks,
     writable.of(EditorState.readOnly.of(tools.isReadOnly)),

@@ -1,13 +1,6 @@
 // How the file is drawn: settings folded away, a head over each page, notes small. One state field, since heads are blocks.
 
-import {
-  type EditorState,
-  type Extension,
-  type Range,
-  StateEffect,
-  StateField,
-  type Transaction,
-} from '@codemirror/state'
+import { type EditorState, type Range, StateEffect, StateField, type Transaction } from '@codemirror/state'
 import { Decoration, type DecorationSet, EditorView } from '@codemirror/view'
 import type { PageCount } from '../core/questions.ts'
 import { KeptWidget, toKept } from './kept.ts'
@@ -125,5 +118,3 @@ const atom = Decoration.mark({})
 
 const toAtoms = ({ hidden }: Shape): DecorationSet =>
   Decoration.set(hidden.filter(({ from, to }) => from < to).map(({ from, to }) => atom.range(from, to)))
-
-export const storyShown: Extension = shown

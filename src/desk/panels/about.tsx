@@ -43,10 +43,13 @@ export function About() {
         <legend class="unseen">Settings of this story</legend>
         <TextField about={about} name="title" label="Title" />
         <Steps about={about} />
+      </fieldset>
+      <Readers readers={readers} />
+      <fieldset disabled={isLocked}>
+        <legend class="unseen">Words of this story</legend>
         <Lists about={about} />
         <TextField about={about} name="order" label="Place on the shelf" hint="A number: 1 stands first." />
       </fieldset>
-      <Readers readers={readers} />
       <div class="row below">
         <button type="button" aria-pressed={session.isFile.value} onClick={() => toggleFile(page)}>
           Show the file as it is
@@ -86,7 +89,7 @@ interface AboutProps {
 
 /** What the story does not say itself comes from somewhere: the folder, the sequence, or what holds for all. */
 const toFrom = ({ isOwn, from }: AboutAnswer[SettingKey]): string | undefined =>
-  isOwn || from === '' ? undefined : `From ${from}.`
+  isOwn || from === '' ? undefined : `From ${from.replace(/(?::\d+)+$/, '')}.`
 
 function TextField({
   about,
