@@ -1,11 +1,11 @@
 // The stories that are staged for the next commit, with their staged text.
 
 import { join, relative, resolve, sep } from 'node:path'
-import { decodeUtf8 } from '../../files/index.ts'
+import { decodeUtf8, STORY_NAME } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { askGit, type GitAnswer } from '../files/git.ts'
 import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
-import { isOpen, STORY_NAME } from '../files/walk.ts'
+import { isOpen } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import type { StoryInput } from './task.ts'
 

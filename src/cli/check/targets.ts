@@ -1,11 +1,10 @@
 // What a check may write over: its own files and old reports, never a story, settings, or a file of another kind.
 
 import { basename, resolve } from 'node:path'
-import { isSequencePath } from '../../files/index.ts'
+import { isSequencePath, STORY_NAME } from '../../files/index.ts'
 import { toShownPath } from '../files/file-problem.ts'
 import { IGNORE_FILES } from '../files/ignore-files.ts'
 import { readTextFile } from '../files/read.ts'
-import { STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import { isOwnBaseline } from './baseline.ts'
 import { isOwnCache } from './cache.ts'

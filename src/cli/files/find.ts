@@ -1,13 +1,14 @@
 // Which stories are meant by the arguments of a command: files, folders, patterns and `-`.
 
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from 'node:path'
+import { STORY_NAME } from '../../files/index.ts'
 import { findNearest } from '../../nearest.ts'
 import { fail, type Problem, toExpected, toProblem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
 import { toFileProblem, toShownPath } from './file-problem.ts'
 import type { IgnoreFiles } from './ignore-files.ts'
 import { createIgnoreFiles } from './ignore-files.ts'
-import { STORY_NAME, walk } from './walk.ts'
+import { walk } from './walk.ts'
 
 export interface StoryFile {
   /** As shown to people, with forward slashes; `-` for standard input. */

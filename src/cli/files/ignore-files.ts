@@ -2,6 +2,7 @@
 
 import { basename, dirname, join, relative, sep } from 'node:path'
 import type { Ignore } from 'ignore'
+import { isForAdults } from '../../files/index.ts'
 import type { Io } from '../io.ts'
 import { readTextFile } from './read.ts'
 
@@ -9,10 +10,6 @@ import { readTextFile } from './read.ts'
 export const IGNORE_FILES = ['.gitignore', '.battledoreignore'] as const
 
 const BY_FILES = `is left out by ${IGNORE_FILES.join(' or ')}`
-
-// Files that stand beside stories in a repository and are written for adults.
-const NOT_STORIES =
-  /^(?:readme|changelog|licen[sc]e|contributing|code[-_]of[-_]conduct)(?:\.[\w-]+)*\.(?:md|markdown)$/i
 
 type Decision = 'left out' | 'taken in' | undefined
 
@@ -54,7 +51,7 @@ export function createIgnoreFiles(io: Io): IgnoreFiles {
     findReason: async (file) => {
       const decision = (await isFolderOut(dirname(file))) ? 'left out' : await decide(file, false)
       if (decision) return decision === 'left out' ? BY_FILES : undefined
-      return NOT_STORIES.test(basename(file)) ? toNoStory(basename(file)) : undefined
+      return isForAdults(basename(file)) ? toNoStory(basename(file)) : undefined
     },
   }
 }

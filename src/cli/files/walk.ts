@@ -1,12 +1,11 @@
 // All stories below a folder, without going into folders that are left out.
 
 import { join } from 'node:path'
+import { STORY_NAME } from '../../files/index.ts'
 import type { Problem } from '../../problem/index.ts'
 import type { Io } from '../io.ts'
 import { toFileProblem } from './file-problem.ts'
 import type { IgnoreFiles } from './ignore-files.ts'
-
-export const STORY_NAME = /\.(?:md|markdown)$/i
 
 export interface Walked {
   readonly files: readonly string[]

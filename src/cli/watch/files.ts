@@ -3,8 +3,8 @@
 import { basename, dirname, resolve } from 'node:path'
 import { type FSWatcher, watch } from 'chokidar'
 import { CONFIG_NAMES } from '../../config/index.ts'
+import { STORY_NAME } from '../../files/index.ts'
 import { IGNORE_FILES } from '../files/ignore-files.ts'
-import { STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 
 const SETTING_NAME = /\.ya?ml$/i

@@ -1,12 +1,12 @@
 // The stories that a watcher has checked: which of them a change touches, and what is said of them.
 
 import { type CheckedStory, type UncheckedStory, withErrorsOnly } from '../../check/result.ts'
+import { STORY_NAME } from '../../files/index.ts'
 import { type Checker, toStamp } from '../checker.ts'
 import { toCrash } from '../files/file-problem.ts'
 import { findStories, type StoryFile } from '../files/find.ts'
 import { readTextFile } from '../files/read.ts'
 import { toSlashes } from '../files/shown.ts'
-import { STORY_NAME } from '../files/walk.ts'
 import type { Io } from '../io.ts'
 import type { WatchReport } from './report.ts'
 

@@ -24,9 +24,10 @@ export async function about(story: StoryText, state: DeskState): Promise<About> 
   const found = await findSequence(read.settings, folderOf(state).resources)
   const sequence = found.ok ? found.value : undefined
   const { settings, own } = read
-  const problems = own.problems.filter(
-    ({ place }) => place === undefined || findKey(read, place.start.offset) === undefined,
-  )
+  const isOpen = await canBeSet(read.story)
+  // Where the lines cannot be read, what is wrong belongs to no field.
+  const isAtField = ({ place }: Problem): boolean =>
+    isOpen && place !== undefined && findKey(read, place.start.offset) !== undefined
   return {
     version,
     title: toTitle(read),
@@ -46,8 +47,8 @@ export async function about(story: StoryText, state: DeskState): Promise<About> 
       steps: (sequence?.steps ?? []).map(({ id, title }) => ({ value: id, title })),
       accents: ACCENTS.map((value) => ({ value, title: toAccentName(value) })),
     },
-    isOpen: await canBeSet(read.story),
-    problems: [...open.told, ...problems],
+    isOpen,
+    problems: [...open.told, ...own.problems.filter((problem) => !isAtField(problem))],
   }
 }
 

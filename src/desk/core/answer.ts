@@ -36,6 +36,11 @@ const HANDLERS: Handlers = {
   about: async ({ story }, state) => (await import('./about.ts')).about(story, state),
   set: async ({ story, edit }, state) => (await import('./set.ts')).set(story, edit, state),
   readers: (_, state) => listReaders(state),
+  shelf: async ({ open }, state, asking) => (await import('./shelf.ts')).readShelf(open, state, asking),
+  sequence: async ({ name, text }, state) => (await import('./sequence.ts')).showSequence(name, text, state),
+  'edit sequence': async ({ path, text, edit }, state) =>
+    (await import('./sequence.ts')).editSequence(path, text, edit, state),
+  'new sequence': async ({ sequence }, state) => (await import('./sequence.ts')).makeSequence(sequence, state),
 }
 
 export function answer<K extends Kind>(question: Question<K>, state: DeskState, asking = ALONE): Promise<Answer<K>> {

@@ -18,7 +18,7 @@ export async function findTeaching(place: FoundPlace, state: DeskState): Promise
   const path = prepared.settings.sequence.value
   if (!isSequencePath(path) || found?.word.form !== 'word' || message.reason === undefined) return []
   const { verdict } = prepared.context.judge(found.word, found.sentence)
-  if (verdict.readable) return []
+  if (verdict.readable || verdict.reasons.some(({ code }) => IS_NO_WORD.has(code))) return []
   const text = await state.files.read(path)
   if (!text?.ok) return []
   const word = found.word.text.toLowerCase()
@@ -30,6 +30,9 @@ export async function findTeaching(place: FoundPlace, state: DeskState): Promise
   }
   return []
 }
+
+/** Nobody teaches a slip of the keys, or a name, to a class. */
+const IS_NO_WORD: ReadonlySet<string> = new Set(['misspelt', 'unknown-word', 'unsure'])
 
 /** As a teacher writes them; none where something else is missing too. */
 function toSounds(

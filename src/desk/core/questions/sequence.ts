@@ -1,6 +1,7 @@
 // A sequence read step by step, and the changes of one's own.
 
 import type { Problem } from '../../../problem/index.ts'
+import type { SequenceChange } from '../../../sequence/change.ts'
 
 export interface SequenceItem {
   readonly kind: 'sound' | 'word' | 'ending' | 'contraction'
@@ -39,13 +40,8 @@ export interface SequenceShown {
   readonly text: string | null
 }
 
-/** `what` as a teacher writes it. Each is judged before it goes in; what cannot be taught comes back as a problem. */
-export type SequenceEdit =
-  | { readonly kind: 'add'; readonly step: string; readonly what: string }
-  | { readonly kind: 'remove'; readonly step: string; readonly what: string }
-  | { readonly kind: 'change'; readonly step: string; readonly what: string; readonly to: string }
-  | { readonly kind: 'add step'; readonly title: string; readonly what: readonly string[] }
-  | { readonly kind: 'title'; readonly step: string; readonly title: string }
+/** Each is judged before it goes in; what cannot be taught comes back as a problem. */
+export type SequenceEdit = SequenceChange
 
 /** One line a step, as `a as in cat, m as in mat, the`; words before a colon are its title. */
 export interface SequenceNew {
