@@ -55,6 +55,11 @@ describe('knowledgeAt', () => {
 })
 
 describe('withReader', () => {
+  it('of a reader who knows nothing more leaves all as it is', () => {
+    const step = knowledgeAt(sequence, 'one')
+    expect(withReader(step, {})).toEqual(step)
+  })
+
   it('adds first and takes away then, and leaves the step as it was', () => {
     const step = knowledgeAt(sequence, 'one')
     const own = withReader(step, {

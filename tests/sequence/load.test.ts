@@ -249,6 +249,11 @@ const MISTAKES: readonly Mistake[] = [
     /no such limit/,
   ],
   [
+    'numerals taken back',
+    'name: x\nsteps:\n  - id: a\n    numerals: true\n  - id: b\n  - id: c\n    numerals: false\n              ^^^^^',
+    /take numerals back/,
+  ],
+  [
     'capitals taken back',
     'name: x\nsteps:\n  - id: a\n    capitals: all\n  - id: b\n    capitals: none\n              ^^^^',
     /take capitals back/,
