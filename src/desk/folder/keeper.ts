@@ -44,7 +44,7 @@ async function open(name: string, tools: KeeperTools, isTaken: boolean, fresh?: 
     if (!opened.ok) return opened
     begin(session, opened.value, file, own)
   } else if (fresh !== undefined) {
-    Object.assign(session, { kept: openText(fresh), since: tools.clock.now(), found: own })
+    Object.assign(session, { kept: openText(fresh), since: tools.clock.now(), isTouched: true, found: own })
   } else {
     const [first, ...others] = own
     if (!first) return fail(toMissing(name))
@@ -59,7 +59,14 @@ function toSession(name: string, tools: KeeperTools, isTaken: boolean): Session 
   const message = `${toShownPath(name)} is open in another tab or window`
   const note = 'It can be read here. Close it there to write here.'
   const tabProblem = isTaken ? toProblem({ code: 'in-use', message, note }) : undefined
-  const nothing = { since: undefined, savedAt: undefined, saving: undefined, conflict: undefined, trouble: undefined }
+  const nothing = {
+    isTouched: false,
+    since: undefined,
+    savedAt: undefined,
+    saving: undefined,
+    conflict: undefined,
+    trouble: undefined,
+  }
   return {
     ...{ tools, name, id: tools.createId(), kept: openText(''), base: 'new', disk: undefined, revision: 0 },
     ...{ ...nothing, locked: tabProblem, tabProblem, found: [], emit: () => undefined },
@@ -75,7 +82,7 @@ function begin(session: Session, { kept, locked }: OpenedText, file: FileBytes, 
 function beginWithDraft(session: Session, { kept }: OpenedText, draft: Draft, found: readonly Draft[]): void {
   const { base, id, at: since } = draft
   const conflict = base === 'new' ? undefined : { theirs: undefined }
-  Object.assign(session, { kept, base, id, since, found, conflict })
+  Object.assign(session, { kept, base, id, since, isTouched: true, found, conflict })
 }
 
 function keep({ session, noDrafts }: Opened, release: () => void): Keeper {
@@ -105,6 +112,7 @@ function keep({ session, noDrafts }: Opened, release: () => void): Keeper {
       if (session.locked || edits.length === 0) return
       session.kept = changeText(session.kept, edits)
       session.revision++
+      session.isTouched = true
       const before = session.since
       session.since ??= session.tools.clock.now()
       soon()

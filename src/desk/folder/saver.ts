@@ -30,7 +30,7 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
     stop()
     if (session.locked || session.conflict || !isDirty(session)) return
     // Changed and changed back: there is nothing to write, if the disk is still as it was.
-    if (isOnDisk(session)) return settleSaved().then(look)
+    if (isOnDisk(session)) return look()
     const { revision, base, name, kept, saving: before } = session
     const bytes = toBytes(kept)
     session.saving = bytes
@@ -48,8 +48,6 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
     Object.assign(session, { base: version, disk: bytes, saving: undefined, trouble: undefined, conflict: undefined })
     session.savedAt = clock.now()
     if (session.revision === revision || isOnDisk(session)) return settleSaved()
-    // The draft must say the version that it now changes.
-    drafts.soon()
     session.since = clock.now()
     reportState(session)
     soon()
@@ -87,11 +85,10 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
   async function look(): Promise<void> {
     const { name, base } = session
     const read = await folder.read(name)
-    if (read.ok && read.value.version === base) return findAsBefore()
+    if (read.ok && read.value.version === base) return findAsBefore(read.value)
     if (read.ok) {
-      const isOurs = isDirty(session) || session.savedAt !== undefined
       // Where nobody has written here, the screen shows what the disk has.
-      if (isOurs || !settleOn(session, read.value, 'renewed'))
+      if (session.isTouched || !settleOn(session, read.value, 'renewed'))
         await meet(read.value, [toBytes(session.kept), session.saving])
       return
     }
@@ -100,14 +97,15 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
     else if (problem?.code === 'missing-file' && base !== 'new' && !session.locked) await meet(undefined, [])
   }
 
-  /** The disk holds what the text began from: again, if it was in conflict. */
-  function findAsBefore(): void {
-    const isLost = session.trouble?.kind === 'lost'
-    if (!session.conflict && !isLost) return
+  /** The disk holds what the text began from: still, or again. */
+  async function findAsBefore({ bytes }: FileBytes): Promise<void> {
+    session.disk = bytes
+    const isStuck = session.conflict !== undefined || session.trouble?.kind === 'lost'
     session.conflict = undefined
-    session.trouble = undefined
-    if (!isOnDisk(session)) soon()
-    else if (isDirty(session)) void settleSaved()
+    if (isStuck) session.trouble = undefined
+    if (isDirty(session) && isOnDisk(session)) return settleSaved()
+    if (!isStuck) return
+    if (isDirty(session)) soon()
     reportState(session)
   }
 

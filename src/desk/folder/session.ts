@@ -21,6 +21,8 @@ export interface Session {
   /** When the first change was made that is not saved; undefined where all is. */
   since: number | undefined
   savedAt: number | undefined
+  /** Whether anything was written here since the screen showed just what the disk had. */
+  isTouched: boolean
   /** What is being written at this moment. */
   saving: Uint8Array | undefined
   conflict: { readonly theirs: FileBytes | undefined } | undefined
@@ -63,7 +65,8 @@ export function settleOn(session: Session, theirs: FileBytes, why: 'theirs' | 'r
   if (!opened.ok) return false
   const { version, bytes } = theirs
   session.locked = session.tabProblem ?? opened.value.locked ?? theirs.locked
-  Object.assign(session, { base: version, disk: bytes, since: undefined, conflict: undefined, trouble: undefined })
+  Object.assign(session, { base: version, disk: bytes, since: undefined, isTouched: false })
+  Object.assign(session, { conflict: undefined, trouble: undefined })
   showText(session, opened.value.kept, why)
   reportState(session)
   return true

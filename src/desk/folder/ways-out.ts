@@ -60,8 +60,10 @@ export function createWaysOut(session: Session, saver: Saver, drafts: DraftWrite
     if (!parked.ok) return parked
     session.found = [...(parked.value ? [parked.value] : []), ...others]
     if (!session.conflict && isBehind(first, session)) session.conflict = { theirs: toOnDisk(session) }
-    if (session.conflict) session.base = first.base
+    // What the disk held of that version is not known.
+    if (session.conflict) Object.assign(session, { base: first.base, disk: undefined })
     session.since = clock.now()
+    session.isTouched = true
     showText(session, opened.value.kept, 'draft')
     await drafts.now()
     await tools.drafts.remove(first.id)

@@ -42,6 +42,8 @@ function listen(keeper: Keeper): KeeperEvent[] {
   return events
 }
 function crash(): void {
+  clock.clear()
+  disk.forget()
   locks.crash()
 }
 
@@ -253,6 +255,31 @@ describe('after a crash', () => {
     await clock.advance(20_000)
     expect(keeper.state()).toEqual({ kind: 'conflict', theirs: 'Theirs.\n' })
     expect([keeper.text(), disk.text('hat.md')]).toEqual(['Tam had a hat.\nMine.', 'Theirs.\n'])
+  })
+
+  it('a conflict that a draft led to does not end because the file was only touched', async () => {
+    write(await open(), 'Mine.')
+    await clock.advance(400)
+    crash()
+    disk.foreign('hat.md', 'Theirs.\n')
+    const keeper = await open()
+    await keeper.takeDraft()
+    disk.foreign('hat.md', 'Theirs.\n')
+    await clock.advance(20_000)
+    expect([keeper.state().kind, disk.text('hat.md')]).toEqual(['conflict', 'Theirs.\n'])
+  })
+
+  it('a draft whose file comes back as it was is saved as what it is', async () => {
+    write(await open(), 'Mine.')
+    await clock.advance(400)
+    crash()
+    disk.foreign('hat.md', 'Other.\n')
+    const keeper = await open()
+    await keeper.takeDraft()
+    keeper.change([{ start: 0, end: keeper.text().length, text: 'Other.\n' }])
+    disk.foreign('hat.md', 'Tam had a hat.\r\n')
+    await clock.advance(20_000)
+    expect([keeper.state().kind, disk.text('hat.md')]).toEqual(['saved', 'Other.\r\n'])
   })
 
   it('a draft that waits is not written over by what is typed meanwhile, nor that by the draft', async () => {

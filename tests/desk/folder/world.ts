@@ -7,6 +7,8 @@ import { fail, type Result, succeed, toProblem, toProblemText } from '../../../s
 export interface TestClock extends Clock {
   /** Runs what is due on the way, and lets every promise settle. */
   advance(milliseconds: number): Promise<void>
+  /** Whoever waits, waits in vain. */
+  clear(): void
 }
 
 /** All promises that can go on have gone on. */
@@ -19,6 +21,7 @@ export function createClock(onMove: () => void = () => undefined): TestClock {
   const findNext = () => [...waiting].sort(([one, a], [other, b]) => a.at - b.at || one - other)[0]
   return {
     now: () => now,
+    clear: () => waiting.clear(),
     after(milliseconds, run) {
       const id = count++
       waiting.set(id, { at: now + milliseconds, run })
@@ -49,6 +52,8 @@ export interface TestDisk {
   /** Another program writes, or removes with undefined. `isSeen`: whether the watcher notices. */
   foreign(name: string, text: string | undefined, isSeen?: boolean): void
   text(name: string): string | undefined
+  /** Nobody watches any more. */
+  forget(): void
   /** How saves are answered from now on, and how long an answer takes. */
   set(answering: Answering, latency?: number): void
 }
@@ -105,6 +110,7 @@ export function createDisk(clock: Clock, onSave: (name: string, before: Uint8Arr
   }
   return {
     ...{ files, folder },
+    forget: () => watchers.clear(),
     foreign(name, text, isSeen = true) {
       if (text === undefined) files.delete(name)
       else files.set(name, toBytes(text))
@@ -133,6 +139,7 @@ export function createDrafts(clock: Clock): TestDrafts {
   let page = 0
   let isFull = false
   let latency = 0
+  let turn = 0
   return {
     kept,
     set(full, milliseconds = latency) {
@@ -142,7 +149,8 @@ export function createDrafts(clock: Clock): TestDrafts {
     open() {
       const own = ++page
       const inTime = async (run: () => void): Promise<void> => {
-        if (latency > 0) await new Promise<void>((done) => clock.after(latency, done))
+        // Now quick, now slow, so that what was asked first is not always done first.
+        if (latency > 0) await new Promise<void>((done) => clock.after(latency / ((turn++ % 2) + 1), done))
         if (own === page) run()
       }
       return {
