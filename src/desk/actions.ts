@@ -3,12 +3,12 @@
 import { redo, undo } from '@codemirror/commands'
 import { EditorView } from '@codemirror/view'
 import { batch } from '@preact/signals'
+import { closePlace, findPlaceAround, openPlace } from './cards.ts'
 import type { Changed, Place } from './core/questions.ts'
 import { putEdits } from './editor/editor.ts'
 import { showFile } from './editor/shown.ts'
 import { changeFile } from './files.ts'
 import type { Page } from './page.ts'
-import { closePlace, openPlace } from './session.ts'
 import type { PanelName, PlaceName } from './state.ts'
 
 export function goTo(page: Page, place: PlaceName): void {
@@ -107,8 +107,7 @@ export function stepPlace(page: Page, by: 1 | -1): void {
 export function cardAtCursor(page: Page): void {
   const session = page.state.session.peek()
   if (session === undefined) return
-  const cursor = session.view.state.selection.main.head
-  const at = findPlaces(page).findIndex(({ start, end }) => start <= cursor && cursor <= end)
+  const at = findPlaceAround(session.check.peek(), session.view.state.selection.main.head)
   if (at >= 0) showPlace(page, at)
   else page.voice.say('Nothing is marked at the cursor.')
 }

@@ -1,37 +1,24 @@
 // One open story: its editor, its keeper, and the checks that follow the typing.
 
-import { redoDepth, undoDepth } from '@codemirror/commands'
 import type { EditorView } from '@codemirror/view'
-import { batch, signal } from '@preact/signals'
-import type { Range } from '../problem/index.ts'
-import type { Card, CheckAnswer, CheckedText, StoryText } from './core/questions.ts'
+import { signal } from '@preact/signals'
+import { whenAsked } from './asked.ts'
+import { findPlaceAround, openPlace } from './cards.ts'
+import { type CheckTools, check, follow, toChecking } from './checks.ts'
+import type { Card, CheckAnswer, StoryText } from './core/questions.ts'
 import { createEditor, putEdits, setReadOnly } from './editor/editor.ts'
-import { findOpen, setMarks, setOpenPlace } from './editor/marks.ts'
-import { setPages } from './editor/shown.ts'
 import type { Keeper, KeeperEvent } from './folder/types.ts'
-import type { Asker, Session } from './state.ts'
+import type { Session } from './state.ts'
+import { findTitle } from './title.ts'
 
-/** After so much rest a text is checked; while somebody types on, at least as often as the second. In milliseconds. */
-const REST = 80
-const LONGEST = 400
-
-export interface SessionTools extends Asker {
+export interface SessionTools extends CheckTools {
   readonly cspNonce: string | undefined
   /** A marked word was pressed. */
   onPlace(): void
   /** Somebody has typed: nothing is said aloud for a while. */
   onTyping(): void
-  onFault(error: unknown): void
   /** After the disk has a new version. */
   onSaved(path: string): void
-}
-
-interface Inner {
-  readonly session: Session
-  readonly tools: SessionTools
-  timer: ReturnType<typeof setTimeout> | undefined
-  /** When the oldest change was made that no check has seen. */
-  waiting: number | undefined
 }
 
 export function openSession(keeper: Keeper, tools: SessionTools): Session {
@@ -41,8 +28,9 @@ export function openSession(keeper: Keeper, tools: SessionTools): Session {
     isReadOnly: keeper.state().kind === 'read-only',
     cspNonce: tools.cspNonce,
     complete: (at) => whenAsked(tools.ask({ kind: 'complete', story: session.toStory(), at })),
-    onEdits(edits) {
-      tools.onTyping()
+    onEdits(edits, isTyped) {
+      if (isTyped) inner.typed = performance.now()
+      if (isTyped) tools.onTyping()
       keeper.change(edits)
     },
     onText: () => follow(inner),
@@ -55,18 +43,10 @@ export function openSession(keeper: Keeper, tools: SessionTools): Session {
       for (const one of stops) one()
     },
   })
-  const inner: Inner = { session, tools, timer: undefined, waiting: undefined }
+  const inner = toChecking(session, tools)
   stops.push(keeper.subscribe((event) => hear(event, session, tools)))
   void check(inner)
   return session
-}
-
-/** As a maker knows the story: the title in the settings, the first heading, or the name of the file. */
-function findTitle({ name, text }: Pick<Keeper, 'name' | 'text'>): string {
-  const source = text()
-  const [, own] = /^---\n(?:.*\n)*?title:[ \t]*(\S.*)\n(?:.*\n)*?---$/m.exec(source) ?? []
-  const [, heading] = /^# +(\S.*)$/m.exec(source) ?? []
-  return own?.replace(/^(["'])(.*)\1$/, '$2') ?? heading ?? name
 }
 
 function toSession(keeper: Keeper, view: EditorView, { recheck, stop }: { recheck(): void; stop(): void }): Session {
@@ -114,89 +94,9 @@ function hear(event: KeeperEvent, session: Session, tools: SessionTools): void {
   else session.noDrafts.value = event.problem.message
 }
 
-function follow(inner: Inner): void {
-  const { session } = inner
-  const { state } = session.view
-  batch(() => {
-    session.version.value++
-    session.title.value = findTitle({ name: session.keeper.name, text: () => state.doc.sliceString(0, 4000) })
-    session.canUndo.value = undoDepth(state) > 0
-    session.canRedo.value = redoDepth(state) > 0
-  })
-  const now = performance.now()
-  inner.waiting ??= now
-  clearTimeout(inner.timer)
-  inner.timer = setTimeout(() => void check(inner), Math.max(0, Math.min(REST, inner.waiting + LONGEST - now)))
-}
-
-async function check(inner: Inner): Promise<void> {
-  const { session, tools } = inner
-  inner.waiting = undefined
-  const story = session.toStory()
-  try {
-    const answer = await whenAsked(tools.ask({ kind: 'check', story }))
-    if (answer === undefined || answer.version !== session.version.peek()) return
-    show(answer, session, tools)
-  } catch (error) {
-    tools.onFault(error)
-  }
-}
-
-function show(answer: CheckAnswer, session: Session, tools: SessionTools): void {
-  const { view } = session
-  const open = session.place.peek()
-  const anchor = findOpen(view)
-  const pages = answer.checked ? answer.pages : undefined
-  view.dispatch({ effects: [setPages.of(pages), setMarks.of(answer.checked ? answer : undefined)] })
-  session.check.value = answer
-  if (open === undefined) return
-  const at = answer.checked ? findNext(answer, anchor ?? { start: 0, end: 0 }, session.goesOn.peek()) : -1
-  session.goesOn.value = false
-  if (at >= 0) openPlace(session, at, tools)
-  else closePlace(session)
-}
-
-/** The same place; where it is gone and somebody goes from place to place, the next one. */
-function findNext({ places }: CheckedText, anchor: Range, goesOn: boolean): number {
-  const same = places.findIndex(({ start, end }) => start === anchor.start && end === anchor.end)
-  if (same >= 0 || !goesOn) return same
-  const next = places.findIndex(({ start }) => start >= anchor.start)
-  return next >= 0 ? next : places.length - 1
-}
-
 function openPlaceAt(start: number, session: Session, tools: SessionTools): void {
-  const answer = session.check.peek()
-  const at = answer?.checked ? answer.places.findIndex((place) => place.start <= start && start <= place.end) : -1
+  const at = findPlaceAround(session.check.peek(), start)
   if (at < 0) return
   openPlace(session, at, tools)
   tools.onPlace()
-}
-
-/** Opens the card of a place; the text keeps its cursor. */
-export function openPlace(session: Session, at: number, tools: Asker & Pick<SessionTools, 'onFault'>): void {
-  session.place.value = at
-  session.view.dispatch({ effects: setOpenPlace.of(at) })
-  const story = session.toStory()
-  whenAsked(tools.ask({ kind: 'card', story, place: at })).then((answer) => {
-    if (session.place.peek() !== at || session.version.peek() !== story.version) return
-    session.card.value = answer?.ok ? answer.value : undefined
-  }, tools.onFault)
-}
-
-export function closePlace(session: Session): void {
-  batch(() => {
-    session.place.value = undefined
-    session.card.value = undefined
-  })
-  session.view.dispatch({ effects: setOpenPlace.of(undefined) })
-}
-
-/** Undefined where a newer question has taken its place: then there is a newer answer. */
-export async function whenAsked<Value>(asked: Promise<Value>): Promise<Value | undefined> {
-  try {
-    return await asked
-  } catch (error) {
-    if (error instanceof Error && error.name === 'Dropped') return undefined
-    throw error
-  }
 }

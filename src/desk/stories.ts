@@ -21,6 +21,7 @@ export async function openStory(page: Page, path: string, fresh?: string): Promi
     onPlace: () => showPanel(page, 'places'),
     onTyping: () => voice.hush(),
     onFault: toFault(page),
+    onCount: (places) => voice.say(toCountText(places)),
     onSaved(name) {
       state.shelfAge.value++
       void tools.ask({ kind: 'changed', paths: [name] }).catch(toFault(page))
@@ -39,4 +40,9 @@ export async function closeStory({ state }: Page): Promise<void> {
   if (session === undefined) return
   state.session.value = undefined
   await session.close()
+}
+
+function toCountText(places: number): string {
+  if (places === 0) return 'No place asks for a look any more.'
+  return places === 1 ? '1 place asks for a look.' : `${places} places ask for a look.`
 }

@@ -2,10 +2,10 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { showPlace, toFault } from '../actions.ts'
+import { whenAsked } from '../asked.ts'
 import type { Book, Spread } from '../core/questions.ts'
 import { type Told, usePage } from '../page.ts'
 import { Problems, Said } from '../panels/parts.tsx'
-import { whenAsked } from '../session.ts'
 import { PageChoices } from './choices.tsx'
 import { usePictures } from './pictures.ts'
 

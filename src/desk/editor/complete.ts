@@ -6,7 +6,7 @@ import {
   type CompletionResult,
   completionKeymap,
 } from '@codemirror/autocomplete'
-import type { Extension } from '@codemirror/state'
+import { type Extension, Prec } from '@codemirror/state'
 import { keymap } from '@codemirror/view'
 import type { Completions } from '../core/questions.ts'
 
@@ -32,6 +32,7 @@ export function completion(ask: AskCompletions): Extension {
       defaultKeymap: false,
       maxRenderedOptions: 30,
     }),
-    keymap.of(completionKeymap),
+    // Before all other keys: Enter takes the word that is chosen.
+    Prec.highest(keymap.of(completionKeymap)),
   ]
 }

@@ -21,7 +21,7 @@ export interface EditorTools {
   readonly cspNonce: string | undefined
   readonly complete: AskCompletions
   /** All edits of one change, in order; not those that came from outside. */
-  onEdits(edits: readonly TextEdit[]): void
+  onEdits(edits: readonly TextEdit[], isTyped: boolean): void
   /** After every change of the text, from wherever. */
   onText(): void
   /** A marked word was clicked or tapped. */
@@ -63,7 +63,8 @@ function listen(tools: EditorTools): Extension {
   return [
     EditorView.updateListener.of(({ docChanged, transactions }) => {
       for (const transaction of transactions)
-        if (transaction.docChanged && !transaction.annotation(fromOutside)) tools.onEdits(toEdits(transaction))
+        if (transaction.docChanged && !transaction.annotation(fromOutside))
+          tools.onEdits(toEdits(transaction), transaction.isUserEvent('input') || transaction.isUserEvent('delete'))
       if (docChanged) tools.onText()
     }),
     EditorView.domEventHandlers({

@@ -4,8 +4,15 @@ import { type Extension, type Range as Placed, StateEffect, StateField, type Tex
 import { Decoration, type DecorationSet, EditorView } from '@codemirror/view'
 import type { CheckedText, Mark } from '../core/questions.ts'
 
+export interface NewMarks {
+  /** Undefined where the text cannot be checked. */
+  readonly checked: CheckedText | undefined
+  /** Where a word ends that is still being typed: it is not marked yet. */
+  readonly unfinished: number | undefined
+}
+
 /** The marks of just this text, and which place has its card open. */
-export const setMarks = StateEffect.define<CheckedText | undefined>()
+export const setMarks = StateEffect.define<NewMarks>()
 export const setOpenPlace = StateEffect.define<number | undefined>()
 
 interface Marked {
@@ -33,10 +40,11 @@ const marked = StateField.define<Marked>({
     }
     for (const effect of transaction.effects) {
       if (effect.is(setMarks)) {
-        checked = effect.value
+        checked = effect.value.checked
         const { doc } = transaction.state
-        words = renew(words, checked, 'word', doc)
-        letters = renew(letters, checked, 'letters', doc)
+        const marks = toFinished(effect.value)
+        words = renew(words, checked, marks, 'word', doc)
+        letters = renew(letters, checked, marks, 'letters', doc)
       } else if (effect.is(setOpenPlace)) {
         const place = effect.value === undefined ? undefined : checked?.places[effect.value]
         open = place && place.start < place.end ? Decoration.set([OPEN.range(place.start, place.end)]) : Decoration.none
@@ -48,11 +56,23 @@ const marked = StateField.define<Marked>({
   },
 })
 
+function toFinished({ checked, unfinished }: NewMarks): readonly Mark[] {
+  const { marks = [] } = checked ?? {}
+  const typed = marks.find(({ kind, end }) => kind === 'word' && end === unfinished)
+  return typed === undefined ? marks : marks.filter(({ place }) => place !== typed.place)
+}
+
 /** Keeps the set for every page on which nothing is marked otherwise than before: what is the same is not drawn again. */
-function renew(old: DecorationSet, checked: CheckedText | undefined, kind: Mark['kind'], doc: Text): DecorationSet {
+function renew(
+  old: DecorationSet,
+  checked: CheckedText | undefined,
+  marks: readonly Mark[],
+  kind: Mark['kind'],
+  doc: Text,
+): DecorationSet {
   if (checked === undefined) return Decoration.none
   const deco = kind === 'word' ? WORD : LETTERS
-  const wanted = checked.marks.filter((mark) => mark.kind === kind && mark.start < mark.end && mark.end <= doc.length)
+  const wanted = marks.filter((mark) => mark.kind === kind && mark.start < mark.end && mark.end <= doc.length)
   let set = old
   for (const [from, to] of toStretches(checked, doc.length)) {
     const here = wanted.filter(({ start }) => start >= from && start < to)

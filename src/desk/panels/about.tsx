@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'preact/hooks'
 import { applyChange, toFault, toggleFile } from '../actions.ts'
+import { whenAsked } from '../asked.ts'
 import type { About as AboutAnswer, AboutEdit, ReaderChoice, SettingKey } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { whenAsked } from '../session.ts'
 import { toTold } from '../told.ts'
 import { ListField } from './list-field.tsx'
 import { Field, Problems } from './parts.tsx'

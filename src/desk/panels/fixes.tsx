@@ -1,6 +1,6 @@
 // What can be done at a place: a word that fits with one press, a name, a word known by heart, a word kept for a reason, a sound taught.
 
-import { useState } from 'preact/hooks'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { applyChange, backToText } from '../actions.ts'
 import type { Card, Changed, Fix } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
@@ -104,6 +104,8 @@ function AskFirst({ card, kind, onDone }: { readonly card: Card; readonly kind: 
   const [text, setText] = useState('')
   const [told, setTold] = useState('')
   const { label, hint, press } = ASKED[kind]
+  const field = useRef<HTMLInputElement>(null)
+  useLayoutEffect(() => field.current?.focus(), [])
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault()
     const session = page.state.session.peek()
@@ -122,8 +124,7 @@ function AskFirst({ card, kind, onDone }: { readonly card: Card; readonly kind: 
     <form class="ask" onSubmit={submit}>
       <label>
         <span>{label}</span>
-        {/* biome-ignore lint/a11y/noAutofocus: it was asked for with the press before */}
-        <input autoFocus value={text} onInput={(event) => setText(event.currentTarget.value)} autocomplete="off" />
+        <input ref={field} value={text} onInput={(event) => setText(event.currentTarget.value)} autocomplete="off" />
       </label>
       <p class="hint">{hint}</p>
       {told !== '' && <p class="wrong">{told}</p>}

@@ -1,10 +1,10 @@
 // Print: what, on which paper, in which letters. The PDF is made in this page, and opened or saved.
 
 import { useState } from 'preact/hooks'
+import { whenAsked } from '../asked.ts'
 import { Choose, PageChoices } from '../book/choices.tsx'
 import type { Printed, PrintKind, PrintWish } from '../core/questions.ts'
 import { type Page, type Told, usePage } from '../page.ts'
-import { whenAsked } from '../session.ts'
 import { Field, Problems, Said } from './parts.tsx'
 import { Sheet } from './sheet.tsx'
 

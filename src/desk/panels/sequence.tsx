@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'preact/hooks'
 import { applyChange, toFault } from '../actions.ts'
+import { whenAsked } from '../asked.ts'
 import type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { whenAsked } from '../session.ts'
 import { toTold } from '../told.ts'
 import { NewSequence } from './new-sequence.tsx'
 import { Field, Problems, Said } from './parts.tsx'
@@ -84,7 +84,13 @@ function Step({ step, path, onShown }: StepProps) {
           />
         ))}
       </ul>
-      {step.more.length > 0 && <p class="hint">{step.more.join('. ')}.</p>}
+      {step.more.length > 0 && (
+        <ul class="more">
+          {step.more.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
       <Problems problems={step.problems} />
       {path !== null && (
         <form

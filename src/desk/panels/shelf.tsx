@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'preact/hooks'
 import { toFault } from '../actions.ts'
+import { whenAsked } from '../asked.ts'
 import type { BookRow, ShelfAnswer } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { whenAsked } from '../session.ts'
 import { openStory } from '../stories.ts'
 import { Problems } from './parts.tsx'
 

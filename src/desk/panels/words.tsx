@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from 'preact/hooks'
 import { backToText, putWord, toFault } from '../actions.ts'
+import { whenAsked } from '../asked.ts'
 import type { BankAnswer, BankWish, Choices } from '../core/questions.ts'
 import { usePage } from '../page.ts'
-import { whenAsked } from '../session.ts'
 import type { Session } from '../state.ts'
 import { Field, Problems } from './parts.tsx'
 
