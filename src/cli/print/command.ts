@@ -1,14 +1,15 @@
 // `battledore print`: from words and stories to sheets of paper.
 
 import { Option } from 'commander'
+import { SHEET_KINDS } from '../../sheets/index.ts'
 import { type AddCommand, withExamples } from '../command.ts'
 import { addWordFilters } from '../words/filters.ts'
-import { KINDS, type PrintOptions } from './options.ts'
+import type { PrintOptions } from './options.ts'
 
 export const addPrint: AddCommand = (program, { io, leave }) => {
   const command = addWordFilters(program.command('print'))
     .description('print cards, tags, lists, slips, strips or a booklet, as one PDF')
-    .argument('<kind>', `what to print: ${KINDS.join(', ')}`)
+    .argument('<kind>', `what to print: ${SHEET_KINDS.join(', ')}`)
     .argument('[story]', 'the story, for strips and a book')
     .option('--count <number>', 'how many words, or all')
     .addOption(

@@ -1,12 +1,10 @@
 // What `battledore print` can be asked, as typed and as read.
 
 import { findNearest } from '../../nearest.ts'
-import type { CutWish, MarkWish, PaperName, SizeWish } from '../../print/index.ts'
+import type { CutWish, PaperName, SizeWish } from '../../print/index.ts'
 import { fail, type Problem, type Result, succeed, toExpected } from '../../problem/index.ts'
+import { SHEET_KINDS, type SheetKind, type Wishes } from '../../sheets/index.ts'
 import type { WordsOptions } from '../words/run.ts'
-
-export const KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall', 'book', 'set'] as const
-export type Kind = (typeof KINDS)[number]
 
 /** As typed. */
 export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as' | 'sounds'> {
@@ -35,28 +33,13 @@ export interface PrintOptions extends Omit<WordsOptions, 'format' | 'set' | 'as'
   readonly failOn: 'error' | 'never'
 }
 
-/** As read. */
-export interface Wishes {
-  readonly paper: PaperName | undefined
-  readonly size: SizeWish
-  readonly mark: MarkWish
-  readonly cut: CutWish
-  /** Whether strips come once more in loose words. */
-  readonly isCutInWords: boolean
-  readonly backs: 'none' | 'words'
-  readonly fold: 'staple' | 'one-sheet' | 'none'
-  readonly sides: 'both' | 'fronts' | 'backs'
-  readonly turn: 'short-edge' | 'long-edge' | undefined
-  readonly isGrey: boolean
-}
-
-export function readKind(text: string): Result<Kind> {
-  const kind = KINDS.find((one) => one === text || `${one}s` === text || one === `${text}s`)
-  return kind ? succeed(kind) : toUnknown('print', text, KINDS)
+export function readKind(text: string): Result<SheetKind> {
+  const kind = SHEET_KINDS.find((one) => one === text || `${one}s` === text || one === `${text}s`)
+  return kind ? succeed(kind) : toUnknown('print', text, SHEET_KINDS)
 }
 
 /** Every choice that is no choice, told at once. */
-export function readWishes(kind: Kind, options: PrintOptions): Result<Wishes> {
+export function readWishes(kind: SheetKind, options: PrintOptions): Result<Wishes> {
   const problems: Problem[] = []
   const choose = <const Choice extends string>(flag: string, text: string, choices: readonly Choice[]): Choice => {
     const found = choices.find((one) => one === text.toLowerCase())
@@ -86,8 +69,8 @@ export function readWishes(kind: Kind, options: PrintOptions): Result<Wishes> {
 }
 
 /** A wish that this kind of sheet cannot fulfil would be passed over without a word. */
-function findMisplaced(kind: Kind, { backs, fold, isCutInWords }: Wishes): readonly Problem[] {
-  const only = (isWished: boolean, flag: string, home: Kind): readonly Problem[] =>
+function findMisplaced(kind: SheetKind, { backs, fold, isCutInWords }: Wishes): readonly Problem[] {
+  const only = (isWished: boolean, flag: string, home: SheetKind): readonly Problem[] =>
     isWished && kind !== home
       ? fail({ code: 'bad-value', message: `${flag} is for \`print ${home}\`, not for \`print ${kind}\`` }).problems
       : []

@@ -7,15 +7,6 @@ import { toShownPath } from '../files/file-problem.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 
-/** `['cards', 'pink-3', 'o']` → `cards-pink-3-o`. */
-export const toFileName = (parts: readonly (string | undefined)[]): string =>
-  parts
-    .flatMap((part) => (part === undefined ? [] : [part.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')]))
-    .map((part) => part.replace(/^-+|-+$/g, ''))
-    .filter((part) => part !== '')
-    .join('-')
-    .slice(0, 80)
-
 export interface Written {
   /** As shown to people. */
   readonly path: string

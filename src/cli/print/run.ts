@@ -4,16 +4,22 @@ import { type Ask, drawPdf, drawSvgs, type Letters, PAPERS, type Print, toSides 
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { wrap } from '../../report/text.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
+import {
+  type Prepared,
+  type SheetKind,
+  type StorySheetKind,
+  toAdvice,
+  toFileName,
+  type Wishes,
+} from '../../sheets/index.ts'
 import { complainOf, type ExitCode, toWidth } from '../command.ts'
 import type { Io, Output } from '../io.ts'
 import { type FoundReader, findListReader } from '../list-reader.ts'
-import type { Prepared } from './context.ts'
 import { loadLetters } from './letters.ts'
-import { type Kind, type PrintOptions, readKind, readWishes, type Wishes } from './options.ts'
-import { toFileName, type Written, writeAll } from './output.ts'
-import { toAdvice } from './say.ts'
+import { type PrintOptions, readKind, readWishes } from './options.ts'
+import { type Written, writeAll } from './output.ts'
 import { laySet } from './set.ts'
-import { layStory, type StoryKind } from './stories.ts'
+import { layStory } from './stories.ts'
 import { readStoryToPrint } from './story.ts'
 import { layWords } from './words.ts'
 
@@ -48,7 +54,7 @@ async function tryPrint(task: PrintTask, io: Io): Promise<Result<ExitCode>> {
 }
 
 interface SheetWish {
-  readonly kind: Kind
+  readonly kind: SheetKind
   readonly options: PrintOptions
   readonly wishes: Wishes
   readonly letters: Letters
@@ -58,8 +64,8 @@ async function prepareStorySheets(path: string | undefined, wish: SheetWish, io:
   const { options, wishes } = wish
   const story = await readStoryToPrint(path, options, io)
   if (!story.ok) return story
-  const kind = wish.kind as StoryKind
-  return layStory({ kind, story: story.value, options, wishes, ask: toAsk(wish, story.value) }, io)
+  const kind = wish.kind as StorySheetKind
+  return layStory({ kind, story: story.value, wishes, ask: toAsk(wish, story.value) }, io)
 }
 
 async function prepareWords(path: string | undefined, wish: SheetWish, io: Io): Promise<Result<Prepared>> {
@@ -74,7 +80,7 @@ async function prepareWords(path: string | undefined, wish: SheetWish, io: Io): 
 }
 
 /** Words that the maker names are printed as they are; a step is needed to find words, or to mark letters of them. */
-const isStepNeeded = (kind: Kind, { words, wordsFrom, mark }: PrintOptions): boolean =>
+const isStepNeeded = (kind: SheetKind, { words, wordsFrom, mark }: PrintOptions): boolean =>
   kind === 'set' || mark !== 'none' || (words === undefined && wordsFrom === undefined)
 
 async function finish(

@@ -4,13 +4,13 @@ import { type Ask, layContents, moveParts, type Sheet } from '../../print/index.
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { OBJECT_CAUTION } from '../../report/caution.ts'
 import { findStep, knowledgeAt } from '../../sequence/index.ts'
+import { type Prepared, toAskedFor, type WordSheetKind } from '../../sheets/index.ts'
 import type { Io } from '../io.ts'
-import type { Prepared, PrintContext } from './context.ts'
+import type { PrintContext } from './context.ts'
 import { findObjects } from './objects.ts'
 import { layStory } from './stories.ts'
-import type { StoryToPrint } from './story.ts'
-import type { WordKindOfSheet } from './wanted.ts'
-import { layWords, toAskedFor } from './words.ts'
+import type { FileStory } from './story.ts'
+import { layWords } from './words.ts'
 
 interface Section {
   readonly head: string
@@ -22,11 +22,7 @@ interface Section {
 /** Parts of one kind of sheet; no kind has so many. */
 const PARTS = 1e7
 
-export async function laySet(
-  context: PrintContext,
-  story: StoryToPrint | undefined,
-  io: Io,
-): Promise<Result<Prepared>> {
+export async function laySet(context: PrintContext, story: FileStory | undefined, io: Io): Promise<Result<Prepared>> {
   const { reader, ask, options } = context
   const objects = await findObjects(context, io)
   if (!objects.ok) return objects
@@ -35,7 +31,7 @@ export async function laySet(
   if (story) {
     // The story may be of another step than the words, and its own says how large its letters are.
     const { pageWords } = knowledgeAt(story.sequence, story.step).limits
-    const strips = layStory({ ...context, ask: { ...ask, pageWords }, kind: 'strips', story }, io)
+    const strips = layStory({ wishes: context.wishes, ask: { ...ask, pageWords }, kind: 'strips', story }, io)
     if (!strips.ok) return strips
     sections.value.push({
       head: `strips of “${strips.value.title}”`,
@@ -66,7 +62,7 @@ export async function laySet(
 /** Kinds that have no word at this step are left out: the first steps bring no sight words. */
 async function laySections(context: PrintContext, objects: readonly string[], io: Io): Promise<Result<Section[]>> {
   const { options } = context
-  const asks: readonly { kind: WordKindOfSheet; head: string; hint: string; more: object }[] = [
+  const asks: readonly { kind: WordSheetKind; head: string; hint: string; more: object }[] = [
     {
       kind: 'cards',
       head: 'picture cards with their tags',

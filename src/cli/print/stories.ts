@@ -1,163 +1,26 @@
-// Sheets that are made of a story: a booklet, its sentences as strips, or as slips.
+// Sheets of a story by the command: reads its pictures, and has it laid out.
 
-import { findSpelling } from '../../finder/index.ts'
+import type { Ask } from '../../print/index.ts'
+import { type Result, succeed } from '../../problem/index.ts'
 import {
-  type Ask,
-  type Book,
-  type BookPage,
-  isOneOf,
-  type Laid,
-  layBook,
-  laySlips,
-  layStrips,
-  type MarkedText,
-  type Marking,
-  toGrownUpPage,
-} from '../../print/index.ts'
-import { fail, type Result, succeed, toProblemLine } from '../../problem/index.ts'
-import { findStep } from '../../sequence/index.ts'
-import type { Block, Page } from '../../story/types.ts'
+  layStory as layOut,
+  type Prepared,
+  type StoryPicture,
+  type StorySheetKind,
+  type Wishes,
+} from '../../sheets/index.ts'
 import type { Io } from '../io.ts'
-import type { Prepared } from './context.ts'
-import { findNoticedWords, toFacts } from './noticed-words.ts'
-import type { PrintOptions, Wishes } from './options.ts'
-import { type StoryToPrint, toPlaceText, toStoryName } from './story.ts'
-import { readStoryPictures, type StoryPicture } from './story-pictures.ts'
-import { toMarkedText } from './story-text.ts'
-
-export type StoryKind = 'book' | 'strips' | 'slips'
+import type { FileStory } from './story.ts'
+import { readStoryPictures } from './story-pictures.ts'
 
 export interface StoryAsk {
-  readonly kind: StoryKind
-  readonly story: StoryToPrint
-  readonly options: PrintOptions
+  readonly kind: StorySheetKind
+  readonly story: FileStory
   readonly wishes: Wishes
   readonly ask: Ask
 }
 
 export function layStory({ kind, story, wishes, ask }: StoryAsk, io: Io): Result<Prepared> {
   const pictures = kind === 'slips' ? succeed<readonly StoryPicture[]>([]) : readStoryPictures(story, io)
-  if (!pictures.ok) return pictures
-  const marking = toMarking(story, wishes)
-  const title = toTitle(story)
-  const noticed = findNoticedWords(story)
-  const notices = [...(story.notice === undefined ? [] : [story.notice]), ...story.own.problems.map(toProblemLine)]
-  const lay = (): Result<Laid & { readonly notices?: readonly string[] }> => {
-    if (kind === 'book') return layBook(toBook(story, pictures.value, marking, title, wishes), wishes.fold, ask)
-    const sentences = toSentences(story, marking)
-    if (sentences.length === 0) return fail({ code: 'no-words', message: `\`${story.path}\` has no sentence to print` })
-    if (kind === 'slips') return laySlips(sentences, ask)
-    return layStrips({ sentences, pictures: toEachOnce(pictures.value) }, wishes.isCutInWords, ask)
-  }
-  const missing = ask.letters.findMissing([title, ...listTexts(story)])
-  if (missing.length > 0)
-    return fail({
-      code: 'missing-letter',
-      message: `${story.path}: ${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
-      note: 'Take another font with --letters.',
-    })
-  if (story.story.pages.length === 0)
-    return fail({ code: 'no-words', message: `\`${story.path}\` has no page to print` })
-  const laid = lay()
-  if (!laid.ok) return laid
-  return succeed({
-    laid: laid.value,
-    title,
-    name: [kind, toStoryName(story)],
-    notices: [...notices, ...noticed.notices, ...(laid.value.notices ?? [])],
-    hasUnreadable: noticed.unreadable.length > 0,
-  })
-}
-
-/** The cover mostly shows again what a page shows. */
-const toEachOnce = (pictures: readonly StoryPicture[]) => [
-  ...new Map(pictures.map(({ picture, shown }) => [picture.source, shown])).values(),
-]
-
-const listTexts = ({ story }: StoryToPrint): readonly string[] =>
-  story.pages.flatMap(({ blocks }) => blocks.map(({ text }) => text))
-
-/** The title of the story, else that of its settings, else the name of its file. */
-function toTitle(story: StoryToPrint): string {
-  const written = story.story.title?.text.replaceAll('\n', ' ').trim() || story.own.title?.value
-  if (written) return written
-  const name = toStoryName(story)
-    .replace(/^\d+[-_ ]/, '')
-    .replace(/[-_]+/g, ' ')
-  return name.slice(0, 1).toUpperCase() + name.slice(1)
-}
-
-/** What the story says it practises, else what its step brings. */
-function toMarking({ own, sequence, step, context, phonics }: StoryToPrint, { mark }: Wishes): Marking {
-  const tests = own.practises.flatMap(({ value }) => {
-    const found = findSpelling(value, sequence, phonics)
-    return 'problem' in found || 'letters' in found.spelling ? [] : found.spelling
-  })
-  const adds = findStep(sequence, step)?.adds.correspondences ?? []
-  const isNew = isOneOf(new Set(adds.map(({ key }) => key)))
-  return {
-    wish: mark,
-    knowledge: context.knowledge,
-    isPractised: (unit) => (tests.length > 0 ? tests.some((test) => test(unit)) : isNew(unit)),
-  }
-}
-
-function toSentences({ story, context }: StoryToPrint, marking: Marking): readonly MarkedText[] {
-  return story.pages.flatMap(({ blocks }) =>
-    blocks
-      .filter(({ kind }) => kind === 'paragraph')
-      .flatMap((block) =>
-        block.sentences
-          .filter(({ words }) => words.length > 0)
-          .map((sentence) => toMarkedText(block, sentence, context, marking))
-          .map((text) => ({ ...text, text: text.text.replaceAll('\n', ' ') })),
-      ),
-  )
-}
-
-function toBook(
-  story: StoryToPrint,
-  pictures: readonly StoryPicture[],
-  marking: Marking,
-  title: string,
-  { fold }: Wishes,
-): Book {
-  const start = story.story.title?.start ?? story.story.pages[0]?.blocks[0]?.start ?? 0
-  const before = pictures.find(({ picture }) => picture.start < start && story.story.title !== undefined)
-  const pages = story.story.pages.map((page) =>
-    toPage(
-      page,
-      pictures.filter((one) => one !== before && one.picture.page === page.number),
-      story,
-      marking,
-    ),
-  )
-  return {
-    title,
-    cover: (before ?? pictures[0])?.shown,
-    pages: pages.filter(
-      ({ blocks, above, below }) => blocks.length + above.length + below.length > 0 || pages.length > 1,
-    ),
-    grownUp: toGrownUpPage({
-      ...toFacts(story, title),
-      isStapled: fold === 'staple',
-      hasPictures: pictures.length > 0,
-    }),
-  }
-}
-
-function toPage(page: Page, pictures: readonly StoryPicture[], story: StoryToPrint, marking: Marking): BookPage {
-  const blocks = page.blocks.filter(({ kind }) => kind !== 'title')
-  const end = blocks[0]?.end ?? Number.POSITIVE_INFINITY
-  const toBlock = (block: Block) => ({
-    kind: block.kind === 'heading' ? ('heading' as const) : ('paragraph' as const),
-    text: toMarkedText(block, { textStart: 0, textEnd: block.text.length }, story.context, marking),
-  })
-  return {
-    number: page.number,
-    place: toPlaceText(story, blocks[0]?.start ?? page.start),
-    blocks: blocks.map(toBlock),
-    above: pictures.filter(({ picture }) => picture.start < end).map(({ shown }) => shown),
-    below: pictures.filter(({ picture }) => picture.start >= end).map(({ shown }) => shown),
-  }
+  return pictures.ok ? layOut({ kind, story, pictures: pictures.value, wishes, ask }) : pictures
 }

@@ -3,19 +3,15 @@
 import { dirname, join, relative, resolve, sep } from 'node:path'
 import type { Shown } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
+import { type StoryPicture, toPlaceText } from '../../sheets/index.ts'
 import type { Picture } from '../../story/types.ts'
 import { toShownPath } from '../files/file-problem.ts'
 import type { Io } from '../io.ts'
 import { readOwn } from './pictures.ts'
-import { type StoryToPrint, toPlaceText } from './story.ts'
-
-export interface StoryPicture {
-  readonly shown: Shown
-  readonly picture: Picture
-}
+import type { FileStory } from './story.ts'
 
 /** Those that a child sees, in order of place; every one that cannot be printed is told with its place. */
-export function readStoryPictures(story: StoryToPrint, io: Io): Result<readonly StoryPicture[]> {
+export function readStoryPictures(story: FileStory, io: Io): Result<readonly StoryPicture[]> {
   const read: StoryPicture[] = []
   const problems = story.story.pictures
     .filter(({ inNote }) => !inNote)
@@ -32,7 +28,7 @@ export function readStoryPictures(story: StoryToPrint, io: Io): Result<readonly 
   return problems.length > 0 ? fail(...problems) : succeed(read)
 }
 
-function readOne({ source, alt, title, page }: Picture, { file }: StoryToPrint, io: Io): Result<Shown> {
+function readOne({ source, alt, title, page }: Picture, { file }: FileStory, io: Io): Result<Shown> {
   if (/^(?:[a-z][a-z+.-]+:|\/\/)/i.test(source))
     return fail({
       code: 'outside-folder',

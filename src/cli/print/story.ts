@@ -2,11 +2,11 @@
 
 import { basename } from 'node:path'
 import { rules } from '../../../rules/index.ts'
-import { type PreparedStory, prepareStory } from '../../check/check-story.ts'
+import { prepareStory } from '../../check/check-story.ts'
 import { readFlags } from '../../config/index.ts'
-import type { Phonics } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
-import { createLines, type Lines } from '../../story/index.ts'
+import type { StoryToPrint } from '../../sheets/index.ts'
+import { createLines } from '../../story/index.ts'
 import { createTaskMaker } from '../check/task.ts'
 import { findStories } from '../files/find.ts'
 import type { Io } from '../io.ts'
@@ -14,23 +14,16 @@ import type { ReaderSettings } from '../reader.ts'
 import { createResources } from '../resources.ts'
 import type { PrintOptions } from './options.ts'
 
-export interface StoryToPrint extends PreparedStory {
-  /** As shown to people. */
-  readonly path: string
+export interface FileStory extends StoryToPrint {
   /** Where it lies; undefined where it came in by a pipe. */
   readonly file: string | undefined
-  readonly lines: Lines
-  readonly phonics: Phonics
-  /** For whom it is judged, where a reader's file is given. */
-  readonly notice: string | undefined
-  readonly readerPath: string | undefined
 }
 
 export async function readStoryToPrint(
   path: string | undefined,
   options: PrintOptions,
   io: Io,
-): Promise<Result<StoryToPrint>> {
+): Promise<Result<FileStory>> {
   if (path === undefined)
     return fail({ code: 'no-words', message: 'Say which story', note: 'For example: battledore print book tam.md' })
   const found = await findStories([path], io)
@@ -60,6 +53,7 @@ export async function readStoryToPrint(
     readerPath: options.reader,
     path: task.path,
     file: file.file === '-' ? undefined : file.file,
+    name: file.file === '-' ? 'story' : basename(task.path).replace(/\.[^.]*$/, ''),
     lines: createLines(prepared.story.source),
     phonics: resources.phonicsFor(prepared.sequence.accent),
   })
@@ -70,13 +64,3 @@ async function findReader(path: string, io: Io): Promise<Result<ReaderSettings>>
   const { readReader } = await import('../reader.ts')
   return readReader(path, io)
 }
-
-/** `tam.md:12:1`. */
-export function toPlaceText({ path, lines }: Pick<StoryToPrint, 'path' | 'lines'>, offset: number): string {
-  const { line, column } = lines.toPoint(offset)
-  return `${path}:${line}:${column}`
-}
-
-/** The name of the story's file without its ending. */
-export const toStoryName = ({ path, file }: Pick<StoryToPrint, 'path' | 'file'>): string =>
-  file === undefined ? 'story' : basename(path).replace(/\.[^.]*$/, '')

@@ -4,12 +4,13 @@ import { resolve } from 'node:path'
 import { DATA_FOLDER, loadLexicon } from '../../packaged/data.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { knowledgeAt, toSightKey, withReader } from '../../sequence/index.ts'
+import type { WordSheetKind } from '../../sheets/index.ts'
 import { findReadableAt, judge } from '../../verdict/index.ts'
 import { readTextFile } from '../files/read.ts'
 import type { Io } from '../io.ts'
 import type { FoundReader } from '../list-reader.ts'
 import { makeList } from '../words/run.ts'
-import type { Kind, PrintOptions } from './options.ts'
+import type { PrintOptions } from './options.ts'
 
 export interface WantedWords {
   readonly words: readonly string[]
@@ -23,7 +24,7 @@ export interface WantedWords {
 const MOST = 500
 
 /** How many words each kind of sheet has where nobody says: one sheet, or two. */
-const USUAL: Readonly<Record<Exclude<Kind, 'book' | 'strips' | 'set'>, number>> = {
+const USUAL: Readonly<Record<WordSheetKind, number>> = {
   cards: 8,
   list: 8,
   sight: Infinity,
@@ -32,10 +33,8 @@ const USUAL: Readonly<Record<Exclude<Kind, 'book' | 'strips' | 'set'>, number>> 
   wall: 12,
 }
 
-export type WordKindOfSheet = keyof typeof USUAL
-
 /** Cards and tags are for things; a slip says something to fetch or to do; a list has words of every kind. */
-const KIND_OF_WORDS: Readonly<Record<WordKindOfSheet, { readonly picture?: true; readonly kind?: string }>> = {
+const KIND_OF_WORDS: Readonly<Record<WordSheetKind, { readonly picture?: true; readonly kind?: string }>> = {
   cards: { picture: true },
   list: {},
   sight: {},
@@ -45,7 +44,7 @@ const KIND_OF_WORDS: Readonly<Record<WordKindOfSheet, { readonly picture?: true;
 }
 
 export interface Want {
-  readonly kind: WordKindOfSheet
+  readonly kind: WordSheetKind
   readonly options: PrintOptions
   readonly reader: FoundReader
   /** Whether a picture is there for a word: those come first where pictures are printed. */

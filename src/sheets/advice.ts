@@ -1,10 +1,10 @@
 // The last line of `battledore print`: what was made, and what to do with it now.
 
-import { count, type Laid } from '../../print/index.ts'
-import type { Kind, Wishes } from './options.ts'
+import { count, type Laid } from '../print/index.ts'
+import type { SheetKind, Wishes } from './types.ts'
 
 export interface Made {
-  readonly kind: Kind
+  readonly kind: SheetKind
   readonly laid: Laid
   readonly wishes: Wishes
   readonly bytes: number
@@ -31,7 +31,7 @@ const toTurn = (edge: 'short-edge' | 'long-edge'): string =>
   `Print on both sides, turned at the ${edge === 'short-edge' ? 'short' : 'long'} edge.`
 
 /** What hands do now. */
-function toHands(kind: Kind, { cut, fold }: Wishes): readonly string[] {
+function toHands(kind: SheetKind, { cut, fold }: Wishes): readonly string[] {
   if (kind === 'list') return []
   if (kind === 'book') return FOLDS[fold]
   const how = cut === 'lines' ? ['Cut on the lines.'] : cut === 'none' ? [] : ['Cut from mark to mark.']

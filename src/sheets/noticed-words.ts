@@ -1,8 +1,8 @@
 // What a grown-up must know of a story's words before a child reads it: names, words that come later, sight words.
 
-import type { GrownUpFacts } from '../../print/index.ts'
-import { findStep } from '../../sequence/index.ts'
-import type { StoryToPrint } from './story.ts'
+import type { GrownUpFacts } from '../print/index.ts'
+import { findStep } from '../sequence/index.ts'
+import type { StoryToPrint } from './types.ts'
 
 interface NoticedWords {
   readonly names: readonly string[]

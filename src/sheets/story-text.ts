@@ -1,8 +1,8 @@
 // The text of a story as it is printed: with its marked letters, its own breaks, and nothing that only a screen shows.
 
-import type { StoryContext } from '../../lint/types.ts'
-import { type MarkedText, type Marking, markWord } from '../../print/index.ts'
-import type { Block } from '../../story/types.ts'
+import type { StoryContext } from '../lint/types.ts'
+import { type MarkedText, type Marking, markWord } from '../print/index.ts'
+import type { Block } from '../story/types.ts'
 
 type Span = readonly [from: number, to: number]
 

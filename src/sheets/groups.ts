@@ -1,8 +1,8 @@
 // Groups of the word wall: by first letter, or by the ending that the words share.
 
-import { findRime, toListPronunciation } from '../../finder/index.ts'
-import type { WallGroup, WordPiece } from '../../print/index.ts'
-import type { FoundReader } from '../list-reader.ts'
+import { findRime, toListPronunciation } from '../finder/index.ts'
+import type { WallGroup, WordPiece } from '../print/index.ts'
+import type { SheetReader } from './types.ts'
 
 export type GroupWish = 'letter' | 'ending'
 
@@ -10,7 +10,7 @@ export type GroupWish = 'letter' | 'ending'
 export function toGroups(
   pieces: readonly WordPiece[],
   wish: GroupWish,
-  { phonics }: Pick<FoundReader, 'phonics'>,
+  { phonics }: Pick<SheetReader, 'phonics'>,
 ): readonly WallGroup[] {
   const groups = new Map<string, WordPiece[]>()
   const toWord = ({ text }: WordPiece): string => text.text.toLowerCase()

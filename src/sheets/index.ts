@@ -1,0 +1,20 @@
+// Sheets of words and stories, laid out from what has been read: for the command line and the page in the browser alike.
+
+export { toAdvice } from './advice.ts'
+export { toFileName } from './file-name.ts'
+export { type GroupWish, toGroups } from './groups.ts'
+export { layStory, toBookTitle, toPlaceText } from './story-sheets.ts'
+export {
+  type AskedWords,
+  type FindPicture,
+  type Prepared,
+  SHEET_KINDS,
+  type SheetKind,
+  type SheetReader,
+  type StoryPicture,
+  type StorySheetKind,
+  type StoryToPrint,
+  type Wishes,
+  type WordSheetKind,
+} from './types.ts'
+export { layWords, toAskedFor } from './word-sheets.ts'
