@@ -27,6 +27,7 @@ export async function openStory(page: Page, path: string, fresh?: string): Promi
       void tools.ask({ kind: 'changed', paths: [name] }).catch(toFault(page))
     },
   })
+  if (fresh !== undefined) session.view.dispatch({ selection: { anchor: session.view.state.doc.length } })
   batch(() => {
     state.session.value = session
     state.place.value = 'write'

@@ -10,7 +10,7 @@ interface SheetProps {
   readonly children: ComponentChildren
 }
 
-/** Esc and the button put it away; the focus goes back to where it was. */
+/** Esc and the button put it away; the focus goes back to where it was, or into the text of a story that was opened. */
 export function Sheet({ title, isWide = false, children }: SheetProps) {
   const { state } = usePage()
   const dialog = useRef<HTMLDialogElement>(null)
@@ -18,9 +18,10 @@ export function Sheet({ title, isWide = false, children }: SheetProps) {
     const before = document.activeElement
     dialog.current?.showModal()
     return () => {
-      if (before instanceof HTMLElement && before.isConnected) before.focus()
+      if (before instanceof HTMLElement && before.isConnected && before !== document.body) before.focus()
+      else state.session.peek()?.view.focus()
     }
-  }, [])
+  }, [state])
   const close = (): void => {
     state.dialog.value = undefined
   }

@@ -14,7 +14,10 @@ export function Write() {
   const session = state.session.value
   const place = useRef<HTMLDivElement>(null)
   useEffect(() => {
-    if (session && place.current) place.current.append(session.view.dom)
+    if (!session || !place.current) return
+    place.current.append(session.view.dom)
+    // Where there is a keyboard; on a tablet the keys of the screen would cover the story.
+    if (matchMedia('(pointer: fine)').matches) session.view.focus()
   }, [session])
   if (session === undefined) return null
   return (

@@ -1,0 +1,62 @@
+// One story, from an empty folder to the print, by whatever hand: what is typed, pressed and chosen.
+
+import type { Page } from 'puppeteer-core'
+import { type Hand, type } from './hands.ts'
+
+export const STORY = {
+  title: 'Sid and the Bun',
+  step: 'pink-4',
+  /** As typed: `won` cannot be read at this step, and `got` is put in its place. */
+  pages: [['Sid won a bun.'], ['The bun is big.', 'Zub sat on it.'], ['Sid is sad.']],
+} as const
+
+/** The file as it must be on the disk. */
+export const FILE = `---
+step: pink-4
+---
+
+# Sid and the Bun
+
+Sid got a bun.
+
+---
+
+The bun is big.
+
+Zub sat on it.
+
+---
+
+Sid is sad.
+`
+
+/** What the child reads, in order. */
+export const WORDS = 'Sid and the Bun Sid got a bun. The bun is big. Zub sat on it. Sid is sad.'
+
+export async function writeStory(page: Page, hand: Hand): Promise<void> {
+  await hand.press('New story')
+  await hand.fill('Title', STORY.title)
+  await hand.choose('Step that its readers have reached', STORY.step)
+  await hand.press('Begin the story')
+  await page.waitForSelector('.cm-content')
+  for (const [at, paragraphs] of STORY.pages.entries()) {
+    if (at > 0) await hand.newPage()
+    else await hand.toText()
+    for (const [number, paragraph] of paragraphs.entries()) {
+      if (number > 0) await page.keyboard.press('Enter')
+      await type(page, paragraph)
+    }
+  }
+  await page.waitForFunction(() => [...document.querySelectorAll('mark')].some((one) => one.textContent === 'won'))
+  await hand.openCard('won')
+  await hand.press('got')
+  await page.waitForFunction(() => document.querySelector('.cm-content')?.textContent?.includes('Sid got a bun.'))
+}
+
+/** The print: the sheet is opened, the PDF is made and saved. */
+export async function printStory(page: Page, hand: Hand): Promise<void> {
+  await hand.press('Print')
+  await hand.press('Make the PDF')
+  await page.waitForSelector('.printed')
+  await hand.press('Save it')
+}
