@@ -47,6 +47,8 @@ export function createEditor(tools: EditorTools): EditorView {
       autocapitalize: 'sentences',
       autocorrect: 'off',
       spellcheck: 'false',
+      // The text scrolls: what scrolls must be reached by Tab, and say so.
+      tabindex: '0',
     }),
     ...(tools.cspNonce === undefined ? [] : [EditorView.cspNonce.of(tools.cspNonce)]),
     completion(tools.complete),
