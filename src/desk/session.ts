@@ -7,12 +7,14 @@ import { findPlaceAround, openPlace } from './cards.ts'
 import { type CheckTools, check, follow, toChecking } from './checks.ts'
 import type { Card, CheckAnswer, StoryText } from './core/questions.ts'
 import { createEditor, putEdits, setReadOnly } from './editor/editor.ts'
+import type { FindPicture } from './editor/picture.ts'
 import type { Keeper, KeeperEvent } from './folder/types.ts'
 import type { Session } from './state.ts'
 import { findTitle } from './title.ts'
 
 export interface SessionTools extends CheckTools {
   readonly cspNonce: string | undefined
+  readonly picture: FindPicture
   /** A marked word was pressed. */
   onPlace(): void
   /** Somebody has typed: nothing is said aloud for a while. */
@@ -27,6 +29,7 @@ export function openSession(keeper: Keeper, tools: SessionTools): Session {
     text: keeper.text(),
     isReadOnly: keeper.state().kind === 'read-only',
     cspNonce: tools.cspNonce,
+    picture: tools.picture,
     complete: (at) => whenAsked(tools.ask({ kind: 'complete', story: session.toStory(), at })),
     onEdits(edits, isTyped) {
       if (isTyped) inner.typed = performance.now()

@@ -3,6 +3,7 @@
 import { batch } from '@preact/signals'
 import { showPanel, toFault } from './actions.ts'
 import type { Page } from './page.ts'
+import { createPictures } from './pictures.ts'
 import { openSession } from './session.ts'
 import { toTold } from './told.ts'
 
@@ -18,6 +19,7 @@ export async function openStory(page: Page, path: string, fresh?: string): Promi
   const session = openSession(keeper.value, {
     ask: tools.ask,
     cspNonce: tools.cspNonce,
+    picture: createPictures(tools.folder, path),
     onPlace: () => showPanel(page, 'places'),
     onTyping: () => voice.hush(),
     onFault: toFault(page),

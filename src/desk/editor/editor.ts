@@ -6,6 +6,7 @@ import { drawSelection, EditorView, keymap } from '@codemirror/view'
 import type { TextEdit } from '../folder/types.ts'
 import { type AskCompletions, completion } from './complete.ts'
 import { findPlaceAt, storyMarks } from './marks.ts'
+import { type FindPicture, findPicture } from './picture.ts'
 import { shown } from './shown.ts'
 import { joinAfter, joinBefore, newPage, newParagraph, stillFolds } from './still.ts'
 
@@ -20,6 +21,7 @@ export interface EditorTools {
   /** Of the strict content policy. */
   readonly cspNonce: string | undefined
   readonly complete: AskCompletions
+  readonly picture: FindPicture
   /** All edits of one change, in order; not those that came from outside. */
   onEdits(edits: readonly TextEdit[], isTyped: boolean): void
   /** After every change of the text, from wherever. */
@@ -52,6 +54,7 @@ export function createEditor(tools: EditorTools): EditorView {
     }),
     ...(tools.cspNonce === undefined ? [] : [EditorView.cspNonce.of(tools.cspNonce)]),
     completion(tools.complete),
+    findPicture.of(tools.picture),
     shown,
     stillFolds,
     storyMarks,

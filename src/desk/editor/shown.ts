@@ -1,11 +1,12 @@
 // How the file is drawn: settings folded away, a head over each page, notes small. One state field, since heads are blocks.
 
-import { type EditorState, type Range, StateEffect, StateField, type Transaction } from '@codemirror/state'
+import { type EditorState, type Range, StateEffect, StateField, type Text, type Transaction } from '@codemirror/state'
 import { Decoration, type DecorationSet, EditorView } from '@codemirror/view'
 import type { PageCount } from '../core/questions.ts'
 import { KeptWidget, toKept } from './kept.ts'
-import { type LineKind, type Shape, toShape } from './lines.ts'
+import { type LineKind, type Shape, type Stretch, toShape } from './lines.ts'
 import { HeadWidget, toHead, toHeads } from './page-heads.ts'
+import { PictureWidget, toPictureLine } from './picture.ts'
 
 /** What the check says of the pages of just this text; undefined where it could not be checked. */
 export const setPages = StateEffect.define<readonly PageCount[] | undefined>()
@@ -28,7 +29,6 @@ const LINE_CLASSES: Partial<Record<LineKind, string>> = {
   gap: 'line-gap',
   heading: 'line-heading',
   note: 'line-note',
-  picture: 'line-picture',
   title: 'line-title',
 }
 
@@ -39,7 +39,7 @@ export const shown: StateField<Shown> = StateField.define<Shown>({
     EditorView.decorations.from(field, ({ decorations }) => decorations),
     EditorView.atomicRanges.of((view) => {
       const { isFile, shape } = view.state.field(field)
-      return isFile ? Decoration.none : toAtoms(shape)
+      return isFile ? Decoration.none : toAtoms(view.state.doc, shape)
     }),
   ],
 })
@@ -92,7 +92,8 @@ function decorate(state: EditorState, shape: Shape, pages: readonly PageCount[] 
   shape.kinds.forEach((kind, at) => {
     const name = LINE_CLASSES[kind]
     if (name === undefined) return
-    const isFirst = shape.kinds[at - 1] !== kind
+    // A note that says so itself needs no label.
+    const isFirst = shape.kinds[at - 1] !== kind && !/^> *for the grown-up/i.test(state.doc.line(at + 1).text)
     ranges.push(Decoration.line({ class: isFirst ? `${name} first` : name }).range(state.doc.line(at + 1).from))
   })
   for (const { kind, from, to } of shape.hidden) {
@@ -100,6 +101,10 @@ function decorate(state: EditorState, shape: Shape, pages: readonly PageCount[] 
     if (kind !== 'switch') continue
     const widget = new KeptWidget(toKept(state.doc.sliceString(from, to)))
     ranges.push(Decoration.replace({ widget, block: true }).range(from, to))
+  }
+  for (const { from, to } of toPictures(state.doc, shape)) {
+    const widget = new PictureWidget(toPictureLine(state.doc.sliceString(from, to)))
+    ranges.push(Decoration.replace({ widget }).range(from, to))
   }
   for (const head of toHeads(state.doc, shape, pages)) {
     const widget = new HeadWidget(toHead(head))
@@ -112,9 +117,18 @@ function decorate(state: EditorState, shape: Shape, pages: readonly PageCount[] 
   return Decoration.set(ranges, true)
 }
 
+/** In the line, not in its place: so there is always something to write behind. */
+const toPictures = (doc: Text, { kinds }: Shape): readonly Stretch[] =>
+  kinds.flatMap((kind, at) => (kind === 'picture' ? [doc.line(at + 1)] : []))
+
 const PREFIX = Decoration.replace({})
 
 const atom = Decoration.mark({})
 
-const toAtoms = ({ hidden }: Shape): DecorationSet =>
-  Decoration.set(hidden.filter(({ from, to }) => from < to).map(({ from, to }) => atom.range(from, to)))
+function toAtoms(doc: Text, shape: Shape): DecorationSet {
+  const stretches = [...shape.hidden.filter(({ from, to }) => from < to), ...toPictures(doc, shape)]
+  return Decoration.set(
+    stretches.map(({ from, to }) => atom.range(from, to)),
+    true,
+  )
+}

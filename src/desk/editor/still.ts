@@ -5,6 +5,7 @@ import {
   EditorSelection,
   EditorState,
   type Extension,
+  type Line,
   type SelectionRange,
   type Text,
   type Transaction,
@@ -117,6 +118,28 @@ const needsSpace = ({ doc }: EditorState, start: number, end: number): boolean =
 
 function put(view: EditorView, changes: ChangeSpec, anchor: number, userEvent: string): boolean {
   view.dispatch({ changes, selection: { anchor }, userEvent, scrollIntoView: true })
+  return true
+}
+
+/** What the cursor's paragraph says is for the grown-up, or no longer. */
+export const toggleNote: Command = (view) => {
+  const { state } = view
+  if (state.readOnly) return false
+  const { from, to } = state.selection.main
+  const { kinds } = state.field(shown).shape
+  const lines: Line[] = []
+  for (let at = state.doc.lineAt(from).number; at <= state.doc.lineAt(to).number; at++) {
+    const kind = kinds[at - 1]
+    if (kind === 'text' || kind === 'note') lines.push(state.doc.line(at))
+  }
+  const isNote = lines.every(({ number }) => kinds[number - 1] === 'note')
+  const changes = lines.map((line): ChangeSpec => {
+    const sign = /^\s*> ?/.exec(line.text)?.[0]
+    if (isNote) return { from: line.from, to: line.from + (sign?.length ?? 0) }
+    return sign === undefined ? { from: line.from, insert: '> ' } : []
+  })
+  view.dispatch({ changes, userEvent: 'input.note' })
+  view.focus()
   return true
 }
 

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef } from 'preact/hooks'
 import { showPanel } from '../actions.ts'
-import { newPage } from '../editor/still.ts'
+import { newPage, toggleNote } from '../editor/still.ts'
 import { usePage } from '../page.ts'
 import type { PanelName } from '../state.ts'
 import { About } from './about.tsx'
@@ -20,19 +20,25 @@ export function Write() {
     if (matchMedia('(pointer: fine)').matches) session.view.focus()
   }, [session])
   if (session === undefined) return null
+  const isLocked = session.saved.value.kind === 'read-only'
   return (
     <>
       <section class="story" aria-label="Story" data-area="text">
         <div class="who-row">
           <WhoReads />
-          <button
-            type="button"
-            onClick={() => newPage(session.view)}
-            aria-keyshortcuts="Control+Enter"
-            disabled={session.saved.value.kind === 'read-only'}
-          >
-            New page below
-          </button>
+          <div class="row">
+            <button type="button" onClick={() => toggleNote(session.view)} disabled={isLocked}>
+              For the grown-up
+            </button>
+            <button
+              type="button"
+              onClick={() => newPage(session.view)}
+              aria-keyshortcuts="Control+Enter"
+              disabled={isLocked}
+            >
+              New page below
+            </button>
+          </div>
         </div>
         <div class="sheet" ref={place} />
       </section>
