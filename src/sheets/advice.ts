@@ -6,7 +6,7 @@ import type { SheetKind, Wishes } from './types.ts'
 export interface Made {
   readonly kind: SheetKind
   readonly laid: Laid
-  readonly wishes: Wishes
+  readonly wishes: Pick<Wishes, 'cut' | 'fold'>
   readonly bytes: number
 }
 
@@ -31,7 +31,7 @@ const toTurn = (edge: 'short-edge' | 'long-edge'): string =>
   `Print on both sides, turned at the ${edge === 'short-edge' ? 'short' : 'long'} edge.`
 
 /** What hands do now. */
-function toHands(kind: SheetKind, { cut, fold }: Wishes): readonly string[] {
+function toHands(kind: SheetKind, { cut, fold }: Made['wishes']): readonly string[] {
   if (kind === 'list') return []
   if (kind === 'book') return FOLDS[fold]
   const how = cut === 'lines' ? ['Cut on the lines.'] : cut === 'none' ? [] : ['Cut from mark to mark.']

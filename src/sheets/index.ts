@@ -3,7 +3,7 @@
 export { toAdvice } from './advice.ts'
 export { toFileName } from './file-name.ts'
 export { type GroupWish, toGroups } from './groups.ts'
-export { layStory, toBookTitle, toPlaceText } from './story-sheets.ts'
+export { layStory, layStoryPages, toPlaceText } from './story-sheets.ts'
 export {
   type AskedWords,
   type FindPicture,

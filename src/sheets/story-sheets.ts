@@ -7,7 +7,9 @@ import {
   type BookPage,
   isOneOf,
   type Laid,
+  type LaidPages,
   layBook,
+  layPages,
   laySlips,
   layStrips,
   type MarkedText,
@@ -30,6 +32,13 @@ export interface StoryAsk {
   readonly ask: Ask
 }
 
+/** The pages of a booklet by themselves, to be looked at. */
+export function layStoryPages({ story, pictures, wishes, ask }: Omit<StoryAsk, 'kind'>): Result<LaidPages> {
+  const title = toBookTitle(story)
+  const wrong = findObstacle(story, title, ask)
+  return wrong ?? layPages(toBook(story, pictures, toMarking(story, wishes), title, wishes), wishes.fold, ask)
+}
+
 export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Result<Prepared> {
   const marking = toMarking(story, wishes)
   const title = toBookTitle(story)
@@ -42,15 +51,8 @@ export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Resu
     if (kind === 'slips') return laySlips(sentences, ask)
     return layStrips({ sentences, pictures: toEachOnce(pictures) }, wishes.isCutInWords, ask)
   }
-  const missing = ask.letters.findMissing([title, ...listTexts(story)])
-  if (missing.length > 0)
-    return fail({
-      code: 'missing-letter',
-      message: `${story.path}: ${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
-      note: 'Take another font with --letters.',
-    })
-  if (story.story.pages.length === 0)
-    return fail({ code: 'no-words', message: `\`${story.path}\` has no page to print` })
+  const wrong = findObstacle(story, title, ask)
+  if (wrong) return wrong
   const laid = lay()
   if (!laid.ok) return laid
   return succeed({
@@ -62,6 +64,20 @@ export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Resu
   })
 }
 
+/** Why nothing of the story can be printed. */
+function findObstacle(story: StoryToPrint, title: string, ask: Ask): Result<never> | undefined {
+  const missing = ask.letters.findMissing([title, ...listTexts(story)])
+  if (missing.length > 0)
+    return fail({
+      code: 'missing-letter',
+      message: `${story.path}: ${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
+      note: 'Take another font with --letters.',
+    })
+  if (story.story.pages.length === 0)
+    return fail({ code: 'no-words', message: `\`${story.path}\` has no page to print` })
+  return undefined
+}
+
 /** The cover mostly shows again what a page shows. */
 const toEachOnce = (pictures: readonly StoryPicture[]) => [
   ...new Map(pictures.map(({ picture, shown }) => [picture.source, shown])).values(),
@@ -71,7 +87,7 @@ const listTexts = ({ story }: StoryToPrint): readonly string[] =>
   story.pages.flatMap(({ blocks }) => blocks.map(({ text }) => text))
 
 /** The title of the story, else that of its settings, else the name of its file. */
-export function toBookTitle(story: StoryToPrint): string {
+function toBookTitle(story: StoryToPrint): string {
   const written = story.story.title?.text.replaceAll('\n', ' ').trim() || story.own.title?.value
   if (written) return written
   const name = story.name.replace(/^\d+[-_ ]/, '').replace(/[-_]+/g, ' ')

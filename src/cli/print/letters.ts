@@ -3,19 +3,10 @@
 import { join, resolve } from 'node:path'
 import { findNearest } from '../../nearest.ts'
 import { DATA_FOLDER } from '../../packaged/data.ts'
-import { LETTER_SHAPES, type Letters, openLetters } from '../../print/index.ts'
+import { LETTER_FILES, LETTER_SHAPES, type Letters, openLetters, SPACINGS } from '../../print/index.ts'
 import { fail, type Result, toExpected } from '../../problem/index.ts'
 import { toFileProblem } from '../files/file-problem.ts'
 import type { Io } from '../io.ts'
-
-const INSIDE: Readonly<Record<string, { readonly plain: string; readonly bold?: string }>> = {
-  abeezee: { plain: 'abeezee.woff' },
-  andika: { plain: 'andika.ttf', bold: 'andika-bold.ttf' },
-  lexend: { plain: 'lexend.woff', bold: 'lexend-bold.woff' },
-}
-
-/** Shares of the font's square: a tenth is about a third of the width of an n. */
-const SPACINGS = { usual: 0, wide: 0.05, wider: 0.1 } as const
 
 export interface LettersWish {
   readonly letters: string
@@ -26,7 +17,7 @@ export interface LettersWish {
 export function loadLetters({ letters: name, letterShapes, spacing }: LettersWish, io: Io): Result<Letters> {
   const features = readShapes(letterShapes ?? '')
   if (!features.ok) return features
-  const inside = INSIDE[name.toLowerCase()]
+  const inside = LETTER_FILES[name.toLowerCase()]
   const read = (path: string): Uint8Array => io.fs.readFileSync(path)
   if (inside) {
     const folder = join(DATA_FOLDER, 'fonts')
@@ -50,7 +41,7 @@ const withName = (letters: Result<Letters>, name: string): Result<Letters> =>
     : fail(...letters.problems.map((problem) => ({ ...problem, message: `\`${name}\`: ${problem.message}` })))
 
 function toUnknownLetters(name: string): Result<never> {
-  const names = Object.keys(INSIDE)
+  const names = Object.keys(LETTER_FILES)
   return fail({
     code: 'bad-value',
     message: `--letters can be ${names.join(', ')}, or the path of a font; this is \`${name}\``,

@@ -11,7 +11,7 @@ import { type DeskState, forget } from './state.ts'
 import { openTools } from './tools.ts'
 
 type Handlers = {
-  readonly [One in Kind]?: (asked: Questions[One], state: DeskState, asking: Asking) => Promise<Answer<One>>
+  readonly [One in Kind]: (asked: Questions[One], state: DeskState, asking: Asking) => Promise<Answer<One>>
 }
 
 type Handler<K extends Kind> = (asked: unknown, state: DeskState, asking: Asking) => Promise<Answer<K>>
@@ -20,7 +20,7 @@ type Handler<K extends Kind> = (asked: unknown, state: DeskState, asking: Asking
 const HANDLERS: Handlers = {
   async open({ data }, state) {
     state.tools = await openTools(data, state.host)
-    return { sequences: state.tools.builtIns.list(), letters: [] }
+    return { sequences: state.tools.builtIns.list(), letters: state.tools.letters }
   },
   async changed({ paths }, state) {
     forget(state, paths)
@@ -40,12 +40,14 @@ const HANDLERS: Handlers = {
   sequence: async ({ name, text }, state) => (await import('./sequence.ts')).showSequence(name, text, state),
   'edit sequence': async ({ path, text, edit }, state) =>
     (await import('./sequence.ts')).editSequence(path, text, edit, state),
+  book: async ({ story, wish }, state) => (await import('./book.ts')).layOpenBook(story, wish, state),
+  print: async ({ story, wish }, state) => (await import('./print.ts')).print(story, wish, state),
   'new sequence': async ({ sequence }, state) => (await import('./sequence.ts')).makeSequence(sequence, state),
 }
 
 export function answer<K extends Kind>(question: Question<K>, state: DeskState, asking = ALONE): Promise<Answer<K>> {
   const { kind, ...asked } = question
-  const handler = HANDLERS[kind as K] as Handler<K> | undefined
-  if (handler === undefined) throw new RangeError(`nobody answers \`${kind}\` yet`)
+  const handler = HANDLERS[kind as K] as unknown as Handler<K> | undefined
+  if (handler === undefined) throw new RangeError(`there is no question \`${kind}\``)
   return handler(asked, state, asking)
 }

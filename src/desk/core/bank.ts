@@ -3,7 +3,7 @@
 import { toStraight } from '../../apostrophe.ts'
 import type { PreparedStory } from '../../check/check-story.ts'
 import { toFitness } from '../../check/who-reads.ts'
-import { type FoundWord, findWords, type Pool, readQuery, type WordQuery } from '../../finder/index.ts'
+import { type FoundWord, findLeading, findWords, type Pool, readQuery, type WordQuery } from '../../finder/index.ts'
 import { type Problem, toProblem } from '../../problem/index.ts'
 import type { StoryText } from './questions/shared.ts'
 import type { BankAnswer, BankWish, BankWord } from './questions/words.ts'
@@ -38,7 +38,14 @@ export async function openPool({ sequence, step, reader, settings }: PreparedSto
 
 type Found = Pick<BankAnswer, 'words' | 'more'> | { readonly problem: Problem }
 
-export function findByWish(prepared: PreparedStory, wish: BankWish, pool: Pool, state: DeskState): Found {
+/** @param more what is asked for beside that */
+export function findByWish(
+  prepared: PreparedStory,
+  wish: BankWish,
+  pool: Pool,
+  state: DeskState,
+  more: { readonly known?: boolean } = {},
+): Found {
   const { sequence, story } = prepared
   const { pattern, vowel, kind, rhymesWith, picture, unused, newAtStep, count = USUAL } = wish
   const query = readQuery(
@@ -49,6 +56,7 @@ export function findByWish(prepared: PreparedStory, wish: BankWish, pool: Pool, 
       ...(rhymesWith !== undefined && rhymesWith.trim() !== '' && { rhymesWith }),
       ...(picture && { picture }),
       ...(newAtStep && { newAtStep }),
+      ...more,
     },
     { sequence, phonics: toolsOf(state).phonicsFor(sequence.accent), pool },
   )
@@ -56,7 +64,7 @@ export function findByWish(prepared: PreparedStory, wish: BankWish, pool: Pool, 
   const whole: WordQuery = unused ? { ...query, not: listUsed(story) } : query
   const search = toStraight((wish.search ?? '').trim().toLowerCase())
   if (search === '') {
-    const { words, more } = findWords(pool, { ...whole, count })
+    const { words, more } = findLeading(pool, { ...whole, count })
     return { words: words.map(toBankWord), more }
   }
   const all = findWords(pool, whole).words.filter(({ word }) => word.toLowerCase().includes(search))

@@ -3,6 +3,7 @@
 import { loadTagger, type Tagger } from '../../phonics/heteronyms/tagger.ts'
 import type { Lexicon } from '../../phonics/index.ts'
 import type { Accent, Phonics } from '../../phonics/types.ts'
+import { LETTER_FILES } from '../../print/letter-files.ts'
 import { type BuiltIns, createBuiltIns } from '../../resources/built-ins.ts'
 import { createEngines } from '../../resources/engines.ts'
 import type { OpenedWords } from '../../resources/word-help.ts'
@@ -21,7 +22,8 @@ export interface Tools {
   lists(): Promise<OpenedWords>
   /** Files of fonts by name; undefined where the page has none. */
   font(name: string): Promise<Uint8Array> | undefined
-  readonly fontNames: readonly string[]
+  /** Names of letters whose files the page has. */
+  readonly letters: readonly string[]
   readonly pictures: Opener | undefined
 }
 
@@ -44,7 +46,7 @@ export async function openTools(data: DeskData, host: Pick<DeskHost, 'fetch'>): 
     tagger: () => (tagger ??= loadTagger()),
     ...openWords(data, host, { engines, builtIns }),
     font: (name) => fonts.get(name)?.(),
-    fontNames: [...fonts.keys()],
+    letters: Object.entries(LETTER_FILES).flatMap(([name, { plain }]) => (fonts.has(plain) ? [name] : [])),
     pictures: data.pictures && createOpener(data.pictures, host),
   }
 }

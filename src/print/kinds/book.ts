@@ -52,7 +52,35 @@ export interface LaidBook extends Laid {
   readonly notices: readonly string[]
 }
 
-export function layBook(book: Book, fold: Fold, ask: Ask): Result<LaidBook> {
+/** A booklet's pages by themselves, to be looked at before they are printed. */
+export interface LaidPages {
+  /** The cover, the pages, the page for the grown-up. */
+  readonly pages: readonly (readonly Item[])[]
+  /** Of one page, in millimetres. */
+  readonly width: number
+  readonly height: number
+  /** Their numbers in the order in which they are bound; undefined for an empty page. */
+  readonly bound: readonly (number | undefined)[]
+}
+
+export function layPages(book: Book, fold: Fold, ask: Ask): Result<LaidPages> {
+  const laid = setPages(book, fold, ask)
+  if (!laid.ok) return laid
+  const { pages, shape, plan } = laid.value
+  const count = plan.impose(pages.length).pages
+  const bound = Array.from({ length: count }, (_, at) =>
+    at === count - 1 ? pages.length - 1 : at < pages.length - 1 ? at : undefined,
+  )
+  return succeed({ pages, width: shape.width, height: shape.height, bound })
+}
+
+interface SetPages {
+  readonly pages: readonly (readonly Item[])[]
+  readonly shape: PageShape
+  readonly plan: FoldPlan
+}
+
+function setPages(book: Book, fold: Fold, ask: Ask): Result<SetPages> {
   const plan = toPlan(fold, ask.paper)
   const number = book.pages.length + 2
   if (fold === 'one-sheet' && number > ONE_SHEET)
@@ -67,9 +95,15 @@ export function layBook(book: Book, fold: Fold, ask: Ask): Result<LaidBook> {
     ...plan.margins,
   }
   const pages = fitPages(book, shape, fold, ask)
-  if (!pages.ok) return pages
-  const imposition = plan.impose(number)
-  const sheets = imposition.sides.map((side) => toSheet(side, pages.value, shape, plan))
+  return pages.ok ? succeed({ pages: pages.value, shape, plan }) : pages
+}
+
+export function layBook(book: Book, fold: Fold, ask: Ask): Result<LaidBook> {
+  const laid = setPages(book, fold, ask)
+  if (!laid.ok) return laid
+  const { pages, shape, plan } = laid.value
+  const imposition = plan.impose(pages.length)
+  const sheets = imposition.sides.map((side) => toSheet(side, pages, shape, plan))
   const counts = [count(book.pages.length, 'story page'), ...(fold === 'one-sheet' ? [] : ['a cover'])]
   const notices =
     fold === 'staple' && imposition.pages > MOST_STAPLED
