@@ -4,6 +4,7 @@ import { redo, undo } from '@codemirror/commands'
 import { EditorView } from '@codemirror/view'
 import { batch } from '@preact/signals'
 import { closePlace, findPlaceAround, openPlace } from './cards.ts'
+import { toClock } from './clock.ts'
 import type { Changed, Place } from './core/questions.ts'
 import { putEdits } from './editor/editor.ts'
 import { showFile } from './editor/shown.ts'
@@ -45,6 +46,17 @@ export async function applyChange(page: Page, change: Changed, said: string): Pr
   }
   page.voice.say(said)
   return true
+}
+
+/** At once; whoever asked for it is told. */
+export async function saveNow(page: Page): Promise<void> {
+  try {
+    const saved = await page.state.session.peek()?.keeper.save()
+    if (saved?.kind === 'saved')
+      page.voice.say(saved.at === undefined ? 'Nothing to save.' : `Saved ${toClock(saved.at)}.`)
+  } catch (error) {
+    toFault(page)(error)
+  }
 }
 
 export function toggleFile(page: Page): void {

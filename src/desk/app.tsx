@@ -2,12 +2,13 @@
 
 import { render } from 'preact'
 import { useEffect } from 'preact/hooks'
-import { bringBack, goTo, takeBack, toFault } from './actions.ts'
+import { bringBack, goTo, saveNow, takeBack } from './actions.ts'
 import { BookPlace } from './book/spread.tsx'
 import { listenToKeys } from './keys.ts'
 import { type Page, PageContext, type PageTools, usePage } from './page.ts'
 import { Dialogs } from './panels/dialogs.tsx'
-import { Notices, SaveState } from './panels/saving.tsx'
+import { SaveState } from './panels/save-state.tsx'
+import { Notices } from './panels/saving.tsx'
 import { Shelf } from './panels/shelf.tsx'
 import { Write } from './panels/write.tsx'
 import { createState, type PlaceName } from './state.ts'
@@ -83,7 +84,7 @@ function Bar() {
           <SaveState />
           <div class="tools">
             {page.tools.folder.kind === 'single' && (
-              <button type="button" onClick={() => open.keeper.save().catch(toFault(page))}>
+              <button type="button" onClick={() => saveNow(page)}>
                 Save
               </button>
             )}

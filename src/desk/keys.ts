@@ -1,6 +1,6 @@
 // The keys of the page, wherever the cursor is. Tab is left alone: it leaves the text.
 
-import { backToText, bringBack, cardAtCursor, showPanel, stepPlace, takeBack, toFault } from './actions.ts'
+import { backToText, bringBack, cardAtCursor, saveNow, showPanel, stepPlace, takeBack } from './actions.ts'
 import type { Page } from './page.ts'
 
 /** @returns a function that stops it */
@@ -26,8 +26,7 @@ function find(event: KeyboardEvent, page: Page): (() => void) | undefined {
   if (key === 'Escape') return () => backToText(page)
   if (!isCtrl) return undefined
   if (key === '.') return () => aloud(page, () => cardAtCursor(page))
-  if (key.toLowerCase() === 's' && !shiftKey)
-    return () => void session.keeper.save().then(() => undefined, toFault(page))
+  if (key.toLowerCase() === 's' && !shiftKey) return () => void saveNow(page)
   if (isInField(event)) return undefined
   if (key.toLowerCase() === 'z') return () => (shiftKey ? bringBack(page) : takeBack(page))
   if (key.toLowerCase() === 'y') return () => bringBack(page)

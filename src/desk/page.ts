@@ -12,10 +12,18 @@ export interface PageTools extends Asker {
   readonly folder: Folder
   readonly cspNonce: string | undefined
   open(name: string, fresh?: string): Promise<Result<Keeper>>
+  /** Texts that this browser keeps and no file may hold, the newest first. */
+  listDrafts(): Promise<readonly LeftBehind[]>
   /** Hands a file over to the maker: a PDF, a copy of a story. */
   download(name: string, bytes: Uint8Array, type: string): void
   /** Shows a PDF in a tab of its own. */
   show(name: string, bytes: Uint8Array, type: string): void
+}
+
+export interface LeftBehind {
+  readonly name: string
+  /** Milliseconds since 1970. */
+  readonly at: number
 }
 
 export interface Page {

@@ -27,6 +27,10 @@ export function startDesk({ root, data, startWorker, keeper, cspNonce }: DeskSta
     folder,
     cspNonce,
     open: (name, fresh) => openKeeper(name, keeper, fresh),
+    async listDrafts() {
+      const list = await keeper.drafts.list(folder.id)
+      return list.ok ? list.value : []
+    },
     download,
     show,
   })

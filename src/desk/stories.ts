@@ -49,3 +49,13 @@ function toCountText(places: number): string {
   if (places === 0) return 'No place asks for a look any more.'
   return places === 1 ? '1 place asks for a look.' : `${places} places ask for a look.`
 }
+
+/** What cannot be opened is told. */
+export async function openFromShelf(page: Page, path: string): Promise<void> {
+  if (page.state.session.peek()?.keeper.name === path) {
+    page.state.place.value = 'write'
+    return
+  }
+  const wrong = await openStory(page, path)
+  if (wrong !== undefined) page.state.trouble.value = wrong
+}

@@ -8,6 +8,7 @@ import { type Page, usePage } from '../page.ts'
 import { toTold } from '../told.ts'
 import { ListField } from './list-field.tsx'
 import { Field, Problems } from './parts.tsx'
+import { Readers } from './readers.tsx'
 
 /** Asks for the change and puts it in. What cannot be set is told. */
 async function set(page: Page, edit: AboutEdit, said: string): Promise<void> {
@@ -175,34 +176,6 @@ function Lists({ about }: AboutProps) {
           onRemove={(remove) => set(page, { key, remove }, `${remove} is taken away.`)}
         />
       ))}
-    </>
-  )
-}
-
-function Readers({ readers }: { readonly readers: readonly ReaderChoice[] }) {
-  const page = usePage()
-  const session = page.state.session.value
-  if (session === undefined || readers.length === 0) return null
-  const wrong = readers.flatMap(({ problems }) => problems)
-  return (
-    <>
-      <Field label="Read it for" hint="Readers are files of this folder. Their names stay there.">
-        <select
-          value={session.reader.value ?? ''}
-          onChange={(event) => {
-            session.reader.value = event.currentTarget.value || undefined
-            session.recheck()
-          }}
-        >
-          <option value="">anyone at this step</option>
-          {readers.map(({ path, name, step, isGroup, problems }) => (
-            <option key={path} value={path} disabled={problems.length > 0}>
-              {`${name}${isGroup ? ', a group' : ''}${step === null ? '' : `, at ${step}`}`}
-            </option>
-          ))}
-        </select>
-      </Field>
-      <Problems problems={wrong} />
     </>
   )
 }

@@ -1,27 +1,12 @@
 // How the open story stands on the disk, in plain sentences, and what can be done where something is in the way.
 
 import type { ComponentChildren } from 'preact'
-import { toFault } from '../actions.ts'
+import { saveNow, toFault } from '../actions.ts'
+import { toClock } from '../clock.ts'
 import { usePage } from '../page.ts'
 import type { Session } from '../state.ts'
 import { toTold } from '../told.ts'
 import { Said } from './parts.tsx'
-
-/** @example 10:42 */
-export const toClock = (at: number): string =>
-  new Date(at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })
-
-export function SaveState() {
-  const { state, tools } = usePage()
-  const saved = state.session.value?.saved.value
-  if (saved === undefined) return null
-  if (saved.kind === 'saved')
-    return <span class="save-state">{saved.at === undefined ? 'Nothing to save' : `Saved ${toClock(saved.at)}`}</span>
-  if (saved.kind === 'read-only') return <span class="save-state">For reading only</span>
-  return (
-    <span class="save-state open">{tools.folder.kind === 'single' ? 'Not stored: press Save' : 'Not saved yet'}</span>
-  )
-}
 
 /** One at a time, the most pressing first. */
 export function Notices() {
@@ -66,7 +51,7 @@ function StoryNotice({ session }: { readonly session: Session }) {
   if (saved.kind === 'lost')
     return (
       <Notice text={`${toTold(saved.problem)} Your text is still here.`}>
-        <Again session={session} />
+        <Again />
         <Download session={session} />
       </Notice>
     )
@@ -79,7 +64,7 @@ function StoryNotice({ session }: { readonly session: Session }) {
   if (saved.kind === 'unsaved' && saved.problem)
     return (
       <Notice text={`Not saved: ${toTold(saved.problem)} A draft is kept in this browser.`}>
-        <Again session={session} />
+        <Again />
         <Copy session={session} />
         <Download session={session} />
       </Notice>
@@ -172,9 +157,10 @@ interface SessionProps {
   readonly session: Session
 }
 
-function Again({ session }: SessionProps) {
+function Again() {
+  const page = usePage()
   return (
-    <button type="button" onClick={() => session.keeper.save()}>
+    <button type="button" onClick={() => saveNow(page)}>
       Try again
     </button>
   )

@@ -4,8 +4,10 @@ import { useEffect, useState } from 'preact/hooks'
 import { toFault } from '../actions.ts'
 import { whenAsked } from '../asked.ts'
 import type { BookRow, ShelfAnswer } from '../core/questions.ts'
-import { type Page, usePage } from '../page.ts'
-import { openStory } from '../stories.ts'
+import { usePage } from '../page.ts'
+import { openFromShelf } from '../stories.ts'
+import { BookFigures } from './book-figures.tsx'
+import { LeftBehindStories } from './left-behind.tsx'
 import { Problems } from './parts.tsx'
 
 export function Shelf() {
@@ -39,6 +41,7 @@ export function Shelf() {
         <Stories shelf={shelf} chosen={chosen} onChoose={setChosen} />
       )}
       {book && <BookFigures book={book} />}
+      {shelf && <LeftBehindStories shelf={shelf} />}
       {shelf && <Rest shelf={shelf} />}
       <p class="caution">This page checks text. It assesses no child, and it is no test for any condition.</p>
     </section>
@@ -108,7 +111,7 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
               <td class="number">{book.newWords.length}</td>
               <td>{toReadable(book)}</td>
               <td>
-                <button type="button" onClick={() => open(page, book.path)} aria-label={`Open ${book.title}`}>
+                <button type="button" onClick={() => openFromShelf(page, book.path)} aria-label={`Open ${book.title}`}>
                   Open
                 </button>
               </td>
@@ -120,65 +123,11 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
   )
 }
 
-async function open(page: Page, path: string): Promise<void> {
-  if (page.state.session.peek()?.keeper.name === path) {
-    page.state.place.value = 'write'
-    return
-  }
-  const wrong = await openStory(page, path)
-  if (wrong !== undefined) page.state.trouble.value = wrong
-}
-
 /** @example all of it / 93 %, not readable: 3 */
 function toReadable({ readableShare, notYet }: BookRow): string {
   if (readableShare === null || notYet === null) return 'no step, so not known'
   if (notYet === 0) return 'all of it'
   return `${Math.floor(readableShare * 100)} %, not yet: ${notYet}`
-}
-
-function BookFigures({ book }: { readonly book: BookRow }) {
-  const page = usePage()
-  const rows: readonly (readonly [string, string])[] = [
-    ['New words', book.newWords.join(', ') || 'none'],
-    ['New sight words', book.newSightWords.join(', ') || 'none'],
-    [
-      'Sight words that come back',
-      book.returns.map(({ word, times }) => (times === 1 ? word : `${word} (${times} times)`)).join(', ') || 'none',
-    ],
-    ...book.practises.map(
-      ({ pattern, words, different }) => [`Practises ${pattern}`, `${words} words, ${different} different`] as const,
-    ),
-    [
-      'All of it can be read',
-      book.earliestStep === null ? 'at no step of its sequence' : `from ${book.earliestStep} on`,
-    ],
-  ]
-  return (
-    <section class="figures" aria-labelledby="figures-title">
-      <h3 id="figures-title">{book.title}</h3>
-      <dl>
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-      <div class="row">
-        <button type="button" class="strong" onClick={() => open(page, book.path)}>
-          Open
-        </button>
-        <button
-          type="button"
-          onClick={() => {
-            page.state.dialog.value = { kind: 'new', copyOf: book.path }
-          }}
-        >
-          Copy
-        </button>
-      </div>
-    </section>
-  )
 }
 
 function Rest({ shelf }: { readonly shelf: ShelfAnswer }) {
