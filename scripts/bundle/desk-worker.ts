@@ -18,6 +18,8 @@ export function bundleWorker(root: string, outfile: string, minify = true): Prom
     // With `browser`, decode-named-character-reference would take the build that asks `document`, which a worker has not.
     conditions: ['worker', 'module'],
     mainFields: ['module', 'main'],
+    // pdfkit names a colour profile by where it lies, which it opens only for documents that we do not make.
+    define: { 'import.meta.url': '"file:///"' },
     minify,
     metafile: true,
     logLevel: 'warning',

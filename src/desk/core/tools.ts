@@ -75,7 +75,7 @@ function openWords(data: DeskData, host: Pick<DeskHost, 'fetch'>, { engines, bui
     words,
     async lists(): Promise<OpenedWords> {
       const [help, packed] = await Promise.all([words(), readLists()])
-      inflated ??= await unpack(packed, 'deflate')
+      inflated ??= data.lists.packed === 'deflate' ? packed : await unpack(packed, 'deflate')
       return help
     },
   }

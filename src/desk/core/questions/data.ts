@@ -2,7 +2,7 @@
 
 /**
  * One data file: its address (fetched when it is first needed), its bytes, or its bytes as base64 (decoded in the worker, so
- * that the page is not held up). `packed` says how it must be unpacked; `lists.bin` is always `deflate`, as it is built.
+ * that the page is not held up). `packed` says how it must be unpacked. `lists.bin` is built as `deflate`, said or not.
  */
 export type Part = ({ readonly address: string } | { readonly bytes: Uint8Array } | { readonly base64: string }) & {
   readonly packed?: 'gzip' | 'deflate' | 'deflate-raw'
