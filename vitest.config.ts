@@ -1,7 +1,12 @@
 import { configDefaults, defineConfig } from 'vitest/config'
 
-/** The hook in the real pre-commit framework, the accuracy of the whole dictionary, a new rule in a copy: long runs each. */
-export const SLOW = ['tests/cli/pre-commit.test.ts', 'tests/phonics/alignment.test.ts', 'tests/scripts/new-rule.test.ts']
+/** The hook in the real pre-commit framework, the accuracy of the whole dictionary, a new rule in a copy, each page of each bank: long runs each. */
+export const SLOW = [
+  'tests/cli/pre-commit.test.ts',
+  'tests/phonics/alignment.test.ts',
+  'tests/print/bank-page.test.ts',
+  'tests/scripts/new-rule.test.ts',
+]
 
 export const shared = {
   pool: 'threads',

@@ -46,6 +46,16 @@ export function findWords(pool: Pool, query: WordQuery = {}): FoundWords {
   return { words: query.order === 'alphabetical' ? words.sort(byWord) : words, more }
 }
 
+/** Of these words, those that can be read and fit what is asked; as what they are asked for, whatever else they are. */
+export function findThese(pool: Pool, query: WordQuery, words: readonly string[]): readonly FoundWord[] {
+  const { kinds, ...filters } = query
+  const [test, isWanted] = [toTest(filters, pool), toLastTest(pool, query)]
+  const numbers = words.map((word) => pool.find(word)).filter((at) => at >= 0 && pool.isReadable(at))
+  const found = numbers.filter((at) => test(at) && isWanted(at)).map((at) => toFoundWord(at, pool, undefined))
+  const [kind] = kinds ?? []
+  return found.map((one) => (kind === undefined ? one : { ...one, kind }))
+}
+
 /** Numbers of words in order of use, or shuffled, before the dear questions are asked. */
 function toCandidates(pool: Pool, query: WordQuery): readonly number[] {
   const test = toTest(query, pool)
@@ -142,7 +152,8 @@ function toFoundWord(at: number, pool: Pool, asked: WordQuery['kinds']): FoundWo
   const kinds = pool.kindsAt(at)
   const step = pool.firstStep(at)
   return {
-    word: pool.wordAt(at),
+    // `I'm` is written so, though the table is in small letters.
+    word: pool.wordAt(at).replace(/^i'/, "I'"),
     kind: kinds.find((kind) => asked?.includes(kind)) ?? kinds[0] ?? 'describing',
     facts: pool.factsAt(at),
     isSight: pool.isSight(at),

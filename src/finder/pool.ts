@@ -10,7 +10,7 @@ import {
   toStepIndex,
   withReader,
 } from '../sequence/index.ts'
-import { judge } from '../verdict/index.ts'
+import { isReadable, judge } from '../verdict/index.ts'
 import {
   type Fitness,
   isLittleWord,
@@ -69,6 +69,10 @@ export interface Pool {
   /** Whether the reader knows it by heart rather than by its letters. Asked of readable words. */
   isSight(at: number): boolean
   isFit(at: number): boolean
+  /** The same of a word that may have no number: a name. */
+  isFitWord(word: string): boolean
+  /** Whether the reader can read a word that may have no number. */
+  canRead(word: string): boolean
   /** The first step at which it is readable; undefined where the sequence never gets there. */
   firstStep(at: number): number | undefined
   /** The number of a lower-case word; -1 where it cannot be listed. */
@@ -111,6 +115,8 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
     isReadable: (at) => (at < table.size ? rows.isReadable(at, wordAt(at)) : true),
     isSight: (at) => (at < table.size ? rows : judged).isSight(at, wordAt(at)),
     isFit: (at) => (fitness ? fitness.isFit(wordAt(at)) : factsAt(at).fit),
+    isFitWord: (word) => isFitWord(word, sources),
+    canRead: (word) => isReadable(phonics.read(word), knowledge),
     firstStep: (at) => (at < table.size ? rows.firstStep(at, wordAt(at)) : judged.firstStep(at, wordAt(at))),
     find(word) {
       const row = table.rowOf(word)
@@ -118,6 +124,12 @@ export function createPool(sources: FinderSources, reader: ListReader): Pool {
       return more < 0 ? row : table.size + more
     },
   }
+}
+
+function isFitWord(word: string, { facts, lexicon, fitness }: FinderSources): boolean {
+  if (fitness) return fitness.isFit(word)
+  const place = lexicon.indexOf(word.toLowerCase())
+  return place < 0 || facts.factsAt(place).fit
 }
 
 interface RowJudge {

@@ -83,7 +83,7 @@ const LIMITS: Readonly<Record<string, readonly [noun: string, where: string]>> =
   pageWords: ['word', 'on a page'],
 }
 
-function toLimit(name: string, limit: number | 'any'): string {
+export function toLimit(name: string, limit: number | 'any'): string {
   const [noun, where] = LIMITS[name] ?? [name, '']
   return `${limit === 'any' ? `any number of ${noun}s` : toCount(limit, noun)} ${where}`
 }

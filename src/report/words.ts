@@ -2,14 +2,13 @@
 
 import {
   type FoundWord,
-  KINDS,
   type Pair,
   type Relaxed,
   type ShowAs,
   toLetterPattern,
   toSoundPattern,
-  type WordKind,
 } from '../finder/index.ts'
+import { isCut, toBankLines, type WordBank } from './bank.ts'
 import { OBJECT_CAUTION } from './caution.ts'
 import { toCsv } from './csv.ts'
 import type { Paint } from './paint.ts'
@@ -42,6 +41,8 @@ export interface WordList {
   readonly showAs: ShowAs | null
   /** What a set that came out empty could be instead. */
   readonly instead: string | null
+  /** Of `sheet`: the words by part, and what else can be used. */
+  readonly bank: WordBank | null
   /** Spellings asked for that the reader has not been taught, each with the step that teaches it. */
   readonly untaught: readonly { readonly spelling: string; readonly step: string | undefined }[]
 }
@@ -50,13 +51,6 @@ export interface WordsView {
   /** Columns. */
   readonly width: number
   readonly paint: Paint
-}
-
-const HEADINGS: Readonly<Record<WordKind, string>> = {
-  naming: 'Naming words',
-  doing: 'Doing words',
-  describing: 'Describing words',
-  little: 'Little words',
 }
 
 const RELAXED: Readonly<Record<Relaxed, string>> = {
@@ -73,8 +67,8 @@ const ALL = 'These are all the words that fit.'
 
 export function toWordsText(list: WordList, view: WordsView): string {
   const body =
-    list.as === 'sheet'
-      ? toSheetLines(list, view)
+    list.bank !== null
+      ? toBankLines(list.bank, view)
       : list.as === 'contrast'
         ? toPairLines(list)
         : toListLines(list, view)
@@ -152,13 +146,6 @@ const toPairLines = ({ pairs }: WordList): string[] => {
   return pairs.map(([one, other]) => `${pad(one.word, wide, 'left')}  ${other.word}`)
 }
 
-function toSheetLines({ words }: WordList, { width, paint }: WordsView): string[] {
-  return KINDS.flatMap((kind) => {
-    const own = words.filter((found) => found.kind === kind).map(({ word, isSight }) => (isSight ? `${word}*` : word))
-    return own.length === 0 ? [] : [paint.strong(HEADINGS[kind]), ...toGrid(own, width), '']
-  }).concat(words.some(({ isSight }) => isSight) ? [paint.quiet('* known by heart')] : [])
-}
-
 function toNotes(list: WordList, { width, paint }: WordsView): string[] {
   const { relaxed, more, as, words, isAll } = list
   const notes = [
@@ -193,7 +180,7 @@ function toGrid(words: readonly string[], width: number): string[] {
 export const toWordsPlain = ({ words, pairs, as }: WordList): string =>
   as === 'contrast'
     ? pairs.map((pair) => `${pair.map(({ word }) => word).join(' ')}\n`).join('')
-    : words.map(({ word }) => `${word}\n`).join('')
+    : [...new Set(words.map(({ word }) => `${word}\n`))].join('')
 
 const COLUMNS = [
   'word',
@@ -256,13 +243,19 @@ export function toWordsJson(list: WordList): unknown {
     step: list.step.id,
     accent: list.accent,
     reader: list.reader,
-    words: list.words.map(toWordFields),
+    words:
+      list.bank === null ? list.words.map((found) => ({ ...toWordFields(found), part: null })) : toBankWords(list.bank),
     pairs: list.pairs.map((pair) => pair.map(({ word }) => word)),
     more: list.more,
     relaxed: list.relaxed,
     caution: hasCaution(list) ? OBJECT_CAUTION : null,
+    bank: list.bank === null ? null : { endings: list.bank.endings, names: list.bank.names, cut: isCut(list.bank) },
   }
 }
+
+/** A word stands once in each part that it belongs to. */
+const toBankWords = ({ parts }: WordBank): unknown[] =>
+  parts.flatMap(({ kind, words }) => words.map((found) => ({ ...toWordFields(found), part: kind })))
 
 function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation, shown }: FoundWord) {
   return {

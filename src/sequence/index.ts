@@ -8,3 +8,4 @@ export type {
   Knowledge,
   Sequence,
 } from './types.ts'
+export { toMarkNames } from './vocabulary.ts'

@@ -67,6 +67,13 @@ export function findMarks(written: string): readonly string[] | undefined {
   return /^[^\p{L}\p{N}\s]$/u.test(written) ? [written] : undefined
 }
 
+/** The names of the marks, in the order of the table; a mark without a name as it is. */
+export function toMarkNames(marks: ReadonlySet<string>): readonly string[] {
+  const named = Object.entries(MARKS).filter(([, forms]) => forms.some((form) => marks.has(form)))
+  const known = new Set(named.flatMap(([, forms]) => forms))
+  return [...named.map(([name]) => name), ...[...marks].filter((mark) => !known.has(mark))]
+}
+
 /** A shape as it is written: C and V in small or capital letters. Undefined where it is no shape. */
 export function findShape(written: string): string | undefined {
   const shape = written.toUpperCase()

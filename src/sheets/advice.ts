@@ -32,7 +32,7 @@ const toTurn = (edge: 'short-edge' | 'long-edge'): string =>
 
 /** What hands do now. */
 function toHands(kind: SheetKind, { cut, fold }: Made['wishes']): readonly string[] {
-  if (kind === 'list') return []
+  if (kind === 'list' || kind === 'bank') return []
   if (kind === 'book') return FOLDS[fold]
   const how = cut === 'lines' ? ['Cut on the lines.'] : cut === 'none' ? [] : ['Cut from mark to mark.']
   const small = kind === 'wall' || kind === 'slips' ? [] : ['Small pieces of card can be swallowed.']

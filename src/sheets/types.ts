@@ -9,10 +9,10 @@ import type { ReaderExtra } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
 import type { Lines, Picture } from '../story/index.ts'
 
-export const SHEET_KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall', 'book', 'set'] as const
+export const SHEET_KINDS = ['tags', 'cards', 'list', 'slips', 'sight', 'strips', 'wall', 'bank', 'book', 'set'] as const
 export type SheetKind = (typeof SHEET_KINDS)[number]
 export type StorySheetKind = 'book' | 'strips' | 'slips'
-export type WordSheetKind = Exclude<SheetKind, 'book' | 'strips' | 'set'>
+export type WordSheetKind = Exclude<SheetKind, 'bank' | 'book' | 'strips' | 'set'>
 
 export interface Wishes {
   readonly paper: PaperName | undefined

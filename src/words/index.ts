@@ -2,7 +2,8 @@
 
 export { packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
 export type { Fitness } from './fitness.ts'
-export { toBases, toForm } from './inflect.ts'
+export { type Inflection, toBases, toForm } from './inflect.ts'
+export { IRREGULAR_PASTS } from './irregular.ts'
 export { WORD_KINDS, type WordKind } from './kinds.ts'
 export { toCaseOf } from './letter-case.ts'
 export { isLittleWord } from './little.ts'

@@ -256,6 +256,9 @@ export const IRREGULAR_VERBS = [
   ['write', 'wrote', 'written'],
 ] as const satisfies readonly (readonly [string, string, string])[]
 
+/** All past forms that no rule makes, in order of their bases. */
+export const IRREGULAR_PASTS: readonly string[] = IRREGULAR_VERBS.map(([, past]) => past)
+
 /** Base, form, what it is: a second form beside the one that `toForm` makes. Sorted by base. */
 export const SECOND_FORMS = [
   ['burn', 'burnt', 'past'],

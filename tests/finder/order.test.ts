@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { findWords, toSheet } from '../../src/finder/index.ts'
+import { findWords, openSheet } from '../../src/finder/index.ts'
 import { shuffle, toUsefulness } from '../../src/finder/order.ts'
 import { UNHELPFUL } from '../../src/finder/unhelpful.ts'
 import { testPool, testSequence, testTable, testWords } from './sources.ts'
@@ -45,13 +45,31 @@ describe('orders', () => {
   })
 
   it('puts on the sheet what no sentence can do without', () => {
-    const sheet = toSheet(testPool(sequence, 'green-14'), { base: true }, 44).flatMap((part) => part.words)
+    const sheet = openSheet(testPool(sequence, 'green-14'), { base: true })(44).flatMap((part) => part.words)
     const listed = sheet.map(({ word }) => word)
-    for (const word of ['the', 'I', 'to', 'a', 'and', 'is', 'was', 'he', 'she', 'you', 'of', 'they', 'said'])
+    for (const word of [
+      'the',
+      'I',
+      'to',
+      'a',
+      'and',
+      'is',
+      'was',
+      'he',
+      'she',
+      'you',
+      'of',
+      'they',
+      'said',
+      'sat',
+      'ran',
+      'got',
+      'went',
+      'met',
+    ])
       expect(listed, word).toContain(word)
     expect(sheet.find(({ word }) => word === 'the')?.isSight).toBe(false)
     expect(sheet.find(({ word }) => word === 'said')?.isSight).toBe(true)
-    expect(listed).not.toContain('went')
   })
 
   it('says whether there are more', () => {

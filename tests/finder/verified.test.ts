@@ -4,7 +4,7 @@
 import { cuss } from 'cuss'
 import { describe, expect, it } from 'vitest'
 import { readOwnRows } from '../../scripts/build/unfit.ts'
-import { findWords, toSheet } from '../../src/finder/index.ts'
+import { findWords, openSheet } from '../../src/finder/index.ts'
 import { knowledgeAt } from '../../src/sequence/index.ts'
 import { isReadable, judge } from '../../src/verdict/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
@@ -58,7 +58,7 @@ describe.each(SEQUENCES.flatMap((name) => ACCENTS.map((accent) => ({ name, accen
 
     it('has only fit words on every sheet', () => {
       for (const { id } of sequence.steps) {
-        const words = toSheet(testPool(sequence, id), {}, 400).flatMap((part) => part.words)
+        const words = openSheet(testPool(sequence, id), {})(400).flatMap((part) => part.words)
         expect(words.filter(({ word }) => !fitness.isFit(word)).map(({ word }) => word)).toEqual([])
       }
     })

@@ -57,6 +57,7 @@ export const addPrint: AddCommand = (program, { io, leave }) => {
     command,
     ['battledore print cards --step pink-3 --vowel o --set box', 'picture cards with their tags'],
     ['battledore print list --step pink-5', 'words to read, without pictures'],
+    ['battledore print bank --step pink-5', 'a page of words to write from'],
     ['battledore print tags --step pink-3 --words "hat, cat, log"', 'tags for the things in your own box'],
     ['battledore print book tam.md --paper letter', 'a booklet to fold and staple'],
     ['battledore print strips tam.md --cut words', 'its sentences, whole and in loose words'],

@@ -15,6 +15,7 @@ import {
 import { complainOf, type ExitCode, toWidth } from '../command.ts'
 import type { Io, Output } from '../io.ts'
 import { type FoundReader, findListReader } from '../list-reader.ts'
+import { layBankPage } from './bank.ts'
 import { loadLetters } from './letters.ts'
 import { type PrintOptions, readKind, readWishes } from './options.ts'
 import { type Written, writeAll } from './output.ts'
@@ -73,6 +74,7 @@ async function prepareWords(path: string | undefined, wish: SheetWish, io: Io): 
   const reader = await findListReader(options, io, isStepNeeded(kind, options))
   if (!reader.ok) return reader
   const context = { kind, options, wishes, reader: reader.value, ask: toAsk(wish, reader.value) }
+  if (kind === 'bank') return layBankPage(context, io)
   if (kind !== 'set') return layWords(context, io)
   const story = path === undefined ? undefined : await readStoryToPrint(path, options, io)
   if (story && !story.ok) return story
@@ -81,7 +83,7 @@ async function prepareWords(path: string | undefined, wish: SheetWish, io: Io): 
 
 /** Words that the maker names are printed as they are; a step is needed to find words, or to mark letters of them. */
 const isStepNeeded = (kind: SheetKind, { words, wordsFrom, mark }: PrintOptions): boolean =>
-  kind === 'set' || mark !== 'none' || (words === undefined && wordsFrom === undefined)
+  kind === 'set' || kind === 'bank' || mark !== 'none' || (words === undefined && wordsFrom === undefined)
 
 async function finish(
   { laid: all, title, name, notices, hasUnreadable }: Prepared,

@@ -1,18 +1,12 @@
 // Lists words: opens the data, asks the finder, prints.
 
-import {
-  createPool,
-  findLeading,
-  type Pool,
-  readQuery,
-  toSheet,
-  type WordQuery,
-  type WrittenQuery,
-} from '../../finder/index.ts'
+import { createPool, findLeading, type Pool, readQuery, type WordQuery, type WrittenQuery } from '../../finder/index.ts'
 import { findUntaught } from '../../finder/query.ts'
 import { readWordFiles } from '../../packaged/word-files.ts'
 import type { Lexicon } from '../../phonics/index.ts'
 import { type Result, toProblemLine } from '../../problem/index.ts'
+import { isCut, toBankLines, type WordBank } from '../../report/bank.ts'
+import { PLAIN } from '../../report/paint.ts'
 import {
   toWordsAside,
   toWordsCsv,
@@ -26,6 +20,7 @@ import { openWordFiles } from '../../resources/word-files.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { CommandContext, ExitCode } from '../command.ts'
 import type { AskedReader, FoundReader } from '../list-reader.ts'
+import { makeBank } from './bank.ts'
 import { makeBox } from './box.ts'
 import { makeContrast } from './contrast.ts'
 
@@ -71,7 +66,7 @@ const isUnfulfilled = ({ words, as, showAs }: WordList): boolean =>
 
 type Made = WordList | { readonly problem: string }
 type Found = Partial<
-  Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
+  Pick<WordList, 'words' | 'pairs' | 'more' | 'relaxed' | 'hasObjects' | 'isAll' | 'showAs' | 'instead' | 'bank'>
 >
 
 /** Flags that one command cannot follow together: one of them would be passed over without a word. */
@@ -110,6 +105,7 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
     isAll: false,
     showAs: query.object ? 'object' : query.picture ? 'picture' : null,
     instead: null,
+    bank: null,
     untaught: findUntaught(options, { ...tools, pool }),
     ...found,
   }
@@ -138,22 +134,39 @@ function find(
   return findLeading(pool, { ...query, count: query.count ?? forPeople })
 }
 
-/** As many lines as a printed page has, less its head. */
-const PAGE = 54
+/** Lines of a printed page in the letters of a terminal, with a margin. */
+const PAGE = 58
 
-/** As many words of each kind as go on one page together. */
-function makeSheet(query: WordQuery, pool: Pool, { width }: Pick<WordsView, 'width'>): Found {
-  const full = toSheet(pool, { ...query, base: query.base ?? true }, query.count ?? 400)
-  const toLines = (count: number): number =>
-    full.reduce((sum, part) => {
-      const own = part.words.slice(0, count)
-      const wide = Math.max(0, ...own.map(({ word }) => word.length + 1)) + 2
-      return sum + (own.length === 0 ? 0 : 2 + Math.ceil(own.length / Math.max(1, Math.floor((width + 2) / wide))))
-    }, 0)
-  let count = query.count ?? 400
-  while (query.count === undefined && count > 8 && toLines(count) > PAGE) count -= 4
-  const parts = toSheet(pool, { ...query, base: query.base ?? true }, count)
-  return { words: parts.flatMap((part) => part.words), more: parts.some(({ more }) => more) }
+function makeSheet(query: WordQuery, pool: Pool, tools: ListTools): Found {
+  const view = { width: tools.width, paint: PLAIN }
+  // Its head has two lines and one below.
+  const fits = (bank: WordBank): boolean => query.count !== undefined || toBankLines(bank, view).length + 3 <= PAGE
+  const bank = makeBank({ query, pool, ...findNames(tools), fits })
+  return { words: bank.parts.flatMap((part) => part.words), more: isCut(bank), bank }
+}
+
+/** A word bank of which as much is taken as fits, or the first mistake in one line. */
+export async function findBank(
+  options: WordsOptions,
+  tools: ListTools,
+  fits: (bank: WordBank) => boolean,
+  io: Io,
+): Promise<WordBank | { readonly problem: string }> {
+  const pool = openPool(tools)
+  const query = readQuery(options, { ...tools, pool })
+  if ('problem' in query) return query
+  const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
+  if (used?.ok === false) return { problem: used.problems.map(toProblemLine).join(' ') }
+  return makeBank({ query: used ? { ...query, not: used.value } : query, pool, ...findNames(tools), fits })
+}
+
+/** What people and animals can be called: the names of the settings, and those of the package. */
+export function findNames({ lexicon, folder, settings }: ListTools): {
+  own: readonly string[]
+  names: readonly string[]
+} {
+  const { data } = openWordFiles(readWordFiles(folder), lexicon.size)
+  return { own: settings.names.map(({ value }) => value), names: data.names() }
 }
 
 async function readUsedWords(folder: string, io: Io): Promise<Result<ReadonlySet<string>>> {

@@ -22,7 +22,7 @@ import { type DeskState, toolsOf } from './state.ts'
 import { openStory, toPrepared } from './stories.ts'
 
 interface Kind {
-  readonly kind: Exclude<SheetKind, 'set' | 'wall'>
+  readonly kind: Exclude<SheetKind, 'bank' | 'set' | 'wall'>
   readonly fold: Wishes['fold']
   /** How many words where nobody says. */
   readonly usual: number

@@ -118,6 +118,7 @@ it.each<[what: string, args: readonly string[], said: RegExp]>([
   ],
   ['a fold of tags', ['tags', '--words', 'hat', '--fold', 'one-sheet'], /--fold one-sheet is for `print book`/],
   ['loose words of a list', ['list', '--words', 'hat', '--cut', 'words'], /--cut words is for `print strips`/],
+  ['named words of a bank', ['bank', '--step', 'pink-4', '--words', 'hat'], /--words is for other sheets/],
   ['an unknown kind', ['cardz', '--step', 'pink-4'], /print can be tags, .*Did you mean `cards`\?/],
   ['an unknown paper', ['tags', '--step', 'pink-4', '--paper', 'lettr'], /--paper can be a4 or letter.*`letter`\?/],
   ['no step', ['tags'], /step/],

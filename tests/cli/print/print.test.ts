@@ -50,6 +50,17 @@ it('finds no word that is unfit or cannot be read', async () => {
   for (const word of words) expect(word).toMatch(/^[amstcrpnhfildgb]{2,3}$/)
 })
 
+it.each(['a4', 'letter'])('prints a word bank on one page of %s, read aloud part by part', async (paper) => {
+  expect([await print('bank', '--step', 'green-4', '--paper', paper), world.err()]).toEqual([0, ''])
+  const { sheets, units } = await readPdf(world.io.fs.readFileSync(`${world.cwd}/bank-green-4.pdf`))
+  expect(sheets).toHaveLength(1)
+  const heads = units.filter(({ role }) => role === 'H2').map(({ text }) => text.trim())
+  expect(heads).toEqual(['Naming words', 'Doing words', 'What happened (past)', 'Describing words', 'Little words'])
+  const said = units.map(({ text }) => text).join('\n')
+  for (const word of ['cake+', 'went', 'made+', 'said*', 'Endings: -s (cats).']) expect(said).toContain(word)
+  expect(said).toMatch(/^a_e .*\bcame\+/m)
+})
+
 it('keeps notes from the child and gives them to the grown-up', async () => {
   world.write({
     'tam.md':
