@@ -29,6 +29,9 @@ const isForWriting = ({ facts, isSight }: FoundWord): boolean => facts.known > 0
 /** Of the words that a part has room for, so many at most are there because the step brings them. */
 const SHARE_NEW = 1 / 2
 
+/** The doing words of a story are mostly in the past. */
+const PAST = 2
+
 /** Fewer words are looked through at a glance. */
 const LEAST_GROUPED = 10
 
@@ -39,7 +42,7 @@ export function openSheet(pool: Pool, query: WordQuery): OpenSheet {
   const { id: now } = pool.reader.sequence.steps[pool.stepIndex] ?? { id: '' }
   return (count) =>
     all.map(({ kind, words }) => {
-      const own = kind === 'little' ? words.slice(0, count) : cut(words, count, now)
+      const own = kind === 'little' ? words.slice(0, count) : cut(words, kind === 'past' ? PAST * count : count, now)
       const groups =
         kind === 'little' || own.length < LEAST_GROUPED ? toOneGroup(own) : groupByVowel(own, pool.reader.sequence)
       return { kind, groups, words: groups.flatMap((group) => group.words), more: own.length < words.length }
@@ -53,7 +56,7 @@ function findPart(kind: SheetKind, pool: Pool, query: WordQuery): readonly Found
   // A form is no base form, and it may mainly be something else: left, felt.
   const { base: _, kinds: __, ...others } = query
   const found = findThese(pool, { ...others, kinds: ['doing'] }, IRREGULAR_PASTS)
-  const toCost = ({ facts }: FoundWord): number => toUsefulness(facts, false)
+  const toCost = ({ facts }: FoundWord): number => toUsefulness({ ...facts, inflection: 'none' }, false)
   return found.filter(({ facts }) => facts.main !== 'little').sort((one, other) => toCost(one) - toCost(other))
 }
 
