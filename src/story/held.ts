@@ -5,7 +5,15 @@ import { type Change, findChange } from './change.ts'
 import { readYamlNode } from './front-matter.ts'
 import { findObstacle, tooDeep } from './guard.ts'
 import { addAsides, findShift, moveBlock, movePiece } from './move.ts'
-import { addToOutline, createOutline, type HeadingPiece, type Outline, type Piece, type TextPiece } from './outline.ts'
+import {
+  addToOutline,
+  createOutline,
+  type HeadingPiece,
+  type Origin,
+  type Outline,
+  type Piece,
+  type TextPiece,
+} from './outline.ts'
 import { parseMarkdown, parsePart } from './parse.ts'
 import { cutParts, isOnePart, type Part } from './parts.ts'
 import { type BlockMaker, buildStory, countWords, makeBlock, toEmptyStory } from './read.ts'
@@ -20,7 +28,7 @@ export interface Home {
 export interface HeldStory {
   /** What `readStory` says. Blocks of parts that an edit has not touched stay the same, or are moved. */
   read(source: string, options?: StoryOptions): Story
-  /** The same object for as long as the text of a block stays, wherever it is moved. */
+  /** Of a block of the last version: the same object for as long as its text stays, wherever it is moved. */
   homeOf(block: Block): Home
 }
 
@@ -47,15 +55,15 @@ const NOTHING: Held = { source: '', from: 0, parts: [], isWhole: true }
 const RUN_LENGTH = 1000
 
 export function createHeldStory(): HeldStory {
-  const pieces = createPieces()
-  const blocks = createBlocks(pieces)
+  const blocks = createBlocks()
   let held = NOTHING
   return {
     read(source, options = {}) {
       const obstacle = findObstacle(source)
       if (obstacle) return toEmptyStory(source, [obstacle])
       try {
-        if (source !== held.source) held = readAnew(held, source, pieces)
+        if (source !== held.source) held = readAnew(held, source)
+        blocks.forget()
         return buildStory(source, joinParts(held), options, blocks.maker)
       } catch (error) {
         held = NOTHING
@@ -67,7 +75,7 @@ export function createHeldStory(): HeldStory {
   }
 }
 
-function readAnew(held: Held, source: string, pieces: Pieces): Held {
+function readAnew(held: Held, source: string): Held {
   const from = readYamlNode(source)?.end ?? 0
   const isWhole = isOnePart(source)
   const change = findChange(held.source, source)
@@ -81,8 +89,8 @@ function readAnew(held: Held, source: string, pieces: Pieces): Held {
   const replaced = held.parts.slice(front, back)
   const known = new Map(replaced.filter(isKept).map((part) => [`${part.start} ${part.end}`, part]))
   const findSame = createTwinFinder(replaced)
-  const middle = cut.map((part) => known.get(`${part.start} ${part.end}`) ?? readPart(source, part, pieces, findSame))
-  const tail = held.parts.slice(back).map((part) => movePart(part, shift, pieces))
+  const middle = cut.map((part) => known.get(`${part.start} ${part.end}`) ?? readPart(source, part, findSame))
+  const tail = held.parts.slice(back).map((part) => movePart(part, shift))
   return { source, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
 }
 
@@ -114,14 +122,14 @@ function findPartAt(parts: readonly Range[], start: number): number {
   return parts[at]?.start === start ? at : -1
 }
 
-type FindTwin = (piece: Piece) => TextPiece | HeadingPiece | undefined
+type FindTwin = (piece: TextPiece | HeadingPiece) => TextPiece | HeadingPiece | undefined
 
-function readPart(source: string, part: Part, pieces: Pieces, findTwin: FindTwin): HeldPart {
+function readPart(source: string, part: Part, findTwin: FindTwin): HeldPart {
   const outline = createOutline()
   addToOutline(outline, source, parsePart(source, part), parseMarkdown)
   for (const piece of outline.pieces) {
-    const twin = findTwin(piece)
-    if (twin) pieces.note(piece, twin, piece.start - twin.start)
+    const twin = 'map' in piece ? findTwin(piece) : undefined
+    if ('map' in piece && twin) piece.origin = toOrigin(twin, piece.start - twin.start)
   }
   return { start: part.start, end: part.end, pieces: outline.pieces, outline, readAt: part.start }
 }
@@ -138,19 +146,23 @@ function createTwinFinder(parts: readonly HeldPart[]): FindTwin {
     }
   }
   return (piece) => {
-    if (!('map' in piece)) return undefined
     const same = byText.get(piece.map.text) ?? []
     const at = same.findIndex((one) => findShift(one, piece) !== undefined)
     return at < 0 ? undefined : same.splice(at, 1)[0]
   }
 }
 
-function movePart(part: HeldPart, by: number, pieces: Pieces): HeldPart {
-  if (by === 0) return part
-  const start = part.start + by
-  const shift = start - part.readAt
-  const moved = part.outline.pieces.map((piece) => pieces.move(piece, shift))
-  return { ...part, start, end: part.end + by, pieces: moved }
+function movePart({ start, end, outline, readAt, ...part }: HeldPart, by: number): HeldPart {
+  if (by === 0) return { start, end, outline, readAt, ...part }
+  const shift = start + by - readAt
+  const pieces = shift === 0 ? outline.pieces : outline.pieces.map((piece) => moveHeld(piece, shift))
+  return { start: start + by, end: end + by, pieces, outline, readAt }
+}
+
+function moveHeld(piece: Piece, shift: number): Piece {
+  const moved = movePiece(piece, shift)
+  if ('map' in moved && 'map' in piece) moved.origin = toOrigin(piece, shift)
+  return moved
 }
 
 function joinParts({ source, parts }: Held): Outline {
@@ -164,36 +176,12 @@ function joinParts({ source, parts }: Held): Outline {
   return outline
 }
 
-interface Origin {
-  readonly piece: Piece
-  readonly shift: number
+function toOrigin(from: TextPiece | HeadingPiece, shift: number): Origin {
+  const origin = originOf(from)
+  return { piece: origin.piece, shift: origin.shift + shift }
 }
 
-/** Where pieces come from: a moved one from where it was read, one that was read again from its twin. */
-interface Pieces {
-  note(piece: Piece, from: Piece, shift: number): void
-  move(piece: Piece, shift: number): Piece
-  originOf(piece: Piece): Origin
-}
-
-function createPieces(): Pieces {
-  const origins = new WeakMap<Piece, Origin>()
-  const originOf = (piece: Piece): Origin => origins.get(piece) ?? { piece, shift: 0 }
-  const note = (piece: Piece, from: Piece, shift: number): void => {
-    const origin = originOf(from)
-    origins.set(piece, { piece: origin.piece, shift: origin.shift + shift })
-  }
-  return {
-    note,
-    originOf,
-    move(piece, shift) {
-      if (shift === 0) return piece
-      const moved = movePiece(piece, shift)
-      if ('map' in moved) note(moved, piece, shift)
-      return moved
-    },
-  }
-}
+const originOf = (piece: TextPiece | HeadingPiece): Origin => piece.origin ?? { piece, shift: 0 }
 
 interface HeldBlock {
   readonly block: Block
@@ -201,23 +189,23 @@ interface HeldBlock {
   last?: { readonly shift: number; readonly page: number; readonly block: Block }
 }
 
-function createBlocks({ originOf }: Pieces): { readonly maker: BlockMaker; homeOf(block: Block): Home } {
+function createBlocks() {
   const known = new WeakMap<Piece, HeldBlock>()
-  const homes = new WeakMap<Block, Home>()
   const counts = new WeakMap<Block, ReturnType<typeof countWords>>()
+  // Of one version only: a lasting memory of so many blocks would be a burden at each keystroke.
+  const homes = new Map<Block, Home>()
   const homeOf = (block: Block): Home => homes.get(block) ?? { block, shift: 0 }
   const make: BlockMaker['make'] = (kind, piece, page) => {
     const { piece: origin, shift } = originOf(piece)
     let held = known.get(origin)
     if (held?.block.kind !== kind) {
-      held = { block: makeBlock(kind, origin as typeof piece, page).block, page }
+      held = { block: makeBlock(kind, origin, page).block, page }
       known.set(origin, held)
     }
     if (shift === 0 && page === held.page) return held.block
-    if (held.last?.shift !== shift || held.last.page !== page) {
+    if (held.last?.shift !== shift || held.last.page !== page)
       held.last = { shift, page, block: moveBlock(held.block, shift, page) }
-      homes.set(held.last.block, { block: held.block, shift })
-    }
+    homes.set(held.last.block, { block: held.block, shift })
     return held.last.block
   }
   const count: BlockMaker['count'] = (block) => {
@@ -226,5 +214,5 @@ function createBlocks({ originOf }: Pieces): { readonly maker: BlockMaker; homeO
     counts.set(home, found)
     return found
   }
-  return { maker: { make, count }, homeOf }
+  return { maker: { make, count }, homeOf, forget: () => homes.clear() }
 }

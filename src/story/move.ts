@@ -18,8 +18,14 @@ const moveMap = ({ text, starts, sources, widths }: TextMap, shift: number): Tex
   widths,
 })
 
-export const movePiece = (piece: Piece, shift: number): Piece =>
-  'map' in piece ? { ...piece, ...moveRange(piece, shift), ...moveInlines(piece, shift) } : moveRange(piece, shift)
+export function movePiece(piece: Piece, shift: number): Piece {
+  const start = piece.start + shift
+  const end = piece.end + shift
+  if (!('map' in piece)) return { kind: piece.kind, start, end }
+  const { map, emphasis } = moveInlines(piece, shift)
+  if (piece.kind === 'text') return { kind: 'text', map, emphasis, isListItem: piece.isListItem, start, end }
+  return { kind: 'heading', map, emphasis, depth: piece.depth, isTop: piece.isTop, start, end }
+}
 
 const moveInlines = ({ map, emphasis }: Inlines, shift: number): Inlines => ({
   map: moveMap(map, shift),

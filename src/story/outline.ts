@@ -10,12 +10,23 @@ import { createPictureReader, type PictureText } from './pictures.ts'
 import { findDashes, findUnreadHtml } from './problems.ts'
 import type { FrontMatter, Note, Oddity, Range } from './types.ts'
 
-export interface TextPiece extends Range, Inlines {
+/** Where a text was read, and how far from there it stands now. */
+export interface Origin {
+  readonly piece: TextPiece | HeadingPiece
+  readonly shift: number
+}
+
+interface Movable {
+  /** Known while a story is held, of a text that was read elsewhere. */
+  origin?: Origin
+}
+
+export interface TextPiece extends Range, Inlines, Movable {
   readonly kind: 'text'
   readonly isListItem: boolean
 }
 
-export interface HeadingPiece extends Range, Inlines {
+export interface HeadingPiece extends Range, Inlines, Movable {
   readonly kind: 'heading'
   readonly depth: number
   /** Whether it stands in no list, and so can start a page. */

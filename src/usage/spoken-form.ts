@@ -7,7 +7,7 @@ import type { Block, Mark, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 
 /** How many sentences before one show the tense of the story. */
-const LOOK_BACK = 3
+export const LOOK_BACK = 3
 
 /** The form that the sentence asks for, as in `Pronunciation.form`; undefined where it cannot be told. */
 export type FormFinder = (word: Word, sentence: Sentence) => string | undefined

@@ -108,28 +108,102 @@ const stories = readdirSync(join(ROOT, 'fixtures', 'stories'))
   .map((name) => readFileSync(join(ROOT, 'fixtures', 'stories', name), 'utf8'))
 
 export interface Session {
-  readonly source: string
-  readonly edits: readonly Edit[]
+  /** Each is made of the one before by one edit. */
+  readonly versions: readonly string[]
 }
 
 /** A story, and edits one after another. Long ones are cut into several runs for the parser. */
-export const session: fc.Arbitrary<Session> = fc.record({
-  source: fc.oneof(
-    fc.constantFrom(...stories),
-    markdown,
-    fc
-      .array(fc.oneof(fc.constantFrom(...stories), markdown), { minLength: 2, maxLength: 4 })
-      .map((all) => all.join('\n\n')),
-  ),
-  edits: fc.array(edit, { minLength: 1, maxLength: 20 }),
-})
+export const session: fc.Arbitrary<Session> = fc
+  .record({
+    source: fc.oneof(
+      fc.constantFrom(...stories),
+      markdown,
+      fc
+        .array(fc.oneof(fc.constantFrom(...stories), markdown), { minLength: 2, maxLength: 4 })
+        .map((all) => all.join('\n\n')),
+    ),
+    edits: fc.array(edit, { minLength: 1, maxLength: 20 }),
+  })
+  .map(({ source, edits }) => {
+    const versions = [source]
+    for (const one of edits) versions.push(applyEdit(versions.at(-1) ?? '', one))
+    return { versions }
+  })
 
-/** Every version of the text, the first among them. */
-export function* toVersions({ source, edits }: Session): Generator<string> {
-  let text = source
-  yield text
-  for (const one of edits) {
-    text = applyEdit(text, one)
-    yield text
-  }
-}
+/** What reaches across blank lines, or changes what a line before or after it is. */
+const traps = [
+  ...['```', '~~~', '<!--', '-->', '<!-- note -->', '<script>', '</script>', '<div>', '<?', '?>', '<pre>', '</pre>'],
+  ...[
+    '[red]: x.png "red"',
+    '![pig][red]',
+    'A [pig][red] sat.',
+    '[^1]: A note.',
+    '---',
+    '---\nstep: pink-4',
+    '***',
+    '##',
+    '# Hens',
+  ],
+  ...[
+    '    ',
+    '  ',
+    '\t',
+    '- ',
+    '- a',
+    '1. a',
+    '> ',
+    '> a',
+    '',
+    'Text: Ann Bell',
+    'Written by Ann Bell.',
+    'Credits',
+    '## Credits',
+  ],
+  ...['Tam *sat', 'on* it.', 'Tam &amp; Meg', '\r', '\uFEFF', 'names: [Tam]', 'pages: rule', '6 hens'],
+]
+
+/** Blocks of each kind, between which traps are set. */
+const plainStory = [
+  ...[
+    '# Hens',
+    'Tam sat on a hen.',
+    '- a *red* hen\n\n- a pig',
+    'The **hen** ran.',
+    'Tam ran.',
+    '> For you.',
+    'Meg had 6 pigs.',
+  ],
+  ...['6 pigs ran.', '---', 'It was wet.', '* a\n* b', 'The end of it.'],
+]
+
+/** A few traps set and taken out again, line by line, so that one meets the other. */
+export const trapSession: fc.Arbitrary<Session> = fc
+  .tuple(
+    fc.array(fc.constantFrom(...plainStory), { minLength: 3, maxLength: 12 }),
+    fc.array(fc.constantFrom(...traps), { minLength: 1, maxLength: 3 }),
+    fc.array(
+      fc.tuple(
+        fc.double({ min: 0, max: 0.9999, noNaN: true }),
+        fc.nat(),
+        fc.constantFrom('', '\n', '\n\n'),
+        fc.boolean(),
+      ),
+      {
+        minLength: 2,
+        maxLength: 14,
+      },
+    ),
+  )
+  .map(([blocks, chosen, steps]) => {
+    const source = `${blocks.join('\n\n')}\n`
+    const versions = [source]
+    for (const [at, pick, end, isOut] of steps) {
+      const text = versions.at(-1) ?? ''
+      const trap = chosen[pick % chosen.length] + end
+      const found = text.indexOf(trap, Math.floor(at * text.length))
+      const isCut = isOut && found >= 0 && trap !== ''
+      const edit = { at: at * at < 0.01 ? 0 : at, isAtLine: true, cut: 0, put: trap }
+      versions.push(isCut ? text.slice(0, found) + text.slice(found + trap.length) : applyEdit(text, edit))
+    }
+    return { versions }
+  })

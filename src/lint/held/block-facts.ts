@@ -5,7 +5,7 @@ import { toStraight } from '../../apostrophe.ts'
 import { isSame } from '../../sorted.ts'
 import type { Block, Page, Sentence } from '../../story/types.ts'
 import { addNameSigns, hasCapital, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
-import { sentencesBefore } from '../../usage/spoken-form.ts'
+import { LOOK_BACK, sentencesBefore } from '../../usage/spoken-form.ts'
 import type { StoryContext } from '../types.ts'
 import { createBag } from './bag.ts'
 import type { JudgedUse, Saying } from './saying.ts'
@@ -65,13 +65,20 @@ export function createBlockFacts(): BlockFacts {
     facts.saying = undefined
   }
 
+  const lookBack = (facts: Facts, before: readonly Sentence[]): void => {
+    if (!facts.isOpen || isSame(before, facts.before)) return
+    facts.before = before
+    facts.needsTagger = undefined
+    forget(facts)
+  }
+
   return {
     update(next, context) {
       if (next === pages) return
       pages = next
       const before = blocks
       blocks = pages.flatMap((page) => page.blocks)
-      const { gone, come } = compare(before, blocks)
+      const { start, tail, gone, come } = compare(before, blocks)
       for (const one of gone) {
         forget(factsOf(one))
         sums.addWords(factsOf(one), -1)
@@ -82,14 +89,12 @@ export function createBlockFacts(): BlockFacts {
         sums.addWords(facts, 1)
       }
       const homes = blocks.map(({ home }) => home)
-      for (const [at, one] of blocks.entries()) {
-        const facts = factsOf(one)
-        if (!facts.isOpen) continue
-        const sentences = sentencesBefore(homes, at)
-        if (isSame(sentences, facts.before)) continue
-        facts.before = sentences
-        facts.needsTagger = undefined
-        forget(facts)
+      // Until all that stands before a block was there before.
+      let unchanged = 0
+      for (const [index, one] of blocks.slice(start).entries()) {
+        if (unchanged >= LOOK_BACK) break
+        lookBack(factsOf(one), sentencesBefore(homes, start + index))
+        if (start + index >= tail) unchanged += one.home.sentences.length
       }
     },
     likelyNames() {
@@ -176,12 +181,13 @@ function toFacts(home: Block, { isAlwaysPlain }: StoryContext): Facts {
   }
 }
 
-/** What is gone and what has come, between the blocks at the two ends that are still the same. */
+/** What is gone and what has come, between the blocks at the two ends that are still the same: the tail is one of them. */
 function compare(before: readonly HeldBlock[], after: readonly HeldBlock[]) {
   const most = Math.min(before.length, after.length)
   let start = 0
   while (start < most && before[start]?.home === after[start]?.home) start++
   let end = 0
   while (end < most - start && before.at(-1 - end)?.home === after.at(-1 - end)?.home) end++
-  return { gone: before.slice(start, before.length - end), come: after.slice(start, after.length - end) }
+  const tail = after.length - end
+  return { start, tail, gone: before.slice(start, before.length - end), come: after.slice(start, tail) }
 }

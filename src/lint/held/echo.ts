@@ -28,7 +28,7 @@ export interface EchoTools {
 
 /** Messages of one block as they were last finished, and what that stood on. */
 interface Finished {
-  /** Of each part, whether it came first. */
+  /** As `choose` gives it. */
   readonly chosen: readonly boolean[]
   readonly counts: ReadonlyMap<string, number>
   readonly messages: readonly Message[]
@@ -47,7 +47,7 @@ export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => 
   const ofPages = new WeakMap<Saying, PageSaying>()
 
   function echoBlock({ block, saying }: SaidBlock, page: number, tools: EchoTools): readonly Message[] {
-    const chosen = saying.parts.map(({ name }) => name === undefined || tools.isFirst(name))
+    const chosen = choose(saying, tools.isFirst)
     let known = finished.get(saying)
     if (known === undefined || !isSame(chosen, known.chosen) || !areCounts(known.counts, tools.countOf)) {
       known = finishBlock(saying, chosen, tools)
@@ -81,6 +81,12 @@ export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => 
   }
 }
 
+const ALL: readonly boolean[] = []
+
+/** Of each part, whether the story has it first here; empty where that makes no difference. */
+const choose = ({ parts }: Saying, isFirst: IsFirst): readonly boolean[] =>
+  parts.every(({ name }) => name === undefined) ? ALL : parts.map(({ name }) => name === undefined || isFirst(name))
+
 /** Notes how often the story has the words on which the messages stand. */
 function finishBlock({ block, parts }: Saying, chosen: readonly boolean[], { finish, countOf }: EchoTools): Finished {
   const counts = new Map<string, number>()
@@ -89,7 +95,7 @@ function finishBlock({ block, parts }: Saying, chosen: readonly boolean[], { fin
     counts.set(word, count)
     return count
   }
-  const said = parts.flatMap(({ first, later }, at) => (chosen[at] ? first : later))
+  const said = parts.flatMap(({ first, later }, at) => (chosen[at] === false ? later : first))
   return { chosen, counts, messages: finish.block(said, block, noted), placed: undefined }
 }
 

@@ -1,7 +1,7 @@
 // What rules said of one block, in such a form that it can be said again: in another place, and where the story has had its
 // words before.
 
-import type { Block, Page, Range } from '../../story/types.ts'
+import type { Block, Page } from '../../story/types.ts'
 import type { WordUse } from '../../usage/count.ts'
 import { type CountedWord, toKind } from '../../verdict/index.ts'
 import type { Verdict } from '../../verdict/types.ts'
@@ -14,6 +14,10 @@ interface SaidPart {
   readonly name: string | undefined
   readonly first: readonly Message[]
   readonly later: readonly Message[]
+}
+
+interface Heard extends SaidPart {
+  readonly first: Message[]
 }
 
 export interface Saying {
@@ -34,7 +38,7 @@ export type JudgedUse = WordUse & Pick<CountedWord, 'verdict'>
 export interface Asker {
   readonly isFirst: IsFirst
   /** What is said by a step where all it asks for comes first, and where the story has had it. */
-  hear(step: () => void, take: MadeRules['take']): SaidPart
+  hear(step: () => void, take: MadeRules['take']): Heard
 }
 
 export function createAsker(): Asker {
@@ -66,9 +70,17 @@ export function sayBlock(
   { made, asker, context }: { readonly made: MadeRules; readonly asker: Asker; readonly context: StoryContext },
 ): Saying {
   const parts: SaidPart[] = []
+  let open: Message[] | undefined
   const hear = (step: () => void): void => {
-    const part = asker.hear(step, made.take)
-    if (part.first.length + part.later.length > 0 || part.name !== undefined) parts.push(part)
+    const { name, first, later } = asker.hear(step, made.take)
+    if (name !== undefined) {
+      parts.push({ name, first, later })
+      open = undefined
+    } else if (open) open.push(...first)
+    else if (first.length > 0) {
+      open = first
+      parts.push({ name, first, later: first })
+    }
   }
   hear(() => made.block(block, page))
   for (const sentence of block.sentences) {
@@ -88,15 +100,14 @@ function countKinds(uses: readonly JudgedUse[]): KindCounts {
   return counts
 }
 
-const moveRange = ({ start, end }: Range, by: number): Range => ({ start: start + by, end: end + by })
-
 /** Messages of a block that has moved. */
 export function moveMessages(messages: readonly Message[], by: number, page: number): readonly Message[] {
   if (by === 0 && messages.every((message) => message.page === page)) return messages
   return messages.map((message) => ({
     ...message,
-    ...moveRange(message, by),
+    start: message.start + by,
+    end: message.end + by,
     page,
-    letterRanges: message.letterRanges.map((range) => moveRange(range, by)),
+    letterRanges: message.letterRanges.map(({ start, end }) => ({ start: start + by, end: end + by })),
   }))
 }
