@@ -8,6 +8,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
+import { benchKeystroke } from './bench/keystroke.ts'
 import type { Row } from './bench/measure.ts'
 import { benchPrint } from './bench/print.ts'
 import { benchRepository } from './bench/repository.ts'
@@ -46,6 +47,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   process: () => benchProcess(story, heteronym, made),
   start: () => benchStart(story),
   growth: () => benchGrowth(story),
+  keystroke: () => benchKeystroke(corpus ? readFolder(corpus) : made, corpus ? 'real text' : 'made stories'),
   explain: benchExplain,
   memory: benchMemory,
   watch: benchWatch,

@@ -107,6 +107,7 @@ function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge'
   const verdicts = new Map(uses.map((use) => [use, judge(use.word, use.sentence).verdict]))
   const toCounted = (use: WordUse, times: number): CountedWord => ({
     text: use.text,
+    key: use.key,
     form: use.form,
     verdict: verdicts.get(use) as Verdict,
     times,

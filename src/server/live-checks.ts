@@ -7,7 +7,7 @@ import type { Host } from './host.ts'
 import { checkOpenStory, type LastCheck } from './open-stories.ts'
 
 /** Milliseconds that typing must pause before a check. A text that takes long waits that much longer. */
-const PAUSE = 150
+export const PAUSE = 150
 
 export interface LiveChecks {
   /** After a pause, counted from the last call. */

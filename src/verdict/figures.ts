@@ -11,6 +11,8 @@ export interface CountedWord {
   readonly verdict: Verdict
   /** How often it runs; 1 where nothing is said. */
   readonly times?: number
+  /** What `toWordKey` makes of it, where that is known. */
+  readonly key?: string
 }
 
 /** The one answer to what makes two words of a story the same word: letter case and the shape of an apostrophe do not part them. */
@@ -69,11 +71,13 @@ export function toShares({ decodable, sight, name: names, unreadable }: Record<V
 export function toDifferentFigures(words: Iterable<CountedWord>): Figures {
   const different = new Map<string, CountedWord>()
   for (const word of words) {
-    const key = toWordKey(word.text)
+    const key = word.key ?? toWordKey(word.text)
     const before = different.get(key)
-    if (before === undefined || isHarder(word.verdict, before.verdict)) different.set(key, { ...word, times: 1 })
+    if (before === undefined || isHarder(word.verdict, before.verdict)) different.set(key, word)
   }
-  return toFigures(different.values())
+  const tally = createTally()
+  for (const { form, verdict } of different.values()) tally.add(form, verdict.kind, 1)
+  return tally.figures()
 }
 
 const BY_HARDNESS: readonly Verdict['kind'][] = ['decodable', 'name', 'sight', 'unreadable']

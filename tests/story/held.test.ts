@@ -34,6 +34,46 @@ it('reads every version as it is read anew', () => {
   )
 }, 600_000)
 
+/** What stands before and after an edit at `|`, and what is put there: what it means depends on what is far from it, or changes that. */
+const traps: readonly (readonly [string, string])[] = [
+  ['- a hen\n\n|Tam ran.', '    '],
+  ['- a hen\n\n|Tam ran.\n\n- a pig', '  '],
+  ['1. a\n\n|2. b', '    '],
+  ['Tam ran.\n\n|It sat.\n\nTam sat. -->\n\nMeg ran.', '<!-- '],
+  ['<!-- Tam ran.\n\nIt sat.\n\n|Meg ran.', '--> '],
+  ['![pig][red]\n\nTam sat.\n\nMeg ran.\n\n|It sat.', '[red]: pig.png\n\n'],
+  ['[pig][red] ran.\n\nTam sat.\n\nMeg ran.\n\n|It sat.', '[red]: pig.png\n\n'],
+  ['Tam sat.\n\n|Meg ran.\n\n```\n\nIt sat.', '```\n\n'],
+  ['Tam sat.\n\n|Meg ran.\n\n</script>\n\nIt sat.', '<script>\n\n'],
+  ['Tam sat.\n\n|Meg ran.\n\nIt sat.', '<div>\n'],
+  ['Tam sat.\n|\nMeg ran.\n\nIt sat.', '---\n'],
+  ['Tam sat.\n|\nMeg ran.\n\nIt sat.', 'It ran'],
+  ['> For you.\n|\nMeg ran.', 'It ran'],
+  ['Tam sat.\n\nMeg ran.\n\n|Written by Ann Bell.', 'It ran.\n\n'],
+  ['Tam sat.\n\nMeg ran.\n\nText: Ann Bell\n\n|', 'Pictures: Tom Hill'],
+  ['Tam sat.\n\n## One\n\nMeg ran.\n\n|\n\nIt sat.', '## Two'],
+  ['Tam sat.\n\n---\n\nMeg ran.\n\n|\n\nIt sat.', '---'],
+  ['|Tam sat.\n\nMeg ran.', '# Hens\n\n'],
+  ['|Tam sat.\n\nMeg ran.', '\uFEFF'],
+  ['|Tam sat.\n\nMeg ran.', '---\ntitle: Hens\n---\n\n'],
+  ['---\ntitle: Hens\n\nTam sat.\n\nMeg ran.\n\nIt ran.\n\n|It sat.', '---\n\n'],
+  ['---\ntitle: Hens|\n---\n\nTam sat.\n\nMeg ran.', '```'],
+  ['A &|amp; B sat.\n\nMeg ran.', 'amp;'],
+  ['Tam sat.|\r\n\r\nMeg ran.\r\n\r\nIt sat.', '\r'],
+  ['| Tam sat.\n\n<!-- note -->\n\nMeg ran.', ' '.repeat(600)],
+]
+
+it.each(traps)('%j with %j put in and taken out', (marked, put) => {
+  for (const more of ['', 'A hen ran.\n\nIt was wet.\n\n', '- 6 hens\n\n- a *pig*\n\n', 'A **hen** ran. '.repeat(80)]) {
+    const [before = '', after = ''] = marked.split('|')
+    const front = before.startsWith('---') || before === '' ? before : more + before
+    const back = `${after}\n\n${more}\n`
+    const held = createHeldStory()
+    for (const source of [front + back, front + put + back, front + back, `${front}${put}x${back}`, front + put + back])
+      expect(toText(held.read(source))).toBe(toText(readStory(source)))
+  }
+})
+
 it('keeps the blocks that an edit does not touch, wherever they move', () => {
   const source = Array.from({ length: 50 }, (_, at) => `Tam **sat** on hen ${at}.`).join('\n\n')
   const held = createHeldStory()
