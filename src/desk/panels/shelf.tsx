@@ -8,6 +8,7 @@ import { usePage } from '../page.ts'
 import { openFromShelf } from '../stories.ts'
 import { BookFigures } from './book-figures.tsx'
 import { LeftBehindStories } from './left-behind.tsx'
+import { MoreFiles } from './more-files.tsx'
 import { Problems } from './parts.tsx'
 
 export function Shelf() {
@@ -41,6 +42,7 @@ export function Shelf() {
         <Stories shelf={shelf} chosen={chosen} onChoose={setChosen} />
       )}
       {book && <BookFigures book={book} />}
+      <MoreFiles />
       {shelf && <LeftBehindStories shelf={shelf} />}
       {shelf && <Rest shelf={shelf} />}
       <p class="caution">This page checks text. It assesses no child, and it is no test for any condition.</p>
@@ -71,22 +73,22 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
       <table>
         <thead>
           <tr>
-            <th scope="col" class="number">
+            <th scope="col" class="number roomy">
               Order
             </th>
             <th scope="col">Title</th>
             <th scope="col">Step</th>
-            <th scope="col" class="number">
+            <th scope="col" class="number roomy">
               Pages
             </th>
-            <th scope="col" class="number">
+            <th scope="col" class="number roomy">
               Words
             </th>
-            <th scope="col" class="number">
+            <th scope="col" class="number roomy">
               New words
             </th>
             <th scope="col">Can be read</th>
-            <th scope="col">
+            <th scope="col" class="roomy">
               <span class="unseen">Open it</span>
             </th>
           </tr>
@@ -94,7 +96,7 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
         <tbody>
           {shelf.books.map((book) => (
             <tr key={book.path} class={book.path === chosen ? 'chosen' : ''}>
-              <td class="number">{book.order ?? ''}</td>
+              <td class="number roomy">{book.order ?? ''}</td>
               <th scope="row">
                 <button
                   type="button"
@@ -105,12 +107,12 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
                   {book.title}
                 </button>
               </th>
-              <td>{book.step?.id ?? 'not said'}</td>
-              <td class="number">{book.pages}</td>
-              <td class="number">{book.words}</td>
-              <td class="number">{book.newWords.length}</td>
+              <td class="step-id">{book.step?.id ?? 'not said'}</td>
+              <td class="number roomy">{book.pages}</td>
+              <td class="number roomy">{book.words}</td>
+              <td class="number roomy">{book.newWords.length}</td>
               <td>{toReadable(book)}</td>
-              <td>
+              <td class="roomy">
                 <button type="button" onClick={() => openFromShelf(page, book.path)} aria-label={`Open ${book.title}`}>
                   Open
                 </button>
