@@ -1,4 +1,4 @@
-// Chromium and Firefox from Debian, driven by puppeteer: Chromium over its own protocol, Firefox over WebDriver BiDi.
+// Chromium and Firefox from Debian, for tests and for the pictures of the docs: over Chromium's own protocol, and over WebDriver BiDi.
 
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'

@@ -78,9 +78,14 @@ export function BookPlace() {
 
 function Open({ book, spread }: { readonly book: Book; readonly spread: Spread }) {
   const addresses = usePictures(book)
+  const frame = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    // By script: the content policy lets no style stand in the page.
+    frame.current?.style.setProperty('--ratio', String(book.ratio))
+  }, [book])
   const isAlone = spread.left === null || spread.right === null
   return (
-    <div class={isAlone ? 'spread alone' : 'spread'}>
+    <div class={isAlone ? 'spread alone' : 'spread'} ref={frame}>
       {[spread.left, spread.right].map((number) =>
         number === null ? null : <Leaf key={number} book={book} number={number} address={addresses[number]} />,
       )}
@@ -96,14 +101,10 @@ interface LeafProps {
 
 function Leaf({ book, number, address }: LeafProps) {
   const page = usePage()
-  const frame = useRef<HTMLDivElement>(null)
-  useEffect(() => {
-    frame.current?.style.setProperty('--ratio', String(book.ratio))
-  }, [book])
   const check = page.state.session.value?.check.value
   const places = check?.checked ? check.places : []
   return (
-    <div class="leaf" ref={frame}>
+    <div class="leaf">
       {address && <img src={address} alt={`Page ${number + 1} as it is printed`} />}
       {book.marks.map((mark, at) =>
         mark.page === number && places[mark.place] ? (

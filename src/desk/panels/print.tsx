@@ -85,12 +85,10 @@ function ask(page: Page, kind: PrintKind, mark: Mark, words: readonly string[]) 
 
 function Done({ printed }: { readonly printed: Printed }) {
   const { tools } = usePage()
-  const { pdf, fileName, sheets, told } = printed
+  const { pdf, fileName, told } = printed
   return (
     <section class="printed" aria-labelledby="printed-title">
-      <h3 id="printed-title">
-        {fileName}, {sheets === 1 ? '1 side' : `${sheets} sides`}
-      </h3>
+      <h3 id="printed-title">{fileName}</h3>
       <ul>
         {told.map((line) => (
           <li key={line}>
