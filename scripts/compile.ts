@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
 import { bundle, warmUp } from './bundle/bundle.ts'
+import { bundleDesk, DESK_OUTPUTS } from './bundle/desk.ts'
 import { FONT_FILES } from './pictures/fonts.ts'
 import { ROOT as root } from './root.ts'
 
@@ -136,6 +137,18 @@ await once(
     writeFileSync(join(dist, 'pictures.json'), JSON.stringify(buildPictures(table)))
     writeFonts(join(dist, 'fonts'), join(root, 'node_modules'))
   },
+)
+
+await once(
+  'desk',
+  DESK_OUTPUTS,
+  toDigest(
+    ['src', 'rules', 'scripts/bundle', 'scripts/notices', 'NOTICES.md', 'package-lock.json'].concat(
+      ['lexicon', 'words', 'lists', 'pictures', 'sequences'].map((name) => join('dist', `.${name}.stamp`)),
+    ),
+    ['esbuild'],
+  ),
+  () => bundleDesk(root),
 )
 
 await once(

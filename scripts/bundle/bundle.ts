@@ -7,6 +7,7 @@ import { join } from 'node:path'
 import { type BuildOptions, build } from 'esbuild'
 import { toNotices } from '../notices/notices.ts'
 import { findBundled, findData } from '../notices/packages.ts'
+import { DESK_INSIDE } from './desk.ts'
 import { splitProgram } from './split.ts'
 import { taggerWords } from './tagger-words.ts'
 
@@ -69,7 +70,8 @@ export async function bundle(root: string): Promise<void> {
     chunkNames: 'chunks/[name]-[hash]',
   })
   // What else is bundled into dist/ adds its metafile here: by that its packages come into the notices.
-  const inside = [...new Set([...[metafile].flatMap(findBundled), ...findData(root)])].sort()
+  const desk = JSON.parse(readFileSync(join(root, DESK_INSIDE), 'utf8')) as readonly string[]
+  const inside = [...new Set([...[metafile].flatMap(findBundled), ...desk, ...findData(root)])].sort()
   writeFileSync(join(root, INSIDE), JSON.stringify(inside))
   writeFileSync(join(root, 'dist', 'NOTICES.md'), toNotices(root, inside))
 }

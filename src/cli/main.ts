@@ -4,6 +4,7 @@ import { type Argument, Command, CommanderError } from 'commander'
 import { addBring } from './bring/command.ts'
 import { addCheck } from './check/command.ts'
 import { type AddCommand, type CommandContext, complain, type ExitCode, toWidth } from './command.ts'
+import { addDesk } from './desk/command.ts'
 import { addExplain } from './explain/command.ts'
 import { addFix } from './fix/command.ts'
 import { addInit } from './init/command.ts'
@@ -28,7 +29,7 @@ const COMMANDS: readonly (readonly [group: string, commands: readonly AddCommand
     FIRST,
     [
       ...[addCheck, addFix, addExplain, addWords, addPrint, addLevel, addBring],
-      ...[addTaught, addNext, addMatch, addShelf, addSequence, addInit],
+      ...[addTaught, addNext, addMatch, addShelf, addSequence, addInit, addDesk],
     ],
   ],
   ['For editors and other programs:', [addServe, addStream]],

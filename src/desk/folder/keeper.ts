@@ -130,7 +130,7 @@ function keep({ session, noDrafts }: Opened, release: () => void): Keeper {
     },
     async close() {
       unwatch()
-      await saver.save()
+      if (folder.kind !== 'single') await saver.save()
       saver.stop()
       drafts.stop()
       await drafts.now()

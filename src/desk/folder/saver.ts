@@ -121,7 +121,8 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
   const most = createTimer(clock, MOST, byItself)
   const again = createTimer(clock, AGAIN, () => void inTurn(isDirty(session) ? save : look))
   function soon(): void {
-    if (session.conflict || session.locked) return
+    // Where a save is a download, only the maker says when.
+    if (session.conflict || session.locked || folder.kind === 'single') return
     rest.restart()
     most.start()
   }
