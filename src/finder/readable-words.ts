@@ -4,7 +4,7 @@ import { toStraight } from '../apostrophe.ts'
 import type { Lexicon } from '../phonics/index.ts'
 import type { Phonics } from '../phonics/types.ts'
 import type { ReaderExtra, Sequence } from '../sequence/index.ts'
-import { findFirstNotBelow } from '../sorted.ts'
+import { findLastIndex } from '../sorted.ts'
 import { createWordJudge, type Verdict } from '../verdict/index.ts'
 import type { Fitness, WordData, WordFacts } from '../words/index.ts'
 
@@ -37,18 +37,17 @@ const MOST = 40
 const MOST_JUDGED = 2_000
 
 function createCompleter(sources: CompleterSources): Completer {
-  const { data, lexicon, phonics, sequence, step, reader, names, unfit, fit } = sources
+  const { data, phonics, sequence, step, reader, names, unfit, fit } = sources
   const judge = createWordJudge(sequence, step, reader ? { reader } : {})
   // Of the built-in list, the data of each word tells.
   const own = unfit.length + fit.length > 0 ? data.fitness({ add: unfit, clear: fit }) : undefined
-  const words = lexicon.words()
   return (prefix) => {
     const lower = toStraight(prefix.toLowerCase())
     const found: Completed[] = names
       .filter((name) => name.toLowerCase().startsWith(lower))
       .map((word) => ({ word, kind: 'name' }))
     const most = found.length + MOST
-    for (const word of toCandidates(lower, words, sources, own)) {
+    for (const word of toCandidates(lower, sources, own)) {
       const { readable, kind } = judge(phonics.read(word)).verdict
       if (readable) found.push({ word, kind })
       if (found.length === most) break
@@ -57,18 +56,16 @@ function createCompleter(sources: CompleterSources): Completer {
   }
 }
 
-/** Words that children know or that are in use. */
-function toCandidates(
-  prefix: string,
-  words: readonly string[],
-  { data }: WordSource,
-  own: Fitness | undefined,
-): readonly string[] {
+/** Words that children know or that are in use. A list of all words would cost more than what is asked here. */
+function toCandidates(prefix: string, { data, lexicon }: WordSource, own: Fitness | undefined): readonly string[] {
   const found: { readonly word: string; readonly facts: WordFacts }[] = []
-  for (let at = findFirstNotBelow(words, prefix); words[at]?.startsWith(prefix); at++) {
-    const word = words[at] ?? ''
+  const from = findLastIndex(lexicon.size, (at) => lexicon.wordAt(at) < prefix) + 1
+  const end = from + findLastIndex(lexicon.size - from, (at) => lexicon.wordAt(from + at).startsWith(prefix)) + 1
+  for (let at = from; at < end; at++) {
     const facts = data.facts.factsAt(at)
-    if (facts.known > 0 && (own ? own.isFit(word) : facts.fit)) found.push({ word, facts })
+    if (facts.known === 0 || (own === undefined && !facts.fit)) continue
+    const word = lexicon.wordAt(at)
+    if (own === undefined || own.isFit(word)) found.push({ word, facts })
   }
   found.sort(
     (a, b) => a.facts.rarity - b.facts.rarity || b.facts.known - a.facts.known || a.word.length - b.word.length,

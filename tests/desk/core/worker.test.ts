@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, expect, it } from 'vitest'
 import { type BrowserName, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { askInPage, serveWorker, startInPage } from '../../../scripts/browser/worker.ts'
 import { main } from '../../../src/cli/main.ts'
 import { createWorld } from '../../cli/io.ts'
 import { ROOT } from '../../console.ts'
@@ -11,7 +12,6 @@ import { readPdf } from '../../print/read-back.ts'
 import { describeWith } from '../../tools.ts'
 import { pickShown, sayByDesk } from './as-json.ts'
 import { filesInMemory, openDesk } from './host.ts'
-import { askInPage, serveWorker, startInPage } from './in-browser.ts'
 
 const FIXTURES = join(ROOT, 'fixtures')
 const files = Object.fromEntries(

@@ -1,4 +1,4 @@
-// The built worker in a real browser: a page with nothing in it but the worker, and a way to ask it from a test.
+// The built worker in a real browser: a page with nothing in it but the worker, and a way to ask it from a test or a benchmark.
 
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { createServer } from 'node:http'
@@ -6,9 +6,9 @@ import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
-import { bundleWorker } from '../../../scripts/bundle/desk-worker.ts'
-import type { Answer, DeskData, Kind, Question } from '../../../src/desk/core/questions.ts'
-import { ROOT } from '../../console.ts'
+import type { Answer, DeskData, Kind, Question } from '../../src/desk/core/questions.ts'
+import { bundleWorker } from '../bundle/desk-worker.ts'
+import { ROOT } from '../root.ts'
 
 const DIST = join(ROOT, 'dist')
 
@@ -64,6 +64,8 @@ export async function startInPage(
   files: Readonly<Record<string, string>>,
 ): Promise<void> {
   await page.goto(address)
+  // Functions that are sent into the page may have been compiled with it.
+  await page.evaluate('window.__name = (one) => one')
   await page.evaluate(startWorker, files)
   await askInPage(page, { kind: 'open', data })
 }
