@@ -1,9 +1,11 @@
 // The rules of one run, made for a story: what each listens for, and what they have said so far.
 
 import type { Block, Page, Sentence, Story, Word } from '../story/types.ts'
+import type { JudgedWord } from '../verdict/types.ts'
 import { toAddition } from './additions.ts'
 import { moveMessage, toMessage } from './message.ts'
 import type { FaultCode } from './reasons.ts'
+import { recallSaid, type SaidBefore } from './said-before.ts'
 import { toOptions } from './settings.ts'
 import type { Fault, Message, Report, Rule, RuleListener, RuleSettings, StoryContext, WordFault } from './types.ts'
 import { createFaultFinder, type IsFirst } from './word-faults.ts'
@@ -65,7 +67,9 @@ export function makeRules(
     return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
   })
   const listeners = toListeners(all)
-  const faultSteps = listeners.faults.size > 0 ? [createFaultReporter(context, listeners, outbox, isFirst)] : []
+  const saidBefore = recallSaid(context, rules, settings)
+  const tools = { listeners, outbox, isFirst, saidBefore }
+  const faultSteps = listeners.faults.size > 0 ? [createFaultReporter(context, tools)] : []
   return {
     all,
     page: (page) => {
@@ -93,13 +97,25 @@ export function makeRules(
   }
 }
 
+interface FaultTools {
+  readonly listeners: Listeners
+  readonly outbox: Outbox
+  readonly isFirst: IsFirst
+  readonly saidBefore: SaidBefore
+}
+
 /**
  * Offers the faults of a word to the rules that claim them, until one of them says something. What is said of a word is
- * said again wherever the story has the same word in the same sense: a rule is asked once for each.
+ * said again wherever this story or the next has the same word in the same sense: a rule is asked once for each.
  */
-function createFaultReporter(context: StoryContext, listeners: Listeners, outbox: Outbox, isFirst: IsFirst): WordStep {
+function createFaultReporter(context: StoryContext, { listeners, outbox, isFirst, saidBefore }: FaultTools): WordStep {
   const findFaults = createFaultFinder(context, isFirst)
   const known = new Map<string, readonly Message[]>()
+  const ask = (word: Word, sentence: Sentence, judged: JudgedWord | undefined, faults: readonly Fault[]) => {
+    const from = outbox.messages.length
+    reportFaults(faults, { word, sentence, judged }, listeners, outbox)
+    return outbox.messages.splice(from)
+  }
   return (word, sentence) => {
     const before = known.get(word.text)
     if (before !== undefined) {
@@ -107,12 +123,15 @@ function createFaultReporter(context: StoryContext, listeners: Listeners, outbox
       return
     }
     const judged = word.form === 'word' ? context.judge(word, sentence) : undefined
-    const from = outbox.messages.length
-    reportFaults(findFaults(word, sentence), { word, sentence, judged }, listeners, outbox)
-    if (judged === undefined || !context.isAlwaysPlain(word.text) || judged.verdict.guessed) return
-    // A guessed word is told once, where the story first has it; what stands elsewhere than at its word cannot be moved.
-    const said = outbox.messages.slice(from)
-    if (said.every(({ start, end }) => start === word.start && end === word.end)) known.set(word.text, said)
+    const faults = findFaults(word, sentence)
+    const earlier = faults.length === 0 || judged === undefined ? undefined : saidBefore.find(judged, faults)
+    const said = earlier?.map((message) => moveMessage(message, word)) ?? ask(word, sentence, judged, faults)
+    outbox.messages.push(...said)
+    // What stands elsewhere than at its word cannot be moved.
+    if (judged === undefined || !said.every(({ start, end }) => start === word.start && end === word.end)) return
+    if (faults.length > 0 && earlier === undefined) saidBefore.keep(judged, faults, said)
+    // A guessed word is told once, where the story first has it.
+    if (context.isAlwaysPlain(word.text) && !judged.verdict.guessed) known.set(word.text, said)
   }
 }
 

@@ -129,7 +129,8 @@ interface ReportBody {
 export interface RuleListener {
   /**
    * A fault that the rule claims. Where it reports nothing, the word's next fault is tried. What it reports may depend on
-   * the word, its verdict and the story's settings, never on the place: it is asked once for each different word.
+   * the word, its verdict, and the names and settings that hold for the story, never on the place or on what else stands in
+   * the story: it is asked once for each different word of all stories that share them.
    */
   fault?(fault: WordFault): void
   word?(word: Word, sentence: Sentence): void
