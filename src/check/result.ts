@@ -33,6 +33,12 @@ export interface FreshStory extends CheckedStory {
   readonly story: Story
 }
 
+/** The result without the blocks and words of its story, which are most of it: for whoever holds the results of many stories. */
+export function toOutlined({ story, ...result }: CheckedStory): CheckedStory {
+  const pages = story.pages.map(({ number, start, end }) => ({ number, start, end }))
+  return { ...result, story: { source: story.source, pages } }
+}
+
 /** A story that could not be checked, and why; a reason may stand in another file, such as its sequence. */
 export interface UncheckedStory {
   readonly path: string

@@ -1,24 +1,31 @@
 // One line a message, for editors and for other small programs.
 
-import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
+import { type CheckedStory, isChecked } from '../check/result.ts'
 import { createOnce, toNewProblems, toProblemReportLine } from './problems.ts'
+import type { LiveReporter } from './reporter.ts'
 import { toPrintable } from './text.ts'
 
 /** `path:line:col-endLine:endCol: severity: message [rule]`; a story that could not be checked has its reasons as lines. */
-export function toLineReport(results: readonly (CheckedStory | UncheckedStory)[]): string {
+export function createLineReporter(): LiveReporter {
   const isNew = createOnce()
-  return results
-    .flatMap((result) =>
+  return {
+    story: (result) =>
       isChecked(result)
         ? toMessageLines(result)
-        : toNewProblems(result, isNew).map((shown) => toProblemReportLine(shown)),
-    )
-    .join('')
+        : toNewProblems(result, isNew)
+            .map((shown) => toProblemReportLine(shown))
+            .join(''),
+    end: () => '',
+  }
 }
 
-const toMessageLines = ({ path, lines, messages }: CheckedStory): string[] =>
-  messages.map(({ start: from, end: to, severity, message, rule }) => {
+export function toMessageLines({ path, lines, messages }: CheckedStory): string {
+  const shown = toPrintable(path)
+  let text = ''
+  for (const { start: from, end: to, severity, message, rule } of messages) {
     const start = lines.toPoint(from)
     const end = lines.toPoint(to)
-    return `${toPrintable(path)}:${start.line}:${start.column}-${end.line}:${end.column}: ${severity}: ${message} [${rule}]\n`
-  })
+    text += `${shown}:${start.line}:${start.column}-${end.line}:${end.column}: ${severity}: ${message} [${rule}]\n`
+  }
+  return text
+}

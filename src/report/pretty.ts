@@ -1,13 +1,13 @@
 // The report that a teacher reads: a table of pages, then what to mend page by page, then the sum.
 
-import { toStraight } from '../apostrophe.ts'
-import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
+import type { CheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
 import { toAccentName } from './accent.ts'
 import { toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toStepName } from './step.ts'
+import type { Sum } from './sum.ts'
 import { toColumns, toCount, toList, toPercent, toPrintable, toShareCell, wrap } from './text.ts'
 
 export interface PrettyOptions {
@@ -105,45 +105,22 @@ function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { wi
 }
 
 /** The sum of all stories, and what to do next. */
-export function toSummary(
-  results: readonly (CheckedStory | UncheckedStory)[],
-  { width, paint, scope }: PrettyOptions,
-): string {
-  const checked = results.filter(isChecked)
-  const sum = (pick: (story: CheckedStory) => number): number =>
-    checked.reduce((total, story) => total + pick(story), 0)
-  const words = sum(({ figures }) => figures.total.words)
-  const unread = sum(({ figures }) => figures.total.unreadable)
-  const count = (severity: Message['severity']) =>
-    sum(({ messages }) => messages.filter((one) => one.severity === severity).length)
-  const errors = count('error')
-  const warnings = count('warning')
+export function toSummary(sum: Sum, { width, paint, scope }: PrettyOptions): string {
+  const { stories, failed, words, unread, errors, warnings, withMessages, explained } = sum
   const read =
     words === 0 ? 'no words' : `${toCount(words, 'word')}, ${toPercent((words - unread) / words)} of them readable`
-  const first = `${toCount(checked.length, 'story', 'stories')}, ${toCount(
-    sum(({ story }) => story.pages.length),
-    'page',
-  )}, ${read}.`
+  const first = `${toCount(stories, 'story', 'stories')}, ${toCount(sum.pages, 'page')}, ${read}.`
   const found =
     errors + warnings === 0
       ? `Nothing to mend${scope === undefined ? '' : ` ${scope}`}.`
-      : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(checked.filter(({ messages }) => messages.length > 0).length, 'story', 'stories')}.`
-  const failed = results.length - checked.length
-  const word = checked.flatMap(({ messages, step }) =>
-    messages.flatMap((one) => (one.word && one.reason && isExplained(one) ? [[one.word, step.id] as const] : [])),
-  )[0]
-  const next = word
-    ? `To see how the letters of a word say its sounds: battledore explain ${word[0].toLowerCase()} --step ${word[1]}`
-    : ''
+      : `${toCount(errors, 'error')} and ${toCount(warnings, 'warning')} in ${toCount(withMessages, 'story', 'stories')}.`
   const paragraphs = [
-    checked.length > 0 ? `${first} ${found}` : '',
+    stories > 0 ? `${first} ${found}` : '',
     failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '',
-    next,
+    explained
+      ? `To see how the letters of a word say its sounds: battledore explain ${explained.word.toLowerCase()} --step ${explained.step}`
+      : '',
   ]
   const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))
   return `${lines.map((line, at) => (at === 0 && errors > 0 ? paint.error(line) : line)).join('\n')}\n`
 }
-
-/** Digits, other scripts and abbreviations have no letters to explain. */
-const isExplained = ({ word, reason }: Message): boolean =>
-  /^[a-z'-]+$/i.test(toStraight(word ?? '')) && reason !== 'unknown-word' && reason !== 'misspelt'

@@ -1,7 +1,7 @@
 // Each story checked in turn: from the cache, here, or by workers; handed on in order.
 
 import { isChecked } from '../../check/result.ts'
-import { succeed } from '../../problem/index.ts'
+import { type Problem, succeed } from '../../problem/index.ts'
 import type { Result } from '../../report/reporter.ts'
 import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -15,6 +15,8 @@ import { type StoryInput, type TaskMaker, toStoryPath } from './task.ts'
 export interface Found {
   readonly storyPath: string
   readonly result: Result
+  /** What is wrong with the config files that hold for the story. */
+  readonly configProblems: readonly Problem[]
 }
 
 interface Work {
@@ -54,12 +56,12 @@ interface Tools {
 async function check(input: StoryInput, { tasks, judge, cache, io }: Tools): Promise<Found | undefined> {
   const task = await tasks.make(input)
   if (task === undefined) return undefined
-  if ('problems' in task) return { storyPath: toStoryPath(input.file, io), result: task }
+  if ('problems' in task) return { storyPath: toStoryPath(input.file, io), result: task, configProblems: [] }
   const known = cache?.find(task)
   const result = known ?? (await judge.judge(task))
   if (cache && !known && io.env['BATTLEDORE_DEBUG']) io.stderr.write(`${task.path} is not in the cache.\n`)
   if (!known && isChecked(result)) cache?.keep(task, result)
-  return { storyPath: task.storyPath, result }
+  return { storyPath: task.storyPath, result, configProblems: task.chain.problems }
 }
 
 /** Plain values where they can be: they are compared in the cache and sent to workers. */

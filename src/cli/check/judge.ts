@@ -2,6 +2,7 @@
 
 import { rules } from '../../../rules/index.ts'
 import { checkStory } from '../../check/check-story.ts'
+import { isChecked, toOutlined } from '../../check/result.ts'
 import type { Layer } from '../../config/index.ts'
 import type { Result } from '../../report/reporter.ts'
 import type { ReaderExtra } from '../../sequence/reader.ts'
@@ -32,9 +33,10 @@ export function createJudge({ flags, reader, suggest, findEarlierWords }: RunSet
   const more = { ...(reader && { reader }), ...(suggest && { suggest }) }
   return {
     ahead: 1,
-    judge: (task) => {
+    async judge(task) {
       const earlier = findEarlierWords ? { earlierWords: findEarlierWords(task.storyPath) } : {}
-      return checkStory({ ...task, flags, rules, resources, ...more, ...earlier })
+      const result = await checkStory({ ...task, flags, rules, resources, ...more, ...earlier })
+      return isChecked(result) ? toOutlined(result) : result
     },
     end: () => Promise.resolve(),
   }

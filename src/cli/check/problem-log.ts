@@ -7,20 +7,31 @@ import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
 
 export interface ProblemLog {
+  /** Told when a config file is read, which may be some stories before its turn. */
   config(problem: Problem): void
+  /** To be called before a story is reported, with what is wrong with its config files. */
+  turn(problems: readonly Problem[]): void
   story(result: UncheckedStory): void
+  end(): void
 }
 
 /** With `hasLines`, the report itself says why a story could not be checked, and an editor would misread a second line. */
 export function createProblemLog(hasLines: boolean, io: Io): ProblemLog {
   const isNew = createOnce()
+  const waiting = new Set<Problem>()
+  const print = (problems: Iterable<Problem>): void => {
+    for (const problem of problems)
+      if (waiting.delete(problem)) io.stdout.write(toProblemReportLine(toShownProblem(problem, ''), 'config'))
+  }
   return {
     config: (problem) => {
-      if (hasLines) io.stdout.write(toProblemReportLine(toShownProblem(problem, ''), 'config'))
+      if (hasLines) waiting.add(problem)
       else complainOf(io, [problem])
     },
+    turn: print,
     story({ problems }) {
       if (!hasLines) complainOf(io, problems.filter(isNew))
     },
+    end: () => print([...waiting]),
   }
 }

@@ -4,10 +4,11 @@ import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
 import { withErrorsOnly } from '../../check/result.ts'
 import { toJsonReport } from '../../report/json.ts'
-import { toLineReport } from '../../report/line.ts'
+import { createLineReporter } from '../../report/line.ts'
 import { PLAIN } from '../../report/paint.ts'
 import { type PrettyOptions, toPrettyStory, toSummary } from '../../report/pretty.ts'
-import type { Reporter, Result } from '../../report/reporter.ts'
+import { isLive, type LiveReporter, type Reporter, type Result } from '../../report/reporter.ts'
+import type { Sum } from '../../report/sum.ts'
 import { complainOf, toPaint, toWidth } from '../command.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
@@ -18,9 +19,11 @@ import type { Format, Wanted } from './options.ts'
 export interface Printer {
   /** Whether it writes to standard output while stories are being checked. */
   readonly isLive: boolean
+  /** Whether it must be handed all stories at the end. */
+  readonly isWhole: boolean
   story(result: Result): void
   /** False where its file could not be written. */
-  end(results: readonly Result[]): boolean
+  end(sum: Sum, results: readonly Result[]): boolean
 }
 
 export interface PrinterOptions {
@@ -35,12 +38,16 @@ export async function createPrinter({ format, file }: Wanted, options: PrinterOp
     format === 'pretty'
       ? await createPrettyReporter(isForScreen, options, io)
       : toQuiet(await createReporter(format, io), options.isQuiet)
+  const live = isLive(reporter) ? reporter : undefined
+  const toEnd = (sum: Sum, results: readonly Result[]): string =>
+    isLive(reporter) ? reporter.end(sum) : reporter.end(results)
   if (file === undefined) {
     return {
-      isLive: reporter.story !== undefined,
-      story: (result) => write(reporter.story?.(result) ?? '', io),
-      end(results) {
-        write(reporter.end(results), io)
+      isLive: live !== undefined,
+      isWhole: live === undefined,
+      story: (result) => write(live?.story(result) ?? '', io),
+      end(sum, results) {
+        write(toEnd(sum, results), io)
         return true
       },
     }
@@ -48,11 +55,12 @@ export async function createPrinter({ format, file }: Wanted, options: PrinterOp
   let text = ''
   return {
     isLive: false,
+    isWhole: live === undefined,
     story: (result) => {
-      text += reporter.story?.(result) ?? ''
+      text += live?.story(result) ?? ''
     },
-    end(results) {
-      const written = writeTextFile(resolve(io.cwd, file), text + reporter.end(results), io, file)
+    end(sum, results) {
+      const written = writeTextFile(resolve(io.cwd, file), text + toEnd(sum, results), io, file)
       if (!written.ok) complainOf(io, written.problems)
       return written.ok
     },
@@ -63,15 +71,19 @@ function write(text: string, io: Io): void {
   if (text !== '') io.stdout.write(text)
 }
 
-const toQuiet = (reporter: Reporter, isQuiet: boolean): Reporter =>
-  isQuiet ? { ...reporter, end: (results) => reporter.end(results.map(withErrorsOnly)) } : reporter
+function toQuiet(reporter: Reporter, isQuiet: boolean): Reporter {
+  if (!isQuiet) return reporter
+  return isLive(reporter)
+    ? { ...reporter, story: (result) => reporter.story(withErrorsOnly(result)) }
+    : { end: (results) => reporter.end(results.map(withErrorsOnly)) }
+}
 
 async function createReporter(format: Exclude<Format, 'pretty'>, io: Io): Promise<Reporter> {
   switch (format) {
     case 'line':
-      return { end: toLineReport }
+      return createLineReporter()
     case 'json':
-      return { end: (results) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
+      return { end: (results: readonly Result[]) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
     case 'github':
       return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
     case 'sarif':
@@ -88,21 +100,21 @@ async function createPrettyReporter(
   isForScreen: boolean,
   { isQuiet, scope }: PrinterOptions,
   io: Io,
-): Promise<Reporter> {
+): Promise<LiveReporter> {
   const place = isForScreen ? { width: toWidth(io), paint: await toPaint(io) } : { width: 80, paint: PLAIN }
   const options: PrettyOptions = { ...place, ...(scope !== undefined && { scope }) }
   const toShown = (result: Result): Result => (isQuiet ? withErrorsOnly(result) : result)
   return {
     story: (result) => toStoryText(toShown(result), isQuiet, options),
-    end: (results) =>
-      results.some((result) => !isQuiet || hasMessages(toShown(result))) ? toSummary(results, options) : '',
+    end: (sum) => {
+      const shown = isQuiet ? sum.failed + sum.errors : sum.failed + sum.stories
+      return shown > 0 ? toSummary(sum, options) : ''
+    },
   }
 }
 
-const hasMessages = (result: Result): boolean => 'problems' in result || result.messages.length > 0
-
 const toStoryText = (result: Result, isQuiet: boolean, options: PrettyOptions): string =>
-  'problems' in result || (isQuiet && !hasMessages(result)) ? '' : `${toPrettyStory(result, options)}\n`
+  'problems' in result || (isQuiet && result.messages.length === 0) ? '' : `${toPrettyStory(result, options)}\n`
 
 /** Paths from the top of the checkout, wherever in it the check runs. */
 function toCheckoutPath({ cwd, env }: Io): (path: string) => string {

@@ -2,6 +2,7 @@
 
 import { type CheckedStory, isChecked } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
+import { addStory, NO_STORIES } from '../../report/sum.ts'
 import { complain, complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import { createProgress } from '../progress.ts'
@@ -43,25 +44,29 @@ export async function runCheck(
   const log = createProblemLog(hasLines, io)
   const tasks = createTaskMaker(io, options, log.config)
   const progress = createProgress(io, inputs.files.length)
-  const found: Found[] = []
+  const isHeld = options.writeBaseline || printers.some(({ isWhole }) => isWhole)
+  const held: Found[] = []
+  let sum = NO_STORIES
   for await (const one of checkAll({ files: inputs.files, tasks, settings, options, io })) {
-    progress.step(found.length, one?.result.path ?? '')
+    progress.step(sum.stories + sum.failed, one?.result.path ?? '')
     if (one === undefined) continue
     const result = isChecked(one.result) ? keep(one.result, one.storyPath, { inputs, baseline, io }) : one.result
-    found.push({ ...one, result })
+    sum = addStory(sum, result)
+    if (isHeld) held.push({ ...one, result })
+    log.turn(one.configProblems)
     print(result, { printers, log, hide: progress.hide })
   }
   progress.end()
-  const results = found.map(({ result }) => result)
-  const isBroken = inputs.problems.length > 0 || tasks.hasConfigErrors() || !results.every(isChecked)
-  const written = options.writeBaseline ? await writeWantedBaseline(found, options, io) : 0
-  const isPrinted = printers.map((printer) => printer.end(results)).every(Boolean)
+  log.end()
+  const results = held.map(({ result }) => result)
+  const isBroken = inputs.problems.length > 0 || tasks.hasConfigErrors() || sum.failed > 0
+  const written = options.writeBaseline ? await writeWantedBaseline(held, options, io) : 0
+  const isPrinted = printers.map((printer) => printer.end(sum, results)).every(Boolean)
   const hasGrown = printBaselineChange(baseline, options, io)
   if (isBroken || !isPrinted || written === 2) return 2
   if (options.writeBaseline) return 0
-  const stories = results.filter(isChecked)
-  if (options.quiet) printWarningCount(stories, settings, io)
-  return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(stories, settings)
+  if (options.quiet) printWarningCount(sum, settings, io)
+  return hasGrown && settings.failOn !== 'never' ? 1 : toExitCode(sum, settings)
 }
 
 /** Loaded only where something is to be written. */

@@ -3,7 +3,7 @@
 import { type CheckedStory, isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { ConfigChain } from '../../config/index.ts'
 import { type Problem, toProblemLine } from '../../problem/index.ts'
-import { toLineReport } from '../../report/line.ts'
+import { toMessageLines } from '../../report/line.ts'
 import { toPrettyStory } from '../../report/pretty.ts'
 import { toProblemReportLine, toShownProblem } from '../../report/problems.ts'
 import { toCount, toPrintable } from '../../report/text.ts'
@@ -23,7 +23,7 @@ export async function createWatchReport(format: 'pretty' | 'line', io: Io): Prom
   const reported = new Map<string, string>()
   const print = (path: string, text: string, count: number): void => io.stdout.write(toRun(path, text, count))
   const toText = (checked: CheckedStory): string =>
-    pretty ? `${toPrettyStory(checked, pretty)}\n` : toLineReport([checked])
+    pretty ? `${toPrettyStory(checked, pretty)}\n` : toMessageLines(checked)
   return {
     story(result) {
       if (isChecked(result)) print(result.path, toText(result), result.messages.length)
