@@ -6,6 +6,8 @@ import type { CountOf, Finish } from '../lint/held/echo.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
 import { toSilentNote } from '../lint/wording.ts'
 import type { Block, Sentence, Word } from '../story/index.ts'
+import { toWordCounts } from '../usage/count.ts'
+import { toWordKey } from '../verdict/index.ts'
 import { isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
 
 export interface SuggestTools {
@@ -34,8 +36,7 @@ export function withSuggestions(
   { suggester }: SuggestTools,
 ): readonly Message[] {
   const places = findPlaces(context.story.pages.flatMap((page) => page.blocks))
-  const counts = new Map<string, number>()
-  for (const { word } of places.values()) counts.set(toKey(word), (counts.get(toKey(word)) ?? 0) + 1)
+  const counts = toWordCounts(context.count())
   return addToMessages(messages, places, { context, suggester, countOf: (key) => counts.get(key) ?? 1 })
 }
 
@@ -66,12 +67,10 @@ const addToMessages = (
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
     const suggestions = suggest(place, suggester)
     if (suggestions.length > 0) return { ...message, suggestions }
-    const key = toKey(place.word)
+    const key = toWordKey(place.word.text)
     const note = message.note && toSilentNote(message.note, countOf(key), isLittleWord(key))
     return { ...message, note, ...(message.note !== undefined && { ruleNote: message.note }) }
   })
-
-const toKey = ({ text }: Word): string => toStraight(text.toLowerCase())
 
 function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
   const places = new Map<number, Place>()

@@ -1,5 +1,6 @@
 // Words to propose: what is known of each, which are fit for children, and which can stand for another.
 
+export type { WordOrder } from './candidates.ts'
 export { packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
 export type { Fitness } from './fitness.ts'
 export { type Inflection, toBases, toForm } from './inflect.ts'
@@ -8,7 +9,7 @@ export { WORD_KINDS, type WordKind } from './kinds.ts'
 export { toCaseOf } from './letter-case.ts'
 export { isLittleWord } from './little.ts'
 export type { Shown, ShownClass } from './showing.ts'
-export { createSuggester, type Suggester, type Wanted, type WordOrder } from './suggest.ts'
+export { createSuggester, type Suggester, type Wanted } from './suggest.ts'
 export type { FactsOf, Surroundings } from './surroundings.ts'
 
 export { findUse } from './use.ts'

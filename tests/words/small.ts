@@ -3,7 +3,7 @@
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { loadChildWords } from '../../scripts/build/children.ts'
 import { buildWords } from '../../scripts/build/words.ts'
-import type { WordOrder } from '../../src/words/suggest.ts'
+import type { WordOrder } from '../../src/words/candidates.ts'
 import { openWordData, type WordData } from '../../src/words/word-data.ts'
 
 const READABLE = `bad bag bags bat bats bed beds beg big bin box bud bug bugs bun bus but cab cabs cap cat cats cob cod cup cut dad dads dig dog
