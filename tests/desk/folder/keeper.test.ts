@@ -365,6 +365,19 @@ describe('can only be looked at', () => {
   })
 })
 
+it('saves a single file only when the maker says so, and keeps its draft', async () => {
+  disk.folder = { ...disk.folder, kind: 'single' }
+  const keeper = await open()
+  write(keeper, 'Mine.')
+  await clock.advance(30_000)
+  expect([keeper.state().kind, disk.text('hat.md'), drafts.kept.size]).toEqual(['unsaved', 'Tam had a hat.\r\n', 1])
+  expect((await keeper.save()).kind).toBe('saved')
+  expect([disk.text('hat.md'), drafts.kept.size]).toEqual(['Tam had a hat.\r\nMine.', 0])
+  write(keeper, 'More.')
+  await keeper.close()
+  expect([disk.text('hat.md'), drafts.kept.size]).toEqual(['Tam had a hat.\r\nMine.', 1])
+})
+
 it('tells once that the browser keeps no drafts', async () => {
   drafts.set(true)
   const keeper = await open()

@@ -48,7 +48,7 @@ export type Answering = 'well' | 'full' | 'never came' | 'answer lost'
 
 export interface TestDisk {
   readonly files: Map<string, Uint8Array>
-  readonly folder: Folder
+  folder: Folder
   /** Another program writes, or removes with undefined. `isSeen`: whether the watcher notices. */
   foreign(name: string, text: string | undefined, isSeen?: boolean): void
   text(name: string): string | undefined
