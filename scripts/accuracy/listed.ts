@@ -55,6 +55,26 @@ export function measureListed({ lexicon, phonics }: Engine): readonly Row[] {
   })
 }
 
+/** Of the words that children of grade 3 know, and their forms, those that are never proposed. */
+export function measureRefused({ lexicon }: Engine): readonly Row[] {
+  const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
+  const { findUnfit } = data.fitness()
+  const best = Array.from({ length: table.size }, (_, row) => row).filter(
+    (row) => data.facts.factsAt(table.placeAt(row)).known === 3,
+  )
+  const refused = best.flatMap((row) => findUnfit(table.wordAt(row)) ?? [])
+  const bases = [...new Set(refused.map(({ base }) => base))].sort()
+  return [
+    {
+      what: 'best-known words and their forms that are held unfit',
+      published: 'goal at most 10',
+      ours: `${refused.length} of ${best.length}`,
+      source: "the project's own judgement",
+      note: `they are forms of ${bases.length}: ${bases.join(' ')}`,
+    },
+  ]
+}
+
 function isListedAt(word: string, step: number | undefined, pool: Pool): boolean {
   const at = pool.find(word)
   return at >= 0 && pool.isFit(at) && pool.firstStep(at) === step

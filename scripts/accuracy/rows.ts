@@ -7,7 +7,7 @@ import { measureCurriculum } from './curriculum.ts'
 import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
-import { measureListed } from './listed.ts'
+import { measureListed, measureRefused } from './listed.ts'
 import { countOffers, findFirstOffers, HALVES } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
@@ -44,6 +44,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   joinedRows,
   heteronyms,
   measureListed,
+  measureRefused,
   pictures,
   measureShowing,
   offers,

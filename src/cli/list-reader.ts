@@ -65,7 +65,7 @@ export async function findListReader(asked: AskedReader, io: Io, isStepNeeded = 
 }
 
 /** The settings that hold for a story in this folder, under these. */
-async function findSettings(flags: Layer, io: Io): Promise<Result<Settings>> {
+export async function findSettings(flags: Layer, io: Io): Promise<Result<Settings>> {
   const storyPath = join(io.cwd, 'words.md').replaceAll(sep, '/')
   const { read, show } = createTextFiles(io)
   const chain = await createConfigFinder(read, rules, { show }).findFor(storyPath)

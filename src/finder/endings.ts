@@ -67,7 +67,7 @@ export function findEndings(pool: Pool): readonly ShownEnding[] {
   const isTaught = (ending: Ending): boolean => endings.has(ending) || soundedEndings.has(ending)
   const isReadable = (word: string): boolean => {
     const at = pool.find(word)
-    return at >= 0 && pool.isReadable(at)
+    return at >= 0 && pool.isReadable(at) && pool.isFit(at)
   }
   const shown = TRIES.filter(([ending]) => isTaught(ending)).map(([ending, inflection, tries]) => ({
     ending,

@@ -4,6 +4,7 @@ export const UNHELPFUL = [
   ['bam', 'a noise, and an abbreviation'],
   ['bennet', 'a name to children'],
   ['biz', 'clipped slang'],
+  ['blacks', 'a colour has no plural to a child'],
   ['bot', 'a program'],
   ['brant', 'a name to children'],
   ['browning', 'a name to children'],

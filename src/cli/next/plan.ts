@@ -14,6 +14,7 @@ import type { Sentence } from '../../story/types.ts'
 import { countText } from '../../usage/count-text.ts'
 import { judge } from '../../verdict/index.ts'
 import type { Io } from '../io.ts'
+import { findOwnFitness } from '../own-fitness.ts'
 import { createTextRun } from '../texts.ts'
 import { countUses, isUse } from './uses.ts'
 
@@ -68,7 +69,8 @@ export async function planLesson(
   const lexicon = loadLexicon()
   const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
   const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
-  const pool = createPool({ table, facts: data.facts, lexicon, phonics }, { sequence, step, builtIn, extra })
+  const fitness = await findOwnFitness(data, io)
+  const pool = createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
   const found = item.kind === 'word' ? undefined : findSpelling(item.written, sequence, phonics)
   const spelling = found && 'spelling' in found ? found.spelling : undefined
   return { item, words: planWords(pool, spelling), sentences: keeper.kept, book }

@@ -10,6 +10,7 @@ import { findStep } from '../../sequence/knowledge.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
+import { findOwnFitness } from '../own-fitness.ts'
 import { createResources } from '../resources.ts'
 import { createTextRun } from '../texts.ts'
 
@@ -21,7 +22,7 @@ export async function runShelf(
   io: Io,
 ): Promise<ExitCode> {
   const counted = shelf === true ? undefined : await countBooks(shelf, sequence, io)
-  const steps = countStepWords(openPool(sequence), sequence)
+  const steps = countStepWords(await openPool(sequence, io), sequence)
   const report = { sequence, steps, books: counted?.books }
   io.stdout.write(
     format === 'json'
@@ -31,12 +32,13 @@ export async function runShelf(
   return counted?.hasFailed ? 2 : 0
 }
 
-function openPool(sequence: Sequence): Pool {
+async function openPool(sequence: Sequence, io: Io): Promise<Pool> {
   const lexicon = loadLexicon()
   const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
   const step = sequence.steps.at(-1)?.id ?? ''
   const builtIn = isBuiltIn(sequence) ? sequence.name : undefined
-  const sources = { table, facts: data.facts, lexicon, phonics: loadPhonics(sequence.accent) }
+  const fitness = await findOwnFitness(data, io)
+  const sources = { table, facts: data.facts, lexicon, phonics: loadPhonics(sequence.accent), fitness }
   return createPool(sources, { sequence, step, builtIn })
 }
 

@@ -20,6 +20,7 @@ import { openWordFiles } from '../../resources/word-files.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { CommandContext, ExitCode } from '../command.ts'
 import type { AskedReader, FoundReader } from '../list-reader.ts'
+import { toOwnFitness } from '../own-fitness.ts'
 import { makeBank } from './bank.ts'
 import { makeBox } from './box.ts'
 import { makeContrast } from './contrast.ts'
@@ -113,11 +114,7 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
 
 function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: ListTools): Pool {
   const { data, table } = openWordFiles(readWordFiles(folder), lexicon.size)
-  const [add, clear] = [settings.unfitWords, settings.fitWords].map((words) => words.map(({ value }) => value))
-  const fitness =
-    (add?.length ?? 0) + (clear?.length ?? 0) > 0
-      ? data.fitness({ ...(add && { add }), ...(clear && { clear }) })
-      : undefined
+  const fitness = toOwnFitness(settings, data)
   return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
 }
 
