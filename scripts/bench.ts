@@ -7,6 +7,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
+import { benchDesk } from './bench/desk.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import { benchKeystroke } from './bench/keystroke.ts'
 import type { Row } from './bench/measure.ts'
@@ -52,6 +53,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   memory: benchMemory,
   watch: benchWatch,
   repository: () => benchRepository(makeStories(400, 1)),
+  desk: benchDesk,
   print: benchPrint,
   words: benchWords,
   match: () => benchMatch(),

@@ -74,8 +74,12 @@ function renew(
   const deco = kind === 'word' ? WORD : LETTERS
   const wanted = marks.filter((mark) => mark.kind === kind && mark.start < mark.end && mark.end <= doc.length)
   let set = old
+  let next = 0
   for (const [from, to] of toStretches(checked, doc.length)) {
-    const here = wanted.filter(({ start }) => start >= from && start < to)
+    // Marks and pages are in order of place.
+    const first = next
+    while ((wanted[next]?.start ?? to) < to) next++
+    const here = wanted.slice(first, next)
     if (isSame(set, here, from, to)) continue
     const add: Placed<Decoration>[] = here.map(({ start, end }) => deco.range(start, end))
     set = set.update({

@@ -29,16 +29,20 @@ export function toHeads(
 ): readonly HeadPlace[] {
   const firsts = [front, ...breaks]
   let number = 0
+  let next = 0
   return firsts.flatMap((over, at): readonly HeadPlace[] => {
     const from = over === undefined ? 0 : over.to + 1
     const end = firsts[at + 1]?.from ?? doc.length + 1
-    const inside = pages?.filter(({ start }) => start >= (over?.from ?? 0) && start < end) ?? []
+    // Both are in order of place: a story of a thousand pages is gone through once.
+    const first = next
+    while ((pages?.[next]?.start ?? end) < end) next++
+    const inside = pages?.slice(first, next).filter(({ start }) => start >= (over?.from ?? 0)) ?? []
     const isGone = from >= end
     if (!isGone) number++
     const isChecked = pages !== undefined
-    const [first, ...later] = inside
-    if (first) number = first.number
-    const heads: HeadPlace[] = [{ at: from, over, number, page: first, isChecked, isGone }]
+    const [own, ...later] = inside
+    if (own) number = own.number
+    const heads: HeadPlace[] = [{ at: from, over, number, page: own, isChecked, isGone }]
     for (const page of later) {
       number = page.number
       const { from: lineStart } = doc.lineAt(Math.min(page.start, doc.length))

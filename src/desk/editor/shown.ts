@@ -2,6 +2,7 @@
 
 import { type EditorState, type Range, StateEffect, StateField, type Text, type Transaction } from '@codemirror/state'
 import { Decoration, type DecorationSet, EditorView } from '@codemirror/view'
+import { findLastIndex } from '../../sorted.ts'
 import type { PageCount } from '../core/questions.ts'
 import { KeptWidget, toKept } from './kept.ts'
 import { type LineKind, type Shape, type Stretch, toShape } from './lines.ts'
@@ -65,9 +66,12 @@ function update(value: Shown, transaction: Transaction): Shown {
 }
 
 /** A rule in the midst of a page parts nothing; the one at its end is counted to it. */
-function findPlainRules({ doc }: EditorState, pages: Shown['pages']): readonly number[] {
+function findPlainRules({ doc }: EditorState, pages: Shown['pages'] = []): readonly number[] {
   const { breaks } = toShape(doc)
-  const isInside = (at: number, to: number): boolean => pages?.some(({ start, end }) => start < at && to < end) ?? false
+  const isInside = (at: number, to: number): boolean => {
+    const page = pages[findLastIndex(pages.length, (index) => (pages[index]?.start ?? at) < at)]
+    return page !== undefined && to < page.end
+  }
   return breaks.flatMap(({ from, to }) => {
     const rule = /^[ \t]*[-*_]/m.exec(doc.sliceString(from, to))
     const at = from + (rule?.index ?? 0)
@@ -125,7 +129,16 @@ const PREFIX = Decoration.replace({})
 
 const atom = Decoration.mark({})
 
+/** The editor asks several times for each key. */
+const atomsOf = new WeakMap<Shape, DecorationSet>()
+
 function toAtoms(doc: Text, shape: Shape): DecorationSet {
+  const known = atomsOf.get(shape) ?? makeAtoms(doc, shape)
+  atomsOf.set(shape, known)
+  return known
+}
+
+function makeAtoms(doc: Text, shape: Shape): DecorationSet {
   const stretches = [...shape.hidden.filter(({ from, to }) => from < to), ...toPictures(doc, shape)]
   return Decoration.set(
     stretches.map(({ from, to }) => atom.range(from, to)),
