@@ -19,14 +19,14 @@ export function findShown(pool: Pool, query: WordQuery, showAs: ShowAs): readonl
 export function proposeByClass(
   words: readonly FoundWord[],
   showAs: ShowAs,
-  make: (words: readonly FoundWord[]) => ProposedSet,
+  make: (words: readonly FoundWord[], isFine: boolean) => ProposedSet,
   enough = Infinity,
 ): ProposedSet {
   const isIn = (classes: string): FoundWord[] =>
     words.filter(({ shown }) => shown !== undefined && classes.includes(shown[showAs]))
-  for (const own of [isIn('fine'), isIn('fine hint'), isIn('fine hint likelier')]) {
-    const found = make(own)
+  for (const classes of ['fine', 'fine hint', 'fine hint likelier']) {
+    const found = make(isIn(classes), classes === 'fine')
     if (!found.relaxed.includes('fewer') || found.words.length >= enough) return found
   }
-  return make(words)
+  return make(words, false)
 }

@@ -62,6 +62,11 @@ const RELAXED: Readonly<Record<Relaxed, string>> = {
 const MORE = 'There are more: --count all shows them.'
 const MORE_IN_SET = 'A child says each of these at first sight. For others that need a word from you: --count 6.'
 
+const MORE_SUCH = 'For more of them: --count 6.'
+
+const isFine = ({ words, showAs }: WordList): boolean =>
+  words.every(({ shown }) => showAs !== null && shown?.[showAs] === 'fine')
+
 /** In place of `fewer`, where no rule of the set has kept a word out. */
 const ALL = 'These are all the words that fit.'
 
@@ -153,7 +158,7 @@ function toNotes(list: WordList, { width, paint }: WordsView): string[] {
     ...toShownLines(list),
     ...(words.length === 0 ? [] : relaxed.map((rule) => (rule === 'fewer' && isAll ? ALL : RELAXED[rule]))),
     ...(more && as === 'list' ? [MORE] : []),
-    ...(more && (as === 'box' || as === 'mixed') ? [MORE_IN_SET] : []),
+    ...(more && (as === 'box' || as === 'mixed') ? [isFine(list) ? MORE_IN_SET : MORE_SUCH] : []),
     ...(hasCaution(list) ? [`Caution: ${OBJECT_CAUTION}`] : []),
   ]
   return notes.flatMap((note) => ['', ...wrap(note, width).map((line) => paint.quiet(line))])

@@ -32,11 +32,12 @@ export function makeBox(
   const hasObjects = query.picture !== true
   const showAs = hasObjects ? 'object' : 'picture'
   const words = findShown(pool, query, showAs)
-  const make = (own: readonly FoundWord[]): ProposedSet => proposeSet(set, own, query, pool, sequence)
+  // A box is filled up with doubtful words no further than it must be, unless somebody says how many there are to be.
+  const make = (own: readonly FoundWord[], isFine: boolean): ProposedSet =>
+    proposeSet(set, own, { ...query, count: query.count ?? (isFine ? SET : ENOUGH) }, pool, sequence)
   const found = proposeByClass(words, showAs, make, query.count === undefined ? ENOUGH : undefined)
-  const isFine = found.words.every(({ shown }) => shown?.[showAs] === 'fine')
   // What was left out is called otherwise by a child, and comes when as many are asked for.
-  const more = isFine && found.words.length >= ENOUGH && found.words.length < SET && query.count === undefined
+  const more = found.words.length >= ENOUGH && found.words.length < SET && query.count === undefined
   const relaxed = more ? found.relaxed.filter((one) => one !== 'fewer') : found.relaxed
   const isAll = set === 'box' && found.words.length === words.length
   const instead = words.length === 0 && hasObjects ? toPictures(findShown(pool, query, 'picture')) : null

@@ -226,6 +226,14 @@ describe('sets', () => {
     }
   })
 
+  it('fills a box with doubtful words no further than four, and says how to get more', async () => {
+    const { words } = await json(['--step', 'pink-5', '--vowel', 'i', '--set', 'box'])
+    expect(words).toHaveLength(4)
+    const { out } = await run(['--step', 'pink-5', '--vowel', 'i', '--set', 'box'])
+    expect(out).toContain('For more of them: --count 6.')
+    expect((await json(['--step', 'pink-5', '--vowel', 'i', '--set', 'box', '--count', '6'])).words).toHaveLength(6)
+  })
+
   it('has something for each spelling that is taught, or says in a line what there is', async () => {
     for (const vowel of ['igh', 'u_e', 'er', 'oi', 'au', 'ew', 'ue', 'ear', 'ore', 'ure', 'air', 'oy']) {
       const { code, out } = await run(['--step', 'green-14', '--vowel', vowel, '--set', 'box'])
