@@ -30,6 +30,8 @@ export async function openBrowser(name: BrowserName): Promise<OpenBrowser> {
     return { name, browser, downloads }
   }
   const extraPrefsFirefox = {
+    // Its panel would take the keys from the page.
+    'browser.download.alwaysOpenPanel': false,
     'browser.download.dir': downloads,
     'browser.download.folderList': 2,
     'browser.download.start_downloads_in_tmp_dir': false,
@@ -55,7 +57,7 @@ export async function openPage({ browser }: OpenBrowser, width: number, height: 
   page.on('request', (request) => asked.push(request.url()))
   page.on('pageerror', (error) => complaints.push(String(error)))
   page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text())
+    if (message.type() === 'error') complaints.push(`${message.text()} ${message.location().url ?? ''}`.trim())
   })
   await page.setViewport({ width, height })
   return { page, asked, complaints }

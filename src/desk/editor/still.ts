@@ -153,10 +153,12 @@ export const newPage: Command = (view) => {
   const at = next === undefined ? state.doc.length : next.from - 1
   const before = state.doc.sliceString(0, at)
   const lead = before.endsWith('\n\n') || before === '' ? '' : before.endsWith('\n') ? '\n' : PARAGRAPH
-  const insert = `${lead}---\n\n`
+  const top = `${lead}---\n\n`
+  // A file that ended with its line ends so again.
+  const insert = next === undefined && before.endsWith('\n') ? `${top}\n` : top
   view.dispatch({
     changes: { from: at, insert },
-    selection: { anchor: at + insert.length },
+    selection: { anchor: at + top.length },
     userEvent: 'input.page',
     scrollIntoView: true,
   })

@@ -46,7 +46,7 @@ function findNamed(name: string): Element | null {
 }
 
 async function named(page: Page, name: string): Promise<ElementHandle> {
-  const found = await page.waitForFunction(findNamed, { polling: 'mutation', timeout: 8000 }, name).catch(() => {
+  const found = await page.waitForFunction(findNamed, { polling: 'mutation', timeout: 20_000 }, name).catch(() => {
     throw new Error(`nothing on the page is called “${name}”`)
   })
   return found as ElementHandle
@@ -99,13 +99,24 @@ export const mouse = (page: Page): Hand => pointing(page, 'the mouse', (target) 
 
 export const finger = (page: Page): Hand => pointing(page, 'a finger', (target) => target.tap())
 
+/** Runs in the page. Never round the end: there the browser's own bar would have the keys. */
+function toWay(target: Element): 'there' | 'back' | 'on' {
+  const at = document.activeElement
+  if (at === target) return 'there'
+  const isBehind =
+    at !== null && at !== document.body && at.compareDocumentPosition(target) & Node.DOCUMENT_POSITION_PRECEDING
+  return isBehind ? 'back' : 'on'
+}
+
 /** By keys alone: Tab until it is there, then Enter; the arrow keys between tabs. */
 export function keys(page: Page): Hand {
   const reach = async (name: string): Promise<void> => {
-    await named(page, name)
+    const target = await named(page, name)
     for (let presses = 0; presses < 120; presses++) {
-      if (await isAt(page, name)) return
-      await page.keyboard.press('Tab')
+      const way = await target.evaluate(toWay)
+      if (way === 'there') return
+      if (way === 'back') await chord(page, 'Shift', 'Tab')
+      else await page.keyboard.press('Tab')
     }
     throw new Error(`Tab does not reach “${name}”`)
   }

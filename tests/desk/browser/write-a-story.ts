@@ -30,8 +30,8 @@ Zub sat on it.
 Sid is sad.
 `
 
-/** What the child reads, in order. */
-export const WORDS = 'Sid and the Bun Sid got a bun. The bun is big. Zub sat on it. Sid is sad.'
+/** What must stand on the paper. */
+export const SENTENCES = ['Sid and the Bun', 'Sid got a bun.', 'The bun is big.', 'Zub sat on it.', 'Sid is sad.']
 
 export async function writeStory(page: Page, hand: Hand): Promise<void> {
   await hand.press('New story')
@@ -59,4 +59,12 @@ export async function printStory(page: Page, hand: Hand): Promise<void> {
   await hand.press('Make the PDF')
   await page.waitForSelector('.printed')
   await hand.press('Save it')
+}
+
+/** To the last spread of the book and back into the text. */
+export async function lookAtBook(page: Page, hand: Hand): Promise<void> {
+  await hand.press('Book')
+  await page.waitForSelector('.spread img')
+  await hand.press('Next')
+  await page.waitForFunction(() => document.querySelectorAll('.spread .leaf').length === 2)
 }

@@ -69,7 +69,7 @@ it('a new page stands below the one of the cursor, wherever that is', () => {
   expect(show()).toBe('Tam sat.\n\n---\n\n|\n\n---\n\nZub ran.\n')
   const last = open('Tam sat.\n\n---\n\nZub| ran.\n')
   newPage(last.view)
-  expect(last.show()).toBe('Tam sat.\n\n---\n\nZub ran.\n\n---\n\n|')
+  expect(last.show()).toBe('Tam sat.\n\n---\n\nZub ran.\n\n---\n\n|\n')
 })
 
 it('what is typed over everything leaves the settings', () => {
