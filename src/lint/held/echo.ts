@@ -59,13 +59,13 @@ export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => 
     return known.placed.messages
   }
 
-  function echoPage(said: SaidPage, { made, finish, countOf }: EchoTools): readonly Message[] {
+  function echoPage(said: SaidPage, { made }: EchoTools): readonly Message[] {
     const key = said.blocks[0]?.saying
     const before = key && ofPages.get(key)
     const by = before && findPageShift(before, said)
     if (before && by !== undefined) return moveMessages(before.messages, by, said.page.number)
     made.page(said.page)
-    const messages = finish.loose(made.take(), countOf)
+    const messages = made.take()
     if (key) ofPages.set(key, { ...said, messages })
     return messages
   }
@@ -73,7 +73,7 @@ export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => 
   return (pages, tools) => {
     const all: Message[] = []
     for (const said of pages) {
-      for (const message of echoPage(said, tools)) all.push(message)
+      for (const message of tools.finish.loose(echoPage(said, tools), tools.countOf)) all.push(message)
       for (const block of said.blocks)
         for (const message of echoBlock(block, said.page.number, tools)) all.push(message)
     }
@@ -84,8 +84,8 @@ export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => 
 const ALL: readonly boolean[] = []
 
 /** Of each part, whether the story has it first here; empty where that makes no difference. */
-const choose = ({ parts }: Saying, isFirst: IsFirst): readonly boolean[] =>
-  parts.every(({ name }) => name === undefined) ? ALL : parts.map(({ name }) => name === undefined || isFirst(name))
+const choose = ({ parts, isPlain }: Saying, isFirst: IsFirst): readonly boolean[] =>
+  isPlain ? ALL : parts.map(({ name }) => name === undefined || isFirst(name))
 
 /** Notes how often the story has the words on which the messages stand. */
 function finishBlock({ block, parts }: Saying, chosen: readonly boolean[], { finish, countOf }: EchoTools): Finished {
