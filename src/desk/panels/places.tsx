@@ -1,6 +1,6 @@
 // Places: the card of the place that is open, and the list of all, which says to a screen reader what the marks say to the eye.
 
-import { useEffect, useRef } from 'preact/hooks'
+import { useEffect, useMemo, useRef } from 'preact/hooks'
 import { findPlaces, showPanel, showPlace, stepPlace } from '../actions.ts'
 import type { Place } from '../core/questions.ts'
 import { usePage } from '../page.ts'
@@ -103,39 +103,77 @@ const toReadOut = (place: Place, at: number, all: number): string =>
 function Index({ places }: { readonly places: readonly Place[] }) {
   const page = usePage()
   const open = page.state.session.value?.place.value
-  const pages = [...new Set(places.map((place) => place.page))]
   return (
     <section class="index" aria-labelledby="all-places">
       <h3 id="all-places">All places</h3>
       <dl>
-        {pages.map((number) => (
-          <div key={number}>
-            <dt>Page {number}</dt>
-            <dd>
-              <ul>
-                {places.map((place, at) =>
-                  place.page === number ? (
-                    <li key={at}>
-                      <button
-                        type="button"
-                        class={place.word === null ? 'long' : ''}
-                        aria-current={open === at ? 'true' : undefined}
-                        aria-label={toReadOut(place, at, places.length)}
-                        onClick={() => {
-                          page.state.wantsCard.value = true
-                          showPlace(page, at)
-                        }}
-                      >
-                        <Said text={toName(place)} />
-                      </button>
-                    </li>
-                  ) : null,
-                )}
-              </ul>
-            </dd>
-          </div>
+        {toPages(places).map(({ number, first, own }, at) => (
+          <PageIndex
+            key={at}
+            {...{ number, first, own }}
+            count={places.length}
+            open={open !== undefined && open >= first && open < first + own.length ? open : undefined}
+          />
         ))}
       </dl>
     </section>
+  )
+}
+
+interface PagePlaces {
+  readonly number: number
+  /** The place of its first one among all. */
+  readonly first: number
+  readonly own: readonly Place[]
+}
+
+/** Places are in order, and so are their pages. */
+function toPages(places: readonly Place[]): readonly PagePlaces[] {
+  const pages: { number: number; first: number; own: Place[] }[] = []
+  for (const [at, place] of places.entries()) {
+    const last = pages.at(-1)
+    if (last?.number === place.page) last.own.push(place)
+    else pages.push({ number: place.page, first: at, own: [place] })
+  }
+  return pages
+}
+
+/** What is the same as before a key is not made anew: a long story has a thousand places. */
+function PageIndex({
+  number,
+  first,
+  own,
+  count,
+  open,
+}: PagePlaces & { readonly count: number; readonly open: number | undefined }) {
+  const page = usePage()
+  const seen = own.map(({ word, message }) => `${word}\n${message}`).join('\n')
+  return useMemo(
+    () => (
+      <div>
+        <dt>Page {number}</dt>
+        <dd>
+          <ul>
+            {own.map((place, row) => (
+              <li key={row}>
+                <button
+                  type="button"
+                  class={place.word === null ? 'long' : ''}
+                  aria-current={open === first + row ? 'true' : undefined}
+                  aria-label={toReadOut(place, first + row, count)}
+                  onClick={() => {
+                    page.state.wantsCard.value = true
+                    showPlace(page, first + row)
+                  }}
+                >
+                  <Said text={toName(place)} />
+                </button>
+              </li>
+            ))}
+          </ul>
+        </dd>
+      </div>
+    ),
+    [page, number, first, count, open, seen],
   )
 }
