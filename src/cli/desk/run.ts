@@ -6,6 +6,7 @@ import { toPrintable } from '../../report/text.ts'
 import { complain, type ExitCode } from '../command.ts'
 import { toShownPath } from '../files/file-problem.ts'
 import { toSlashes } from '../files/shown.ts'
+import { createTextFiles } from '../files/text-files.ts'
 import type { Io } from '../io.ts'
 import { openBrowser } from './browser.ts'
 import { createPageFiles } from './page-files.ts'
@@ -19,11 +20,16 @@ export interface DeskOptions {
   readonly withSettings?: boolean
 }
 
-/** Milliseconds from the last page that was closed to the end. */
 const PATIENCE = 60_000
 
-/** @param signal ends it, as Ctrl C does */
-export async function runDesk(given: string, options: DeskOptions, io: Io, signal?: AbortSignal): Promise<ExitCode> {
+export interface DeskEnd {
+  /** Ends it, as Ctrl C does. */
+  readonly signal?: AbortSignal
+  /** Milliseconds from the last page that was closed to the end. */
+  readonly patience?: number
+}
+
+export async function runDesk(given: string, options: DeskOptions, io: Io, end: DeskEnd = {}): Promise<ExitCode> {
   const folder = findFolder(given, io)
   if (folder === undefined) {
     complain(io, `There is no folder ${toShownPath(given)}.`)
@@ -42,7 +48,7 @@ export async function runDesk(given: string, options: DeskOptions, io: Io, signa
     complain(io, `--port is a whole number from 1024 to 65535, not \`${toPrintable(options.port)}\`.`)
     return 2
   }
-  return serve(folder, port, options, io, signal)
+  return serve(folder, port, options, io, end)
 }
 
 function findFolder(given: string, io: Io): string | undefined {
@@ -62,7 +68,7 @@ async function serve(
   port: number,
   { open, stay }: DeskOptions,
   io: Io,
-  signal: AbortSignal | undefined,
+  { signal, patience = PATIENCE }: DeskEnd,
 ): Promise<ExitCode> {
   const end = new AbortController()
   const forget = (): void => {
@@ -72,7 +78,7 @@ async function serve(
   let leaving: NodeJS.Timeout | undefined
   const onPages = (count: number): void => {
     clearTimeout(leaving)
-    if (count === 0 && stay !== true) leaving = setTimeout(forget, PATIENCE)
+    if (count === 0 && stay !== true) leaving = setTimeout(forget, patience)
   }
   let server: DeskServer
   try {
@@ -87,6 +93,7 @@ async function serve(
   const { watchFolder } = await import('./watch.ts')
   const watcher = await watchFolder(folder, io, (names) => server.tell(names))
   tell(server, port, folder, stay === true, io)
+  await tellOuter(folder, io)
   if (open) openBrowser(server.address, io)
   const leave = (): void => end.abort()
   process.once('SIGINT', leave)
@@ -107,6 +114,20 @@ function tell({ port, address }: DeskServer, asked: number, folder: string, stay
   io.stdout.write(
     `Only this machine can open it. It ends with Ctrl C${stays ? '' : ', or a minute after its last page was closed'}.\n`,
   )
+}
+
+/** Settings that a check would follow and the desk does not see. */
+async function tellOuter(folder: string, io: Io): Promise<void> {
+  const { createConfigFinder } = await import('../../config/index.ts')
+  const files = createTextFiles(io)
+  const chain = await createConfigFinder(files.read, [], files).findFor(`${toSlashes(folder)}/story.md`)
+  const outer = chain.folders
+    .filter((one) => one.folder !== toSlashes(folder))
+    .flatMap(({ files }) => files.at(-1) ?? [])
+  for (const { source } of outer)
+    io.stdout.write(
+      `${toShownPath(source.path)} lies above this folder, so the desk does not see it. Open the desk in its folder to have it hold.\n`,
+    )
 }
 
 const waitFor = (signals: readonly AbortSignal[]): Promise<void> =>
