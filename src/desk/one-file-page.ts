@@ -81,7 +81,8 @@ function withGiven(folder: Folder): Folder {
       const read = await folder.read(name)
       const bytes = given[name]
       if (read.ok || bytes === undefined || read.problems[0]?.code !== 'missing-file') return read
-      return { ok: true, value: { name, bytes, version: 'new' } }
+      // A copy, since whoever reads may hand the bytes on to a worker.
+      return { ok: true, value: { name, bytes: bytes.slice(), version: 'new' } }
     },
   }
 }

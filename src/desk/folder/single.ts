@@ -50,7 +50,10 @@ export async function createSingle({ download, given = {}, drafted = [] }: Singl
     },
     async read(name) {
       const file = files.get(name)
-      return file ? succeed(file) : fail({ code: 'missing-file', message: `\`${name}\` is not opened` })
+      // A copy: whoever reads may hand the bytes on to a worker, and then they are gone here.
+      return file
+        ? succeed({ ...file, bytes: file.bytes.slice() })
+        : fail({ code: 'missing-file', message: `\`${name}\` is not opened` })
     },
     async save(name, bytes, base) {
       const theirs = files.get(name)

@@ -66,6 +66,9 @@ it('hands single files over as downloads, and knows them again', async () => {
   expect(await folder.save('hat.md', bytes('Tam sat.\r\n'), version)).toMatchObject({ kind: 'saved' })
   expect(handed).toEqual([['hat.md', 'Tam sat.\r\n']])
   expect(toText(toValue(await folder.read('hat.md')).bytes)).toBe('Tam sat.\r\n')
+  // Read bytes may be handed on to a worker, as `transfer` does.
+  structuredClone(0, { transfer: [toValue(await folder.read('hat.md')).bytes.buffer as ArrayBuffer] })
+  expect(toText(toValue(await folder.read('hat.md')).bytes)).toBe('Tam sat.\r\n')
   expect(await folder.read('fox.md')).toMatchObject({ problems: [{ code: 'missing-file' }] })
   expect(heard).toEqual([['hat.md'], ['hat.md']])
 })
