@@ -2,11 +2,14 @@
 
 import type { Message } from '../lint/types.ts'
 
-/** Groups in order of their first places; each has at least one message. */
-export function toGroups(messages: readonly Message[]): readonly (readonly Message[])[] {
-  const groups = new Map<string, Message[]>()
+/** At least one message. */
+export type Group = readonly [Message, ...Message[]]
+
+/** Groups in order of their first places. */
+export function toGroups(messages: readonly Message[]): readonly Group[] {
+  const groups = new Map<string, [Message, ...Message[]]>()
   for (const message of messages) {
-    const key = `${message.page}\n${message.rule}\n${message.word?.toLowerCase() ?? ''}\n${message.message.toLowerCase()}`
+    const key = `${message.page}\n${message.rule}\n${message.word ?? ''}\n${message.message}`.toLowerCase()
     const group = groups.get(key)
     if (group) group.push(message)
     else groups.set(key, [message])

@@ -4,7 +4,7 @@ import type { CheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
 import { toAccentName } from './accent.ts'
-import { toGroups } from './groups.ts'
+import { type Group, toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toStepName } from './step.ts'
 import type { Sum } from './sum.ts'
@@ -25,21 +25,10 @@ const ALIGNS = ['right', 'right', 'right', 'right', 'right', 'right', 'right'] a
 export function toPrettyStory(checked: CheckedStory, options: PrettyOptions): string {
   const { width, paint } = options
   const { sequence, step, figures, story, accent } = checked
-  const lines = [
-    paint.strong(toPrintable(checked.path)),
-    ...wrap(`Step ${toStepName(step)} of ${sequence.title}; ${toAccentName(accent)}`, width - 2).map(
-      (line) => `  ${line}`,
-    ),
-    '',
-    ...toTable(
-      story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const),
-      figures.total,
-      paint,
-    ),
-    '',
-    ...toMessages(checked, options),
-  ]
-  return `${lines.join('\n')}\n`
+  const who = wrap(`Step ${toStepName(step)} of ${sequence.title}; ${toAccentName(accent)}`, width - 2)
+  const pages = story.pages.map(({ number }, at) => [String(number), figures.pages[at]] as const)
+  const head = [paint.strong(toPrintable(checked.path)), ...who.map((line) => `  ${line}`), '']
+  return `${[...head, ...toTable(pages, figures.total, paint), ''].join('\n')}\n${toMessages(checked, options)}`
 }
 
 function toTable(pages: readonly (readonly [string, Figures | undefined])[], total: Figures, paint: Paint): string[] {
@@ -59,20 +48,21 @@ const toRow = (page: string, figures: Figures | undefined): string[] =>
       ]
 
 /** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */
-function toMessages(checked: CheckedStory, options: PrettyOptions): string[] {
-  if (checked.messages.length === 0) return [`  ${toNothing(checked, options)}`, '']
-  const lines: string[] = []
+function toMessages(checked: CheckedStory, options: PrettyOptions): string {
+  if (checked.messages.length === 0) return `  ${toNothing(checked, options)}\n\n`
+  const toAdvice = createAdvice(options)
+  const hasPages = checked.story.pages.length > 1
+  let text = ''
   let page = 0
   for (const group of toGroups(checked.messages)) {
     const [first] = group
-    if (!first) continue
     if (first.page !== page) {
       page = first.page
-      if (checked.story.pages.length > 1) lines.push(options.paint.strong(`  Page ${page}`))
+      if (hasPages) text += `${options.paint.strong(`  Page ${page}`)}\n`
     }
-    lines.push(...toMessageLines(group, checked, options), '')
+    text += `${toHead(group, checked, options)}${toAdvice(first)}\n`
   }
-  return lines
+  return text
 }
 
 /** A rule can be off, or a message passed over: then not every word can be read. */
@@ -81,27 +71,40 @@ function toNothing({ figures }: CheckedStory, { scope }: PrettyOptions): string 
   return figures.total.unreadable > 0 ? 'Nothing to mend.' : 'Nothing to mend: every word can be read at this step.'
 }
 
-/** `27:13 error: …` with the rest set in below it: what is wrong, what to do, and in brackets the rule for those who set it. */
-function toMessageLines(group: readonly Message[], { lines }: CheckedStory, { width, paint }: PrettyOptions): string[] {
-  const [first] = group
-  if (!first) return []
+/** `27:13 error: …` with the rest set in below it: where, and what is wrong. */
+function toHead(group: Group, { lines }: CheckedStory, { width, paint }: PrettyOptions): string {
+  const [{ severity, message }] = group
   const places = group.map(({ start }) => {
     const { line, column } = lines.toPoint(start)
     return `${line}:${column}`
   })
   const also = places.length > 1 ? `, also at ${toList(places.slice(1))}` : ''
-  const advice = [
-    first.note ?? '',
-    first.suggestions.length === 0 ? '' : `Could stand here: ${toList(first.suggestions, 'or')}.`,
-    `(${first.rule})`,
-  ].filter((one) => one !== '')
-  const [head = '', ...rest] = wrap(`${places[0]}${also} ${first.severity}: ${first.message}`, width - 6)
-  const label = first.severity === 'error' ? paint.error('error:') : paint.warning('warning:')
-  return [
-    `    ${head.replace(`${first.severity}:`, () => label)}`,
-    ...rest.map((line) => `      ${line}`),
-    ...advice.flatMap((one) => wrap(one, width - 6)).map((line) => paint.quiet(`      ${line}`)),
-  ]
+  const [head = '', ...rest] = wrap(`${places[0]}${also} ${severity}: ${message}`, width - 6)
+  const label = severity === 'error' ? paint.error('error:') : paint.warning('warning:')
+  let text = `    ${head.replace(`${severity}:`, () => label)}\n`
+  for (const line of rest) text += `      ${line}\n`
+  return text
+}
+
+/** What to do, and in brackets the rule for those who set it. Most of a story's advice is given several times. */
+function createAdvice({ width, paint }: PrettyOptions): (message: Message) => string {
+  const toLines = (one: string): string => {
+    let text = ''
+    for (const line of wrap(one, width - 6)) text += `${paint.quiet(`      ${line}`)}\n`
+    return text
+  }
+  const known = new Map<string, string>()
+  const toKnownLines = (one: string): string => {
+    const before = known.get(one)
+    if (before !== undefined) return before
+    const text = toLines(one)
+    known.set(one, text)
+    return text
+  }
+  return ({ note, suggestions, rule }) => {
+    const offers = suggestions.length === 0 ? '' : toLines(`Could stand here: ${toList(suggestions, 'or')}.`)
+    return `${note ? toKnownLines(note) : ''}${offers}${toKnownLines(`(${rule})`)}`
+  }
 }
 
 /** The sum of all stories, and what to do next. */

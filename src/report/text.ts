@@ -17,9 +17,28 @@ export function toColumnCount(text: string): number {
   return count
 }
 
+/** Spaces that stand side by side or at an end: such a text is cut word by word. */
+const ODD_SPACES = /^ | {2}| $/
+
 /** Breaks a text at spaces so that no line is wider than `width`, where its words allow. */
 export function wrap(text: string, width: number): string[] {
-  if (text.length <= width && PLAIN.test(text)) return [text]
+  if (!PLAIN.test(text) || (text.length > width && ODD_SPACES.test(text))) return wrapWords(text, width)
+  const lines: string[] = []
+  let start = 0
+  while (text.length - start > width) {
+    const last = text.lastIndexOf(' ', start + width)
+    // A word that is wider than a line has one of its own.
+    const end = last > start ? last : text.indexOf(' ', start + 1)
+    if (end < 0) break
+    lines.push(text.slice(start, end))
+    start = end + 1
+  }
+  lines.push(text.slice(start))
+  return lines
+}
+
+/** The same where letters are not all one column wide. */
+function wrapWords(text: string, width: number): string[] {
   const lines: string[] = []
   let line = ''
   let columns = 0
@@ -51,13 +70,17 @@ export type Align = 'left' | 'right'
 
 /** Rows as lines with aligned columns, two spaces between them. */
 export function toColumns(rows: readonly (readonly string[])[], aligns: readonly Align[]): string[] {
-  const widths = aligns.map((_, at) => Math.max(...rows.map((row) => toColumnCount(row[at] ?? ''))))
-  return rows.map((row) =>
-    aligns
-      .map((align, at) => pad(row[at] ?? '', widths[at] ?? 0, align))
-      .join('  ')
-      .trimEnd(),
-  )
+  const counts = rows.map((row) => aligns.map((_, at) => toColumnCount(row[at] ?? '')))
+  const widths = aligns.map((_, at) => counts.reduce((most, row) => Math.max(most, row[at] ?? 0), 0))
+  return rows.map((row, k) => {
+    let line = ''
+    for (const [at, align] of aligns.entries()) {
+      const gap = ' '.repeat((widths[at] ?? 0) - (counts[k]?.[at] ?? 0))
+      const text = row[at] ?? ''
+      line += `${at > 0 ? '  ' : ''}${align === 'right' ? gap + text : text + gap}`
+    }
+    return line.trimEnd()
+  })
 }
 
 export function pad(text: string, width: number, align: Align): string {
