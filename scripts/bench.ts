@@ -1,12 +1,13 @@
 // `npm run bench`: what the program costs, as ratios within one run on the same work. A benchmark, not a test.
 //
 //   npm run bench                     on the demo shelf and made stories
-//   npm run bench -- --corpus DIR     and on the stories of a folder, its inner folders too
+//   npm run bench -- --corpus DIR     and on the stories of a folder, its inner folders too, beside general linters
 //   npm run bench -- --only check     one part of it
 
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { benchCheck, benchGrowth, benchProcess, type Story } from './bench/check.ts'
+import { benchCorpus } from './bench/corpus.ts'
 import { benchDesk } from './bench/desk.ts'
 import { benchExplain, benchMemory } from './bench/engine.ts'
 import { benchKeystroke } from './bench/keystroke.ts'
@@ -45,6 +46,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
       '40 made stories': made.slice(0, 40),
       ...(corpus ? { corpus: readFolder(corpus) } : {}),
     }),
+  corpus: () => (corpus ? benchCorpus(readFolder(corpus)) : []),
   process: () => benchProcess(story, heteronym, made),
   start: () => benchStart(story),
   growth: () => benchGrowth(story),

@@ -60,6 +60,7 @@ export async function bundle(root: string): Promise<void> {
     outfile: 'dist/cli.cjs',
     banner: { js: `#!/usr/bin/env node\n${META_URL}` },
   })
+  await build({ ...cjs, entryPoints: ['src/cli/worker.ts'], outfile: 'dist/worker.cjs' })
   await build({
     ...common,
     format: 'esm',

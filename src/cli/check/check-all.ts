@@ -32,7 +32,7 @@ export async function* checkAll({ files, tasks, settings, options, io }: Work): 
   const runSettings = toRunSettings(settings, options)
   const hasCache = options.cache === true || options.cacheFile !== undefined
   const cache = hasCache ? await openWantedCache(options.cacheFile, runSettings, io) : undefined
-  const judge = chooseJudge({ stories: files.length, hasCache, workers: settings.workers }, runSettings, io)
+  const judge = chooseJudge({ stories: files.length, workers: settings.workers }, runSettings, io)
   try {
     yield* inOrder(files, (input) => check(input, { tasks, judge, cache, io }), judge.ahead)
   } finally {

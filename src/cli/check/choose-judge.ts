@@ -6,45 +6,56 @@ import { createJudge, type Judge, type RunSettings } from './judge.ts'
 import type { Task } from './task.ts'
 
 /**
- * Below this many stories the workers cost more than they save on two cores: each starts anew and meets the words that
- * stories share for itself. Measured with stories of 5 KB, one process ÷ two workers: 0.87 × at 400, 1.19 × at 800,
- * 1.24 × at 1,600. `--workers` asks for them at any number.
+ * What is left must be so many milliseconds of work for one judge before workers are called: each starts anew, half a second
+ * of work, and meets the words that stories share for itself. `--workers` asks for them at any amount.
  */
-export const POOL_FROM = 512
+const WORTH = 2000
+
+/** How many stories the work is measured on: the first are slower than those that follow. */
+const MEASURED = 32
 
 /** Stories that are enough work for one more worker. */
 const STORIES_FOR_ONE = 32
-
-/** Stories that a cache may lack before workers are called. */
-const PATIENCE = 12
 
 /** Texts held at a time: enough to keep many cores at work, little beside the results. */
 const AHEAD = 32
 
 export interface Work {
   readonly stories: number
-  readonly hasCache: boolean
   /** How many workers are wished for; undefined: as many as there are cores. */
   readonly workers: number | undefined
 }
 
-export function chooseJudge({ stories, hasCache, workers }: Work, runSettings: RunSettings, io: Io): Judge {
+export function chooseJudge({ stories, workers }: Work, runSettings: RunSettings, io: Io): Judge {
   const here = createJudge(runSettings, io)
-  const isLarge = workers === undefined ? stories >= POOL_FROM : workers > 1
-  if (!isLarge || runSettings.findEarlierWords) return here
+  const isPossible = workers === undefined ? stories > MEASURED : workers > 1
+  if (!isPossible || runSettings.findEarlierWords) return here
+  const wanted = workers ?? Math.min(availableParallelism(), Math.ceil(stories / STORIES_FOR_ONE))
+  if (wanted < 2) return here
+  const isWorthIt = workers === undefined ? createMeter(stories, io.now) : () => true
   let pool: Promise<Judge> | undefined
-  let asked = 0
   const judgeIn = (task: Task) => {
-    asked++
-    if (hasCache && workers === undefined && asked <= PATIENCE) return here.judge(task)
-    pool ??= startPool(runSettings, io, workers ?? toWorkers(stories)).then((started) => started ?? here)
+    if (pool === undefined && !isWorthIt()) return here.judge(task)
+    pool ??= startPool(runSettings, io, wanted).then((started) => started ?? here)
     return pool.then((judge) => judge.judge(task))
   }
   return { ahead: AHEAD, judge: judgeIn, end: async () => (await pool)?.end() }
 }
 
-/** One for each core, and no more than there is work for. */
-const toWorkers = (stories: number): number => Math.min(availableParallelism(), Math.ceil(stories / STORIES_FOR_ONE))
+/**
+ * Asked before each story that must be judged: whether what is left is worth workers, by the time that the last stories took.
+ * What a cache knows is never asked about, so a shelf with few changes is done before there is anything to measure.
+ */
+export function createMeter(stories: number, now: () => number): () => boolean {
+  const times: number[] = []
+  return () => {
+    times.push(now())
+    const from = times.length - 1 - MEASURED
+    if (from < 0) return false
+    const each = ((times.at(-1) ?? 0) - (times[from] ?? 0)) / MEASURED
+    return each * (stories - times.length) > WORTH
+  }
+}
 
 /** Undefined where this machine or this Node cannot have one. */
 async function startPool(runSettings: RunSettings, io: Io, workers: number): Promise<Judge | undefined> {

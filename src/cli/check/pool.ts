@@ -1,6 +1,7 @@
 // Stories judged by workers, one for each core. This file is both sides: what starts them, and what each runs.
 
 import * as fs from 'node:fs'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
 import { isChecked, type UncheckedStory } from '../../check/result.ts'
@@ -24,7 +25,7 @@ export async function createPoolJudge(runSettings: RunSettings, io: Io, threads:
   const { Tinypool } = await import('tinypool')
   const input: WorkerInput = { cwd: io.cwd, runSettings }
   const pool = new Tinypool({
-    filename: fileURLToPath(import.meta.url),
+    filename: join(dirname(fileURLToPath(import.meta.url)), '..', 'worker.cjs'),
     name: 'judgeOrder',
     minThreads: threads,
     maxThreads: threads,
