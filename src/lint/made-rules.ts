@@ -29,7 +29,7 @@ interface Outbox {
   further: readonly Fault[]
 }
 
-export interface MadeRule {
+interface MadeRule {
   readonly rule: Rule
   readonly listener: RuleListener
 }

@@ -20,7 +20,7 @@ import { type BlockMaker, buildStory, countWords, makeBlock, toEmptyStory } from
 import type { Block, Range, Story, StoryOptions } from './types.ts'
 
 /** A block as it was first read, and how far from there it stands now. */
-export interface Home {
+interface Home {
   readonly block: Block
   readonly shift: number
 }

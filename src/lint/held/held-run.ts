@@ -28,12 +28,12 @@ export interface HeldRun {
   run(context: StoryContext, rules: readonly Rule[], settings: RuleSettings, tools: RunTools): HeldResult
 }
 
-export interface RunTools {
+interface RunTools {
   readonly hasTagger: boolean
   readonly finish: Finish
 }
 
-export interface HeldResult {
+interface HeldResult {
   readonly messages: readonly Message[]
   readonly figures: StoryFigures
 }
