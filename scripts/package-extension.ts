@@ -14,7 +14,10 @@ import { findBundled } from './notices/packages.ts'
 import { ROOT as root } from './root.ts'
 
 /** What the program needs at run time. */
-const SERVER = ['cli.cjs', 'program.cjs', 'parts', 'sequences', 'lexicon.bin', 'words.bin', 'lists.bin']
+const SERVER = [
+  ...['cli.cjs', 'program.cjs', 'parts', 'sequences', 'lexicon.bin', 'words.bin', 'lists.bin'],
+  ...['desk', 'battledore-desk.html', 'pictures.json', 'fonts'],
+]
 const SCHEMAS = ['config', 'sequence', 'reader']
 
 /** Gives the path of the packed file. The program must be compiled before. */

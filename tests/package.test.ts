@@ -1,6 +1,6 @@
 // The package as others get it: packed, installed in an empty folder, run and imported there.
 
-import { execFileSync, spawnSync } from 'node:child_process'
+import { execFileSync, spawn, spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -40,6 +40,36 @@ it('has a command that checks a story', () => {
   expect(stderr).toBe('')
   expect(stdout).toContain('tam.md:5:5-5:8: error: `won` has `o` as in `son`')
   expect(status).toBe(1)
+})
+
+it('has the writing desk, served and as one file', async () => {
+  const command = join(folder, 'node_modules', '.bin', 'battledore')
+  const { status, stdout } = spawnSync(command, ['desk', '--one-file', 'desk.html'], { cwd: folder, encoding: 'utf8' })
+  expect([status, stdout]).toEqual([0, '`desk.html` is the desk as one file. It opens with a double click.\n'])
+  expect(readFileSync(join(folder, 'desk.html'), 'utf8')).toMatch(/^<!doctype html>[\s\S]+<\/html>\n$/)
+  const desk = spawn(command, ['desk', '--no-open', '--port', '0'], { cwd: folder })
+  try {
+    const address = await new Promise<URL>((done) => {
+      let said = ''
+      desk.stdout.on('data', (chunk) => {
+        said += chunk
+        const [found] = /http:\S+/.exec(said) ?? []
+        if (found !== undefined) done(new URL(found))
+      })
+    })
+    for (const name of [
+      '',
+      'app.js',
+      'worker.js',
+      'style.css',
+      'data/lists.bin',
+      'data/pictures.json',
+      'data/fonts/andika.ttf',
+    ])
+      expect((await fetch(`${address.origin}/${name}`)).status).toBe(200)
+  } finally {
+    desk.kill()
+  }
 })
 
 it('does what docs/plugins.md shows', () => {
