@@ -12,7 +12,7 @@ export interface StoredFile {
   readonly locked?: Problem
 }
 
-export type Stored =
+type Stored =
   | { readonly kind: 'saved'; readonly version: string }
   | { readonly kind: 'changed'; readonly theirs: StoredFile | undefined }
   | { readonly kind: 'refused'; readonly problem: Problem }
@@ -38,7 +38,7 @@ export interface Answer {
 
 const encode = (text: string): Uint8Array => new TextEncoder().encode(text)
 
-export const toJson = (status: number, value: unknown): Answer => ({
+const toJson = (status: number, value: unknown): Answer => ({
   status,
   headers: { 'content-type': 'application/json' },
   body: encode(JSON.stringify(value)),

@@ -34,7 +34,7 @@ export interface Place {
 
 /** A story of 400,000 characters has room in it, whatever they are. */
 export const MOST_BYTES = 2 * 1024 * 1024
-export const TOKEN_HEADER = 'x-desk-token'
+const TOKEN_HEADER = 'x-desk-token'
 const FILE = '/api/file/'
 
 const refuse = (status: number, why: string): Refusal => ({ status, why })

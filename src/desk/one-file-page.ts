@@ -1,5 +1,6 @@
 // Where the page of one file begins: asks which folder or file, takes the data out of the page itself, starts the desk.
 
+import { toLink } from './core/ask.ts'
 import { createOpener } from './core/parts.ts'
 import type { DeskData, Part } from './core/questions.ts'
 import { createKeeperTools } from './folder/browser-tools.ts'
@@ -10,7 +11,6 @@ import { createStoredDrafts } from './folder/stored-drafts.ts'
 import type { Folder } from './folder/types.ts'
 import { startDesk } from './start.ts'
 import { showWelcome } from './welcome.ts'
-import { toLink } from './worker-link.ts'
 
 const root = document.getElementById('desk') ?? document.body
 const findBlock = (name: string): HTMLElement | null => document.querySelector(`script[data-name="${name}"]`)
@@ -50,7 +50,7 @@ async function start(folder: Folder): Promise<void> {
   root.replaceChildren()
   startDesk({
     ...{ root, data, keeper: createKeeperTools(folder) },
-    startWorker: (hear) => toLink(() => new Worker(address), hear),
+    startWorker: (hear) => toLink(new Worker(address), hear),
   })
 }
 

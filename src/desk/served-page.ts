@@ -1,10 +1,10 @@
 // Where the page of `battledore desk` begins: takes the token out of the address, opens the folder, starts the desk.
 
+import { toLink } from './core/ask.ts'
 import type { DeskData } from './core/questions.ts'
 import { createKeeperTools } from './folder/browser-tools.ts'
 import { openServed } from './folder/served.ts'
 import { startDesk } from './start.ts'
-import { toLink } from './worker-link.ts'
 
 /** Put in when the page is built: the files of dist/fonts and the built-in sequences. */
 declare const DESK_FONTS: readonly string[]
@@ -56,7 +56,7 @@ async function begin(root: Element): Promise<void> {
     const folder = await openServed({ token: takeToken(), fetch: fetch.bind(globalThis) })
     startDesk({
       ...{ root, data, keeper: createKeeperTools(folder) },
-      startWorker: (hear) => toLink(() => new Worker(policy?.createScriptURL('/worker.js') ?? '/worker.js'), hear),
+      startWorker: (hear) => toLink(new Worker(policy?.createScriptURL('/worker.js') ?? '/worker.js'), hear),
       ...(nonce && { cspNonce: nonce }),
     })
   } catch (error) {

@@ -176,19 +176,18 @@ const toBroken = (reason: string, isTriedAgain: boolean): string =>
     ? `The part that checks has stopped${reason === '' ? '' : ` (${reason})`} and is started again. Your text is safe.`
     : 'The part that checks cannot run in this browser. Your text is safe; a current Chrome, Edge, Firefox or Safari runs it.'
 
-/** As much of the browser's worker as is needed here. */
-export interface BrowserWorker {
-  postMessage(message: unknown, transfer: ArrayBuffer[]): void
-  terminate(): void
-  addEventListener(type: 'message' | 'error' | 'messageerror', listener: (event: never) => void): void
-}
-
 /** @example start: (hear) => toLink(new Worker('worker.js'), hear) */
-export function toLink(worker: BrowserWorker, hear: Hear): Link {
+export function toLink(worker: Worker, hear: Hear): Link {
   let ended = false
-  worker.addEventListener('message', ({ data }: { readonly data: FromWorker }) => ended || hear.message(data))
-  worker.addEventListener('error', ({ message }: { readonly message?: string }) => ended || hear.broken(message ?? ''))
-  worker.addEventListener('messageerror', () => ended || hear.broken('a message came broken'))
+  worker.addEventListener('message', ({ data }: { readonly data: FromWorker }) => {
+    if (!ended) hear.message(data)
+  })
+  worker.addEventListener('error', ({ message }) => {
+    if (!ended) hear.broken(message ?? '')
+  })
+  worker.addEventListener('messageerror', () => {
+    if (!ended) hear.broken('a message came broken')
+  })
   return {
     send: (message, transfer) => worker.postMessage(message, [...transfer]),
     end() {

@@ -6,7 +6,7 @@ import { type Problem, type Result, succeed, toProblem } from '../../problem/ind
 import { type KeptText, openText, toFileText } from './line-ends.ts'
 
 /** In UTF-16 units: a longer text would make each key slow, and no beginners' book is longer. */
-export const MOST_WRITTEN = 400_000
+const MOST_WRITTEN = 400_000
 
 export interface OpenedText {
   readonly kept: KeptText

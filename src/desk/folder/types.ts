@@ -6,13 +6,13 @@ import type { Problem, Result } from '../../problem/index.ts'
  * `served` by `battledore desk`; `picked` by the maker in a browser that can; `single`: files are opened one by one and
  * saving downloads them, so that nothing is stored by itself.
  */
-export type FolderKind = 'served' | 'picked' | 'single'
+type FolderKind = 'served' | 'picked' | 'single'
 
 /** Which bytes a file had: `sha256-` and the hash as hexadecimal digits. */
 export type Version = string
 
 /** By name. Stories and YAML (settings, sequences, readers) can be read and saved; pictures only read. */
-export type FileSort = 'story' | 'yaml' | 'picture'
+type FileSort = 'story' | 'yaml' | 'picture'
 
 export interface FileEntry {
   /** Counts from the folder, with forward slashes and no `.` or `..`: `tansy-lane/03-the-hen.md`. */

@@ -103,7 +103,7 @@ export function createWaysOut(session: Session, saver: Saver, drafts: DraftWrite
 const toLocked = ({ locked }: Session): Result<undefined> => ({ ok: false, problems: locked ? [locked] : [] })
 
 /** Whether the disk holds other bytes than those that the draft changes, and than those that a last save was writing. */
-export const isBehind = ({ base, saving }: Draft, session: Session): boolean =>
+const isBehind = ({ base, saving }: Draft, session: Session): boolean =>
   base !== session.base && !isSame(saving, session.disk)
 
 const toOnDisk = ({ name, base, disk }: Session): FileBytes | undefined => disk && { name, bytes: disk, version: base }

@@ -2,7 +2,7 @@
 
 import type { FileHandle, FolderHandle } from '../../../src/desk/folder/picked.ts'
 
-export type Tree = Map<string, Uint8Array | Tree>
+type Tree = Map<string, Uint8Array | Tree>
 
 export interface TestFolder {
   readonly handle: FolderHandle
