@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
 import { openBrowser } from '../browser/browsers.ts'
 import { runDesk } from '../browser/desk.ts'
-import { askInPage, serveWorker, startInPage } from '../browser/worker.ts'
+import { serveWorker, startInPage, timeInPage } from '../browser/worker.ts'
 import { ROOT } from '../root.ts'
 import { benchKeys } from './desk-keys.ts'
 import { type Row, toMedian } from './measure.ts'
@@ -51,11 +51,8 @@ async function benchWorker(page: Page, texts: readonly string[]): Promise<Row[]>
     const rows: Row[] = []
     for (const [at, { size, limit }] of [FIVE, FIFTY].entries()) {
       const text = texts[at] ?? ''
-      const ask = async (path: string, version: number, own: string): Promise<number> => {
-        const start = performance.now()
-        await askInPage(page, { kind: 'check', story: { path, text: own, version } })
-        return performance.now() - start
-      }
+      const ask = (path: string, version: number, own: string): Promise<number> =>
+        timeInPage(page, { kind: 'check', story: { path, text: own, version } })
       const [whole, typed]: [number[], number[]] = [[], []]
       for (let run = 0; run < 24; run++) {
         // A story by another name is read as one that nobody has seen; the other has got a word more.

@@ -80,6 +80,15 @@ export async function askInPage<K extends Kind>(page: Page, question: Question<K
   return JSON.parse(text) as Answer<K>
 }
 
+/** From the question to the answer, on the page, in milliseconds: what the protocol takes is not counted. */
+export const timeInPage = (page: Page, question: Question): Promise<number> =>
+  page.evaluate(async (text) => {
+    const asked = JSON.parse(text)
+    const start = performance.now()
+    await (window as unknown as Asks).ask(asked)
+    return performance.now() - start
+  }, JSON.stringify(question))
+
 interface Asks {
   ask(question: object): Promise<unknown>
 }

@@ -56,6 +56,8 @@ function update(value: Shown, transaction: Transaction): Shown {
   }
   for (const effect of transaction.effects) {
     if (effect.is(setPages)) {
+      // Most keys change no count, and then nothing is drawn anew.
+      if (isSamePages(pages, effect.value)) continue
       pages = effect.value
       plainRules = findPlainRules(transaction.state, pages)
     } else if (effect.is(showFile)) isFile = effect.value
@@ -64,6 +66,15 @@ function update(value: Shown, transaction: Transaction): Shown {
   }
   return isNew ? draw(transaction.state, { pages, plainRules, isFile }) : value
 }
+
+const isSamePages = (some: Shown['pages'], others: Shown['pages']): boolean =>
+  some !== undefined &&
+  some.length === others?.length &&
+  some.every((page, at) => {
+    const other = others[at]
+    const isAtPlace = page.start === other?.start && page.end === other.end && page.number === other.number
+    return isAtPlace && page.words === other.words && page.notYet === other.notYet
+  })
 
 /** A rule in the midst of a page parts nothing; the one at its end is counted to it. */
 function findPlainRules({ doc }: EditorState, pages: Shown['pages'] = []): readonly number[] {
