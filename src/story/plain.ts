@@ -1,7 +1,9 @@
-// Reads blocks that hold no Markdown but headings and page breaks: most of a story, and a tenth of the parser's time.
+// Reads blocks that hold no Markdown but headings, page breaks and words in bold or italics: most of a story, and a tenth of
+// the parser's time. The parser's own time for a paragraph with many such words grows with its square.
 
-import type { RootContent } from 'mdast'
+import type { PhrasingContent, RootContent } from 'mdast'
 import type { Point } from 'unist'
+import { createMarkedLineReader, type MarkedText } from './marked-line.ts'
 
 /** Nodes with places that count from the start of the block, and where the block ends in the source. */
 export interface PlainBlock {
@@ -22,6 +24,8 @@ const lineEnd = String.raw`(?=\r?\n|$)`
 /** One line: text, a heading with its text, a page break. Its groups: heading marks, the gap after them, heading text. */
 const plainLine = new RegExp(`(?:${text}|(#{1,6})(?:( +)(${text}))?|---)${lineEnd}`, 'y')
 
+const readMarkedLine = createMarkedLineReader(opens, holds)
+
 /**
  * The block of lines that starts at an offset, as remark-parse reads it; undefined where any of it could be more than
  * plain text. The block must stand after a blank line, outside code, comments and raw HTML, at the margin.
@@ -31,17 +35,22 @@ export function readPlainBlock(source: string, start: number): PlainBlock | unde
   // Where the paragraph in hand starts and ends.
   let from: Place | undefined
   let to: Place | undefined
+  let marked: PlacedText[] = []
   const closeParagraph = (): void => {
-    if (from && to) nodes.push(toParagraph(source, start, from, to))
+    if (from && to) nodes.push(toParagraph(source, start, from, to, marked))
     from = undefined
+    marked = []
   }
   for (let at = start, line = 1; ; line++) {
     plainLine.lastIndex = at
     const found = plainLine.exec(source)
-    if (found === null) return undefined
-    const [whole, marks, gap = '', title = ''] = found
+    const markedLine = found === null ? readMarkedLine(source, at) : undefined
+    if (found === null && markedLine === undefined) return undefined
+    const [whole = source.slice(at, markedLine?.end), marks, gap = '', title = ''] = found ?? []
     const lineStart = { line, column: 1, offset: at - start }
     const lineStop = toPlace(lineStart, whole.length)
+    for (const one of markedLine?.marked ?? [])
+      marked.push({ ...one, from: toPlace(lineStart, one.start - at), to: toPlace(lineStart, one.end - at) })
     if (marks !== undefined) {
       closeParagraph()
       nodes.push(toHeading(marks.length, title, lineStart, marks.length + gap.length, lineStop))
@@ -69,10 +78,34 @@ const toPlace = ({ line, column, offset }: Place, further: number): Place => ({
   offset: offset + further,
 })
 
-function toParagraph(source: string, start: number, from: Place, to: Place): RootContent {
-  const value = source.slice(start + from.offset, start + to.offset)
-  const position = { start: from, end: to }
-  return { type: 'paragraph', children: [{ type: 'text', value, position }], position }
+interface PlacedText extends Pick<MarkedText, 'marks'> {
+  readonly from: Place
+  readonly to: Place
+}
+
+function toParagraph(
+  source: string,
+  start: number,
+  from: Place,
+  to: Place,
+  marked: readonly PlacedText[],
+): RootContent {
+  const children: PhrasingContent[] = []
+  const addText = (first: Place, last: Place, to: PhrasingContent[]): void => {
+    const value = source.slice(start + first.offset, start + last.offset)
+    if (value !== '') to.push({ type: 'text', value, position: { start: first, end: last } })
+  }
+  let at = from
+  for (const one of marked) {
+    addText(at, one.from, children)
+    const inside: PhrasingContent[] = []
+    addText(toPlace(one.from, one.marks), toPlace(one.to, -one.marks), inside)
+    const type = one.marks === 1 ? 'emphasis' : 'strong'
+    children.push({ type, children: inside, position: { start: one.from, end: one.to } })
+    at = one.to
+  }
+  addText(at, to, children)
+  return { type: 'paragraph', children, position: { start: from, end: to } }
 }
 
 function toHeading(marks: number, value: string, start: Place, textFrom: number, end: Place): RootContent {

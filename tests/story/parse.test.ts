@@ -78,6 +78,14 @@ const line = fc.constantFrom(
     '>',
     '*Tam* sat',
     '**T**am',
+    'Tam *sat* on **the mat**, sh**ee**p.',
+    '*a**b*',
+    '**a*b**',
+    'a *b c*d',
+    'a*b*c*d*',
+    '***a***',
+    '*(a)* *b *',
+    "**Tam's**",
     'T_a_m',
     '`a`',
     '`a',
@@ -159,6 +167,35 @@ describe('part by part', () => {
   }, 120_000)
 })
 
+it('gives the tree of remark-parse for any text with words between asterisks', () => {
+  const pieces = fc.constantFrom(
+    'a',
+    'b',
+    'a b',
+    ' ',
+    '*',
+    '**',
+    '*',
+    '**',
+    '.',
+    ',',
+    '-',
+    '(',
+    "'",
+    'é',
+    '6',
+    '\n',
+    '\n\n',
+  )
+  const noise = fc.array(pieces, { maxLength: 30 }).map((it) => it.join(''))
+  fc.assert(
+    fc.property(noise, (text) => {
+      expect(byParts(text)).toEqual(atOnce(text))
+    }),
+    { seed, numRuns: runs },
+  )
+}, 120_000)
+
 it('counts a byte order mark in the middle, which the parser drops', () => {
   for (const text of ['Tam\n\n\uFEFF*Meg*', '---\na: b\n---\n\uFEFFMeg']) {
     const [meg] = byParts(text).slice(-1) as { places: readonly number[] }[]
@@ -180,7 +217,11 @@ describe('a plain block', () => {
     ['Tam sat.  \nMeg ran.', undefined],
     ['6. Tam sat.', undefined],
     ['- Tam sat.', undefined],
-    ['T*a*m sat.', undefined],
+    ['T*a*m sat.', 1],
+    ['**Tam** sat\n*on* a mat.', 1],
+    ['T*a**m* sat.', undefined],
+    ['* Tam sat.', undefined],
+    ['Tam *sat.', undefined],
     ['Tam &amp; Meg', undefined],
     [' Tam sat.', undefined],
   ])('%j has %s nodes', (text, nodes) => {
@@ -188,7 +229,7 @@ describe('a plain block', () => {
   })
 
   it('has the places of remark-parse, lines and columns too', () => {
-    const text = '## Tam\n“Stop!”\nsaid Meg.\n##   Two'
-    expect(readPlainBlock(text, 0)?.nodes).toEqual(plain.parse(text).children)
+    for (const text of ['## Tam\n“Stop!”\nsaid Meg.\n##   Two', '**Stop**, said\n*Meg* to T**a**m.\r\n*No*'])
+      expect(readPlainBlock(text, 0)?.nodes).toEqual(plain.parse(text).children)
   })
 })
