@@ -1,6 +1,6 @@
 // What each line of a story is for the eye: text, title, note, or something that is drawn otherwise than it stands.
 
-import type { Text } from '@codemirror/state'
+import type { Text, Transaction } from '@codemirror/state'
 
 /**
  * `front`: the settings at the top. `break`: the end of a page, with the blank lines around it. `gap`: the blank line between
@@ -131,4 +131,31 @@ function collect(kinds: readonly LineKind[], starts: readonly number[], texts: r
   })
   const front = hidden.find(({ kind }) => kind === 'front')
   return { kinds, front, breaks: hidden.filter(({ kind }) => kind === 'break'), hidden }
+}
+
+/**
+ * The shape after letters were written or taken away within one line of text, as most keys do: moved, not found anew. Undefined
+ * where the line may now be something else, or another line because of it.
+ */
+export function moveShape(shape: Shape, { startState, newDoc, changes }: Transaction): Shape | undefined {
+  const [from, to, end] = findOnlyChange(changes)
+  if (from === undefined || to === undefined || end === undefined) return undefined
+  const [before, after] = [startState.doc.lineAt(from), newDoc.lineAt(from)]
+  if (to > before.to || end > after.to || shape.kinds[before.number - 1] !== 'text') return undefined
+  if (![before.text, after.text].every(isPlain)) return undefined
+  const by = end - to
+  const move = <Own extends Stretch>(one: Own): Own =>
+    one.from > from ? { ...one, from: one.from + by, to: one.to + by } : one
+  const hidden = shape.hidden.map(move)
+  return { ...shape, hidden, breaks: hidden.filter(({ kind }) => kind === 'break') }
+}
+
+/** Text, and neither a rule nor what makes one of the line below. */
+const isPlain = (text: string): boolean => !isBlank(text) && toKind(text, '') === 'text' && !/^#|^>|-->\s*$/.test(text)
+
+/** Where it begins, where it ended, and where it ends now; nothing where there are several. */
+function findOnlyChange(changes: Transaction['changes']): readonly number[] {
+  const found: number[] = []
+  changes.iterChangedRanges((from, to, _, end) => found.push(from, to, end), true)
+  return found.length === 3 ? found : []
 }

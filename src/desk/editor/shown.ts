@@ -5,7 +5,7 @@ import { Decoration, type DecorationSet, EditorView } from '@codemirror/view'
 import { findLastIndex } from '../../sorted.ts'
 import type { PageCount } from '../core/questions.ts'
 import { KeptWidget, toKept } from './kept.ts'
-import { type LineKind, type Shape, type Stretch, toShape } from './lines.ts'
+import { type LineKind, moveShape, type Shape, type Stretch, toShape } from './lines.ts'
 import { HeadWidget, toHead, toHeads } from './page-heads.ts'
 import { PictureWidget, toPictureLine } from './picture.ts'
 
@@ -64,7 +64,10 @@ function update(value: Shown, transaction: Transaction): Shown {
     else continue
     isNew = true
   }
-  return isNew ? draw(transaction.state, { pages, plainRules, isFile }) : value
+  if (!isNew) return value
+  const moved = transaction.effects.length === 0 ? moveShape(value.shape, transaction) : undefined
+  if (moved === undefined) return draw(transaction.state, { pages, plainRules, isFile })
+  return { pages, plainRules, isFile, shape: moved, decorations: value.decorations.map(transaction.changes) }
 }
 
 const isSamePages = (some: Shown['pages'], others: Shown['pages']): boolean =>

@@ -1,9 +1,9 @@
 // What the editor folds away: settings, rules between pages, blank lines between paragraphs; held against the story model.
 
-import { Text } from '@codemirror/state'
+import { EditorState, Text } from '@codemirror/state'
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { toShape } from '../../../src/desk/editor/lines.ts'
+import { moveShape, toShape } from '../../../src/desk/editor/lines.ts'
 import { toHeads } from '../../../src/desk/editor/page-heads.ts'
 import { readStory } from '../../../src/story/index.ts'
 
@@ -85,4 +85,28 @@ it('has a head for each page of the story model', () => {
     }),
     { numRuns: 500 },
   )
+})
+
+it('a key within a line of text moves what was found, and finds what would be found anew', () => {
+  let moves = 0
+  fc.assert(
+    fc.property(
+      fc.array(line, { maxLength: 14 }),
+      fc.nat(),
+      fc.nat(3),
+      fc.constantFrom('a', ' ', 'Tam ran.', '-', '#', '>', '!', '-->', '\n', ''),
+      (lines, place, length, insert) => {
+        const state = EditorState.create({ doc: lines.join('\n') })
+        const from = place % (state.doc.length + 1)
+        const to = Math.min(from + length, state.doc.length)
+        const transaction = state.update({ changes: { from, to, insert } })
+        const moved = transaction.docChanged ? moveShape(toShape(state.doc), transaction) : undefined
+        if (moved === undefined) return
+        moves++
+        expect(moved).toEqual(toShape(transaction.newDoc))
+      },
+    ),
+    { numRuns: 5000 },
+  )
+  expect(moves).toBeGreaterThan(500)
 })
