@@ -2,7 +2,7 @@
 
 import { toLink } from './core/ask.ts'
 import type { DeskData } from './core/questions.ts'
-import { createKeeperTools } from './folder/browser-tools.ts'
+import { createKeeperTools, createTabs } from './folder/browser-tools.ts'
 import { openServed } from './folder/served.ts'
 import { startDesk } from './start.ts'
 
@@ -53,7 +53,11 @@ const nonce = document.currentScript?.nonce
 
 async function begin(root: Element): Promise<void> {
   try {
-    const folder = await openServed({ token: takeToken(), fetch: fetch.bind(globalThis) })
+    const folder = await openServed({
+      ...{ token: takeToken(), fetch: fetch.bind(globalThis) },
+      // Another run of the desk has another token, and must not wait for a tab of the one before.
+      tabs: createTabs(sessionStorage.getItem(TOKEN) ?? ''),
+    })
     startDesk({
       ...{ root, data, keeper: createKeeperTools(folder) },
       startWorker: (hear) => toLink(new Worker(policy?.createScriptURL('/worker.js') ?? '/worker.js'), hear),

@@ -21,6 +21,20 @@ const AGAIN = 2000
 export interface ServedTools {
   readonly token: string
   readonly fetch: typeof fetch
+  /** Between the tabs of a browser; without it, each tab listens for itself. */
+  readonly tabs?: Tabs | undefined
+}
+
+/**
+ * One tab listens to the server and passes the news on: a browser opens few connections to one address, and tabs that
+ * each kept one would leave none to save by.
+ */
+export interface Tabs {
+  /** Runs once no other tab does; the signal ends it when this tab wants no more. */
+  lead(run: () => Promise<void>, signal: AbortSignal): void
+  /** To whoever hears, in this tab and in the others. */
+  pass(names: readonly string[] | undefined): void
+  hear(listener: (names: readonly string[] | undefined) => void): () => void
 }
 
 /** @throws Error where the server does not answer at all */
@@ -51,7 +65,7 @@ export async function openServed(tools: ServedTools): Promise<Folder> {
       if (answer?.ok) return { kind: 'saved', version: ((await answer.json()) as { readonly version: string }).version }
       return toRefused(name, answer)
     },
-    watch: (onChange) => watch(ask, onChange),
+    watch: (onChange) => watch(ask, onChange, tools.tabs),
   }
 }
 
@@ -113,22 +127,34 @@ async function readProblems(answer: Response): Promise<readonly Problem[]> {
   }
 }
 
-/** Listens for as long as the page is open; that also tells the server that it is. */
-function watch(ask: Ask, onChange: (names: readonly string[] | undefined) => void): () => void {
+/** Listens for as long as the page is open; that also tells the server that one is. */
+function watch(ask: Ask, onChange: (names: readonly string[] | undefined) => void, tabs: Tabs | undefined): () => void {
   const end = new AbortController()
+  const forget = tabs?.hear(onChange)
+  const run = (): Promise<void> => listen(ask, tabs ? tabs.pass : onChange, end.signal)
+  if (tabs) tabs.lead(run, end.signal)
+  else void run()
+  return () => {
+    forget?.()
+    end.abort()
+  }
+}
+
+async function listen(
+  ask: Ask,
+  onChange: (names: readonly string[] | undefined) => void,
+  signal: AbortSignal,
+): Promise<void> {
   const pause = (): Promise<void> => new Promise((done) => setTimeout(done, AGAIN))
-  void (async () => {
-    for (let isFirst = true; !end.signal.aborted; isFirst = false) {
-      const answer = await ask('/api/watch', { signal: end.signal })
-      // What happened between two talks is not known.
-      if (answer?.ok && !isFirst) onChange(undefined)
-      if (answer?.ok && answer.body) await hear(answer.body, onChange)
-      if (end.signal.aborted) return
-      onChange(undefined)
-      await pause()
-    }
-  })()
-  return () => end.abort()
+  for (let isFirst = true; !signal.aborted; isFirst = false) {
+    const answer = await ask('/api/watch', { signal })
+    // What happened between two talks is not known.
+    if (answer?.ok && !isFirst) onChange(undefined)
+    if (answer?.ok && answer.body) await hear(answer.body, onChange)
+    if (signal.aborted) return
+    onChange(undefined)
+    await pause()
+  }
 }
 
 async function hear(

@@ -122,6 +122,20 @@ describeWith('chromium', 'the desk in Chromium', () => {
     expect(world.read('hat.md')).toBe(STORY)
   })
 
+  it('works in more tabs than a browser has connections', async () => {
+    for (let tab = 0; tab < 8; tab++) {
+      const page = await context.newPage()
+      await page.goto(server.address)
+      await page.getByRole('button', { name: 'Open The Hat' }).waitFor()
+    }
+    const page = await openStory()
+    await page.keyboard.type('Tam sat.')
+    await until(() => world.read('hat.md').includes('sat'))
+    fs.writeFileSync(join(world.cwd, 'new.md'), '---\ntitle: New\nstep: pink-4\n---\n\nA hen.\n')
+    const [first] = context.pages()
+    await first?.getByRole('button', { name: 'Open New' }).waitFor()
+  })
+
   it('works as one file without a network, and downloads what is saved', async () => {
     await context.setOffline(true)
     const page = await context.newPage()
