@@ -60,8 +60,8 @@ await once(
   'lexicon',
   ['lexicon.bin', 'lexicon-report.json'],
   toDigest(
-    ['src/phonics', 'src/sequence/built-in', 'src/words/little.ts', 'scripts/build'],
-    [...SOUND_PACKAGES, 'dale-chall', 'spache'],
+    ['src/phonics', 'src/sequence/built-in', 'src/words/little.ts', 'src/words/inflect.ts', 'scripts/build'],
+    [...SOUND_PACKAGES, 'compromise', 'dale-chall', 'spache'],
   ),
   async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')

@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import type { Spelled } from '../../src/phonics/cutting.ts'
+import { isUnsure } from '../../src/phonics/phonics.ts'
 
 /** A word with the ways in which it may be said, sounds in ARPAbet without stress. */
 export interface SaidWord {
@@ -18,7 +19,9 @@ export interface SaidFigures {
 }
 
 /** A table whose first column is the word and whose last is its sounds. */
-export function readSaidWords(name: 'names-fresh' | 'names-of-lands' | 'noises'): readonly SaidWord[] {
+export function readSaidWords(
+  name: 'names-drawn' | 'names-second' | 'names-third' | 'names-fourth' | 'names-fresh' | 'names-of-lands' | 'noises',
+): readonly SaidWord[] {
   const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)
   const lines = readFileSync(file, 'utf8')
     .split('\n')
@@ -35,8 +38,9 @@ export function measureSaidWords(words: readonly SaidWord[], spell: (word: strin
   let right = 0
   let unknown = 0
   for (const { word, ways } of words) {
-    const spelled = spell(word.toLowerCase())
-    const first = spelled.unsure ? undefined : spelled.cuttings[0]
+    // Without accents, as the engine reads them.
+    const spelled = spell(word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase())
+    const first = isUnsure(word, spelled) ? undefined : spelled.cuttings[0]
     const said = first?.raw.units.flatMap(({ phones }) => phones).join(' ')
     if (said === undefined) unknown++
     else if (ways.some((way) => toLoose(way) === toLoose(said))) right++

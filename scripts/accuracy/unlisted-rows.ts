@@ -8,6 +8,7 @@ import { loadWordnet } from '../build/wordnet.ts'
 import type { Engine } from './engine.ts'
 import { drawCompounds, findMissed, joinRandomWords, makeMisspellings, measureKnown } from './joined-words.ts'
 import { MADE_KINDS, makeWords, measureMadeWords } from './made-words.ts'
+import { toPercent } from './percent.ts'
 import type { Row } from './rows.ts'
 import { measureSaidWords, readSaidWords } from './said-words.ts'
 import { makeScreeningWords } from './screening-words.ts'
@@ -69,18 +70,25 @@ export function saidWordRows({ spelling }: Engine): readonly Row[] {
   )
 }
 
-/** Names that nothing was tuned on but the check that they hold. */
+/** Later sets of names; by the last of them nothing was tuned. */
 export function freshNameRows({ spelling }: Engine): readonly Row[] {
-  const found = measureSaidWords(readSaidWords('names-fresh'), (word) => spellWord(word, spelling))
-  return [
-    {
-      what: 'names of many lands, a fresh set',
+  const sets = [
+    ['a fresh set', 'names-fresh'],
+    ['drawn by seed, by which faults were mended', 'names-drawn'],
+    ['a second draw, by which faults were mended', 'names-second'],
+    ['a third draw, by which faults were mended', 'names-third'],
+    ['a fourth draw, unseen', 'names-fourth'],
+  ] as const
+  return sets.map(([set, table]): Row => {
+    const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))
+    return {
+      what: `names of many lands, ${set}`,
       published: `${found.words}`,
-      ours: `${found.right}; said to be unsure ${found.unknown}`,
+      ours: `${found.right}; said to be unsure ${found.unknown}; otherwise ${toPercent(found.wrong.length / found.words)}`,
       source: OWN,
       ...(found.wrong.length > 0 ? { note: `otherwise: ${found.wrong.slice(0, 4).join('; ')}` } : {}),
-    },
-  ]
+    }
+  })
 }
 
 /** Made words by the patterns of the two sections of England's screening check. */

@@ -11,6 +11,7 @@ import { openLexicon } from '../../src/phonics/lexicon/open.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { findCareful } from './careful.ts'
 import { findCompoundParts } from './compounds.ts'
+import { createNameDoubts } from './doubtful-names.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
 import { LIMITS, learnModel } from './guess-model.ts'
@@ -95,6 +96,13 @@ export function buildLexicon(): LexiconBuild {
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   // What is ordinary is measured with the words as they are stored.
   const parts = findCompoundParts(words, wordnet)
+  const isDoubtful = createNameDoubts(wordnet, rows)
+  const isGiven = new Set(corrected.filter(({ given }) => given).map(({ word }) => word))
+  const unsure = new Set(
+    careful.flatMap(({ word, pronunciations }) =>
+      !isGiven.has(word) && isDoubtful(word, pronunciations[0]?.path ?? []) ? [word] : [],
+    ),
+  )
   const encode = (ordinary: string, model: LexiconSource['toModel']) =>
     encodeLexicon({
       rows: rowLines,
@@ -103,6 +111,7 @@ export function buildLexicon(): LexiconBuild {
       ordinary,
       parts,
       heteronyms: writeHeteronyms(heteronyms),
+      unsure,
     })
   return {
     bytes: encode(measureBoth(openLexicon(encode('', () => new Uint8Array())), rows), toModel),

@@ -16,6 +16,8 @@ export interface Spelled {
   readonly meant?: string
   /** Its letters can be said in several ways, and nothing tells which: `Siya`. */
   readonly unsure?: true
+  /** The same where it has a capital: English letters make it likely, and a name may be of another land. */
+  readonly unsureAsName?: true
 }
 
 /** The cuttings of a stem with an ending; none where the stem does not allow it. */

@@ -32,6 +32,7 @@ export function findInflections(word: string): Inflection[] {
   }
   if (word.endsWith("'s")) add(word.slice(0, -2), "'s", 'none')
   else if (word.endsWith("s'")) add(word.slice(0, -1), "'s", 'none')
+  else if (/sss$/.test(word)) add(word.slice(0, -1), 's', 'none')
   else if (word.endsWith('s') && !word.endsWith('ss')) {
     if (word.endsWith('ies') && word.length > 4) add(`${word.slice(0, -3)}y`, 'es', 'y-to-i')
     if (word.endsWith('es')) {

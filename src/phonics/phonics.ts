@@ -57,7 +57,9 @@ function readWord(
   heteronyms: Heteronyms,
 ): WordPronunciations {
   const { letters, places } = fold(word)
-  const { source, cuttings, meant, unsure } = spellWord(letters, spelling)
+  const spelled = spellWord(letters, spelling)
+  const { source, cuttings, meant } = spelled
+  const unsure = isUnsure(word, spelled) ? true : undefined
   const forms = heteronyms.find(letters)?.forms
   const plain = letters.length === word.length
   const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
@@ -76,6 +78,27 @@ function readWord(
     ...(unsure === undefined ? {} : { unsure }),
   }
 }
+
+/** Whether the sounds of a word as it is written are a mere guess: those of a name are sooner than those of a word. */
+export const isUnsure = (word: string, spelled: Spelled): boolean =>
+  spelled.unsure === true || isOfOtherLand(word, spelled) || (spelled.unsureAsName === true && CAPITAL.test(word))
+
+const CAPITAL = /^\p{Lu}\P{Lu}+$/u
+
+/**
+ * A letter with a mark says what no English letter tells, as in `Haşmet`, `Gül` and `Siré`; but `café` is in the dictionary and
+ * ends as it is written.
+ */
+function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): boolean {
+  const letters = word.normalize('NFD')
+  if (!/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
+  const last = cuttings[0]?.raw.units.at(-1)?.phones.at(-1)
+  const isShut = /e\u0301$/u.test(letters) && last !== 'EY'
+  return source === 'guess' || isShut || OF_NO_LOANWORD.test(letters)
+}
+
+/** Two dots, a ring, a hook or a tail: on letters of words that English has taken over there is none of them, but on `naïve` and `façade`. */
+const OF_NO_LOANWORD = /[aou]\u0308|a\u030a|\u030c|\u0306|[a-bd-z]\u0327|\u0328|\u0326/iu
 
 /** Anything longer is no word, hyphens or not; some rules look along the whole word, which must stay short. */
 const LONGEST_WORD = 200

@@ -27,7 +27,9 @@ export function findSlip(
 
 function toNeighbours(word: string): readonly string[] {
   const doubles = word.length < LEAST_FOR_DOUBLES ? [] : [...word].flatMap((_, at) => toDoubles(word, at))
-  return [...toShortened(word), ...doubles, ...toSwapped(word)]
+  // `littel` is little: nobody means the name Littell.
+  const le = word.endsWith('el') ? [`${word.slice(0, -2)}le`] : []
+  return [...toShortened(word), ...le, ...doubles, ...toSwapped(word)]
 }
 
 const toSwapped = (word: string): readonly string[] =>

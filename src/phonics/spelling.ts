@@ -2,6 +2,7 @@
 
 import { findSeam } from './compounds.ts'
 import { joinCuttings, type Spelled, toInflected } from './cutting.ts'
+import { findDerived } from './derived.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection } from './inflect.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type RawPronunciation, type RawUnit, toRawPronunciation } from './raw.ts'
@@ -28,6 +29,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       unlisted.findMisspelt(word) ??
       findInflected(word) ??
       findCompound(word) ??
+      findMade(word) ??
       unlisted.findNoise(word) ??
       unlisted.findTorn(word) ??
       findStretched(word) ??
@@ -39,19 +41,20 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function findStored(word: string): Spelled | undefined {
     const stored = lexicon.find(word)
     if (!stored) return undefined
+    const doubt = stored.unsure ? ({ unsure: true } as const) : {}
     if ('pronunciations' in stored) {
       const cuttings = stored.pronunciations.map(({ path, stress }) => ({
         raw: fromY(word, toRawPronunciation(word, path, lexicon.rows, stress)),
         stem: word,
       }))
-      return { source: 'dictionary', cuttings }
+      return { source: 'dictionary', cuttings, ...doubt }
     }
     const ending = ENDINGS[stored.ending]
     const change = CHANGES[stored.change]
     const inflection = findInflections(word).find((one) => one.ending === ending && one.change === change)
     if (!inflection) return undefined
     const stem = findStored(inflection.stem)?.cuttings.filter((_, k) => (stored.mask >> k) & 1) ?? []
-    return { source: 'dictionary', cuttings: toInflected(stem, inflection) }
+    return { source: 'dictionary', cuttings: toInflected(stem, inflection), ...doubt }
   }
 
   /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */
@@ -87,7 +90,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       if (inflection.stem.length < 3 || isUndoubled(inflection)) continue
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
-      if (cuttings.length > 0) return { source: 'dictionary', cuttings }
+      // `Samed` is no form of `same`, though `samed` would be one.
+      const doubt = inflection.ending.endsWith('s') ? {} : ({ unsureAsName: true } as const)
+      if (cuttings.length > 0) return { source: 'dictionary', cuttings, ...doubt }
     }
     return undefined
   }
@@ -99,6 +104,15 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const second = at === undefined ? undefined : findStored(word.slice(at))
     if (at === undefined || !first || !second) return undefined
     const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
+    return cuttings.length > 0 ? { source: 'dictionary', cuttings } : undefined
+  }
+
+  /** `blankness`, of a known word that is no name. */
+  function findMade(word: string): Spelled | undefined {
+    const cuttings = findDerived(word, (stem) => {
+      const stored = findStored(stem)
+      return stored === undefined || stored.unsure ? [] : stored.cuttings
+    })
     return cuttings.length > 0 ? { source: 'dictionary', cuttings } : undefined
   }
 
@@ -117,7 +131,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     if (lexicon.find(word) && findStored(word)) return true
     const owner = /^(.*s)'$|^(.+)'s$/.exec(word)
     if (owner) return isListed(owner[1] ?? owner[2] ?? '')
-    const found = unlisted.findMisspelt(word) ?? findInflected(word) ?? findCompound(word)
+    const found = unlisted.findMisspelt(word) ?? findInflected(word) ?? findCompound(word) ?? findMade(word)
     return found?.source === 'dictionary'
   }
 

@@ -5,7 +5,7 @@ import { type Cutting, type Spelled, toInflected } from './cutting.ts'
 import { type Guess, guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
 import { createPlainReader, type Plain } from './guess/plain.ts'
-import { endsOpen, isSaidAlike, isSaidOddly, looksForeign } from './guess/world.ts'
+import { endsOpen, isSaidAlike, isSaidAlikeThroughout, isSaidOddly, looksForeign } from './guess/world.ts'
 import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
@@ -39,6 +39,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
 
   /** A known word with an ending that should have changed it. It is no word, so it has no pronunciation. */
   function findMisspelt(word: string): Spelled | undefined {
+    if (isHiss.test(word)) return undefined
     for (const inflection of findInflections(word)) {
       const meant = lexicon.find(inflection.stem) && findRightForm(inflection)
       if (meant !== undefined && lexicon.find(meant)) return { ...NOTHING, meant }
@@ -63,15 +64,16 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
 
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
-    const { cuttings, isSure } = guessInflected(word)
+    const { cuttings, isSure, isPlain } = guessInflected(word)
     if (isSure) return { source: 'guess', cuttings }
     const whole = guessWhole(word)
-    const isSettled = !looksForeign(word) && (cuttings.length > 0 || isSureWhole(word, whole))
-    return {
-      source: 'guess',
-      cuttings: [...cuttings, ...whole.cuttings],
-      ...(isSettled ? {} : { unsure: true }),
-    }
+    const all = { source: 'guess', cuttings: [...cuttings, ...whole.cuttings] } as const
+    if (looksForeign(word)) return { ...all, unsure: true }
+    if (cuttings.length > 0) return isPlain ? all : { ...all, unsureAsName: true }
+    const certainty = toCertainty(word, whole)
+    const isLikely = certainty === 'word' || (certainty === 'sure' && hasDoubtedJ(whole))
+    if (certainty === 'sure' && !isLikely) return all
+    return { ...all, ...(isLikely ? { unsureAsName: true } : { unsure: true }) }
   }
 
   /** The plain pronunciations; where the letters are not plain, or the word is longer, what the dictionary makes likely too. */
@@ -97,13 +99,14 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   }
 
   /** `zubbed` is read as `zub` with an ending. It is sure where the ending changed the spelling: `zubbed`, `zaking`. */
-  function guessInflected(word: string): { cuttings: readonly Cutting[]; isSure: boolean } {
+  function guessInflected(word: string): { cuttings: readonly Cutting[]; isSure: boolean; isPlain: boolean } {
     for (const inflection of findInflections(word)) {
       if (!isLikelyEnding(inflection)) continue
-      const cuttings = toInflected(guessWhole(inflection.stem).cuttings, inflection)
-      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none' }
+      const stem = guessWhole(inflection.stem)
+      const cuttings = toInflected(stem.cuttings, inflection)
+      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none', isPlain: stem.share === 1 }
     }
-    return { cuttings: [], isSure: false }
+    return { cuttings: [], isSure: false, isPlain: false }
   }
 
   return { findMisspelt, findTorn, findNoise, guess }
@@ -119,17 +122,36 @@ interface Whole {
 const isShut = (word: string, plains: readonly Plain[]): boolean =>
   plains.length > 0 && /[^aeiouyw]$|le$|[^aeiou]y$/.test(word)
 
-/** Sure is what English letters make likely, and what a word that ends as no English word does has in common with other lands. */
-function isSureWhole(word: string, { cuttings, share }: Whole): boolean {
+/**
+ * `sure` is what is plain, and what a word has in common with other lands; `word` is what English letters make likely, which
+ * is right for a word and not for a name.
+ */
+function toCertainty(word: string, { cuttings, share }: Whole): 'none' | 'sure' | 'word' {
   const units = cuttings[0]?.raw.units ?? []
-  if (share === 1) return true
-  return (
-    share >= LEAST_SHARE && !hasOpenA(cuttings[0]) && !isSaidOddly(units) && (!endsOpen(word) || isSaidAlike(units))
-  )
+  if (share === 1) return 'sure'
+  if (share < LEAST_SHARE || hasOpenA(cuttings[0]) || isSaidOddly(units)) return 'none'
+  if (isSaidAlikeThroughout(units)) return 'sure'
+  const vowels = units.filter(({ phones }) => phones.some(isVowel))
+  const isLong = vowels.length > 2 && !isBuilt.test(word)
+  // A silent e at the end of a longer word is an English way: A-yi-ze.
+  const isSplit = vowels.length > 1 && /_e$/.test(vowels.at(-1)?.letters ?? '') && !isBuilt.test(word)
+  return isLong || isSplit || (endsOpen(word) && !isSaidAlike(units)) ? 'none' : 'word'
 }
+
+/** A j is that of jam in English, and that of yam in half of Europe: `Jari`, but `Jub` is a made word. */
+const hasDoubtedJ = ({ cuttings }: Whole): boolean => {
+  const units = cuttings[0]?.raw.units ?? []
+  return units.some(({ letters }) => letters === 'j') && units.filter(({ stress }) => stress !== undefined).length > 1
+}
+
+/** Long words that English builds, `unhelpfulness`: these endings are said in one way. */
+const isBuilt = /(?:able|age|ally|ed|ers?|est|ful|ing|ish|ive|less|ly|ment|ness|ous|some|ther|tion|ward)s?$|[^aeiou]y$/
 
 /** Said by the names of their letters, or as the words that they stand for. */
 const ABBREVIATIONS = new Set(['etc', 'ok', 'vs'])
+
+/** A word that hisses is drawn out: nobody who writes `Hisss` means hisses. */
+const isHiss = /^(?:hi|ki|pi|swi)sss+$|ssss/
 
 /** Letters without a vowel that are a sound all the same: `shh`, `hmm`, `zzz`, `brr`, `psst`, `tsk`. */
 const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/

@@ -23,6 +23,11 @@ describe('the table of heteronyms', () => {
     expect(common.split(' ').filter((word) => !table.find(word))).toEqual([])
   })
 
+  it('has no topic that is itself a look-alike: two of them in a text would sway each other', () => {
+    const topics = heteronyms.flatMap(({ forms }) => forms.flatMap(({ topics = '' }) => topics.split(' ')))
+    expect(topics.filter((topic) => words.includes(topic))).toEqual([])
+  })
+
   it.each(heteronyms.map((row) => [row.word, row] as const))(
     '%s: forms differ in key and sound, and are in the dictionary or marked',
     (word, row) => {

@@ -116,6 +116,16 @@ describe('the three series', () => {
     ['tiger', 'green-12'],
     ['bread', 'green-13'],
     ['station', 'green-14'],
+    ['castle', 'green-15'],
+    ['whistle', 'green-15'],
+    ['ceiling', 'green-15'],
+    ['hour', 'green-15'],
+    ['rough', 'green-15'],
+    ['cough', 'green-15'],
+    ['ocean', 'green-15'],
+    ['says', 'green-15'],
+    ['earth', 'green-15'],
+    ['fruit', 'green-15'],
   ])('%s becomes readable at %s', (word, step) => {
     expect(readableAt(word, series)).toBe(step)
   })

@@ -4,6 +4,8 @@
 
 import type { RawUnit } from '../raw.ts'
 
+type Said = Pick<RawUnit, 'letters' | 'phones'>
+
 /** Letters of a unit with the sounds that both English and most other lands give them; any other sound is doubtful. */
 const ALIKE: ReadonlyMap<string, RegExp> = new Map([
   ['a', /^(?:AA|AH)$/], // Imani
@@ -26,12 +28,19 @@ const FOREIGN: readonly (readonly [pattern: RegExp, example: string])[] = [
   [/^[aeiou](?:[bcdfghjkmpqtvwxz])e$/, 'Ife'],
   [/^(?:ae|ao|eo|ia|ie|io|iu|oi(?!l|nk)|uo)/, 'Aoife, Oisin'],
   [/aa(?!h*$)|ae|aoi|eoi|ii|iu|(?<!q)u[uo]/, 'Aaliyah, Adaeze, Saoirse'],
-  [/^(?:bj|cz|dj|dz|fj|gj|hj|hl|hr|kj|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/, 'Ndidi, Xhosa'],
+  [/^gi[aou]/, 'Giorgos, Giulia'],
   [
-    /bh|cz|dh(?!e)|dj|(?<![aeiou])gh|kh|lj|mh|nh|[rs]z(?=[aeiou])|zh|[^aeious]j[^aeiou]|aj[^aeiou]|oj[^aeiou]/,
-    'Siobhan, Khadija, Wojtek',
+    /^(?:bj|cs|cz|dj|dz|fj|gj|hj|hl|hr|kj|kw|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/,
+    'Ndidi, Xhosa',
   ],
-  [/q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[a-z]{4}iz$|[jq]$/, 'Tariq, Mehmet, Piotr, Manoj'],
+  [
+    /bh|cz|dh(?!e)|dj|(?<![aeiou])gh|kh|lj|mh|nh|rz(?=[aeiou])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
+    'Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam',
+  ],
+  [
+    /q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
+    'Tariq, Mehmet, Piotr, Badr, Hafiz, Manoj; not zabgiz',
+  ],
 ]
 
 /** Whether the letters are those of a word of another land. */
@@ -41,16 +50,35 @@ export const looksForeign = (word: string): boolean => FOREIGN.some(([pattern]) 
  * Whether the sounds of a guess are those that another land would give its letters too. Only an open vowel letter can be
  * long, so a shut-in one must be what English says.
  */
-export function isSaidAlike(units: readonly RawUnit[]): boolean {
+export function isSaidAlike(units: readonly Said[]): boolean {
   return units.every((unit) => {
+    // A silent e in the middle of a word is an English way: Wi-re-mu.
+    if (/^[aeiou](?:_e|re)$/.test(unit.letters)) return false
     const alike = ALIKE.get(unit.letters)
     return alike === undefined || alike.test(unit.phones.join(' '))
   })
 }
 
-/** `j` said as in `Jan`, `ch` said as in `Chiamaka`: of the guesses, one that English seldom makes. */
-export function isSaidOddly(units: readonly RawUnit[]): boolean {
-  return units.some(({ letters, phones }) => {
+/** Vowel letters with an r, as both English and most other lands say them. */
+const ALIKE_WITH_R: ReadonlyMap<string, string> = new Map([
+  ['ar', 'AA R'], // Marta
+  ['or', 'AO R'], // Igor
+])
+
+/** Whether nothing in a name can be said otherwise: every vowel is one that the table above has, and is said so. */
+export function isSaidAlikeThroughout(units: readonly Said[]): boolean {
+  const isKnown = ({ letters, phones }: Said) =>
+    !/[aeiouy]/.test(letters) || ALIKE.has(letters) || ALIKE_WITH_R.get(letters) === phones.join(' ')
+  return isSaidAlike(units) && !isSaidOddly(units) && units.every(isKnown)
+}
+
+/** `j` said as in `Jan`, `ch` said as in `Chiamaka`, `Sio` as in `mansion`: of the guesses, one that English seldom makes. */
+export function isSaidOddly(units: readonly Said[]): boolean {
+  return units.some(({ letters, phones }, at) => {
+    if (at === 0 && /^[cst]i/.test(letters) && /^(?:CH|SH|ZH)$/.test(phones[0] ?? '')) return true
+    // Da-wid, not daw-id; and no n says ny but in another tongue.
+    if (/^[aeo]w$/.test(letters) && /^[aeiou]/.test(units[at + 1]?.letters ?? '')) return true
+    if (letters === 'n' && phones.length > 1) return true
     if (letters.includes('j')) return !phones.includes('JH')
     return /^(?:ch|g)$/.test(letters) && !ALIKE.get(letters)?.test(phones.join(' '))
   })

@@ -18,7 +18,7 @@ export function toCandidates(row: Heteronym, classes: Classes | undefined): read
 /** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
 export function findForm(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
   const candidates = toCandidates(row, classes)
-  const phrase = findByPhrase(row, place)
+  const phrase = findPhrase(row, place)
   if (phrase === 'both') return undefined
   if (phrase) {
     const isFree = phrase.length >= LONG_PHRASE || phrase.form.classes.length === 0
@@ -46,9 +46,18 @@ export function findByCase(row: Heteronym, place: Place): string | undefined {
   const written = place.written[place.index]
   if (!proper || written === undefined) return undefined
   if (/^\p{Ll}/u.test(written)) return row.forms.find((form) => form !== proper)?.form
-  // The town of Reading is rare beside the Reading Corner.
-  if (proper.classes.length === 0 && isName(place, place.index + 1)) return undefined
+  if (isRareBeside(proper, place)) return undefined
   return isName(place, place.index) && !isTitle(place) ? proper.form : undefined
+}
+
+/** The town of Reading is rare beside the Reading Corner. */
+const isRareBeside = (proper: HeteronymForm, place: Place): boolean =>
+  proper.classes.length === 0 && isName(place, place.index + 1)
+
+/** `Reading Station` or `Reading Corner`, in mid-sentence: only a phrase tells the town from the books, and the usual word is no answer. */
+export function isOpenName(row: Heteronym, place: Place): boolean {
+  const proper = row.forms.find((form) => form.written === 'capital')
+  return proper !== undefined && isRareBeside(proper, place) && isName(place, place.index) && !isTitle(place)
 }
 
 /** True where every long word has a capital, so that capitals say nothing. */
@@ -61,7 +70,13 @@ function hasOneClass(row: Heteronym): boolean {
   return rest.every((classes) => classes === first)
 }
 
-function findByPhrase(
+/** The form whose phrase stands there; undefined for none and for two. */
+export function findByPhrase(row: Heteronym, place: Place): string | undefined {
+  const found = findPhrase(row, place)
+  return found === 'both' ? undefined : found?.form.form
+}
+
+function findPhrase(
   row: Heteronym,
   place: Place,
 ): { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined {

@@ -6,6 +6,7 @@
 import type { Place } from './place.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName } from './place.ts'
 import type { WordClass } from './types.ts'
+import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 
 export type Classes = readonly WordClass[]
@@ -30,7 +31,9 @@ const helper: Clue = (place) => {
 /** `do you live`, `are they close`, `have we read`; `can Tam bow`, `did Meg and Sid read`. */
 const inversion: Clue = (place) => {
   const isSubject = (nth: number): boolean =>
-    has(is.SUBJECTS, findBefore(place, nth)) || isName(place, beforeIndex(place, nth))
+    has(is.SUBJECTS, findBefore(place, nth)) ||
+    has(is.SINGULAR_SUBJECTS, findBefore(place, nth)) ||
+    isName(place, beforeIndex(place, nth))
   if (!isSubject(1)) return undefined
   let first = 1
   while (findBefore(place, first + 1) === 'and' && isSubject(first + 2)) first += 2
@@ -87,15 +90,22 @@ function nominal(place: Place): Classes {
   return closed || has(is.PREPOSITIONS, after) || after === 'and' || after === 'to' ? ['noun'] : NOMINAL
 }
 
-/** `of use`, `in tears`. */
-const preposition: Clue = (place) => (has(is.PREPOSITIONS, findBefore(place)) ? NOMINAL : undefined)
+/** `of use`, `in tears`, `nothing but abuse`. */
+const preposition: Clue = (place) => {
+  const isOnly = findBefore(place) === 'but' && findBefore(place, 2) === 'nothing'
+  return isOnly || has(is.PREPOSITIONS, findBefore(place)) ? NOMINAL : undefined
+}
 
-/** `is close`, `was read`; after `there is` a noun; nothing after `all they do is`. */
-const copula: Clue = (place) => {
+/** `shouting only compounds the trouble`, `which just upsets her`: between a small adverb and an object stands a verb. */
+const adverb: Clue = (place, inflected) =>
+  inflected && has(is.ADVERBS, place.words[place.index - 1]) && hasObject(place) ? ['verb'] : undefined
+
+/** `is close`, `was read`, `are records of it`; after `there is` a noun; nothing after `all they do is`. */
+const copula: Clue = (place, inflected) => {
   if (!has(is.BE, findBefore(place))) return undefined
   const second = findBefore(place, 2)
   if (second === 'do' || second === 'does' || second === 'did') return undefined
-  return second === 'there' || findBefore(place) === "there's" ? NOMINAL : PREDICATE
+  return inflected || second === 'there' || findBefore(place) === "there's" ? NOMINAL : PREDICATE
 }
 
 /** `I use`, `they read`, `she reads`, `he wound`; not `brought to you live`. */
@@ -128,17 +138,49 @@ const firstSubject: Clue = (place) => {
 const followedByOf: Clue = (place) => (place.words[place.index + 1] === 'of' ? ['noun'] : undefined)
 
 /** `came close`, `looked content`; not `come read it`. */
-const linking: Clue = (place) =>
-  has(is.LINKING, findBefore(place)) && !hasObject(place) ? ['adjective', 'adverb'] : undefined
+const linking: Clue = (place, inflected) =>
+  !inflected && has(is.LINKING, findBefore(place)) && !hasObject(place) ? ['adjective', 'adverb'] : undefined
 
 /** `very close`, `too minute`. */
 const degree: Clue = (place) => (has(is.DEGREES, findBefore(place)) ? ['adjective', 'adverb'] : undefined)
+
+/** `yelled insults at him`, `keeps records in it`: after a verb that has its tense, and before no object, stands a noun. */
+const afterVerb: Clue = (place, inflected) => {
+  const [before, after] = [findBefore(place) ?? '', place.words[place.index + 1]]
+  if (!inflected || !(isPast(before) || isPresent(before))) return undefined
+  return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
+}
+
+/** `Gran attributes her long life to it`, `a warm bath contents the baby`: an object cannot follow a plural. */
+const beforeObject: Clue = (place, inflected) => {
+  const after = place.words[place.index + 1]
+  const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
+  return inflected && isObject && !isMark(findBefore(place)) ? ['verb'] : undefined
+}
+
+/** `how will the new road impact us`: behind a helper and the subject that follows it. */
+const longInversion: Clue = (place, inflected) => {
+  if (inflected || !hasObject(place)) return undefined
+  for (let at = place.index - 2; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
+    const word = place.words[at]
+    if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
+    if (!has(is.DETERMINERS, word)) continue
+    const helper = place.words[at - 1]
+    const before = place.words[at - 2]
+    return has(is.MODALS, helper) && (isMark(before) || has(is.QUESTIONS, before)) ? ['verb'] : undefined
+  }
+  return undefined
+}
+
+const LONGEST_SUBJECT = 5
 
 const CLUES: readonly Clue[] = [
   infinitive,
   inversion,
   causative,
   helper,
+  longInversion,
+  adverb,
   determiner,
   adjective,
   degree,
@@ -149,6 +191,8 @@ const CLUES: readonly Clue[] = [
   firstSubject,
   followedByOf,
   linking,
+  afterVerb,
+  beforeObject,
 ]
 
 /** The classes that the neighbours leave open; undefined where they say nothing. `inflected`: the word ends in its own -s. */

@@ -3,7 +3,7 @@
 // A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
 // come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
 
-import { findByCase, findForm, findUsual, toCandidates } from './choose.ts'
+import { findByCase, findByPhrase, findForm, findUsual, isOpenName, toCandidates } from './choose.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -39,6 +39,7 @@ export function settle(
   const place = toPlace(sentence, index)
   const form = findPlainForm(row, place, options)
   if (form !== undefined) return { kind: 'settled', form }
+  if (isOpenName(row, place)) return { kind: 'unsettled' }
   if (!options.tagger) return { kind: canTaggerHelp(row, place) ? 'tagger-needed' : 'unsettled' }
   const tagged = findTaggedForm(row, place, options.tagger, options)
   return tagged === undefined ? { kind: 'unsettled' } : { kind: 'settled', form: tagged }
@@ -47,6 +48,7 @@ export function settle(
 function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {
   const cased = findByCase(row, place)
   if (cased !== undefined) return cased
+  if (isOpenName(row, place)) return findByPhrase(row, place)
   if (row.word === 'used') return findUsed(place)
   const classes = findClasses(place, isInflected(row))
   return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before) ?? findUsual(row, place)

@@ -19,6 +19,9 @@ export function findUsed(place: Place): Used | undefined {
   if (before !== undefined && GROW.has(before)) return 'used-to'
   if (before !== undefined && is.BE.has(before)) return isThing(next) ? 'used-to' : undefined
   if (before !== undefined && is.HAVE.has(before)) return 'verb'
+  // `are you used to it`
+  if (is.SUBJECTS.has(before ?? '') && is.BE.has(findBefore(place, 2) ?? ''))
+    return isThing(next) ? 'used-to' : undefined
   if (before === 'there' || STATES.has(next ?? '')) return 'used-to'
   return hasPlainSubject(place) ? 'used-to' : undefined
 }

@@ -10,7 +10,7 @@ const PAST = words(
 )
 const PRESENT = words(
   "be is are am i'm it's we're they're you're isn't aren't has hasn't do does don't doesn't can can't will won't like likes " +
-    'want wants love loves know knows say says go goes sit sits get gets come comes make makes rains snows',
+    'want wants love loves know knows say says go goes sit sits get gets come comes keep keeps make makes rains snows',
 )
 /** The same in the present and the past. */
 const BOTH = words('put let hit cut shut set hurt split spread cost bid burst beat quit shed read')

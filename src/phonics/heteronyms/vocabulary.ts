@@ -48,7 +48,7 @@ export const ADVERBS = words(
 )
 export const LINKING = words(
   'look looks looked seem seems seemed sound sounds sounded stay stays stayed stand stands stood sit sits sat ' +
-    'come comes came draw drew drawn coming keep keeps kept',
+    'come comes came draw drew drawn coming keep keeps kept lie lies lay lying feel feels felt',
 )
 export const DEGREES = words('very too quite how rather')
 /** Begin a clause, so that a bare word after them can be an order or a further verb. */

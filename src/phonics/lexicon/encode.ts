@@ -29,6 +29,8 @@ export interface LexiconSource {
   readonly parts: readonly CompoundPart[]
   /** See `writeHeteronyms`. */
   readonly heteronyms?: string
+  /** Words whose pronunciation is not sure: see `createNameDoubts`. */
+  readonly unsure?: ReadonlySet<string>
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -48,6 +50,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     text.encode(source.ordinary ?? ''),
     encodeParts(source),
     text.encode(source.heteronyms ?? ''),
+    encodeUnsure(source),
   ])
 }
 
@@ -127,6 +130,14 @@ function encodeParts({ entries, parts }: LexiconSource): Uint8Array {
     last = at
   })
   return Uint8Array.from(bytes)
+}
+
+function encodeUnsure({ entries, unsure }: LexiconSource): Uint8Array {
+  const bits = new Uint8Array(unsure === undefined ? 0 : Math.ceil(entries.length / 8))
+  entries.forEach(({ word }, at) => {
+    if (unsure?.has(word)) bits[at >> 3] = (bits[at >> 3] ?? 0) | (1 << (at & 7))
+  })
+  return bits
 }
 
 function toBytes(id: number, codes: ReadonlyMap<number, number>): number[] {

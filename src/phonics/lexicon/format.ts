@@ -1,6 +1,6 @@
 // The lexicon file: what its bytes mean. Written when the package is built, read in place without parsing.
 //
-//   "BTDL" · version u8 · 3 zero bytes · eight section ends u32 · sections
+//   "BTDL" · version u8 · 3 zero bytes · nine section ends u32 · sections
 //   rows     text: letters TAB sounds, a line a row, in order of their codes (line 0 is code 1)
 //   stress   text: a pattern a line, a digit a vowel sound (`10`)
 //   blocks   u32 each: where in `words` the block of 32 words begins
@@ -9,6 +9,7 @@
 //   ordinary text: for each accent its name, then the spellings that English ordinarily uses, a line each; an empty line between
 //   parts    which words make compounds, in order: places gone on since the last u8 (255: and more), first × 4 + last u8
 //   heteronyms text: a word, a tab, its row as JSON, a line each
+//   unsure   a bit a word, in order: names that their bearers may say otherwise
 //
 // Payload of a plain word: per pronunciation a stress number u8 and codes until the word's letters are used up.
 // Payload of an inflected word: 255, ending × 8 + change, mask of the stem's pronunciations.
@@ -19,5 +20,5 @@ export const VERSION = 5
 export const BLOCK = 32
 export const WIDE = 240
 export const INFLECTED = 255
-export const HEADER = 8 + 8 * 4
+export const HEADER = 8 + 9 * 4
 export const CLOSE_CODE = 0

@@ -8,11 +8,15 @@ import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
-type Stored =
+type Stored = {
+  /** A name that its bearers may say otherwise. */
+  readonly unsure?: true
+} & (
   | {
       readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[]
     }
   | { readonly ending: number; readonly change: number; readonly mask: number }
+)
 
 export interface Lexicon {
   /** The table of correspondences; a row's id is its place. */
@@ -57,6 +61,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const words = section(3)
   const blockAt = (block: number) => view.getUint32(blocks + block * 4, true)
   const letters = new Uint8Array(256)
+  const unsure = section(8)
+  const isUnsure = (index: number) => (((unsure[index >> 3] ?? 0) >> (index & 7)) & 1) === 1
   let parts: ReadonlyMap<number, number> | undefined
 
   /** Steps over the word at `at`, leaving its letters in `letters`; gives its length and where its payload lies. */
@@ -139,7 +145,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     },
     find(word) {
       const found = word === '' || word.length > 200 ? undefined : locate(word)
-      return found && decode(words, found.payload, word.length, rows, patterns)
+      const stored = found && decode(words, found.payload, word.length, rows, patterns)
+      return stored && isUnsure(found.index) ? { ...stored, unsure: true } : stored
     },
     words: toWords,
   }

@@ -27,7 +27,7 @@ it('goes by what a reader knows', async () => {
 
 it('says where a text is beyond the last step', async () => {
   const { out } = await world.run('level', 'hard.md', '--share', '100%')
-  expect(out).toContain('Beyond the last step: at green-14,')
+  expect(out).toContain('Beyond the last step: at green-15,')
   expect(out).toMatch(/Words that no step makes readable: .*colonel once/)
 })
 

@@ -1,0 +1,98 @@
+// Which entries of the dictionary are names that it says the American way and whose bearers may say otherwise: `Ines`, `Tariq`.
+// Such a name is told as unsure. The dictionary holds sixty thousand names of the American directories, and marks none.
+
+import { readFileSync } from 'node:fs'
+import nlp from 'compromise'
+import { createPlainReader } from '../../src/phonics/guess/plain.ts'
+import { endsOpen, isSaidAlikeThroughout, looksForeign } from '../../src/phonics/guess/world.ts'
+import { toRowSet } from '../../src/phonics/lattice.ts'
+import type { Row } from '../../src/phonics/rows.ts'
+import { toBases } from '../../src/words/inflect.ts'
+import { loadChildWords } from './children.ts'
+import type { WordNet } from './wordnet.ts'
+
+/** How English makes words of words, each with one that neither WordNet nor the list of use knows. */
+const MADE: readonly (readonly [pattern: RegExp, example: string])[] = [
+  [/^(?:anti|dis|mis|non|over|out|pre|re|self|semi|sub|super|un|under)(?=.{3})/, 'undrinkable'],
+  [/(?:able|er|ers|ful|ish|ism|ist|less|ly|man|men|ment|ness|or|ors|ship|women|woman)$/, 'natively'],
+]
+
+/** Names of the English, Scots and Irish of old, said by everybody as they look. */
+const BRITISH =
+  /^ma?c(?=[^aeiou])|(?:bridge|brook|burn|by|field|ford|ham|house|land|ley|man|smith|son|stone|ton|well|wood|worth)s?$/
+
+/** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
+const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
+  `alba alonso amar anas anders armin arno aryan arjun cesar concepcion delphine demetrius dietrich domingo emile ernst eugenia
+  fahd fatima giuseppe gonzalo goran gunter gunther gustav hasan hussein ibrahim jing johannes kai lars leda leonid ludwig mahdi
+  maire marcello masoud mathias mauricio milos mohammad mohammed muhammad nils noa olivier omer paolo petro prem rainer ramon
+  raphael rohan rolando rolf sabine salome sami selma siddhartha silvia syed tula veda wei xavier yan zola`.split(
+    /\s+/,
+  ),
+)
+
+const LEAST_PART = 3
+
+const children = loadChildWords()
+
+const everyday: ReadonlySet<string> = new Set(
+  readFileSync(new URL('../../src/phonics/data/everyday-names.txt', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => !line.startsWith('#'))
+    .flatMap((line) => line.split(' ')),
+)
+
+/** @param path the rows of the first pronunciation */
+export type IsDoubtful = (word: string, path: readonly number[]) => boolean
+
+export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoubtful {
+  const plain = createPlainReader(toRowSet(rows))
+  const isSmall = (word: string): boolean =>
+    wordnet.senses(word).some((sense) => wordnet.synset(sense.pos, sense.offset).words.includes(word)) ||
+    (children.count(word) > 0 && !children.isCapital(word))
+  const isForm = (word: string): boolean => [word, ...toBases(word).map(({ base }) => base)].some(isSmall)
+  const isKnown = (word: string): boolean =>
+    wordnet.senses(word).length > 0 || children.count(word) > 0 || isForm(word) || isMade(word) || isPutTogether(word)
+  const isMade = (word: string): boolean =>
+    MADE.some(([pattern]) => pattern.test(word) && toStems(word.replace(pattern, '')).some(isForm))
+  const isPutTogether = (word: string): boolean =>
+    [...word].some(
+      (_, at) =>
+        at >= LEAST_PART && word.length - at >= LEAST_PART && isForm(word.slice(0, at)) && isForm(word.slice(at)),
+    )
+  const isPlain = (word: string, sounds: readonly string[]): boolean =>
+    plain.read(word).some(({ path }) => toLoose(path.flatMap((id) => rows[id]?.phones ?? [])) === toLoose(sounds))
+  return (word, path) => {
+    if (word.includes("'") || everyday.has(word) || everyday.has(word.replace(/s$/, ''))) return false
+    if (!OF_OTHER_LANDS.has(word) && isKnown(word)) return false
+    // `Watford`, `Kenyans`, `ikea`: known, and no person's name.
+    const tags = toTags(word)
+    if (tags.length > 0 && !tags.some((tag) => tag.endsWith('Name'))) return false
+    const units = path.flatMap((id) => rows[id] ?? [])
+    // `Kofi`, `Rashid`: as English says it, so do most lands.
+    if (!looksForeign(word) && isSaidAlikeThroughout(units)) return false
+    const sounds = units.flatMap(({ phones }) => phones)
+    return (
+      OF_OTHER_LANDS.has(word) ||
+      isFirstName(tags) ||
+      endsOpen(word) ||
+      /[^aeiou]i?e$/.test(word) ||
+      (!isPlain(word, sounds) && !BRITISH.test(word))
+    )
+  }
+}
+
+/** `use` and `us` of `us`·able; `happy` of `happi`·ness. */
+const toStems = (stem: string): readonly string[] => [stem, `${stem}e`, stem.replace(/i$/, 'y')]
+
+const isFirstName = (tags: readonly string[]): boolean => tags.some((tag) => /^(?:First|Female|Male)Name$/.test(tag))
+
+/** What npm `compromise` takes a word for: `FirstName`, `City`; none for a word that it does not list. */
+const toTags = (word: string): readonly string[] => [(nlp.model() as CompromiseModel).one.lexicon[word] ?? []].flat()
+
+interface CompromiseModel {
+  readonly one: { readonly lexicon: Readonly<Record<string, string | readonly string[]>> }
+}
+
+const toLoose = (sounds: readonly string[]): string =>
+  sounds.map((sound) => (/^(?:IH|EH|AE)$/.test(sound) ? 'AH' : sound === 'AO' ? 'AA' : sound)).join(' ')

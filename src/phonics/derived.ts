@@ -1,0 +1,65 @@
+// Words that an ending makes of a known one, where nobody listed them: `blankness`, `hatless`, `penally`.
+
+import { type Cutting, joinCuttings } from './cutting.ts'
+import type { RawUnit } from './raw.ts'
+
+type Said = readonly [letters: string, phones: readonly string[]]
+
+/** Endings that leave the word before them as it is, letter by letter, each with a word that has it. */
+const SUFFIXES: ReadonlyMap<string, readonly Said[]> = new Map<string, readonly Said[]>([
+  [
+    'ful',
+    [
+      ['f', ['F']],
+      ['u', ['AH']],
+      ['l', ['L']],
+    ],
+  ], // hatful
+  [
+    'less',
+    [
+      ['l', ['L']],
+      ['e', ['AH']],
+      ['ss', ['S']],
+    ],
+  ], // hatless
+  [
+    'ly',
+    [
+      ['l', ['L']],
+      ['y', ['IY']],
+    ],
+  ], // blankly
+  [
+    'ness',
+    [
+      ['n', ['N']],
+      ['e', ['AH']],
+      ['ss', ['S']],
+    ],
+  ], // blankness
+])
+
+/** `ly` ends too many names to be put on short words. */
+const leastStem = (suffix: string): number => (suffix === 'ly' ? 4 : 3)
+
+/** @param findStem the cuttings of a stored word that is no name; none for others */
+export function findDerived(word: string, findStem: (stem: string) => readonly Cutting[]): readonly Cutting[] {
+  for (const [suffix, said] of SUFFIXES) {
+    const at = word.length - suffix.length
+    if (at < leastStem(suffix) || !word.endsWith(suffix)) continue
+    const stems = findStem(word.slice(0, at))
+    if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at)
+  }
+  return []
+}
+
+function toUnits(said: readonly Said[]): readonly RawUnit[] {
+  let at = 0
+  return said.map(([letters, phones]): RawUnit => {
+    const spans = [[at, at + letters.length]] as const
+    at += letters.length
+    const isVowel = phones[0] === 'AH' || phones[0] === 'IY'
+    return { letters, spans, phones, kind: 'correspondence', ...(isVowel && { stress: 0 as const }) }
+  })
+}
