@@ -60,7 +60,14 @@ await once(
   'lexicon',
   ['lexicon.bin', 'lexicon-report.json'],
   toDigest(
-    ['src/phonics', 'src/sequence/built-in', 'src/words/little.ts', 'src/words/inflect.ts', 'scripts/build'],
+    [
+      'src/phonics',
+      'src/sequence/built-in',
+      'src/words/inflect.ts',
+      'src/words/irregular.ts',
+      'src/words/little.ts',
+      'scripts/build',
+    ],
     [...SOUND_PACKAGES, 'compromise', 'dale-chall', 'spache'],
   ),
   async () => {
