@@ -42,17 +42,23 @@ export function resolveItem(
   if (!/^\p{L}[\p{L}'’ʼ-]*$/u.test(written)) return toUnreadable(written)
   if (isLetter(written)) return toBare(written, examples)
   // What begins with a capital is a name, or `Mr`: those the dictionary need not have.
-  if (phonics.read(written).source !== 'guess' || /^\p{Lu}\p{Ll}/u.test(written))
-    return { item: { kind: 'word', written } }
-  if (isLetters(written, examples)) return toBare(written, examples)
+  if (/^(?:O|\p{Lu}\p{Ll}.*)$/u.test(written)) return { item: { kind: 'word', written } }
+  const isListed = phonics.read(written).source !== 'guess'
+  // The dictionary has `ai` and its like by the names of their letters.
+  if (isListed ? isGroup(written) : isLetters(written, examples)) return toBare(written, examples)
+  // `thier` can be read as a form of thy, and is a slip.
+  if (isListed && findSlip(written, phonics) === undefined) return { item: { kind: 'word', written } }
   return toUnlisted(written, phonics, unlisted)
 }
 
+/** Groups of letters that are words too. */
+const WORDS: ReadonlySet<string> = new Set(['a', 'air', 'are', 'ear', 'i', 'oar', 'or', 'ore', 'ow'])
+
+const isGroup = (written: string): boolean => isOneGroup(written.toLowerCase()) && !WORDS.has(written.toLowerCase())
+
 /** `igh` and `str` are no words that anybody invents. */
 const isLetters = (written: string, examples: readonly TaughtCorrespondence[]): boolean =>
-  examples.some(({ letters }) => letters === written.toLowerCase()) ||
-  !/[aeiouy]/i.test(written) ||
-  isOneGroup(written.toLowerCase())
+  examples.some(({ letters }) => letters === written.toLowerCase()) || !/[aeiouy]/i.test(written) || isGroup(written)
 
 function toUnlisted(written: string, phonics: Phonics, unlisted: Unlisted): ResolvedItem {
   const meant = findSlip(written, phonics)
