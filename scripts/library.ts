@@ -12,7 +12,7 @@ import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { makeStories } from './bench/stories.ts'
-import { PROGRAM } from './root.ts'
+import { PROGRAM, ROOT } from './root.ts'
 
 const SIZE = 2000
 const IN_SHARD = 2000
@@ -59,38 +59,59 @@ interface Kill {
   readonly after: number
 }
 
-/** One shard through one process. What it wrote counts only when it has ended well: then its file gets its name. */
-async function checkShard({ input, output }: Shard, kill: Kill | undefined): Promise<boolean> {
-  const child = spawn(process.execPath, [PROGRAM, 'stream', '--step', STEP], { stdio: ['pipe', 'pipe', 'inherit'] })
+/** Tells on the third stream how much of the processor a process has used. */
+const HOOK = join(ROOT, 'scripts', 'bench', 'report-cpu.cjs')
+
+/**
+ * One shard through one process. What it wrote counts only when it has ended well: then its file gets its name.
+ * @returns the milliseconds of the processor that it took; undefined where the process died
+ */
+async function checkShard({ input, output }: Shard, kill: Kill | undefined): Promise<number | undefined> {
+  const args = ['--require', HOOK, PROGRAM, 'stream', '--step', STEP]
+  const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit', 'pipe'] })
+  let cost = ''
+  child.stdio[3]?.on('data', (chunk: Buffer) => {
+    cost += chunk.toString()
+  })
   const part = `${output}.part`
-  const written = child.stdout.pipe(createWriteStream(part))
+  const written = createWriteStream(part)
+  child.stdout?.pipe(written)
   // A killed process takes no more; that is told by its end.
-  child.stdin.on('error', () => undefined)
-  createReadStream(input).pipe(child.stdin)
+  child.stdin?.on('error', () => undefined)
+  if (child.stdin) createReadStream(input).pipe(child.stdin)
   const timer = kill && setTimeout(() => child.kill('SIGKILL'), kill.after)
-  const [[code]] = await Promise.all([once(child, 'exit') as Promise<[number | null]>, once(written, 'close')])
+  const [[code]] = await Promise.all([once(child, 'close') as Promise<[number | null]>, once(written, 'close')])
   clearTimeout(timer)
-  if (code !== 0) return false
+  if (code !== 0) return undefined
   renameSync(part, output)
-  return true
+  return Number(cost)
 }
 
-/** @returns how many shards had to be given to another process */
-async function checkAll(shards: readonly Shard[], workers: number, kills: number): Promise<number> {
+interface Run {
+  /** Shards that had to be given to another process. */
+  readonly again: number
+  /** Milliseconds of the processor, of those processes that ended well. */
+  readonly cpu: number
+}
+
+async function checkAll(shards: readonly Shard[], workers: number, kills: number): Promise<Run> {
   const waiting = [...shards]
   let left = kills
   let again = 0
+  let cpu = 0
   const work = async (): Promise<void> => {
     for (let shard = waiting.shift(); shard !== undefined; shard = waiting.shift()) {
       const kill = left > 0 ? { after: 1500 } : undefined
       if (kill) left--
-      if (await checkShard(shard, kill)) continue
-      again++
-      waiting.push(shard)
+      const cost = await checkShard(shard, kill)
+      if (cost === undefined) {
+        again++
+        waiting.push(shard)
+      } else cpu += cost
     }
   }
   await Promise.all(Array.from({ length: workers }, work))
-  return again
+  return { again, cpu }
 }
 
 /** Throws where a document is missing, stands twice or could not be checked. */
@@ -119,16 +140,16 @@ try {
   const workers = toNumber('workers', availableParallelism())
   const shards = writeShards(folder, documents)
   const start = performance.now()
-  const again = await checkAll(shards, workers, toNumber('kills', 1))
+  const { again, cpu } = await checkAll(shards, workers, toNumber('kills', 1))
   const seconds = (performance.now() - start) / 1000
   const found = await count(shards)
   const perSecond = found.documents / seconds
-  const hours = 10_000_000 / perSecond / 3600
+  const toHours = (milliseconds: number): string => ((milliseconds * 10_000_000) / 3_600_000).toFixed(1)
   process.stdout.write(
     `${found.documents} documents of some ${SIZE / 1000} KB at ${STEP}, ${shards.length} shards, ${workers} workers: ` +
-      `${seconds.toFixed(0)} s, ${perSecond.toFixed(0)} documents a second; ${again} shards were given to another process; ` +
+      `${seconds.toFixed(0)} s, ${perSecond.toFixed(0)} documents a second, ${(cpu / found.documents).toFixed(2)} ms of the processor for each; ${again} shards were given to another process; ` +
       `${found.messages} messages; every document is there once.\n` +
-      `Ten million such documents: ${hours.toFixed(1)} hours on this machine.\n`,
+      `Ten million such documents: ${toHours(1000 / perSecond)} hours at this pace, ${toHours(cpu / found.documents)} hours of one core.\n`,
   )
 } finally {
   rmSync(folder, { recursive: true, force: true })
