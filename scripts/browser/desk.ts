@@ -12,9 +12,10 @@ export interface RunningDesk {
   close(): Promise<void>
 }
 
-export async function runDesk(folder: string): Promise<RunningDesk> {
+/** @param port 0 for any that is free; drafts belong to an address, so the same one finds them again */
+export async function runDesk(folder: string, port = 0): Promise<RunningDesk> {
   const cli = join(ROOT, 'dist', 'cli.cjs')
-  const child = spawn(process.execPath, [cli, 'desk', folder, '--no-open', '--stay', '--port', '0'])
+  const child = spawn(process.execPath, [cli, 'desk', folder, '--no-open', '--stay', '--port', `${port}`])
   const address = await readAddress(child)
   return { address, origin: new URL(address).origin, close: () => close(child) }
 }

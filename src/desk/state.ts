@@ -42,7 +42,7 @@ export interface Session {
 }
 
 /** A question or a sheet over the page, one at a time. */
-export type Dialog =
+type Dialog =
   | { readonly kind: 'new'; readonly copyOf?: string }
   | { readonly kind: 'print' }
   | { readonly kind: 'sequence'; readonly name: string }

@@ -38,7 +38,7 @@ export async function openStory(page: Page, path: string, fresh?: string): Promi
   return undefined
 }
 
-export async function closeStory({ state }: Page): Promise<void> {
+async function closeStory({ state }: Page): Promise<void> {
   const session = state.session.peek()
   if (session === undefined) return
   state.session.value = undefined

@@ -16,7 +16,7 @@ export function toKept(comment: string): Kept {
   return { word, what: body, reason }
 }
 
-export const toKeptText = ({ word, what, reason }: Kept): string =>
+const toKeptText = ({ word, what, reason }: Kept): string =>
   `${word === undefined ? `Switch: ${what}` : `Kept here: ${word}`}${reason === '' ? '' : ` (${reason})`}`
 
 export class KeptWidget extends WidgetType {

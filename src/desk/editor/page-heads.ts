@@ -63,7 +63,7 @@ export function toHead({
 }
 
 /** @example 6 words, 1 cannot be read yet */
-export function toWords(page: Pick<PageCount, 'words' | 'notYet'> | undefined): string {
+function toWords(page: Pick<PageCount, 'words' | 'notYet'> | undefined): string {
   if (page === undefined || page.words === 0) return 'no words yet'
   const words = page.words === 1 ? '1 word' : `${page.words} words`
   if (page.notYet === 0) return page.words === 1 ? `${words}, it can be read` : `${words}, all can be read`

@@ -2,9 +2,8 @@
 
 import { useState } from 'preact/hooks'
 import { applyChange } from '../actions.ts'
-import { usePage } from '../page.ts'
-import { toTold } from '../told.ts'
-import { Field, Said } from './parts.tsx'
+import { type Told, usePage } from '../page.ts'
+import { Field, Problems } from './parts.tsx'
 
 type Accent = 'general-american' | 'southern-british'
 
@@ -15,7 +14,7 @@ export function NewSequence() {
   const [title, setTitle] = useState('')
   const [accent, setAccent] = useState<Accent>('general-american')
   const [lines, setLines] = useState('')
-  const [wrong, setWrong] = useState('')
+  const [wrong, setWrong] = useState<readonly Told[]>([])
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault()
     const stem =
@@ -27,7 +26,7 @@ export function NewSequence() {
     const path = `${stem}.yaml`
     const answer = await page.tools.ask({ kind: 'new sequence', sequence: { path, title, accent, steps } })
     if (!answer.ok) {
-      setWrong(answer.problems.map(toTold).join(' '))
+      setWrong(answer.problems)
       return
     }
     if (await applyChange(page, answer.value, `${path} is written.`))
@@ -56,11 +55,9 @@ export function NewSequence() {
             onInput={(event) => setLines(event.currentTarget.value)}
           />
         </Field>
-        {wrong !== '' && (
-          <p class="wrong" role="alert">
-            <Said text={wrong} />
-          </p>
-        )}
+        <div aria-live="polite">
+          <Problems problems={wrong} />
+        </div>
         <button type="submit">Write it</button>
       </form>
     </details>

@@ -50,8 +50,7 @@ export function Places() {
   )
 }
 
-export const toCount = (places: readonly Place[]): string =>
-  places.length === 1 ? '1 place' : `${places.length} places`
+const toCount = (places: readonly Place[]): string => (places.length === 1 ? '1 place' : `${places.length} places`)
 
 const toName = ({ word, message }: Place): string => word ?? message
 

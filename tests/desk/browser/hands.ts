@@ -22,7 +22,7 @@ export async function type(page: Page, text: string): Promise<void> {
   await page.keyboard.type(text)
 }
 
-export async function chord(page: Page, ...keys: readonly KeyInput[]): Promise<void> {
+async function chord(page: Page, ...keys: readonly KeyInput[]): Promise<void> {
   const last = keys.at(-1)
   const held = keys.slice(0, -1)
   for (const key of held) await page.keyboard.down(key)
@@ -66,8 +66,8 @@ function pointing(page: Page, name: string, tap: Tap): Hand {
     press,
     async fill(label, text) {
       const target = await named(page, label)
-      await target.evaluate((one) => (one as HTMLInputElement).select())
       await tap(target)
+      await target.evaluate((one) => (one as HTMLInputElement).select())
       await type(page, text)
     },
     // The list of a select is drawn by the system, so no test can press in it.

@@ -3,7 +3,7 @@
 import type { Page } from 'puppeteer-core'
 import { type Hand, type } from './hands.ts'
 
-export const STORY = {
+const STORY = {
   title: 'Sid and the Bun',
   step: 'pink-4',
   /** As typed: `won` cannot be read at this step, and `got` is put in its place. */

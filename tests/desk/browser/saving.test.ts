@@ -1,0 +1,123 @@
+// What stands between a text and its file, in both browsers and on a real disk: another program, a server that is gone, a second tab.
+
+import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'puppeteer-core'
+import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
+import { type BrowserName, type OpenBrowser, openBrowser, openPage } from '../../../scripts/browser/browsers.ts'
+import { runDesk } from '../../../scripts/browser/desk.ts'
+import { ROOT } from '../../console.ts'
+import { describeWith } from '../../tools.ts'
+import { mouse } from './hands.ts'
+
+const STORY = '01-tam-and-the-hat.md'
+const THEIRS = '---\nstep: pink-4\n---\n\n# Tam\r\n\r\nTam ran.\r\n'
+const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
+
+const waitForNotice = (page: Page, words: string) =>
+  page.waitForFunction((text) => document.querySelector('.notice')?.textContent?.includes(text), {}, words)
+const waitForText = (page: Page, words: string) =>
+  page.waitForFunction((text) => document.querySelector('.cm-content')?.textContent?.includes(text), {}, words)
+const waitForSaved = (page: Page) =>
+  page.waitForFunction(() => document.querySelector('.save-state')?.textContent?.startsWith('Saved '))
+/** What the page promises within half a second of the last key: the browser holds a draft. */
+const waitForDraft = (page: Page) =>
+  page.waitForFunction(
+    () =>
+      new Promise<boolean>((done) => {
+        const asked = indexedDB.open('battledore-desk')
+        asked.onerror = () => done(false)
+        asked.onsuccess = () => {
+          const base = asked.result
+          const all = base.transaction('drafts').objectStore('drafts').count()
+          all.onsuccess = () => {
+            base.close()
+            done(all.result > 0)
+          }
+        }
+      }),
+    { polling: 100 },
+  )
+
+for (const name of BROWSERS)
+  describeWith(name, `saving in ${name}`, () => {
+    let open: OpenBrowser
+    let folder: string
+    beforeAll(async () => {
+      open = await openBrowser(name)
+    })
+    afterAll(async () => {
+      await open?.browser.close()
+    })
+    beforeEach(() => {
+      folder = mkdtempSync(join(tmpdir(), 'battledore-saving-'))
+      cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
+    })
+    const read = (): string => readFileSync(join(folder, STORY), 'utf8')
+
+    async function openStory(address: string): Promise<Page> {
+      const { page } = await openPage(open, 1280, 800)
+      await page.goto(address)
+      await mouse(page).press('Open Tam and the Hat')
+      await page.waitForSelector('.cm-content')
+      await page.waitForFunction(() => document.querySelector('.page-head span')?.textContent !== '')
+      return page
+    }
+
+    it('another program changes the story: nothing is written over, and both can be had', async () => {
+      const desk = await runDesk(folder)
+      const page = await openStory(desk.address)
+      const hand = mouse(page)
+      await hand.toText()
+      await page.keyboard.type(' Zub sat.')
+      writeFileSync(join(folder, STORY), THEIRS)
+      await waitForNotice(page, 'Another program has changed this story')
+      expect(read()).toBe(THEIRS)
+      await hand.press('Take theirs')
+      await waitForText(page, 'Tam ran.')
+      expect(read()).toBe(THEIRS)
+      await hand.press('Undo')
+      await waitForText(page, 'Zub sat.')
+      await page.close()
+      await desk.close()
+    })
+
+    it('the server is gone: the text is still there, and there again at the next opening', async () => {
+      const first = await runDesk(folder)
+      const page = await openStory(first.address)
+      await first.close()
+      const before = read()
+      await mouse(page).toText()
+      await page.keyboard.type(' Zub sat.')
+      await waitForNotice(page, 'Your text is still here')
+      expect(read()).toBe(before)
+      await waitForDraft(page)
+      await page.close({ runBeforeUnload: false })
+      const second = await runDesk(folder, Number(new URL(first.origin).port))
+      const again = await openStory(second.address)
+      await waitForNotice(again, 'that were not saved')
+      await mouse(again).press('Take them')
+      // Only what is on the screen is drawn.
+      await mouse(again).toText()
+      await waitForText(again, 'Zub sat.')
+      await waitForSaved(again)
+      expect(read()).toContain('Zub sat.')
+      await again.close()
+      await second.close()
+    })
+
+    it('a second tab can only look', async () => {
+      const desk = await runDesk(folder)
+      const page = await openStory(desk.address)
+      const other = await openStory(desk.address)
+      await waitForNotice(other, 'is open in another tab or window')
+      await mouse(other).toText()
+      await other.keyboard.type('x')
+      await waitForText(other, 'Tam and Zub ran.')
+      expect(await other.$eval('.cm-content', (one) => one.textContent)).not.toContain('x')
+      await page.close()
+      await other.close()
+      await desk.close()
+    })
+  })
