@@ -9,6 +9,9 @@ import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { createStore } from './store.ts'
 
+/** What only a file about a reader or a group says. */
+const READER = /^(?:lessons|members|step)\s*:/m
+
 const PLACE = '<!-- settings -->'
 
 export async function writeOneFile(folder: string, file: string, withSettings: boolean, io: Io): Promise<ExitCode> {
@@ -32,6 +35,8 @@ export async function writeOneFile(folder: string, file: string, withSettings: b
   const names = Object.keys(settings)
   const more = names.length > 0 ? `, with ${names.join(', ')} inside` : ''
   io.stdout.write(`${toShownPath(file)} is the desk as one file${more}. It opens with a double click.\n`)
+  if (Object.values(settings).some((text) => READER.test(text)))
+    io.stdout.write('Files of readers are among it, with the names of children: think before you hand it on.\n')
   return 0
 }
 

@@ -91,7 +91,7 @@ async function serve(
     return 2
   }
   const { watchFolder } = await import('./watch.ts')
-  const watcher = await watchFolder(folder, io, (names) => server.tell(names))
+  const watcher = watchFolder(folder, io, (names) => server.tell(names))
   tell(server, port, folder, stay === true, io)
   await tellOuter(folder, io)
   if (open) openBrowser(server.address, io)

@@ -9,11 +9,13 @@ import type { Io } from '../io.ts'
 /** Milliseconds in which changes are gathered: a program that saves often writes more than once. */
 const GATHER = 100
 
-export async function watchFolder(
-  folder: string,
-  io: Io,
-  tell: (names: readonly string[]) => void,
-): Promise<{ close(): Promise<void> }> {
+export interface FolderWatch {
+  /** A large folder is gone through first; the page need not wait for that. */
+  readonly ready: Promise<void>
+  close(): Promise<void>
+}
+
+export function watchFolder(folder: string, io: Io, tell: (names: readonly string[]) => void): FolderWatch {
   const changed = new Set<string>()
   let timer: NodeJS.Timeout | undefined
   const watcher = watch(folder, {
@@ -31,9 +33,13 @@ export async function watchFolder(
       }, GATHER)
     })
   // Where watching fails, as over some networks, a save still finds out what has changed.
-  watcher.on('error', () => io.stderr.write('Changes by other programs may not be seen at once here.\n'))
-  await new Promise<void>((done) => watcher.once('ready', () => done()))
+  let isTold = false
+  watcher.on('error', () => {
+    if (!isTold) io.stderr.write('Changes by other programs may not be seen at once here.\n')
+    isTold = true
+  })
   return {
+    ready: new Promise<void>((done) => watcher.once('ready', () => done())),
     close() {
       clearTimeout(timer)
       return watcher.close()

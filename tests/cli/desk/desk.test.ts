@@ -151,6 +151,7 @@ describe('the page as one file', () => {
   it('takes settings, sequences and readers with it, and nothing that ends a script', async () => {
     expect(await main(['desk', 'stories', '--one-file', 'desk.html', '--with-settings'], world.io)).toBe(0)
     expect(world.out()).toContain('with battledore.yaml, readers/meg.yaml inside')
+    expect(world.out()).toContain('names of children')
     const [, json = ''] = /data-name="settings">(.*?)<\/script>/s.exec(world.read('desk.html')) ?? []
     expect(JSON.parse(json)).toEqual({
       'battledore.yaml': 'names: [Tam]\n',

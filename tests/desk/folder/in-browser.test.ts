@@ -10,7 +10,7 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest'
 import { createPageFiles } from '../../../src/cli/desk/page-files.ts'
 import { createStore } from '../../../src/cli/desk/store.ts'
-import { watchFolder } from '../../../src/cli/desk/watch.ts'
+import { type FolderWatch, watchFolder } from '../../../src/cli/desk/watch.ts'
 import { type DeskServer, startDeskServer } from '../../../src/desk-server/index.ts'
 import { createWorld, type TestWorld } from '../../cli/io.ts'
 import { ROOT } from '../../console.ts'
@@ -28,7 +28,7 @@ describeWith('chromium', 'the desk in Chromium', () => {
   let context: BrowserContext
   let world: TestWorld
   let server: DeskServer
-  let watcher: Awaited<ReturnType<typeof watchFolder>>
+  let watcher: FolderWatch
   /** What the browser asked for, and what it complained of. */
   let asked: string[]
   let complaints: string[]
@@ -39,7 +39,8 @@ describeWith('chromium', 'the desk in Chromium', () => {
   beforeEach(async () => {
     world = createWorld({ 'hat.md': STORY })
     server = await startDeskServer(0, { store: createStore(world.cwd, world.io), pageFile: createPageFiles })
-    watcher = await watchFolder(world.cwd, world.io, (names) => server.tell(names))
+    watcher = watchFolder(world.cwd, world.io, (names) => server.tell(names))
+    await watcher.ready
     context = await browser.newContext({ acceptDownloads: true })
     context.setDefaultTimeout(10_000)
     asked = []

@@ -76,7 +76,8 @@ it('tells why a save was refused', async () => {
 })
 
 it('hears of changes by other programs, and the server knows that a page is open', async () => {
-  const watcher = await watchFolder(world.cwd, world.io, (names) => server.tell(names))
+  const watcher = watchFolder(world.cwd, world.io, (names) => server.tell(names))
+  await watcher.ready
   const heard: (readonly string[] | undefined)[] = []
   const stop = folder.watch((names) => heard.push(names))
   await until(() => pages.at(-1) === 1)
