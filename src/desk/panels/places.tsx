@@ -102,20 +102,25 @@ const toReadOut = (place: Place, at: number, all: number): string =>
 function Index({ places }: { readonly places: readonly Place[] }) {
   const page = usePage()
   const open = page.state.session.value?.place.value
-  return (
-    <section class="index" aria-labelledby="all-places">
-      <h3 id="all-places">All places</h3>
-      <dl>
-        {toPages(places).map(({ number, first, own }, at) => (
-          <PageIndex
-            key={at}
-            {...{ number, first, own }}
-            count={places.length}
-            open={open !== undefined && open >= first && open < first + own.length ? open : undefined}
-          />
-        ))}
-      </dl>
-    </section>
+  // Most keys leave the list as it is, and then it is not gone through.
+  const seen = places.map(({ page: number, word, message }) => `${number} ${word} ${message}`).join('\n')
+  return useMemo(
+    () => (
+      <section class="index" aria-labelledby="all-places">
+        <h3 id="all-places">All places</h3>
+        <dl>
+          {toPages(places).map(({ number, first, own }, at) => (
+            <PageIndex
+              key={at}
+              {...{ number, first, own }}
+              count={places.length}
+              open={open !== undefined && open >= first && open < first + own.length ? open : undefined}
+            />
+          ))}
+        </dl>
+      </section>
+    ),
+    [page, open, seen],
   )
 }
 
