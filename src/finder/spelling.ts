@@ -36,9 +36,12 @@ export function findSpelling(written: string, sequence: Sequence, phonics: Phoni
     }
   }
   const taught = sequence.steps.flatMap(({ adds }) => adds.correspondences).find((one) => one.letters === letters)
-  if (taught) return { spelling: [({ key }) => key === taught.key] }
+  if (taught && !CLUSTER.test(letters)) return { spelling: [({ key }) => key === taught.key] }
   return { spelling: letters.includes('_') ? [(unit) => unit.letters === letters] : { letters } }
 }
+
+/** Who asks for `st` means that of `stop`, and not that of `castle`, though a late step teaches it. */
+const CLUSTER = /^(?:[bcfgps]l|[bcdfgpt]r|[dt]w|s[ckmnptw]|s[cpt]r|spl)$/
 
 export type Where = 'start' | 'end' | 'any'
 
