@@ -1,8 +1,7 @@
-// Draws the sentences on which offers are measured: 100 for each of three steps, one unreadable word each, by a seed.
+// Draws sentences on which offers are measured, one unreadable word each, by a seed, as many for each of three steps: half to tune by, half (called by
+// the name that is given) to stay unseen. They are added to the table, which lies beside this file, so that the measure needs no folder of stories.
 //
-//   npx tsx scripts/accuracy/draw-offer-sentences.ts FOLDER-OF-STORIES
-//
-// Run once; the drawn table is kept beside this file, so that the measure needs no folder of stories.
+//   npx tsx scripts/accuracy/draw-offer-sentences.ts FOLDER-OF-STORIES SEED HOW-MANY-A-STEP NAME
 
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -15,8 +14,9 @@ import { createResources } from '../../src/cli/resources.ts'
 import { toProblemLine } from '../../src/problem/index.ts'
 import type { Story } from '../../src/story/index.ts'
 
-const SEED = 20261129
-const EACH = 100
+const [folder = '', seed = '', each = '', name = ''] = process.argv.slice(2)
+if (!folder || !(Number(seed) > 0) || !(Number(each) > 0) || !name)
+  throw new Error('say where the stories lie, a seed, how many sentences a step, and the name of the unseen half')
 const STEPS = ['blue-3', 'green-3', 'green-8'] as const
 const MOST_WORDS = 25
 
@@ -49,9 +49,6 @@ function shuffle<T>(items: readonly T[], random: () => number): T[] {
 }
 
 const resources = createResources(createProcessIo(process))
-const folder = process.argv[2]
-if (folder === undefined) throw new Error('say in which folder the stories lie')
-
 const stories = readdirSync(folder)
   .filter((name) => name.endsWith('.md'))
   .sort()
@@ -87,8 +84,10 @@ const sentencesOf = (story: Story) =>
 const credit = (source: string, what: string): string =>
   new RegExp(`^\\* ${what}: (.*)$`, 'm').exec(source)?.[1]?.trim() ?? '-'
 
-const random = createRandom(SEED)
-const taken = new Set<string>()
+const data = new URL('data/', import.meta.url)
+const before = readFileSync(new URL('offer-sentences.tsv', data), 'utf8').trimEnd()
+const random = createRandom(Number(seed))
+const taken = new Set(before.split('\n').map((row) => row.split('\t')[3] ?? ''))
 const rows: string[] = []
 for (const step of STEPS) {
   let count = 0
@@ -98,29 +97,22 @@ for (const step of STEPS) {
     bySentence.set(place.sentence, [...(bySentence.get(place.sentence) ?? []), place])
   for (const [sentence, places] of shuffle([...bySentence], random)) {
     const place = places[Math.floor(random() * places.length)]
-    const half = random() < 0.5 ? 'tuning' : 'unseen'
+    const half = random() < 0.5 ? 'tuning' : name
     if (place === undefined || taken.has(sentence)) continue
     taken.add(sentence)
     rows.push([half, step, place.word, sentence, place.story].join('\t'))
-    if (++count === EACH) break
+    if (++count === Number(each)) break
   }
 }
 
-const used = new Set(rows.map((row) => row.split('\t')[4]))
+const used = new Set([...before.split('\n'), ...rows].map((row) => row.split('\t')[4]))
 const sources = stories
   .filter(({ name }) => used.has(name))
   .map(({ name, source }) =>
     [name, /^# (.*)$/m.exec(source)?.[1]?.trim() ?? '-', credit(source, 'Text'), credit(source, 'License')].join('\t'),
   )
 
-const data = new URL('data/', import.meta.url)
-writeFileSync(
-  new URL('offer-sentences.tsv', data),
-  `# Drawn by scripts/accuracy/draw-offer-sentences.ts with the seed ${SEED} from stories of the African Storybook project.
-# half	step	unreadable word	sentence	story
-${rows.join('\n')}
-`,
-)
+writeFileSync(new URL('offer-sentences.tsv', data), `${before}\n# Seed ${seed}\n${rows.join('\n')}\n`)
 writeFileSync(
   new URL('offer-sources.tsv', data),
   `# Where the sentences of offer-sentences.tsv come from: African Storybook, africanstorybook.org. CC-BY: Creative Commons Attribution.

@@ -14,7 +14,14 @@ import { readRows } from './read-rows.ts'
 const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
 type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
 
-export const HALVES = ['tuning', 'unseen'] as const
+/** `fresh`: drawn later, looked at once; then the faults of grammar that it showed were mended. */
+export const HALVES = ['tuning', 'unseen', 'fresh'] as const
+
+export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
+  tuning: 'sentences seen while tuning',
+  unseen: 'sentences not seen while tuning',
+  fresh: 'sentences of a later draw, seen once',
+}
 type Half = (typeof HALVES)[number]
 
 export interface FirstOffer {

@@ -8,7 +8,7 @@ import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measureListed, measureRefused } from './listed.ts'
-import { countOffers, findFirstOffers, HALVES } from './offers.ts'
+import { countOffers, findFirstOffers, HALF_NAMES, HALVES } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
 import { measurePictures } from './pictures.ts'
@@ -189,7 +189,7 @@ async function offers(): Promise<readonly Row[]> {
   const source = "the project's own judgement of sentences of the African Storybook, drawn by a seed"
   return HALVES.flatMap((half) => {
     const { sentences, made, counts } = countOffers(found.filter((one) => one.half === half))
-    const name = `sentences ${half === 'tuning' ? 'seen while tuning' : 'not seen while tuning'}`
+    const name = HALF_NAMES[half]
     const row = (what: string, published: string, count: number, of: number): Row => ({
       what: `${what}, ${name}`,
       published,

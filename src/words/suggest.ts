@@ -3,6 +3,7 @@
 
 import { type Candidates, createCandidates, type SuggestSources } from './candidates.ts'
 import { EDGE, type Neighbours } from './company.ts'
+import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
@@ -52,14 +53,14 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
   if (way === 'as-it-is') return findAsItIs(whole, place, tools).map((text) => toCaseOf(written, text))
   const facts = way === 'none' ? undefined : factsOf(stem)
   if (facts === undefined) return []
-  const use = owner === '' ? (given ?? findUse(stem, facts, place, factsOf)) : OWNER
+  const use = owner === '' ? (given ?? findUse(stem, facts, place, factsOf)) : toOwner(facts)
   if (use === undefined || use.part === 'little') return []
   const offers: string[] = []
   const end = owner === '' ? place : { ...place, after: [] }
   for (const find of [fromTable, fromTree])
     for (const text of find(stem, use, place, tools)) {
       if (offers.length === MOST) return offers
-      const offer = toCaseOf(written, text + owner)
+      const offer = toCaseOf(written, withOwner(text, owner))
       if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
     }
   return offers
@@ -89,7 +90,15 @@ function writeOut(written: string, word: string, place: Surroundings, tools: Too
     .slice(0, 1)
 }
 
-const OWNER: WordUse = { part: 'noun', inflection: 'none' }
+/** `children's` is said of several. */
+const toOwner = ({ inflection }: WordFacts): WordUse => ({
+  part: 'noun',
+  inflection: inflection === 'plural' ? 'plural' : 'none',
+})
+
+/** `kids'`, `men's`, `boss's`. */
+const withOwner = (text: string, owner: string): string =>
+  owner !== '' && /[^s]s$/.test(text) ? `${text}'` : text + owner
 
 const fromTable = (word: string, use: WordUse, place: Surroundings, tools: Tools): string[] =>
   tools.candidates

@@ -39,11 +39,15 @@ const JOINING = toSet('after and as because before but if or so than then though
 /** Words that say how much: `very big`. */
 export const DEGREES = toSet('as how pretty quite rather really so too very')
 const LINKING = toSet('became become felt feel feels get gets got look looked looks seem seemed seems stay stayed')
-const GLUE = toSet('a_bit all also always at_last just never not now often only soon still then')
+const GLUE = toSet('a_bit all also always at_last even ever just never not now often only really soon still then')
 
 const ABOUT = /^(?:dream|know|sing|sang|speak|spoke|stor(?:y|ies)|talk|tell|think|thought|told)(?:s|t|ing|ed)?$/
 const INTO =
-  /^(?:climb|drop|dropp|fall|hop|hopp|jump|leap|slip|slipp)(?:s|ing|ed|t)?$|^(?:fell|get|gets|got|put|stepped)$/
+  /^(?:climb|drop|dropp|fall|hop|hopp|jump|leap|pour|slip|slipp)(?:s|ing|ed|t)?$|^(?:fell|get|gets|got|put|puts|putting|stepped)$/
+/** What is somebody's own, so that it is told whose. */
+const OWN =
+  /^(?:age|arm|aunt|back|body|boss|brother|child|children|dad|daughter|ear|eye|face|family|father|feet|finger|foot|friend|gran|grand[a-z]+|hair|hand|head|heart|home|hope|husband|joy|knee|leg|life|lip|live|love|mind|mom|mother|mouth|mum|name|nose|pal|parent|skin|sister|son|stomach|surprise|teacher|teeth|thank|tooth|turn|uncle|way|wife|wish|work)s?$/
+
 const TIMES = /^(?:afternoon|day|evening|moment|month|morning|night|time|week|year)s?$/
 
 const isMark = (token: string): boolean => !/[\p{L}\p{N}]/u.test(token)
@@ -83,6 +87,8 @@ export const isDetermined = ({ before }: Surroundings, factsOf: FactsOf): boolea
   return false
 }
 
+/** After `did`, `will` and their like a doing word stands in its base form, with little words between: `did not even smile`. */
+export const isAfterHelper = (place: Surroundings): boolean => BEFORE_BASE.has(ruler(place) ?? '')
 export const isAfterHave = (place: Surroundings): boolean => HAVE.has(ruler(place) ?? '')
 export const isAfterBe = (place: Surroundings): boolean => BE.has(ruler(place) ?? '')
 export const isAfterLink = (place: Surroundings): boolean => isAfterBe(place) || LINKING.has(ruler(place) ?? '')
@@ -157,11 +163,11 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   /** After what is told, known, thought or dreamt: `dreaming about`. */
   ab: (place) => ABOUT.test(prevOf(place) ?? ''),
   /** After a fall, a leap or a step: `fell into`. */
-  fi: (place, factsOf) => INTO.test(prevOf(place) ?? '') && opensObject(nextOf(place), factsOf),
+  fi: (place, factsOf) => place.before.slice(-4).some((word) => INTO.test(word)) && opensObject(nextOf(place), factsOf),
   /** After a form of `go` or `come`, to the end of its clause: `went home`. */
   hm: (place) =>
     /^(?:go|goes|going|gone|went|came|come|comes|coming|ran|run)$/.test(prevOf(place) ?? '') &&
-    endsClause(nextOf(place)),
+    (endsClause(nextOf(place)) || /^(?:again|alone|early|late|soon|to|with)$/.test(nextOf(place) ?? '')),
   /** A form of `have` before it, and the end of its clause after it. */
   hv: (place) => isAfterHave(place) && endsClause(nextOf(place)),
   /** Nothing after it that makes `'s` a short `has`. */
@@ -178,6 +184,53 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   no: ({ after }, factsOf) => {
     const facts = factsOf(after[0] ?? '')
     return facts?.main === 'noun' && facts.inflection === 'none'
+  },
+  /** Opens a clause of its own that tells what happened then: `as she went`. */
+  ac: ({ before, after }, factsOf) =>
+    !/^(?:as|just|same|so|such)$/.test(before.at(-1) ?? '') &&
+    SUBJECTS.has(after[0] ?? '') &&
+    factsOf(after[1] ?? '')?.inflection === 'past' &&
+    !/^(?:did|had|was|were)$/.test(after[1] ?? ''),
+  /** A word before it that opens the phrase of one thing: not `some`, not `more`. */
+  Ds: (place, factsOf) =>
+    isDetermined(place, factsOf) &&
+    !place.before.slice(-3).some((word) => /^(?:any|enough|more|much|no|some)$/.test(word)),
+  /** Things or stuff after it, of which there is more: not `more than`, `some more`. */
+  mx: ({ before, after }, factsOf) =>
+    factsOf(after[0] ?? '')?.main === 'noun' &&
+    !after.slice(0, 5).includes('than') &&
+    !/^(?:any|far|few|many|much|no|once|some|the)$/.test(before.at(-1) ?? ''),
+  /** `the` before it and several things after it: `the other birds`. */
+  ox: (place, factsOf) => prevOf(place) === 'the' && factsOf(nextOf(place) ?? '')?.inflection === 'plural',
+  /** A helping word before it, and no `ever` after it: `had never seen`. */
+  ax: (place) =>
+    /^(?:can|could|did|does|had|has|have|is|are|must|should|was|were|will|would)$/.test(prevOf(place) ?? '') &&
+    nextOf(place) !== 'ever',
+  /** One that does it before it, and what it is done to or that one does it after it: `he loved the cow`. */
+  lk: (place, factsOf) => {
+    const prev = prevOf(place)
+    // `fond of his dog so much` is no good English.
+    if (place.after.slice(0, 7).includes('much')) return false
+    const isOne = prev === 'i' || (prev !== undefined && factsOf(prev) === undefined) || isOneDoer(prev, factsOf)
+    return isOne && (opensObject(nextOf(place), factsOf) || /[a-z]{2}ing$/.test(nextOf(place) ?? ''))
+  },
+  /** One thing after it, that `a` can stand before. */
+  na: ({ after }, factsOf) => {
+    const facts = factsOf(after[0] ?? '')
+    const isOne = facts?.main === 'noun' && facts.inflection === 'none' && !TIMES.test(after[0] ?? '')
+    return isOne && /^[^aeiouh]/.test(after[0] ?? '')
+  },
+  /** No word that opens a phrase before it. */
+  nD: (place, factsOf) => !isDetermined(place, factsOf),
+  /** A `not` before it, in its clause. */
+  ng: ({ before, after }) =>
+    before.slice(-4).some((word) => /n't$|^(?:cannot|never|not)$/.test(word)) && after[0] !== 'else',
+  /** A thing after it, maybe described, that is nobody's father, hand or name. */
+  nx: (place, factsOf) => {
+    const { after } = place
+    const at = factsOf(after[0] ?? '')?.main === 'adjective' ? 1 : 0
+    const word = after[at] ?? ''
+    return prevOf(place) !== 'to' && factsOf(word)?.main === 'noun' && !TIMES.test(word) && !OWN.test(word)
   },
   /** No `of` after it. */
   nof: (place) => nextOf(place) !== 'of',

@@ -10,6 +10,7 @@ import {
   isAfterBe,
   isAfterDegree,
   isAfterHave,
+  isAfterHelper,
   isAfterLink,
   nextOf,
   PREPOSITIONS,
@@ -52,7 +53,7 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   const describing = (): PartOfSpeech | undefined =>
     can(isLed ? 'adjective' : 'noun') ?? can('noun') ?? can('adjective')
   if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
-  if (prev !== undefined && BEFORE_BASE.has(prev) && inflection === 'none') return can('verb')
+  if (isAfterHelper(place) && inflection === 'none') return can('verb')
   if (prev !== undefined && DOERS.has(prev)) return can('verb')
   if (isAfterHave(place) && /^(?:past|participle)$/.test(inflection)) return can('verb')
   if (isAfterDegree(place)) return can('adjective') ?? can('adverb')

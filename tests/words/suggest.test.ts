@@ -54,6 +54,30 @@ describe('what could stand for a word', () => {
     expect(suggest(sentence)).toEqual([])
   })
 
+  // Little words have what the table says of their own form, where it can stand.
+  const LITTLE = new Set('the not rest of a when kids mum and dad big extra'.split(' '))
+  const little = createSuggester({ ...sources, isReadable: (word) => LITTLE.has(word) })
+  it.each([
+    ['They shut the door of [their] house.', 'the'],
+    ['They held [their] hands.', undefined],
+    ['They ate to [their] joy.', undefined],
+    ['In [one] corner sat a dog.', 'a'],
+    ['[One] day he sat.', undefined],
+    ['He had [never] seen it.', 'not'],
+    ['He [never] ever sat.', undefined],
+    ['The [other] dogs sat.', 'rest of the'],
+    ['An [other] dog sat.', undefined],
+    ['[As] she ran, he sat.', 'When'],
+    ['She sat as [as] he did.', undefined],
+    ['He got [more] food.', 'extra'],
+    ['He had [more] dogs than cats.', undefined],
+    ['His [parents] sat.', 'mum and dad'],
+    ["The [children's] dog sat.", "kids'"],
+    ['He is big and [powerful].', undefined],
+  ])('%s → %s, of little words', (sentence, offer) => {
+    expect(suggest(sentence, little)[0]).toBe(offer)
+  })
+
   it('goes by what stands around the word', () => {
     expect(suggest('He [ate] a bun.')[0]).toBe('had')
     expect(suggest('He [ate].')).toEqual([])
