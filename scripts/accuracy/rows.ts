@@ -163,7 +163,7 @@ async function heteronyms(): Promise<readonly Row[]> {
     ['a second set, seen while tuning', tuning, 'African Storybook and made, judged by hand'],
     ['a second set, unseen', unseen, 'African Storybook and made, judged by hand'],
     ['a third set, by which faults were mended', third, 'African Storybook and made, judged by hand'],
-    ['a fourth set, drawn after', fourth, 'African Storybook and made, judged by hand'],
+    ['a fourth set, drawn after, by which one fault was mended', fourth, 'African Storybook and made, judged by hand'],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
   ] as const
   return sets.map(([set, one, source]) => ({

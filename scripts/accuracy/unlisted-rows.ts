@@ -70,14 +70,14 @@ export function saidWordRows({ spelling }: Engine): readonly Row[] {
   )
 }
 
-/** Later sets of names; by the last of them nothing was tuned. */
+/** Later sets of names, each judged before it was asked for, and then used to mend. */
 export function freshNameRows({ spelling }: Engine): readonly Row[] {
   const sets = [
     ['a fresh set', 'names-fresh'],
     ['drawn by seed, by which faults were mended', 'names-drawn'],
     ['a second draw, by which faults were mended', 'names-second'],
     ['a third draw, by which faults were mended', 'names-third'],
-    ['a fourth draw, unseen', 'names-fourth'],
+    ['a fourth draw, looked at last, by which a few faults were mended', 'names-fourth'],
   ] as const
   return sets.map(([set, table]): Row => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))
