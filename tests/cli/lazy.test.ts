@@ -58,3 +58,9 @@ it('loads no part for a plain check, and each rare one only when it is needed', 
   world.write({ '.gitignore': 'x\n' })
   expect(toLoaded('hen.md')).toEqual(['ignore'])
 })
+
+it('keeps out of the program what only a part needs: each would cost every run', () => {
+  const program = readFileSync(join(CLI, '..', 'program.cjs'), 'utf8')
+  for (const sign of ['PDFDocument', 'BrotliDecompress', 'mammoth']) expect(program).not.toContain(sign)
+  expect(program.length).toBeLessThan(1_000_000)
+})

@@ -1,7 +1,7 @@
 // `battledore print`: from words and stories to sheets of paper.
 
 import { Option } from 'commander'
-import { SHEET_KINDS } from '../../sheets/index.ts'
+import { SHEET_KINDS } from '../../sheets/types.ts'
 import { type AddCommand, withExamples } from '../command.ts'
 import { addWordFilters } from '../words/filters.ts'
 import type { PrintOptions } from './options.ts'
