@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs'
 import { packKinds, WORD_KINDS, type WordKind } from '../../src/words/kinds.ts'
 
 /** The rows of src/words/data/kinds.tsv, in the order of the file. */
-export function readKinds(): readonly (readonly [word: string, kinds: readonly WordKind[]])[] {
+function readKinds(): readonly (readonly [word: string, kinds: readonly WordKind[]])[] {
   const [, ...rows] = read('kinds.tsv')
   return rows.map((row) => {
     const [word = '', cell = ''] = row.split('\t')
@@ -19,7 +19,7 @@ function toKind(name: string, row: string): WordKind {
 }
 
 /** The names of src/words/data/names.tsv, in the order of the file. */
-export const readNames = (): readonly string[] => read('names.tsv').slice(1)
+const readNames = (): readonly string[] => read('names.tsv').slice(1)
 
 const read = (file: string): readonly string[] =>
   readFileSync(new URL(`../../src/words/data/${file}`, import.meta.url), 'utf8')

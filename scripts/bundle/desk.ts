@@ -32,25 +32,27 @@ export async function bundleDesk(root: string): Promise<void> {
   const worker = await bundleWorker(root, 'dist/desk/worker.js')
   const app = await bundlePage(root, 'src/desk/served-page.ts', 'dist/desk/app.js')
   const one = await bundlePage(root, 'src/desk/one-file-page.ts', 'dist/desk/one-file.js')
+  const start = await bundlePage(root, 'src/desk/one-file-start.ts', 'dist/desk/one-file-start.js')
   const style = readFileSync(join(root, 'src', 'desk', 'style.css'), 'utf8')
   writeFileSync(join(desk, 'style.css'), style)
   writeFileSync(join(desk, 'index.html'), readFileSync(join(root, 'src', 'desk', 'page.html')))
-  const inside = [...new Set([worker, app, one].flatMap(({ metafile }) => findBundled(metafile)))].sort()
+  const inside = [...new Set([worker, app, one, start].flatMap(({ metafile }) => findBundled(metafile)))].sort()
   writeFileSync(join(root, DESK_INSIDE), JSON.stringify(inside))
   const read = (name: string): string => readFileSync(join(desk, name), 'utf8')
   writeFileSync(
     join(dist, 'battledore-desk.html'),
     toOneFile({
-      app: read('one-file.js'),
+      start: read('one-file-start.js'),
       style,
       data: [
         ...listData(dist),
+        pack('app.js', read('one-file.js')),
         pack('worker.js', read('worker.js')),
         pack('notices.md', toNotices(root, [...new Set([...inside, ...DATA_PACKAGES])].sort())),
       ],
     }),
   )
-  rmSync(join(desk, 'one-file.js'))
+  for (const name of ['one-file.js', 'one-file-start.js']) rmSync(join(desk, name))
 }
 
 function bundlePage(root: string, entry: string, outfile: string): Promise<BuildResult<{ metafile: true }>> {
@@ -110,14 +112,15 @@ function listData(dist: string): readonly Packed[] {
 }
 
 interface OneFile {
-  readonly app: string
+  /** Runs `app.js` of the data. */
+  readonly start: string
   readonly style: string
   readonly data: readonly Packed[]
 }
 
 /** Nothing is fetched: the policy forbids it, but for what the page makes itself. */
-function toOneFile({ app, style, data }: OneFile): string {
-  const script = toInline(app)
+function toOneFile({ start, style, data }: OneFile): string {
+  const script = toInline(start)
   const hash = createHash('sha256').update(script).digest('base64')
   const policy = [
     "default-src 'none'",

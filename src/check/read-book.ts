@@ -20,7 +20,7 @@ import { toWordKey } from '../verdict/index.ts'
 import type { ReadText } from './read-text.ts'
 import { findSequence } from './who-reads.ts'
 
-export interface BookText extends ReadText {
+interface BookText extends ReadText {
   /** As shown to people. */
   readonly path: string
   /** Names that the story allows, as written. */

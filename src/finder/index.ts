@@ -1,6 +1,6 @@
 // Finds words that a reader can read, for boxes, cards, lists and slips.
 
-export { WORD_KINDS as KINDS, type WordKind } from '../words/index.ts'
+export { WORD_KINDS as KINDS } from '../words/index.ts'
 export { findEndings, type ShownEnding } from './endings.ts'
 export type { WordFilters } from './filters.ts'
 export { type FoundWord, type FoundWords, findWords, type WordQuery } from './find.ts'
@@ -17,9 +17,8 @@ export {
   proposePairs,
   type Relaxed,
 } from './sets.ts'
-export { openSheet, SHEET_KINDS, type SheetKind, type SheetPart } from './sheet.ts'
+export { openSheet, type SheetKind, type SheetPart } from './sheet.ts'
 export { findShown, proposeByClass, type ShowAs } from './shown.ts'
 export { findSpelling, type Spelling } from './spelling.ts'
 export { type ListTable, type ListUnit, openListTable } from './table.ts'
 export { isUnhelpful } from './unhelpful.ts'
-export type { VowelGroup } from './vowel-groups.ts'

@@ -21,7 +21,7 @@ export interface SheetPart {
 /** @param count how many words of each part at most */
 export type OpenSheet = (count: number) => readonly SheetPart[]
 
-export const SHEET_KINDS = ['naming', 'doing', 'past', 'describing', 'little'] as const satisfies readonly SheetKind[]
+const SHEET_KINDS = ['naming', 'doing', 'past', 'describing', 'little'] as const satisfies readonly SheetKind[]
 
 /** Nobody writes for small children with words that they do not know. */
 const isForWriting = ({ facts, isSight }: FoundWord): boolean => facts.known > 0 || isSight

@@ -15,7 +15,7 @@ export type FaultCode =
   | 'unsettled-heteronym'
 
 /** What rules find that is no fault of one word, each with the rule that says it. */
-export const RULE_REASONS = {
+const RULE_REASONS = {
   'look-alike-letters': 'no-look-alike-letters',
   mark: 'no-untaught-mark',
   'new-words': 'max-new-words',

@@ -12,7 +12,7 @@ export interface LiveReporter {
 }
 
 /** Says all at the end. */
-export interface WholeReporter {
+interface WholeReporter {
   readonly story?: undefined
   end(results: readonly Result[]): string
 }

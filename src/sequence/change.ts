@@ -34,7 +34,7 @@ export function changeSequence(yaml: string, change: SequenceChange, tools: Load
 }
 
 /** `ai as in rain, ay as in day, said` */
-export const splitWritten = (text: string): readonly string[] =>
+const splitWritten = (text: string): readonly string[] =>
   text
     .split(/[,;\n]/)
     .map((one) => one.trim().replace(/\s+/g, ' '))

@@ -2,15 +2,12 @@
 
 export { toAdvice } from './advice.ts'
 export { toFileName } from './file-name.ts'
-export { type GroupWish, toGroups } from './groups.ts'
+
 export { layStory, layStoryPages, toPlaceText } from './story-sheets.ts'
 export {
-  type AskedWords,
-  type FindPicture,
   type Prepared,
   SHEET_KINDS,
   type SheetKind,
-  type SheetReader,
   type StoryPicture,
   type StorySheetKind,
   type StoryToPrint,

@@ -32,7 +32,7 @@ export function createMarkedLineReader(
   opens: string,
   holds: string,
 ): (source: string, at: number) => MarkedLine | undefined {
-  const opening = new RegExp(String.raw`[*${opens}]`, 'y')
+  const opening = new RegExp(`[*${opens}]`, 'y')
   const run = new RegExp(`[ ${holds}]+`, 'y')
   const lineEnd = /(?<! )(?=\r?\n|$)/y
   const reads = (pattern: RegExp, source: string, at: number): boolean => {

@@ -158,7 +158,7 @@ export async function findBank(
 }
 
 /** What people and animals can be called: the names of the settings, and those of the package. */
-export function findNames({ lexicon, folder, settings }: ListTools): {
+function findNames({ lexicon, folder, settings }: ListTools): {
   own: readonly string[]
   names: readonly string[]
 } {

@@ -22,7 +22,7 @@ export interface DeskSources {
   readonly data: DeskData
 }
 
-export interface AskOptions {
+interface AskOptions {
   readonly signal?: { readonly aborted: boolean; addEventListener(type: 'abort', listener: () => void): void }
   progress?(done: number, all: number): void
 }
@@ -33,12 +33,12 @@ export interface Desk {
 }
 
 /** Nobody waits for the answer any longer: a newer check has overtaken it, or it was cancelled. */
-export class Dropped extends Error {
+class Dropped extends Error {
   override name = 'Dropped'
 }
 
 /** The program itself broke. The message is for the maker. */
-export class DeskFault extends Error {
+class DeskFault extends Error {
   override name = 'DeskFault'
 }
 

@@ -26,15 +26,15 @@ import type { ShelfAnswer } from './questions/shelf.ts'
 import type { CheckAnswer } from './questions/story.ts'
 import type { BankAnswer, BankWish, Choices, Completions, TypedWord } from './questions/words.ts'
 
-export type { About, AboutEdit, Choice, ReaderChoice, Setting, SettingKey } from './questions/about.ts'
-export type { Book, BookWish, Printed, PrintKind, PrintWish, Spread, SpreadMark } from './questions/book.ts'
-export type { Card, CardAnswer, Fix, FixAnswer, FixWish, Letters } from './questions/cards.ts'
+export type { About, AboutEdit, Choice, ReaderChoice, SettingKey } from './questions/about.ts'
+export type { Book, BookWish, Printed, PrintKind, PrintWish, Spread } from './questions/book.ts'
+export type { Card, Fix, Letters } from './questions/cards.ts'
 export type { DeskData, DeskFiles, Opened, Part } from './questions/data.ts'
-export type { SequenceEdit, SequenceItem, SequenceNew, SequenceShown, SequenceStep } from './questions/sequence.ts'
-export type { Changed, DeskEdit, StoryText, Tried } from './questions/shared.ts'
+export type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from './questions/sequence.ts'
+export type { Changed, DeskEdit, StoryText } from './questions/shared.ts'
 export type { BookRow, ShelfAnswer } from './questions/shelf.ts'
-export type { CheckAnswer, CheckedText, Mark, PageCount, Place, UncheckedText } from './questions/story.ts'
-export type { BankAnswer, BankWish, BankWord, Choices, Completions, TypedWord } from './questions/words.ts'
+export type { CheckAnswer, CheckedText, Mark, PageCount, Place } from './questions/story.ts'
+export type { BankAnswer, BankWish, Choices, Completions } from './questions/words.ts'
 
 /** Every question by its kind, with what it says beside that. */
 export interface Questions {

@@ -1,7 +1,7 @@
-// The desk's inside for tests in Node: the data that the package ships, and a folder of files in memory or on the disk.
+// The desk's inside for tests in Node: the data that the package ships, and a folder of files in memory.
 
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
-import { join, relative, sep } from 'node:path'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { answer } from '../../../src/desk/core/answer.ts'
 import type { Answer, DeskData, DeskFiles, Kind, Question } from '../../../src/desk/core/questions.ts'
 import { createState, type DeskState } from '../../../src/desk/core/state.ts'
@@ -30,17 +30,6 @@ export const filesInMemory = (files: Readonly<Record<string, string | Uint8Array
   async read(path) {
     const file = files[path]
     return typeof file === 'string' ? new TextEncoder().encode(file) : file
-  },
-})
-
-export const filesOnDisk = (folder: string): DeskFiles => ({
-  list: async () =>
-    readdirSync(folder, { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, '/')),
-  async read(path) {
-    const file = join(folder, path)
-    return existsSync(file) ? new Uint8Array(readFileSync(file)) : undefined
   },
 })
 

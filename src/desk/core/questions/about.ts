@@ -2,7 +2,7 @@
 
 import type { Problem } from '../../../problem/index.ts'
 
-export type TextKey = 'title' | 'sequence' | 'step' | 'accent' | 'order'
+type TextKey = 'title' | 'sequence' | 'step' | 'accent' | 'order'
 export type ListKey = 'names' | 'sight words' | 'introduces' | 'practises'
 export type SettingKey = TextKey | ListKey
 

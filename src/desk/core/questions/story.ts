@@ -10,7 +10,7 @@ interface Versioned {
 }
 
 /** A story that cannot be checked, and why; a reason may stand in another file (its `path`), such as its sequence. */
-export interface UncheckedText extends Versioned {
+interface UncheckedText extends Versioned {
   readonly checked: false
   readonly problems: readonly Problem[]
 }

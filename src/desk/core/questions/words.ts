@@ -3,7 +3,7 @@
 import type { Problem } from '../../../problem/index.ts'
 import type { Letters } from './cards.ts'
 
-export type BankKind = 'naming' | 'doing' | 'describing' | 'little'
+type BankKind = 'naming' | 'doing' | 'describing' | 'little'
 
 /** What is missing is not asked. */
 export interface BankWish {
