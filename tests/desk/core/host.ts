@@ -1,6 +1,6 @@
 // The desk's inside for tests in Node: the data that the package ships, and a folder of files in memory.
 
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { answer } from '../../../src/desk/core/answer.ts'
 import type { Answer, DeskData, DeskFiles, Kind, Question } from '../../../src/desk/core/questions.ts'
