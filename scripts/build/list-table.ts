@@ -4,7 +4,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { deflateSync } from 'node:zlib'
-import { findFirstStepOfAllForms } from '../../src/finder/forms.ts'
+import { findFirstStepOfAllForms, toWritten } from '../../src/finder/forms.ts'
 import { isInUse } from '../../src/finder/in-use.ts'
 import { packListTable } from '../../src/finder/pack.ts'
 import { toListPronunciation } from '../../src/finder/pronunciation.ts'
@@ -81,7 +81,7 @@ function toBaseFacts(word: string, { inflection }: WordFacts, lexicon: Lexicon, 
 }
 
 function findFirst(word: string, { sequence, phonics }: Column): FirstStep {
-  const pronunciations = phonics.read(word)
+  const pronunciations = phonics.read(toWritten(word))
   const step = findFirstStepOfAllForms(pronunciations, sequence)
   const id = sequence.steps[step ?? -1]?.id
   return { step, isSight: id !== undefined && judgeInSequence(pronunciations, sequence, id).kind === 'sight' }

@@ -3,6 +3,7 @@
 import { isForeignSpelling } from '../phonics/index.ts'
 import { type Shown, type ShownClass, toUseOfBits, type WordFacts, type WordKind } from '../words/index.ts'
 import { asksForSounds, isByHeart, toTest, type WordFilters } from './filters.ts'
+import { toWritten } from './forms.ts'
 import { OTHER_FORM, shuffle, toUsefulnessOfBits, type WordOrderName } from './order.ts'
 import type { Pool } from './pool.ts'
 import type { ListPronunciation } from './table.ts'
@@ -152,8 +153,7 @@ function toFoundWord(at: number, pool: Pool, asked: WordQuery['kinds']): FoundWo
   const kinds = pool.kindsAt(at)
   const step = pool.firstStep(at)
   return {
-    // `I'm` is written so, though the table is in small letters.
-    word: pool.wordAt(at).replace(/^i'/, "I'"),
+    word: toWritten(pool.wordAt(at)),
     kind: kinds.find((kind) => asked?.includes(kind)) ?? kinds[0] ?? 'describing',
     facts: pool.factsAt(at),
     isSight: pool.isSight(at),

@@ -31,3 +31,6 @@ function toForms(pronunciations: WordPronunciations): readonly WordPronunciation
     pronunciations: pronunciations.pronunciations.filter((one) => one.form === form),
   }))
 }
+
+/** `I'm` is written so, though tables are in small letters; a child who knows `I` knows no `i`. */
+export const toWritten = (word: string): string => word.replace(/^i'/, "I'")

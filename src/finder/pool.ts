@@ -1,6 +1,6 @@
 // All words that can be listed for one reader: the compiled table, and what is known by heart beyond it.
 
-import type { Phonics } from '../phonics/types.ts'
+import type { Phonics, WordPronunciations } from '../phonics/types.ts'
 import {
   type Knowledge,
   knowledgeAt,
@@ -21,7 +21,7 @@ import {
   type WordKind,
   type WordOrder,
 } from '../words/index.ts'
-import { findFirstStepOfAllForms, isReadableInAllForms } from './forms.ts'
+import { findFirstStepOfAllForms, isReadableInAllForms, toWritten } from './forms.ts'
 import { toListPronunciation } from './pronunciation.ts'
 import type { ListPronunciation, ListTable, SoundTable, StepColumn } from './table.ts'
 
@@ -152,10 +152,11 @@ function createJudge({ phonics }: FinderSources, { sequence, extra }: ListReader
     (word.replace("'", '').length <= most && Array.from(word).every((letter) => letters.has(letter))) ||
     stems.some((stem) => word.startsWith(stem.toLowerCase()))
   const options = extra === undefined ? {} : { reader: extra }
+  const read = (word: string): WordPronunciations => phonics.read(toWritten(word))
   return {
-    isReadable: (_, word) => isPossible(word) && isReadableInAllForms(phonics.read(word), knowledge),
-    isSight: (_, word) => judge(phonics.read(word), knowledge).kind === 'sight',
-    firstStep: (_, word) => findFirstStepOfAllForms(phonics.read(word), sequence, options),
+    isReadable: (_, word) => isPossible(word) && isReadableInAllForms(read(word), knowledge),
+    isSight: (_, word) => judge(read(word), knowledge).kind === 'sight',
+    firstStep: (_, word) => findFirstStepOfAllForms(read(word), sequence, options),
   }
 }
 

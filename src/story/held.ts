@@ -88,8 +88,10 @@ function readAnew(held: Held, source: string): Held {
   const isKept = ({ end }: Range): boolean => canKeep && end <= change.start
   const replaced = held.parts.slice(front, back)
   const known = new Map(replaced.filter(isKept).map((part) => [`${part.start} ${part.end}`, part]))
-  const findSame = createTwinFinder(replaced)
-  const middle = cut.map((part) => known.get(`${part.start} ${part.end}`) ?? readPart(source, part, findSame))
+  const kept = cut.map((part) => known.get(`${part.start} ${part.end}`))
+  // A part that stays keeps its pieces: no other may take them for its own.
+  const findSame = createTwinFinder(replaced.filter((part) => !kept.includes(part)))
+  const middle = cut.map((part, at) => kept[at] ?? readPart(source, part, findSame))
   const tail = held.parts.slice(back).map((part) => movePart(part, shift))
   return { source, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
 }

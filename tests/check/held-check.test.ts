@@ -104,6 +104,16 @@ it(
   60_000 + runs * 3_000,
 )
 
+it('a block that comes beside one with the same text is counted for itself', async () => {
+  const hens = '# Hens\n\n# Hens\n\n# Hens\n'
+  const line = 'Text: Ann Bell\n\n'
+  const held = createHeldCheck()
+  for (const source of [hens, line + hens, line + line + hens, `\n\n${line}${hens}`, `\n\n\n\n${hens}`]) {
+    const input = toInput(source, { step: say('pink-4') }, false)
+    expect(toText(await held.check(input))).toBe(toText(await checkStory(input)))
+  }
+})
+
 it('says the very same messages of text that an edit neither touches nor moves', async () => {
   const source = `${Array.from({ length: 40 }, (_, at) => `Tam had the light ${at}.`).join('\n\n')}\n`
   const held = createHeldCheck()
