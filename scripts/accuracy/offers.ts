@@ -20,7 +20,7 @@ export const HALVES = ['tuning', 'unseen', 'fresh'] as const
 export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   tuning: 'sentences seen while tuning',
   unseen: 'sentences not seen while tuning',
-  fresh: 'sentences of a later draw, seen once',
+  fresh: 'sentences of a later draw, after which some offers were taken out',
 }
 type Half = (typeof HALVES)[number]
 
