@@ -46,7 +46,8 @@ it('has the writing desk, served and as one file', async () => {
   const command = join(folder, 'node_modules', '.bin', 'battledore')
   const { status, stdout } = spawnSync(command, ['desk', '--one-file', 'desk.html'], { cwd: folder, encoding: 'utf8' })
   expect([status, stdout]).toEqual([0, '`desk.html` is the desk as one file. It opens with a double click.\n'])
-  expect(readFileSync(join(folder, 'desk.html'), 'utf8')).toMatch(/^<!doctype html>[\s\S]+<\/html>\n$/)
+  const page = readFileSync(join(folder, 'desk.html'), 'utf8')
+  expect([page.slice(0, 15), page.slice(-8)]).toEqual(['<!doctype html>', '</html>\n'])
   const desk = spawn(command, ['desk', '--no-open', '--port', '0'], { cwd: folder })
   try {
     const address = await new Promise<URL>((done) => {

@@ -22,22 +22,24 @@ const waitForText = (page: Page, words: string) =>
 const waitForSaved = (page: Page) =>
   page.waitForFunction(() => document.querySelector('.save-state')?.textContent?.startsWith('Saved '))
 /** What the page promises within half a second of the last key: the browser holds a draft. */
-const waitForDraft = (page: Page) =>
+const waitForDraft = (page: Page, words: string) =>
   page.waitForFunction(
-    () =>
+    (text) =>
       new Promise<boolean>((done) => {
         const asked = indexedDB.open('battledore-desk')
         asked.onerror = () => done(false)
         asked.onsuccess = () => {
           const base = asked.result
-          const all = base.transaction('drafts').objectStore('drafts').count()
+          const all = base.transaction('drafts').objectStore('drafts').getAll()
           all.onsuccess = () => {
             base.close()
-            done(all.result > 0)
+            const drafts = all.result as { bytes: Uint8Array }[]
+            done(drafts.some(({ bytes }) => new TextDecoder().decode(bytes).includes(text)))
           }
         }
       }),
     { polling: 100 },
+    words,
   )
 
 for (const name of BROWSERS)
@@ -92,7 +94,7 @@ for (const name of BROWSERS)
       await page.keyboard.type(' Zub sat.')
       await waitForNotice(page, 'Your text is still here')
       expect(read()).toBe(before)
-      await waitForDraft(page)
+      await waitForDraft(page, 'Zub sat.')
       await page.close({ runBeforeUnload: false })
       const second = await runDesk(folder, Number(new URL(first.origin).port))
       const again = await openStory(second.address)
