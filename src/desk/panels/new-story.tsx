@@ -18,7 +18,7 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
     void begin(page, copyOf).then(({ about, title: old }) => {
       setSteps(about.choices.steps)
       setStep(about.step.value ?? about.choices.steps[0]?.value ?? '')
-      if (copyOf !== undefined) setTitle(`${old}, again`)
+      if (copyOf !== undefined) setTitle((typed) => (typed === '' ? `${old}, again` : typed))
     })
   }, [page, copyOf])
   const submit = async (event: Event): Promise<void> => {
@@ -41,7 +41,8 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
           />
         </Field>
         <Field label="Step that its readers have reached">
-          <select value={step} onChange={(event) => setStep(event.currentTarget.value)}>
+          {/* Nothing can be chosen, and no story begun, before the steps are known. */}
+          <select value={step} disabled={steps.length === 0} onChange={(event) => setStep(event.currentTarget.value)}>
             {steps.map(({ value, title: name }) => (
               <option key={value} value={value}>
                 {name === value ? value : `${value}: ${name}`}
@@ -50,7 +51,7 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
           </select>
         </Field>
         {wrong !== '' && <p class="wrong">{wrong}</p>}
-        <button type="submit" class="strong">
+        <button type="submit" class="strong" disabled={steps.length === 0}>
           {copyOf === undefined ? 'Begin the story' : 'Make the copy'}
         </button>
       </form>

@@ -46,9 +46,12 @@ function findNamed(name: string): Element | null {
 }
 
 async function named(page: Page, name: string): Promise<ElementHandle> {
-  const found = await page.waitForFunction(findNamed, { polling: 'mutation', timeout: 20_000 }, name).catch(() => {
-    throw new Error(`nothing on the page is called “${name}”`)
-  })
+  const found = await page
+    .waitForFunction(findNamed, { polling: 'mutation', timeout: 20_000 }, name)
+    .catch(async () => {
+      const shown = await page.evaluate(() => document.body.textContent)
+      throw new Error(`nothing on the page is called “${name}”; it shows:\n${shown}`)
+    })
   return found as ElementHandle
 }
 
