@@ -1,8 +1,8 @@
 // `npx tsx scripts/outputs.ts PROGRAM FOLDER…`: a digest of all that the program says of the stories of some folders. Two
 // builds that say the same give the same lines, so whoever makes the program faster can show that it still says the same:
 //
-//   npx tsx scripts/outputs.ts old/dist/cli.cjs ../shared/corpus fixtures/stories > old.txt
-//   npx tsx scripts/outputs.ts dist/cli.cjs ../shared/corpus fixtures/stories | diff old.txt -
+//   npx tsx scripts/outputs.ts old/dist/cli.cjs stories fixtures/stories > old.txt
+//   npx tsx scripts/outputs.ts dist/cli.cjs stories fixtures/stories | diff old.txt -
 
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'

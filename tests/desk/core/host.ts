@@ -45,3 +45,13 @@ export async function openDesk(files: DeskFiles, today = '2026-11-29'): Promise<
   await answer({ kind: 'open', data: testData() }, state)
   return { state, ask: (question) => answer(question, state) }
 }
+
+const FIXTURES = join(ROOT, 'fixtures')
+
+/** The stories, settings, sequences and readers of fixtures/, by their path in it. */
+export const readFixtures = (): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    readdirSync(FIXTURES, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(?:md|yaml)$/.test(name))
+      .map((name) => [name, readFileSync(join(FIXTURES, name), 'utf8')]),
+  )

@@ -1,21 +1,12 @@
 // The desk says of every story in fixtures/ what `battledore check --format json` says: verdicts, steps, suggestions, figures.
 
-import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { afterAll, expect, it } from 'vitest'
 import { main } from '../../../src/cli/main.ts'
 import { createWorld } from '../../cli/io.ts'
-import { ROOT } from '../../console.ts'
 import { pickShown, sayByDesk } from './as-json.ts'
-import { filesInMemory, openDesk } from './host.ts'
+import { filesInMemory, openDesk, readFixtures } from './host.ts'
 
-const FIXTURES = join(ROOT, 'fixtures')
-
-const files = Object.fromEntries(
-  readdirSync(FIXTURES, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(?:md|yaml)$/.test(name))
-    .map((name) => [name, readFileSync(join(FIXTURES, name), 'utf8')]),
-)
+const files = readFixtures()
 const stories = Object.keys(files).filter((name) => name.endsWith('.md'))
 
 const world = createWorld(files)

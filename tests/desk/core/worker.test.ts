@@ -1,24 +1,16 @@
 // The built worker in Chromium and Firefox: the same verdicts as `battledore check --format json`, and a PDF that reads the same.
 
-import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { afterAll, expect, it } from 'vitest'
 import { type BrowserName, openBrowser } from '../../../scripts/browser/browsers.ts'
 import { askInPage, serveWorker, startInPage } from '../../../scripts/browser/worker.ts'
 import { main } from '../../../src/cli/main.ts'
 import { createWorld } from '../../cli/io.ts'
-import { ROOT } from '../../console.ts'
 import { readPdf } from '../../print/read-back.ts'
 import { describeWith } from '../../tools.ts'
 import { pickShown, sayByDesk } from './as-json.ts'
-import { filesInMemory, openDesk } from './host.ts'
+import { filesInMemory, openDesk, readFixtures } from './host.ts'
 
-const FIXTURES = join(ROOT, 'fixtures')
-const files = Object.fromEntries(
-  readdirSync(FIXTURES, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(?:md|yaml)$/.test(name))
-    .map((name) => [name, readFileSync(join(FIXTURES, name), 'utf8')]),
-)
+const files = readFixtures()
 const stories = Object.keys(files).filter((name) => name.endsWith('.md'))
 
 const served = await serveWorker()
