@@ -160,7 +160,7 @@ await once(
 
 await once(
   'bundle',
-  ['cli.cjs', 'program.cjs', 'index.js', 'NOTICES.md'],
+  ['cli.cjs', 'program.cjs', 'worker.cjs', 'index.js', 'NOTICES.md'],
   toDigest(
     ['src', 'rules', 'scripts/bundle', 'scripts/notices', 'NOTICES.md', 'package.json', 'package-lock.json'],
     ['esbuild'],

@@ -15,7 +15,7 @@ import { ROOT as root } from './root.ts'
 
 /** What the program needs at run time. */
 const SERVER = [
-  ...['cli.cjs', 'program.cjs', 'parts', 'sequences', 'lexicon.bin', 'words.bin', 'lists.bin'],
+  ...['cli.cjs', 'program.cjs', 'worker.cjs', 'parts', 'sequences', 'lexicon.bin', 'words.bin', 'lists.bin'],
   ...['desk', 'battledore-desk.html', 'pictures.json', 'fonts'],
 ]
 const SCHEMAS = ['config', 'sequence', 'reader']

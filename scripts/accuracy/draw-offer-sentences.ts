@@ -11,6 +11,7 @@ import { isChecked } from '../../src/check/result.ts'
 import { wantsWord } from '../../src/check/suggest.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
+import { createRandom } from '../../src/finder/order.ts'
 import { toProblemLine } from '../../src/problem/index.ts'
 import type { Story } from '../../src/story/index.ts'
 
@@ -24,17 +25,6 @@ interface Place {
   readonly sentence: string
   readonly word: string
   readonly story: string
-}
-
-/** Mulberry32: a small generator whose draw is the same on every machine. */
-function createRandom(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
-  }
 }
 
 function shuffle<T>(items: readonly T[], random: () => number): T[] {

@@ -1,16 +1,16 @@
 // Words joined and misspelt, made by seed or by rule: which are known as words, and which are told as slips?
 
+import { createRandom } from '../../src/finder/order.ts'
 import type { Spelled } from '../../src/phonics/cutting.ts'
 import { frequencyRank } from '../build/frequency.ts'
 import type { WordNet } from '../build/wordnet.ts'
-import { toRandom } from './made-words.ts'
 
 const SEED = 20_261_131
 const LEAST = 3
 
 /** A hundred words of two that nobody put together: two words of the dictionary by seed, as they come. */
 export function joinRandomWords(words: readonly string[], isWord: (word: string) => boolean): readonly string[] {
-  const random = toRandom(SEED)
+  const random = createRandom(SEED)
   const parts = words.filter((word) => /^[a-z]{3,7}$/.test(word))
   const pick = (): string => parts[Math.floor(random() * parts.length)] as string
   const joined = new Set<string>()
@@ -23,7 +23,7 @@ export function joinRandomWords(words: readonly string[], isWord: (word: string)
 
 /** A hundred nouns of WordNet, by seed, that are two of its nouns side by side, both of them in use. */
 export function drawCompounds(nouns: readonly string[], wordnet: WordNet): readonly string[] {
-  const random = toRandom(SEED)
+  const random = createRandom(SEED)
   const isPart = (part: string): boolean =>
     part.length >= LEAST &&
     wordnet.isNoun(part) &&
@@ -62,7 +62,7 @@ const SLIPS: readonly (readonly [
 
 /** Sixty slips, ten of each kind: of verbs and nouns in use, by seed. */
 export function makeMisspellings(words: readonly string[], isWord: (word: string) => boolean): readonly Misspelling[] {
-  const random = toRandom(SEED)
+  const random = createRandom(SEED)
   const inUse = words.filter((word) => /^[a-z]{3,7}$/.test(word) && (frequencyRank.get(word) ?? Infinity) < 6000)
   return SLIPS.flatMap(([, toWrong, toRight, stem]) => {
     const found = inUse

@@ -3,6 +3,7 @@
 // The pieces are those of a beginner's screening check as such checks are described: shut-in short vowels, clusters, vowel
 // pairs, split vowels (from memory; no item of any test was looked up). Each word's step follows from how it was made.
 
+import { createRandom } from '../../src/finder/order.ts'
 import type { Phonics } from '../../src/phonics/types.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
 import { findReadableAt } from '../../src/verdict/index.ts'
@@ -23,20 +24,9 @@ export interface MadeWord {
 const SEED = 20_261_129
 const EACH = 240
 
-/** A generator of numbers below 1 that gives the same ones each time (mulberry32, public domain). */
-export function toRandom(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
-  }
-}
-
 /** @param isWord words that somebody has listed are no made words */
 export function makeWords(isWord: (word: string) => boolean, steps: readonly string[]): readonly MadeWord[] {
-  const random = toRandom(SEED)
+  const random = createRandom(SEED)
   const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)] as T
   const made = new Map<string, MadeWord>()
   for (const kind of MADE_KINDS) {

@@ -4,8 +4,9 @@
 // and clusters; section 2 has split vowels, vowel pairs, clusters beside them, and three consonants in a row. The words are
 // made by seed; no item of any check was looked up or copied.
 
+import { createRandom } from '../../src/finder/order.ts'
 import { CLUSTERS_AFTER, CLUSTERS_BEFORE, CODAS, ONSETS, PAIRS, type Piece, SHORT, SPLIT } from './made-pieces.ts'
-import { isTaken, type MadeWord, type Pick, toMade, toRandom } from './made-words.ts'
+import { isTaken, type MadeWord, type Pick, toMade } from './made-words.ts'
 
 const SEED = 20_261_130
 const EACH = 12
@@ -49,7 +50,7 @@ export function makeScreeningWords(
   isWord: (word: string) => boolean,
   steps: readonly string[],
 ): readonly (MadeWord & { readonly section: 1 | 2 })[] {
-  const random = toRandom(SEED)
+  const random = createRandom(SEED)
   const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)] as T
   const made = new Map<string, MadeWord & { readonly section: 1 | 2 }>()
   for (const [section, kind, make] of ITEMS) {

@@ -1,7 +1,7 @@
 // Reads the table of words that children meet and that the frequency list or WordNet loses.
 
-import { readFileSync } from 'node:fs'
 import { LITTLE_WORDS } from '../../src/words/little.ts'
+import { readRows } from './rows.ts'
 
 export interface EverydayRow {
   readonly word: string
@@ -13,7 +13,7 @@ export interface EverydayRow {
 
 /** The rows of src/words/data/everyday.tsv, in the order of the file. */
 export function readEveryday(): readonly EverydayRow[] {
-  return readTable('everyday.tsv').map((row) => {
+  return readRows('everyday.tsv').map((row) => {
     const [word = '', part = '', known = '', why = ''] = row.split('\t')
     if (word === '' || why === '' || !/^(?:noun|adjective|)$/.test(part) || !/^[123]$/.test(known))
       throw new Error(`everyday.tsv: cannot read the row "${row}"`)
@@ -21,19 +21,11 @@ export function readEveryday(): readonly EverydayRow[] {
   })
 }
 
-/** The rows of a table below its head, comments left out. */
-const readTable = (name: string): readonly string[] =>
-  readFileSync(new URL(`../../src/words/data/${name}`, import.meta.url), 'utf8')
-    .trimEnd()
-    .split('\n')
-    .filter((row) => !row.startsWith('#'))
-    .slice(1)
-
 const toGrade = (known: string): EverydayRow['known'] => (known === '1' ? 1 : known === '2' ? 2 : 3)
 
 /** The words of src/words/data/grown-up.tsv. */
 export const readGrownUp = (): ReadonlySet<string> =>
-  new Set(readTable('grown-up.tsv').map((row) => row.split('\t')[0] ?? ''))
+  new Set(readRows('grown-up.tsv').map((row) => row.split('\t')[0] ?? ''))
 
 /** By word; the little words are as much words as those of the table, whatever capital they are met with: `Hey`. */
 export const loadEveryday = (): ReadonlyMap<string, EverydayRow> =>

@@ -1,12 +1,11 @@
 // Reads the tables of the kinds of words and of names for stories.
 
-import { readFileSync } from 'node:fs'
 import { packKinds, WORD_KINDS, type WordKind } from '../../src/words/kinds.ts'
+import { readRows } from './rows.ts'
 
 /** The rows of src/words/data/kinds.tsv, in the order of the file. */
 function readKinds(): readonly (readonly [word: string, kinds: readonly WordKind[]])[] {
-  const [, ...rows] = read('kinds.tsv')
-  return rows.map((row) => {
+  return readRows('kinds.tsv').map((row) => {
     const [word = '', cell = ''] = row.split('\t')
     return [word, cell.split(',').map((name) => toKind(name, row))]
   })
@@ -19,13 +18,7 @@ function toKind(name: string, row: string): WordKind {
 }
 
 /** The names of src/words/data/names.tsv, in the order of the file. */
-const readNames = (): readonly string[] => read('names.tsv').slice(1)
-
-const read = (file: string): readonly string[] =>
-  readFileSync(new URL(`../../src/words/data/${file}`, import.meta.url), 'utf8')
-    .trimEnd()
-    .split('\n')
-    .filter((row) => !row.startsWith('#'))
+const readNames = (): readonly string[] => readRows('names.tsv')
 
 export const buildKinds = (): Uint8Array => packKinds(readKinds())
 export const buildNames = (): Uint8Array => new TextEncoder().encode(readNames().join('\n'))

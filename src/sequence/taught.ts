@@ -16,7 +16,7 @@ export function findExample(sequence: Sequence, key: string, word: string): stri
 }
 
 /** The first example by which the sequence teaches a correspondence. */
-export function findFirstExample(sequence: Sequence, key: string): string | undefined {
+function findFirstExample(sequence: Sequence, key: string): string | undefined {
   return toIndex(sequence).byKey.get(key)?.[0]?.example
 }
 

@@ -3,7 +3,7 @@
 import type { PreparedStory } from '../check/check-story.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
-import { findFirstExample } from '../sequence/taught.ts'
+import { findUnitExample } from '../sequence/taught.ts'
 import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
 
@@ -31,9 +31,7 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       readableAt,
       verdict,
       step,
-      examples: pronunciations.pronunciations.map(({ units }) =>
-        units.map(({ key }) => findFirstExample(sequence, key)),
-      ),
+      examples: pronunciations.pronunciations.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
       meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     },
     { width: WIDTH, paint: PLAIN },

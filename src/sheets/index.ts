@@ -2,7 +2,7 @@
 
 export { toAdvice } from './advice.ts'
 export { toFileName } from './file-name.ts'
-
+export { findMissingLetters } from './missing-letters.ts'
 export { layStory, layStoryPages, toPlaceText } from './story-sheets.ts'
 export {
   type Prepared,

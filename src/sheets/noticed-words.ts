@@ -4,7 +4,7 @@ import type { GrownUpFacts } from '../print/index.ts'
 import { findStep } from '../sequence/index.ts'
 import type { StoryToPrint } from './types.ts'
 
-interface NoticedWords {
+export interface NoticedWords {
   readonly names: readonly string[]
   readonly sightWords: readonly string[]
   readonly unreadable: GrownUpFacts['unreadable']
@@ -40,11 +40,14 @@ export function findNoticedWords({ story, context, path, step, readerPath }: Sto
 }
 
 /** All that the last page says, but for how it is bound. */
-export function toFacts(story: StoryToPrint, title: string): Omit<GrownUpFacts, 'isStapled' | 'hasPictures'> {
+export function toFacts(
+  story: StoryToPrint,
+  title: string,
+  { names, sightWords, unreadable }: NoticedWords,
+): Omit<GrownUpFacts, 'isStapled' | 'hasPictures'> {
   const { sequence, step, context, own } = story
   const { words, readableShare } = context.figures().total
   const found = findStep(sequence, step)
-  const { names, sightWords, unreadable } = findNoticedWords(story)
   return {
     title,
     step: `Step ${step} (${found?.title ?? step}) of ${sequence.title}`,

@@ -19,7 +19,8 @@ import {
 import { fail, type Result, succeed, toProblemLine } from '../problem/index.ts'
 import { findStep } from '../sequence/index.ts'
 import type { Block, Page } from '../story/types.ts'
-import { findNoticedWords, toFacts } from './noticed-words.ts'
+import { findMissingLetters } from './missing-letters.ts'
+import { findNoticedWords, type NoticedWords, toFacts } from './noticed-words.ts'
 import { toMarkedText } from './story-text.ts'
 import type { Prepared, StoryPicture, StorySheetKind, StoryToPrint, Wishes } from './types.ts'
 
@@ -36,16 +37,18 @@ export interface StoryAsk {
 export function layStoryPages({ story, pictures, wishes, ask }: Omit<StoryAsk, 'kind'>): Result<LaidPages> {
   const title = toBookTitle(story)
   const wrong = findObstacle(story, title, ask)
-  return wrong ?? layPages(toBook(story, pictures, toMarking(story, wishes), title, wishes), wishes.fold, ask)
+  if (wrong) return wrong
+  const parts = { story, pictures, marking: toMarking(story, wishes), title, fold: wishes.fold }
+  return layPages(toBook(parts, findNoticedWords(story)), wishes.fold, ask)
 }
 
 export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Result<Prepared> {
   const marking = toMarking(story, wishes)
   const title = toBookTitle(story)
-  const noticed = findNoticedWords(story)
   const notices = [...(story.notice === undefined ? [] : [story.notice]), ...story.own.problems.map(toProblemLine)]
-  const lay = (): Result<Laid & { readonly notices?: readonly string[] }> => {
-    if (kind === 'book') return layBook(toBook(story, pictures, marking, title, wishes), wishes.fold, ask)
+  const lay = (noticed: NoticedWords): Result<Laid & { readonly notices?: readonly string[] }> => {
+    if (kind === 'book')
+      return layBook(toBook({ story, pictures, marking, title, fold: wishes.fold }, noticed), wishes.fold, ask)
     const sentences = toSentences(story, marking)
     if (sentences.length === 0) return fail({ code: 'no-words', message: `\`${story.path}\` has no sentence to print` })
     if (kind === 'slips') return laySlips(sentences, ask)
@@ -53,7 +56,8 @@ export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Resu
   }
   const wrong = findObstacle(story, title, ask)
   if (wrong) return wrong
-  const laid = lay()
+  const noticed = findNoticedWords(story)
+  const laid = lay(noticed)
   if (!laid.ok) return laid
   return succeed({
     laid: laid.value,
@@ -66,13 +70,8 @@ export function layStory({ kind, story, pictures, wishes, ask }: StoryAsk): Resu
 
 /** Why nothing of the story can be printed. */
 function findObstacle(story: StoryToPrint, title: string, ask: Ask): Result<never> | undefined {
-  const missing = ask.letters.findMissing([title, ...listTexts(story)])
-  if (missing.length > 0)
-    return fail({
-      code: 'missing-letter',
-      message: `${story.path}: ${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
-      note: 'Take another font with --letters.',
-    })
+  const missing = findMissingLetters(ask, [title, ...listTexts(story)], `${story.path}: `)
+  if (missing) return missing
   if (story.story.pages.length === 0)
     return fail({ code: 'no-words', message: `\`${story.path}\` has no page to print` })
   return undefined
@@ -122,13 +121,15 @@ function toSentences({ story, context }: StoryToPrint, marking: Marking): readon
   )
 }
 
-function toBook(
-  story: StoryToPrint,
-  pictures: readonly StoryPicture[],
-  marking: Marking,
-  title: string,
-  { fold }: Pick<Wishes, 'fold'>,
-): Book {
+interface BookParts {
+  readonly story: StoryToPrint
+  readonly pictures: readonly StoryPicture[]
+  readonly marking: Marking
+  readonly title: string
+  readonly fold: Wishes['fold']
+}
+
+function toBook({ story, pictures, marking, title, fold }: BookParts, noticed: NoticedWords): Book {
   const start = story.story.title?.start ?? story.story.pages[0]?.blocks[0]?.start ?? 0
   const before = pictures.find(({ picture }) => picture.start < start && story.story.title !== undefined)
   const pages = story.story.pages.map((page) =>
@@ -146,7 +147,7 @@ function toBook(
       ({ blocks, above, below }) => blocks.length + above.length + below.length > 0 || pages.length > 1,
     ),
     grownUp: toGrownUpPage({
-      ...toFacts(story, title),
+      ...toFacts(story, title, noticed),
       isStapled: fold === 'staple',
       hasPictures: pictures.length > 0,
     }),

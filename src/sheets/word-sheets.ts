@@ -18,9 +18,10 @@ import {
   unmarked,
   type WordPiece,
 } from '../print/index.ts'
-import { fail, type Result, succeed } from '../problem/index.ts'
+import { type Result, succeed } from '../problem/index.ts'
 import { knowledgeAt, withReader } from '../sequence/index.ts'
 import { type GroupWish, toGroups } from './groups.ts'
+import { findMissingLetters } from './missing-letters.ts'
 import type { AskedWords, FindPicture, Prepared, SheetReader, Wishes, WordSheetKind } from './types.ts'
 
 export interface WordAsk {
@@ -38,13 +39,8 @@ export interface WordAsk {
 
 export function layWords(wish: WordAsk): Result<Prepared> {
   const { kind, words, ask, reader, asked, findPicture } = wish
-  const missing = ask.letters.findMissing(words)
-  if (missing.length > 0)
-    return fail({
-      code: 'missing-letter',
-      message: `${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
-      note: 'Take another font with --letters.',
-    })
+  const missing = findMissingLetters(ask, words)
+  if (missing) return missing
   const pieces = toPieces(words, toMarking(wish), reader, kind === 'cards' ? findPicture : undefined)
   if (!pieces.ok) return pieces
   const laid = lay(pieces.value, wish)

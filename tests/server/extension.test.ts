@@ -57,6 +57,7 @@ describe('the packed file', () => {
           'server/desk/app.js',
           'server/desk/worker.js',
           'server/fonts/andika.ttf',
+          'server/worker.cjs',
           'server/lexicon.bin',
           'server/sequences/series.json',
           'schemas/config.schema.json',

@@ -9,10 +9,10 @@ import type { Resources } from '../../resources/types.ts'
 import { openWordFiles } from '../../resources/word-files.ts'
 import type { TaughtItem } from '../../sequence/item.ts'
 import { type ReaderExtra, withReader } from '../../sequence/reader.ts'
-import { createReaderJudge, createVocabulary, findGapOf, toCountedBook, toShareOf } from '../../shelf/index.ts'
+import { findGapOf, type ReaderJudge, toShareOf } from '../../shelf/index.ts'
 import type { Sentence } from '../../story/types.ts'
-import { countText } from '../../usage/count-text.ts'
 import { judge } from '../../verdict/index.ts'
+import { createBookCounter } from '../book-counter.ts'
 import type { Io } from '../io.ts'
 import { findOwnFitness } from '../own-fitness.ts'
 import { createTextRun } from '../texts.ts'
@@ -38,12 +38,13 @@ export async function planLesson(
   const extra = teach(reader.extra, item)
   const knowledge = withReader(reader.knowledge, toOwn(item))
   const keeper = createSentenceKeeper(SENTENCES)
-  const vocabulary = createVocabulary()
-  const judges = createReaderJudge(phonics, knowledge, vocabulary)
+  const counter = createBookCounter([{ sequence, knowledge }], resources)
+  const [judges] = counter.judges as readonly [ReaderJudge]
   let book: LessonPlan['book']
   let most = -1
   const run = createTextRun(io, folderRun.config === undefined ? {} : { config: folderRun.config })
-  await run?.each(given, async ({ path, own, story, names, sightWords }) => {
+  await run?.each(given, async (text) => {
+    const { path, own, story, names, sightWords } = text
     const known = sightWords.length === 0 ? knowledge : withReader(knowledge, { sightWords })
     const isReadable = ({ words }: Sentence): boolean =>
       words.every(({ text, form }) => form === 'word' && judge(phonics.read(text), known, names).readable)
@@ -55,8 +56,8 @@ export async function planLesson(
           const text = whole.slice(sentence.textStart, sentence.textEnd).replace(/\s+/g, ' ').trim()
           keeper.add({ text, path, page: number }, hits, sentence.words.length)
         }
-    const count = await countText(story, names, judges.isMixed, resources)
-    const gap = findGapOf(toCountedBook(count, vocabulary, { names, more: { sightWords } }), judges, sequence)
+    const { count, book: counted } = await counter.count(text)
+    const gap = findGapOf(counted, judges, sequence)
     const uses = countUses(count, item, phonics)
     const share = toShareOf(gap)
     // Of the books that can be read, the one that uses the new thing most; else the one nearest to it.

@@ -1,12 +1,12 @@
 // The word bank for writing, on one sheet of paper.
 
 import { DATA_FOLDER, loadLexicon } from '../../packaged/data.ts'
-import { type Ask, type Bank, fitsBank, layBank } from '../../print/index.ts'
+import { type Bank, fitsBank, layBank } from '../../print/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { toBankText, type WordBank } from '../../report/bank.ts'
 import { toStepName } from '../../report/step.ts'
 import { findStep } from '../../sequence/index.ts'
-import { type Prepared, toAskedFor } from '../../sheets/index.ts'
+import { findMissingLetters, type Prepared, toAskedFor } from '../../sheets/index.ts'
 import type { Io } from '../io.ts'
 import { findBank } from '../words/run.ts'
 import type { PrintContext } from './context.ts'
@@ -28,13 +28,8 @@ export async function layBankPage({ options, reader, ask }: PrintContext, io: Io
       message: 'There is no word to print',
       note: 'Ask for less at once, or for a later step.',
     })
-  const missing = findMissing(bank, ask)
-  if (missing.length > 0)
-    return fail({
-      code: 'missing-letter',
-      message: `${ask.letters.family} has no ${missing.map((letter) => `\`${letter}\``).join(', ')}`,
-      note: 'Take another font with --letters.',
-    })
+  const missing = findMissingLetters(ask, listTexts(bank))
+  if (missing) return missing
   const laid = layBank(toBank(title, bank), ask)
   if (laid === undefined)
     return fail({
@@ -47,5 +42,7 @@ export async function layBankPage({ options, reader, ask }: PrintContext, io: Io
 
 const toBank = (title: string, bank: WordBank): Bank => ({ title, ...toBankText(bank) })
 
-const findMissing = (bank: WordBank, { letters }: Ask): readonly string[] =>
-  letters.findMissing([...bank.names, ...bank.parts.flatMap((part) => part.words.map(({ word }) => word))])
+const listTexts = ({ names, parts }: WordBank): readonly string[] => [
+  ...names,
+  ...parts.flatMap(({ words }) => words.map(({ word }) => word)),
+]

@@ -122,7 +122,7 @@ function findSight({ options, reader: { sequence, step, extra } }: Want): Result
   return succeed({ words: words.slice(0, count), notices: [], hasObjects: false })
 }
 
-/** Printed as they are written; what cannot be read at the step is notices, with the step that makes it readable. */
+/** Printed as they are written; what cannot be read at the step is noticed, with the step that makes it readable. */
 function findNamed({ options, reader }: Want, io: Io): Result<WantedWords> {
   const { wordsFrom } = options
   const file = wordsFrom === undefined ? undefined : readTextFile(resolve(io.cwd, wordsFrom), io, wordsFrom)

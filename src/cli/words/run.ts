@@ -18,10 +18,11 @@ import {
 } from '../../report/words.ts'
 import { openWordFiles } from '../../resources/word-files.ts'
 import { findStep } from '../../sequence/index.ts'
+import type { WordData } from '../../words/index.ts'
 import type { CommandContext, ExitCode } from '../command.ts'
 import type { AskedReader, FoundReader } from '../list-reader.ts'
 import { toOwnFitness } from '../own-fitness.ts'
-import { makeBank } from './bank.ts'
+import { type BankWish, makeBank } from './bank.ts'
 import { makeBox } from './box.ts'
 import { makeContrast } from './contrast.ts'
 
@@ -83,13 +84,10 @@ function findClash({ as, set, sounds }: WordsOptions): string | undefined {
 export async function makeList(options: WordsOptions, tools: ListTools, io: Io): Promise<Made> {
   const clash = findClash(options)
   if (clash !== undefined) return { problem: clash }
-  const pool = openPool(tools)
-  const query = readQuery(options, { ...tools, pool })
-  if ('problem' in query) return query
-  const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
-  if (used?.ok === false) return { problem: used.problems.map(toProblemLine).join(' ') }
-  const whole: WordQuery = used ? { ...query, not: used.value } : query
-  const found = find(options, whole, pool, tools)
+  const asked = await openQuery(options, tools, io)
+  if ('problem' in asked) return asked
+  const { query, pool } = asked
+  const found = find(options, asked, tools)
   if ('problem' in found) return found
   const { sequence, step, phonics, name } = tools
   return {
@@ -112,19 +110,33 @@ export async function makeList(options: WordsOptions, tools: ListTools, io: Io):
   }
 }
 
-function openPool({ lexicon, folder, sequence, step, builtIn, extra, phonics, settings }: ListTools): Pool {
-  const { data, table } = openWordFiles(readWordFiles(folder), lexicon.size)
-  const fitness = toOwnFitness(settings, data)
-  return createPool({ table, facts: data.facts, lexicon, phonics, fitness }, { sequence, step, builtIn, extra })
+interface Asked {
+  readonly query: WordQuery
+  readonly pool: Pool
+  readonly data: WordData
 }
 
-function find(
+/** The wishes read and the data opened, or the first mistake in one line. */
+async function openQuery(
   options: WordsOptions,
-  query: WordQuery,
-  pool: Pool,
   tools: ListTools,
-): Found | { readonly problem: string } {
-  if (options.as === 'sheet') return makeSheet(query, pool, tools)
+  io: Io,
+): Promise<Asked | { readonly problem: string }> {
+  const { lexicon, folder, sequence, step, builtIn, extra, phonics, settings } = tools
+  const { data, table } = openWordFiles(readWordFiles(folder), lexicon.size)
+  const fitness = toOwnFitness(settings, data)
+  const sources = { table, facts: data.facts, lexicon, phonics, fitness }
+  const pool = createPool(sources, { sequence, step, builtIn, extra })
+  const query = readQuery(options, { ...tools, pool })
+  if ('problem' in query) return query
+  const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
+  if (used?.ok === false) return { problem: used.problems.map(toProblemLine).join(' ') }
+  return { query: used ? { ...query, not: used.value } : query, pool, data }
+}
+
+function find(options: WordsOptions, asked: Asked, tools: ListTools): Found | { readonly problem: string } {
+  const { query, pool } = asked
+  if (options.as === 'sheet') return makeSheet(asked, tools)
   if (options.set === 'contrast') return makeContrast(options, query, pool, tools)
   if (options.set === 'box' || options.set === 'mixed') return makeBox(options.set, query, pool, tools.sequence)
   const forPeople = options.format === 'pretty' ? LIST : Infinity
@@ -134,11 +146,12 @@ function find(
 /** Lines of a printed page in the letters of a terminal, with a margin. */
 const PAGE = 58
 
-function makeSheet(query: WordQuery, pool: Pool, tools: ListTools): Found {
+function makeSheet(asked: Asked, tools: ListTools): Found {
   const view = { width: tools.width, paint: PLAIN }
   // Its head has two lines and one below.
-  const fits = (bank: WordBank): boolean => query.count !== undefined || toBankLines(bank, view).length + 3 <= PAGE
-  const bank = makeBank({ query, pool, ...findNames(tools), fits })
+  const fits = (bank: WordBank): boolean =>
+    asked.query.count !== undefined || toBankLines(bank, view).length + 3 <= PAGE
+  const bank = makeBank(toBankWish(asked, tools, fits))
   return { words: bank.parts.flatMap((part) => part.words), more: isCut(bank), bank }
 }
 
@@ -149,22 +162,16 @@ export async function findBank(
   fits: (bank: WordBank) => boolean,
   io: Io,
 ): Promise<WordBank | { readonly problem: string }> {
-  const pool = openPool(tools)
-  const query = readQuery(options, { ...tools, pool })
-  if ('problem' in query) return query
-  const used = options.notOn === undefined ? undefined : await readUsedWords(options.notOn, io)
-  if (used?.ok === false) return { problem: used.problems.map(toProblemLine).join(' ') }
-  return makeBank({ query: used ? { ...query, not: used.value } : query, pool, ...findNames(tools), fits })
+  const asked = await openQuery(options, tools, io)
+  return 'problem' in asked ? asked : makeBank(toBankWish(asked, tools, fits))
 }
 
-/** What people and animals can be called: the names of the settings, and those of the package. */
-function findNames({ lexicon, folder, settings }: ListTools): {
-  own: readonly string[]
-  names: readonly string[]
-} {
-  const { data } = openWordFiles(readWordFiles(folder), lexicon.size)
-  return { own: settings.names.map(({ value }) => value), names: data.names() }
-}
+/** People and animals can be called by the names of the settings, and by those of the package. */
+const toBankWish = ({ query, pool, data }: Asked, { settings }: ListTools, fits: BankWish['fits']): BankWish => ({
+  ...{ query, pool, fits },
+  own: settings.names.map(({ value }) => value),
+  names: data.names(),
+})
 
 async function readUsedWords(folder: string, io: Io): Promise<Result<ReadonlySet<string>>> {
   const { findUsedWords } = await import('./used-words.ts')
