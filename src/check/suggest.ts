@@ -1,12 +1,12 @@
 // Adds to messages the words that could stand there instead. Found for the messages only, so that a clean story costs
 // nothing.
 
-import { toStraight } from '../apostrophe.ts'
 import type { CountOf, Finish } from '../lint/held/echo.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
 import { toSilentNote } from '../lint/wording.ts'
 import type { Block, Sentence, Word } from '../story/index.ts'
 import { toWordCounts } from '../usage/count.ts'
+import { toParts } from '../usage/spoken-form.ts'
 import { toWordKey } from '../verdict/index.ts'
 import { isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
 
@@ -83,26 +83,20 @@ function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
 const suggest = ({ word, sentence }: Place, suggester: Suggester): readonly string[] =>
   suggester.suggest({ word: word.text, place: toSurroundings(word, sentence) })
 
-interface Tokens {
-  readonly parts: readonly object[]
-  readonly texts: readonly string[]
-}
+/** One sentence has several messages. */
+const textsOf = new WeakMap<Sentence, readonly string[]>()
 
-/** One sentence has several messages: its words are put in order once. */
-const tokensOf = new WeakMap<Sentence, Tokens>()
-
-function toTokens(sentence: Sentence): Tokens {
-  const known = tokensOf.get(sentence)
+function toTexts(sentence: Sentence): readonly string[] {
+  const known = textsOf.get(sentence)
   if (known !== undefined) return known
-  const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
-  const tokens = { parts, texts: parts.map(({ text }) => toStraight(text.toLowerCase())) }
-  tokensOf.set(sentence, tokens)
-  return tokens
+  const texts = toParts(sentence).texts.map(toWordKey)
+  textsOf.set(sentence, texts)
+  return texts
 }
 
 /** The words and marks of the sentence before and after the word. */
 function toSurroundings(word: Word, sentence: Sentence): Surroundings {
-  const { parts, texts } = toTokens(sentence)
-  const at = parts.indexOf(word)
+  const texts = toTexts(sentence)
+  const at = toParts(sentence).parts.indexOf(word)
   return { before: texts.slice(0, at), after: texts.slice(at + 1) }
 }

@@ -128,7 +128,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function isListed(word: string): boolean {
     const known = cache.get(word)
     if (known) return known.source === 'dictionary'
-    if (lexicon.find(word) && findStored(word)) return true
+    if (findStored(word)) return true
     const owner = /^(.*s)'$|^(.+)'s$/.exec(word)
     if (owner) return isListed(owner[1] ?? owner[2] ?? '')
     const found = unlisted.findMisspelt(word) ?? findInflected(word) ?? findCompound(word) ?? findMade(word)

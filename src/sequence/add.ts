@@ -3,7 +3,7 @@
 import { stringify } from 'yaml'
 import { fail, isError, type Problem, type Result, succeed, toProblem, toProblemText } from '../problem/index.ts'
 import { appendToList, applyInsertion, type Insertion } from '../yaml/append.ts'
-import { resolveItem, type TaughtItem } from './item.ts'
+import { resolveItem, type TaughtItem, toItemKey, type Unlisted } from './item.ts'
 import { findStep } from './knowledge.ts'
 import { type LoadTools, loadSequence } from './load.ts'
 import { toSource } from './source.ts'
@@ -39,7 +39,7 @@ export function addToSequence(
   const own = listSteps(yaml)
   const id = step === undefined ? own.at(-1) : findStep(before.sequence, step)?.id
   if (id === undefined) return fail(toStepUnknown(step ?? '', before.sequence))
-  const resolved = resolveAll(what, before.sequence, tools)
+  const resolved = resolveAll(what, before.sequence, tools, 'doubted')
   if (!resolved.ok) return resolved
   const { items, doubts } = resolved.value
   const edit = insertAll(yaml, id, own.indexOf(id), items)
@@ -59,25 +59,22 @@ function listSteps(yaml: string): readonly string[] {
   return steps.map(({ id }) => id)
 }
 
-function resolveAll(
+export const listTaught = ({ steps }: Sequence) => steps.flatMap(({ adds }) => adds.correspondences)
+
+/** All items, or all that is wrong with them. @param unlisted what becomes of a word that nobody knows */
+export function resolveAll(
   what: readonly string[],
-  { accent, steps }: Sequence,
-  tools: LoadTools,
+  sequence: Sequence,
+  tools: Pick<LoadTools, 'phonicsFor'>,
+  unlisted: Unlisted,
 ): Result<Pick<Addition, 'doubts' | 'items'>> {
-  const phonics = tools.phonicsFor(accent)
-  const known = steps.flatMap(({ adds }) => adds.correspondences)
-  const resolved = what.map((written) => resolveItem(written, phonics, known, 'doubted'))
+  const phonics = tools.phonicsFor(sequence.accent)
+  const known = listTaught(sequence)
+  const resolved = what.map((written) => resolveItem(written, phonics, known, unlisted))
   const problems = resolved.flatMap((one) => ('problem' in one ? [one.problem] : []))
   if (problems.some(isError)) return { ok: false, problems }
   const right = resolved.flatMap((one) => ('item' in one ? [one] : []))
   return succeed({ items: right.map(({ item }) => item), doubts: right.flatMap(({ doubt }) => doubt ?? []) })
-}
-
-/** Under which key of a step an item stands. A contraction is taught by name, beside the words known by heart. */
-function toKey({ kind, written }: TaughtItem): string {
-  if (kind === 'correspondence') return 'teach'
-  if (kind === 'ending') return 'endings'
-  return /['’ʼ]/.test(written) ? 'contractions' : 'sight words'
 }
 
 /** An item as YAML has to have it. */
@@ -99,17 +96,17 @@ function insertAll(
   }
   // A step of the sequence that the file extends gets an entry of its own, which adds to it.
   if (at < 0) return insert(appendToList(text, ['steps'], toStepLines(id, items))) ? { text, insertions } : undefined
-  const isIn = items.every((item) => insert(appendToList(text, ['steps', at, toKey(item)], [toScalar(item)])))
+  const isIn = items.every((item) => insert(appendToList(text, ['steps', at, toItemKey(item)], [toScalar(item)])))
   return isIn ? { text, insertions } : undefined
 }
 
 /** A step as lines of YAML, without the dash. */
 export function toStepLines(id: string, items: readonly TaughtItem[], title?: string): readonly string[] {
   const inFlow = (key: string): readonly string[] => {
-    const own = items.filter((item) => toKey(item) === key)
+    const own = items.filter((item) => toItemKey(item) === key)
     return own.length === 0 ? [] : [`${key}: [${own.map(toScalar).join(', ')}]`]
   }
-  const taught = items.filter((item) => toKey(item) === 'teach')
+  const taught = items.filter((item) => toItemKey(item) === 'teach')
   return [
     `id: ${id}`,
     ...(title === undefined ? [] : [`title: ${stringify(title, { lineWidth: 0 }).trim()}`]),
@@ -123,5 +120,5 @@ const toUnfit = (id: string, items: readonly TaughtItem[], path: string | undefi
     code: 'bad-value',
     ...(path !== undefined && { path }),
     message: `The step \`${id}\` is not built so that something can be added`,
-    note: `Add it by hand: ${items.map((item) => `${toKey(item)}: ${item.written}`).join(', ')}.`,
+    note: `Add it by hand: ${items.map((item) => `${toItemKey(item)}: ${item.written}`).join(', ')}.`,
   })

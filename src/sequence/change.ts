@@ -3,8 +3,8 @@
 import { fail, isError, type Problem, type Result, succeed, toProblemText } from '../problem/index.ts'
 import { appendToList } from '../yaml/append.ts'
 import { addKeyBelow, type Replacement, removeItem, replaceScalar } from '../yaml/change.ts'
-import { addToSequence, toStepLines } from './add.ts'
-import { resolveItem, type TaughtItem } from './item.ts'
+import { addToSequence, listTaught, resolveAll, toStepLines } from './add.ts'
+import { ITEM_KEYS, resolveItem, toItemKey } from './item.ts'
 import { type LoadedSequence, type LoadTools, loadSequence } from './load.ts'
 import { toSource } from './source.ts'
 import type { Sequence } from './types.ts'
@@ -76,9 +76,6 @@ const BY_HAND = {
 
 const orByHand = (edit: Replacement | undefined): Tried => (edit ? succeed(edit) : fail(BY_HAND))
 
-/** The keys of a step whose items a teacher writes one by one. */
-export const ITEM_KEYS = ['teach', 'sight words', 'endings', 'contractions'] as const
-
 type OwnStep = { readonly id: string } & Readonly<Record<string, unknown>>
 
 /** The file's own steps as they are written. */
@@ -128,17 +125,6 @@ function replace(
   return orByHand(replaceScalar(yaml, [...found.path, found.number], resolved.item.written))
 }
 
-const toItemKey = ({ kind, written }: TaughtItem): (typeof ITEM_KEYS)[number] =>
-  kind === 'correspondence'
-    ? 'teach'
-    : kind === 'ending'
-      ? 'endings'
-      : /['’ʼ]/.test(written)
-        ? 'contractions'
-        : 'sight words'
-
-const listTaught = ({ steps }: Sequence) => steps.flatMap(({ adds }) => adds.correspondences)
-
 function retitle(yaml: string, { step, title }: { readonly step: string; readonly title: string }): Tried {
   const steps = listOwnSteps(yaml)
   const at = steps.findIndex(({ id }) => id === step)
@@ -157,11 +143,9 @@ function addStep(
   sequence: Sequence,
   tools: LoadTools,
 ): Tried {
-  const phonics = tools.phonicsFor(sequence.accent)
-  const resolved = what.flatMap(splitWritten).map((one) => resolveItem(one, phonics, listTaught(sequence)))
-  const problems = resolved.flatMap((one) => ('problem' in one ? [one.problem] : []))
-  if (problems.some(isError)) return { ok: false, problems }
-  const items = resolved.flatMap((one) => ('item' in one ? [one.item] : []))
+  const resolved = resolveAll(what.flatMap(splitWritten), sequence, tools, 'refused')
+  if (!resolved.ok) return resolved
+  const { items } = resolved.value
   if (items.length === 0)
     return fail({ code: 'bad-value', message: 'Say what the step teaches, such as `sh as in ship` or `said`' })
   const lines = toStepLines(toNextId(sequence), items, title.trim() || undefined)

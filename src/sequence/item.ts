@@ -15,6 +15,16 @@ export type TaughtItem =
   | { readonly kind: 'ending'; readonly written: string; readonly ending: Ending }
   | { readonly kind: 'word'; readonly written: string }
 
+/** The keys of a step whose items a teacher writes one by one. */
+export const ITEM_KEYS = ['teach', 'sight words', 'endings', 'contractions'] as const
+
+/** Under which key of a step an item stands. A contraction is taught by name, beside the words known by heart. */
+export function toItemKey({ kind, written }: TaughtItem): (typeof ITEM_KEYS)[number] {
+  if (kind === 'correspondence') return 'teach'
+  if (kind === 'ending') return 'endings'
+  return /['’ʼ]/.test(written) ? 'contractions' : 'sight words'
+}
+
 /** `doubt` is a warning: a word that nobody knows may be a slip, or a maker's own. */
 export type ResolvedItem = { readonly item: TaughtItem; readonly doubt?: Problem } | { readonly problem: Problem }
 

@@ -59,7 +59,8 @@ export function createHeldStory(): HeldStory {
   let held = NOTHING
   return {
     read(source, options = {}) {
-      const obstacle = findObstacle(source)
+      // What is held has been let through.
+      const obstacle = source === held.source ? undefined : findObstacle(source)
       if (obstacle) return toEmptyStory(source, [obstacle])
       try {
         if (source !== held.source) held = readAnew(held, source)
@@ -83,7 +84,7 @@ function readAnew(held: Held, source: string): Held {
   const isSameTop = from === held.from && from <= change.start
   const front = canKeep && isSameTop ? countUntouched(held.parts, change) : 0
   const restart = front === 0 ? from : (held.parts[front]?.start ?? from)
-  const { cut, back } = cutUntilKnown(source, restart, held.parts, canKeep ? change : undefined)
+  const { cut, back } = cutUntilKnown({ source, isWhole }, restart, held.parts, canKeep ? change : undefined)
   const shift = change.newEnd - change.oldEnd
   const isKept = ({ end }: Range): boolean => canKeep && end <= change.start
   const replaced = held.parts.slice(front, back)
@@ -107,9 +108,14 @@ const countUntouched = (parts: readonly Range[], { start }: Change): number =>
  * Cuts parts until one begins where one began before, past the edit: how the rest is cut depends on nothing that stands
  * before it. `back` is the index of that old part. Without a change nothing is known.
  */
-function cutUntilKnown(source: string, from: number, old: readonly Range[], change: Change | undefined) {
+function cutUntilKnown(
+  { source, isWhole }: Pick<Held, 'source' | 'isWhole'>,
+  from: number,
+  old: readonly Range[],
+  change: Change | undefined,
+) {
   const cut: Part[] = []
-  for (const part of cutParts(source, from, RUN_LENGTH)) {
+  for (const part of cutParts(source, from, RUN_LENGTH, isWhole)) {
     if (change && part.start >= change.newEnd) {
       const back = findPartAt(old, part.start - change.newEnd + change.oldEnd)
       if (back >= 0) return { cut, back }

@@ -32,9 +32,15 @@ export const isOnePart = (source: string): boolean => reachesAcross.some((it) =>
  * margin or after a very long gap, outside comments. What reaches across blank lines in other ways (code, raw HTML, link
  * definitions) is rare in a story; a source that holds any is one part.
  * @param length how long a run for the parser may grow
+ * @param isWhole `isOnePart` of the source, where it has been asked
  */
-export function* cutParts(source: string, from: number, length = runLength): Generator<Part> {
-  if (isOnePart(source)) {
+export function* cutParts(
+  source: string,
+  from: number,
+  length = runLength,
+  isWhole = isOnePart(source),
+): Generator<Part> {
+  if (isWhole) {
     yield { start: from, end: source.length, nodes: undefined }
     return
   }

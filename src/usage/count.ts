@@ -66,7 +66,7 @@ export function countStory({ pages }: Pick<Story, 'pages'>, findSense: FindSense
     if (known !== undefined) return known
     const sense = findSense(word, sentence)
     const isPlain = findSense.isAlwaysPlain(word.text)
-    const name = isPlain ? word.text : `${word.text}\n${sense.spoken ?? ''}\n${sense.isInName ? 'name' : ''}`
+    const name = isPlain ? word.text : toUseName({ text: word.text, ...sense })
     const before = others.get(name)
     if (before !== undefined) return before
     const use = toTally(word, sentence, sense)
@@ -99,6 +99,10 @@ function countOnPage(use: Tally, page: PageTally): void {
   }
   use.onPage++
 }
+
+/** Uses that are counted as one have one name. */
+export const toUseName = ({ text, spoken, isInName }: Pick<WordUse, 'text' | 'spoken' | 'isInName'>): string =>
+  `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
 
 function toTally(word: Word, sentence: Sentence, { spoken, isInName }: Sense): Tally {
   const { text, form } = word

@@ -93,7 +93,7 @@ interface Parts {
 const known = new WeakMap<Sentence, Parts>()
 
 /** Words and marks in order of place, as the tables of heteronyms read them; a sentence is looked back at three times. */
-function toParts(sentence: Sentence): Parts {
+export function toParts(sentence: Sentence): Parts {
   let found = known.get(sentence)
   if (found === undefined) {
     const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)

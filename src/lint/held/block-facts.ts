@@ -1,15 +1,16 @@
 // What is known of each block of a story for as long as its text stays, and what is summed over all of them as blocks come
 // and go.
 
-import { toStraight } from '../../apostrophe.ts'
 import { isSame } from '../../sorted.ts'
 import type { Block, Page, Sentence } from '../../story/types.ts'
+import { toUseName } from '../../usage/count.ts'
 import { addNameSigns, hasCapital, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
 import { LOOK_BACK, sentencesBefore } from '../../usage/spoken-form.ts'
+import { toWordKey } from '../../verdict/index.ts'
 import type { StoryContext } from '../types.ts'
 import { createBag } from './bag.ts'
 import type { JudgedUse, Saying } from './saying.ts'
-import { type SaidBlock, type SaidPage, toUseName } from './sums.ts'
+import type { SaidBlock, SaidPage } from './sums.ts'
 
 /** A block as it stands, and as it was first read. */
 interface HeldBlock {
@@ -163,7 +164,7 @@ function toFacts(home: Block, { isAlwaysPlain }: StoryContext): Facts {
   let isOpen = false
   for (const sentence of home.sentences) {
     for (const { text } of sentence.words) {
-      const word = toStraight(text.toLowerCase())
+      const word = toWordKey(text)
       words.set(word, (words.get(word) ?? 0) + 1)
       if (hasCapital(text)) mayBeNames.add(toBareName(text))
       isOpen ||= !isAlwaysPlain(text)

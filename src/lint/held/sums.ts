@@ -1,7 +1,7 @@
 // What is counted over a whole story, put together from what was counted block by block.
 
 import type { Block, Page } from '../../story/types.ts'
-import type { StoryCount, WordUse } from '../../usage/count.ts'
+import { type StoryCount, toUseName, type WordUse } from '../../usage/count.ts'
 import { toDifferentFigures, toShares } from '../../verdict/index.ts'
 import type { StoryFigures } from '../types.ts'
 import type { JudgedUse, KindCounts, Saying } from './saying.ts'
@@ -37,10 +37,6 @@ function addCounts(sum: ReturnType<typeof createCounts>, more: KindCounts): void
   sum.name += more.name
   sum.unreadable += more.unreadable
 }
-
-/** Uses that are counted as one have one name. */
-export const toUseName = ({ text, spoken, isInName }: WordUse): string =>
-  `${text}\n${spoken ?? ''}\n${isInName ? 'name' : ''}`
 
 type Sum = { -readonly [Field in keyof WordUse]: WordUse[Field] }
 
