@@ -7,12 +7,28 @@ import { createPictures } from './pictures.ts'
 import { openSession } from './session.ts'
 import { toTold } from './told.ts'
 
+const turns = new WeakMap<Page['state'], Promise<unknown>>()
+
 /**
+ * One opening after the other, so that what was pressed last is what is open, and nothing is opened twice.
  * @param fresh the text of a story that has no file yet
  * @returns why it could not be opened
  */
-export async function openStory(page: Page, path: string, fresh?: string): Promise<string | undefined> {
+export function openStory(page: Page, path: string, fresh?: string): Promise<string | undefined> {
+  const turn = (turns.get(page.state) ?? Promise.resolve()).then(() => open(page, path, fresh))
+  turns.set(
+    page.state,
+    turn.catch(() => undefined),
+  )
+  return turn
+}
+
+async function open(page: Page, path: string, fresh: string | undefined): Promise<string | undefined> {
   const { state, tools, voice } = page
+  if (state.session.peek()?.keeper.name === path) {
+    state.place.value = 'write'
+    return undefined
+  }
   await closeStory(page)
   const keeper = await tools.open(path, fresh)
   if (!keeper.ok) return keeper.problems.map(toTold).join(' ')
@@ -52,10 +68,6 @@ function toCountText(places: number): string {
 
 /** What cannot be opened is told. */
 export async function openFromShelf(page: Page, path: string): Promise<void> {
-  if (page.state.session.peek()?.keeper.name === path) {
-    page.state.place.value = 'write'
-    return
-  }
   const wrong = await openStory(page, path)
   if (wrong !== undefined) page.state.trouble.value = wrong
 }

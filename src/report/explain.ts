@@ -153,7 +153,7 @@ function toFormLines({ formsReadableAt = [], meanings, pronunciations }: Explain
 }
 
 /** Each reason once, in a teacher's words. */
-export const toReasonTexts = (reasons: readonly Reason[], word: string): readonly string[] => [
+const toReasonTexts = (reasons: readonly Reason[], word: string): readonly string[] => [
   ...new Set(reasons.map((reason) => toReasonText(reason, word))),
 ]
 

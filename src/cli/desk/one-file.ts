@@ -2,15 +2,13 @@
 
 import { join, resolve } from 'node:path'
 import { DATA_FOLDER } from '../../packaged/data.ts'
+import { looksLikeReader } from '../../readers/index.ts'
 import { complain, complainOf, type ExitCode } from '../command.ts'
 import { toShownPath } from '../files/file-problem.ts'
 import { readTextFile } from '../files/read.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { createStore } from './store.ts'
-
-/** What only a file about a reader or a group says. */
-const READER = /^(?:lessons|members|step)\s*:/m
 
 const PLACE = '<!-- settings -->'
 
@@ -35,7 +33,7 @@ export async function writeOneFile(folder: string, file: string, withSettings: b
   const names = Object.keys(settings)
   const more = names.length > 0 ? `, with ${names.join(', ')} inside` : ''
   io.stdout.write(`${toShownPath(file)} is the desk as one file${more}. It opens with a double click.\n`)
-  if (Object.values(settings).some((text) => READER.test(text)))
+  if (Object.values(settings).some(looksLikeReader))
     io.stdout.write('Files of readers are among it, with the names of children: think before you hand it on.\n')
   return 0
 }

@@ -32,7 +32,6 @@ const HANDLERS: Handlers = {
   words: async ({ story, wish }, state) => (await import('./bank.ts')).findBank(story, wish, state),
   choices: async ({ story }, state) => (await import('./choices.ts')).listChoices(story, state),
   complete: ({ story, at }, state) => complete(story, at, state),
-  judge: async ({ story, word }, state) => (await import('./judge.ts')).judgeTyped(story, word, state),
   about: async ({ story }, state) => (await import('./about.ts')).about(story, state),
   set: async ({ story, edit }, state) => (await import('./set.ts')).set(story, edit, state),
   readers: (_, state) => listReaders(state),

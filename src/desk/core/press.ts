@@ -1,7 +1,6 @@
 // What Book and Print need: the letters, the story as it is printed, and its pictures from the folder.
 
 import type { PreparedStory } from '../../check/check-story.ts'
-import { joinPath, toFolder } from '../../files/index.ts'
 import {
   type Ask,
   LETTER_FILES,
@@ -16,6 +15,7 @@ import { knowledgeAt } from '../../sequence/index.ts'
 import type { StoryPicture, StoryToPrint } from '../../sheets/index.ts'
 import { createLines, type Picture } from '../../story/index.ts'
 import type { OpenStory } from './open-story.ts'
+import { toPicturePath } from './picture-path.ts'
 import type { LettersSize } from './questions/book.ts'
 import { type DeskState, toolsOf } from './state.ts'
 
@@ -93,23 +93,17 @@ export async function readPictures(
 }
 
 async function readOne({ source }: Picture, path: string, state: DeskState): Promise<Result<Shown['picture']>> {
-  if (/^(?:[a-z][a-z+.-]+:|\/\/)/i.test(source))
-    return fail({ code: 'outside-folder', message: 'is on the web, and is never fetched: save it beside the story' })
-  const file = joinPath(toFolder(path), decode(source.replace(/[?#].*$/, '')))
-  if (file.startsWith('../') || file.startsWith('/'))
-    return fail({ code: 'outside-folder', message: 'lies outside the folder: put it beside the story' })
-  const bytes = await state.files.bytes(file)
+  const found = toPicturePath(source, path)
+  if ('why' in found) return fail({ code: 'outside-folder', message: UNREAD[found.why] })
+  const bytes = await state.files.bytes(found.path)
   if (bytes === undefined) return fail({ code: 'missing-file', message: 'is not there' })
   return bytes.ok ? readPicture(bytes.value) : bytes
 }
 
-function decode(source: string): string {
-  try {
-    return decodeURIComponent(source)
-  } catch {
-    return source
-  }
-}
+const UNREAD = {
+  web: 'is on the web, and is never fetched: save it beside the story',
+  outside: 'lies outside the folder: put it beside the story',
+} as const
 
 const toMissing = ({ source, page }: Picture, problems: readonly Problem[]): string =>
   `Page ${page}: the picture \`${source.slice(0, 80)}\` ${problems[0]?.message ?? 'is a drawing that cannot be printed: save it as PNG'}. An empty frame stands in its place.`

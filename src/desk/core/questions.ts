@@ -24,7 +24,7 @@ import type { SequenceEdit, SequenceNew, SequenceShown } from './questions/seque
 import type { Changed, StoryText, Tried } from './questions/shared.ts'
 import type { ShelfAnswer } from './questions/shelf.ts'
 import type { CheckAnswer } from './questions/story.ts'
-import type { BankAnswer, BankWish, Choices, Completions, TypedWord } from './questions/words.ts'
+import type { BankAnswer, BankWish, Choices, Completions } from './questions/words.ts'
 
 export type { About, AboutEdit, Choice, ReaderChoice, SettingKey } from './questions/about.ts'
 export type { Book, BookWish, Printed, PrintKind, PrintWish, Spread } from './questions/book.ts'
@@ -53,8 +53,6 @@ export interface Questions {
   /** What can be chosen for `words`: patterns taught so far, vowels, kinds. */
   choices: { readonly story: StoryText }
   complete: { readonly story: StoryText; readonly at: number }
-  /** Whether a word that somebody types can be read. */
-  judge: { readonly story: StoryText; readonly word: string }
 
   about: { readonly story: StoryText }
   set: { readonly story: StoryText; readonly edit: AboutEdit }
@@ -82,7 +80,6 @@ export interface Answers {
   words: BankAnswer
   choices: Tried<Choices>
   complete: Completions
-  judge: Tried<TypedWord>
   about: About
   set: Tried<Changed>
   readers: readonly ReaderChoice[]

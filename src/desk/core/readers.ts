@@ -2,7 +2,7 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { type Result, type Sourced, succeed } from '../../problem/index.ts'
-import { type ReadReader, readReaderFile } from '../../readers/index.ts'
+import { looksLikeReader, type ReadReader, readReaderFile } from '../../readers/index.ts'
 import { READER_CAUTION } from '../../report/caution.ts'
 import type { FoundReader } from './open-story.ts'
 import type { ReaderChoice } from './questions/about.ts'
@@ -32,15 +32,11 @@ function readReader(path: string, state: DeskState): Promise<Result<ReadReader>>
   })
 }
 
-/** Files that look like readers: a name, and a step, lessons or members. Configs and sequences are none. */
-const isReader = (text: string): boolean =>
-  /^name\s*:/m.test(text) && /^(?:step|lessons|members)\s*:/m.test(text) && !/^steps\s*:/m.test(text)
-
 export async function listReaders(state: DeskState): Promise<readonly ReaderChoice[]> {
   const found: ReaderChoice[] = []
   for (const path of await state.files.all()) {
     const text = /\.ya?ml$/i.test(path) ? await state.files.read(path) : undefined
-    if (text?.ok && isReader(text.value)) found.push(await toChoice(path, text.value, state))
+    if (text?.ok && looksLikeReader(text.value)) found.push(await toChoice(path, text.value, state))
   }
   return found
 }

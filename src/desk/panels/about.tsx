@@ -33,8 +33,13 @@ export function About() {
     if (session === undefined) return
     const story = session.toStory()
     whenAsked(page.tools.ask({ kind: 'about', story })).then((answer) => answer && setAbout(answer), toFault(page))
-    whenAsked(page.tools.ask({ kind: 'readers', story })).then((answer) => answer && setReaders(answer), toFault(page))
   }, [session, version])
+  // Every file of a reader is read: not at each key.
+  useEffect(() => {
+    if (session === undefined) return
+    const story = session.toStory()
+    whenAsked(page.tools.ask({ kind: 'readers', story })).then((answer) => answer && setReaders(answer), toFault(page))
+  }, [session, page.state.shelfAge.value])
   if (session === undefined || about === undefined) return null
   const isLocked = !about.isOpen || session.saved.value.kind === 'read-only'
   return (

@@ -12,16 +12,17 @@ interface ListFieldProps {
   readonly items: readonly string[]
   /** Whether the story itself says them; what the folder says is changed there. */
   readonly canRemove: boolean
-  onAdd(item: string): void
+  /** Answers when it stands in the story: each change counts in the text that the one before it has left. */
+  onAdd(item: string): Promise<void>
   onRemove(item: string): void
 }
 
 export function ListField({ label, hint, problem, items, canRemove, onAdd, onRemove }: ListFieldProps) {
   const [text, setText] = useState('')
-  const add = (): void => {
+  const add = async (): Promise<void> => {
     const items = text.split(',').map((item) => item.trim())
-    for (const item of items) if (item !== '') onAdd(item)
     setText('')
+    for (const item of items) if (item !== '') await onAdd(item)
   }
   return (
     <fieldset class="list">
@@ -50,7 +51,7 @@ export function ListField({ label, hint, problem, items, canRemove, onAdd, onRem
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return
             event.preventDefault()
-            add()
+            void add()
           }}
         />
         <button type="button" onClick={add} disabled={text.trim() === ''}>

@@ -58,14 +58,23 @@ export function PrintSheet() {
   return (
     <Sheet title="Print">
       <form onSubmit={submit} onChange={() => setPrinted(undefined)}>
-        <Choose label="What" value={kind} choices={KINDS} onChoose={(value) => setKind(value as PrintKind)} />
-        {OF_WORDS.has(kind) && (
-          <Field label="Words" hint="With commas. Without any, the words of the step are taken.">
-            <input value={words} autocomplete="off" onInput={(event) => setWords(event.currentTarget.value)} />
-          </Field>
-        )}
-        <PageChoices withFold={false} />
-        <Choose label="In bold over a bar" value={mark} choices={MARKS} onChoose={(value) => setMark(value as Mark)} />
+        {/* What is printed is what stands here. */}
+        <fieldset disabled={isBusy}>
+          <legend class="unseen">What is printed, and how</legend>
+          <Choose label="What" value={kind} choices={KINDS} onChoose={(value) => setKind(value as PrintKind)} />
+          {OF_WORDS.has(kind) && (
+            <Field label="Words" hint="With commas. Without any, the words of the step are taken.">
+              <input value={words} autocomplete="off" onInput={(event) => setWords(event.currentTarget.value)} />
+            </Field>
+          )}
+          <PageChoices withFold={false} />
+          <Choose
+            label="In bold over a bar"
+            value={mark}
+            choices={MARKS}
+            onChoose={(value) => setMark(value as Mark)}
+          />
+        </fieldset>
         <Problems problems={wrong} />
         <button type="submit" class="strong" disabled={isBusy}>
           {isBusy ? 'The sheets are being laid out' : 'Make the PDF'}

@@ -70,7 +70,7 @@ function Step({ step, path, onShown }: StepProps) {
     if (path === null) return
     const why = await edit(page, path, wish, onShown)
     setWrong(why ?? '')
-    if (why === undefined) setText('')
+    if (why === undefined) setText((now) => (now === text ? '' : now))
   }
   return (
     <li>
@@ -152,8 +152,8 @@ function AddStep({ path, onShown }: { readonly path: string; onShown(shown: Sequ
     const why = await edit(page, path, { kind: 'add step', title, what: items.filter((one) => one !== '') }, onShown)
     setWrong(why ?? '')
     if (why !== undefined) return
-    setTitle('')
-    setWhat('')
+    setTitle((now) => (now === title ? '' : now))
+    setWhat((now) => (now === what ? '' : now))
   }
   return (
     <form class="add-step" onSubmit={submit} aria-labelledby="next-step">

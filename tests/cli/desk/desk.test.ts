@@ -159,6 +159,14 @@ describe('the page as one file', () => {
     })
   })
 
+  it('speaks of the names of children only where a reader is inside', async () => {
+    const own = createWorld({ 'stories/battledore.yaml': 'step: pink-4\nnames: [Tam]\n' })
+    expect(await main(['desk', 'stories', '--one-file', 'desk.html', '--with-settings'], own.io)).toBe(0)
+    expect(own.out()).toContain('with battledore.yaml inside')
+    expect(own.out()).not.toContain('names of children')
+    own.remove()
+  })
+
   it('says why it cannot be written', async () => {
     fs.mkdirSync(join(world.cwd, 'desk.html'))
     expect(await main(['desk', 'stories', '--one-file', 'desk.html'], world.io)).toBe(2)

@@ -109,6 +109,19 @@ for (const name of BROWSERS)
       await second.close()
     })
 
+    it('words that are written with commas all stand in the story', async () => {
+      const desk = await runDesk(folder)
+      const page = await openStory(desk.address)
+      const hand = mouse(page)
+      await hand.press('About')
+      await hand.fill('Names in this story: one more', 'Bess, Otto, Pim\n')
+      await page.waitForFunction(() => document.querySelector('.about')?.textContent?.includes('Pim'))
+      await waitForSaved(page)
+      expect(read()).toMatch(/^names: \[.*\bBess, Otto, Pim\]$/m)
+      await page.close()
+      await desk.close()
+    })
+
     it('a second tab can only look', async () => {
       const desk = await runDesk(folder)
       const page = await openStory(desk.address)

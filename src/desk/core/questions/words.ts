@@ -1,7 +1,6 @@
 // The word bank, completion, and a word that somebody types.
 
 import type { Problem } from '../../../problem/index.ts'
-import type { Letters } from './cards.ts'
 
 type BankKind = 'naming' | 'doing' | 'describing' | 'little'
 
@@ -60,13 +59,4 @@ export interface Completions {
   readonly version: number
   readonly from: number
   readonly words: readonly { readonly word: string; readonly kind: 'decodable' | 'sight' | 'name' }[]
-}
-
-export interface TypedWord {
-  readonly word: string
-  readonly readable: boolean
-  /** One sentence. */
-  readonly message: string
-  readonly readableAt: string | null
-  readonly letters: readonly Letters[]
 }
