@@ -49,8 +49,13 @@ export interface Watched {
   readonly complaints: readonly string[]
 }
 
-/** A page on which every request is recorded. */
-export async function openPage({ browser }: OpenBrowser, width: number, height: number): Promise<Watched> {
+/** A page on which every request is recorded. @param hasTouch as on a tablet: the page is told that a finger points */
+export async function openPage(
+  { browser }: OpenBrowser,
+  width: number,
+  height: number,
+  hasTouch = false,
+): Promise<Watched> {
   const page = await browser.newPage()
   const asked: string[] = []
   const complaints: string[] = []
@@ -59,6 +64,6 @@ export async function openPage({ browser }: OpenBrowser, width: number, height: 
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`${message.text()} ${message.location().url ?? ''}`.trim())
   })
-  await page.setViewport({ width, height })
+  await page.setViewport({ width, height, hasTouch })
   return { page, asked, complaints }
 }

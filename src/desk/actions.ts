@@ -11,6 +11,7 @@ import { showFile } from './editor/shown.ts'
 import { changeFile } from './files.ts'
 import type { Page } from './page.ts'
 import type { PanelName, PlaceName } from './state.ts'
+import { toFaultText } from './told.ts'
 
 export function goTo(page: Page, place: PlaceName): void {
   const { state } = page
@@ -28,7 +29,7 @@ export function showPanel({ state }: Page, panel: PanelName): void {
 export const toFault =
   (page: Page) =>
   (error: unknown): void => {
-    page.state.trouble.value = error instanceof Error ? error.message : String(error)
+    page.state.trouble.value = toFaultText(error)
   }
 
 /** The one way in which anything but typing changes a file. False where it could not be done; why is told. */

@@ -21,15 +21,19 @@ export interface CardTools extends Asker {
 
 /** Opens the card of a place; the text keeps its cursor. */
 export function openPlace(session: Session, at: number, tools: CardTools): void {
-  session.card.value = undefined
+  batch(() => {
+    session.card.value = undefined
+    session.opening.value++
+  })
   askCard(session, at, tools)
 }
 
-/** The card that is open stays until the new one is there. */
+/** The card that is open stays until the new one is there. Numbers of places are those of the last check: where the text has moved on, the check that is under way asks again. */
 export function askCard(session: Session, at: number, tools: CardTools): void {
   session.place.value = at
   session.view.dispatch({ effects: setOpenPlace.of(at) })
   const story = session.toStory()
+  if (session.check.peek()?.version !== story.version) return
   whenAsked(tools.ask({ kind: 'card', story, place: at })).then((answer) => {
     if (session.place.peek() !== at || session.version.peek() !== story.version) return
     session.card.value = answer?.ok ? answer.value : undefined

@@ -50,5 +50,5 @@ export function usePage(): Page {
   return page
 }
 
-/** One line for the maker, with what was probably meant and what to do. */
-export type Told = Pick<Problem, 'message' | 'note' | 'expected'>
+/** One line for the maker, with what was probably meant and what to do; with its file and place where that is not the story. */
+export type Told = Pick<Problem, 'message' | 'note' | 'expected' | 'path' | 'place'>

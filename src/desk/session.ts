@@ -65,6 +65,7 @@ function toSession(keeper: Keeper, view: EditorView, { recheck, stop }: { rechec
     check: signal<CheckAnswer | undefined>(undefined),
     place: signal<number | undefined>(undefined),
     card: signal<Card | undefined>(undefined),
+    opening: signal(0),
     goesOn: signal(false),
     isFile: signal(false),
     canUndo: signal(false),

@@ -3,11 +3,12 @@
 import { toFault } from './actions.ts'
 import { mount } from './app.tsx'
 import { createDesk, type Hear, type Link } from './core/ask.ts'
-import type { DeskData, DeskFiles, Part } from './core/questions.ts'
+import { createOpener } from './core/parts.ts'
+import type { DeskData, DeskFiles } from './core/questions.ts'
 import { openKeeper } from './folder/keeper.ts'
 import type { Folder, KeeperTools } from './folder/types.ts'
 import type { Page } from './page.ts'
-import { toTold } from './told.ts'
+import { toAllTold } from './told.ts'
 
 export interface DeskStart {
   readonly root: Element
@@ -54,14 +55,14 @@ export function startDesk({ root, data, startWorker, keeper, cspNonce }: DeskSta
 const toFiles = (folder: Folder): DeskFiles => ({
   async list() {
     const list = await folder.list()
-    if (!list.ok) throw new Error(list.problems.map(toTold).join(' '))
+    if (!list.ok) throw new Error(toAllTold(list.problems))
     return list.value.map(({ name }) => name)
   },
   async read(path) {
     const read = await folder.read(path)
     if (read.ok) return read.value.bytes
     if (read.problems.some(({ code }) => code === 'missing-file')) return undefined
-    throw new Error(read.problems.map(toTold).join(' '))
+    throw new Error(toAllTold(read.problems))
   },
 })
 
@@ -73,21 +74,15 @@ async function loadLetters({ fonts = {} }: DeskData): Promise<void> {
   ] as const) {
     const part = fonts[file]
     if (part === undefined) continue
-    const face = new FontFace('Andika Desk', await toBytes(part), { weight })
+    const bytes = await createOpener(part, { fetch: fetchBytes })()
+    const face = new FontFace('Andika Desk', bytes.slice().buffer, { weight })
     document.fonts.add(await face.load())
   }
 }
 
-async function toBytes(part: Part): Promise<ArrayBuffer> {
-  const packed = 'address' in part ? (await fetch(part.address)).body : new Blob([toBuffer(part)]).stream()
-  const stream = part.packed === undefined ? packed : packed?.pipeThrough(new DecompressionStream(part.packed))
-  return new Response(stream).arrayBuffer()
-}
-
-function toBuffer(part: Exclude<Part, { readonly address: string }>): ArrayBuffer {
-  const bytes = 'bytes' in part ? part.bytes : Uint8Array.from(atob(part.base64), (letter) => letter.charCodeAt(0))
-  return bytes.slice().buffer as ArrayBuffer
-}
+/** Asked of the page's own address; a page of one file has all in itself. */
+const fetchBytes = async (address: string): Promise<Uint8Array> =>
+  new Uint8Array(await (await fetch(address)).arrayBuffer())
 
 function download(name: string, bytes: Uint8Array, type: string): void {
   const address = toAddress(bytes, type)

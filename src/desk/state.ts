@@ -2,6 +2,7 @@
 
 import type { EditorView } from '@codemirror/view'
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals'
+import type { AskOptions } from './core/ask.ts'
 import type { Answer, BookWish, Card, CheckAnswer, Kind, Opened, Question, StoryText } from './core/questions.ts'
 import type { FoundDraft, Keeper, KeeperState } from './folder/types.ts'
 
@@ -10,7 +11,7 @@ export type PanelName = 'places' | 'words' | 'about'
 
 /** What the page asks its worker with: a `Dropped` where a newer question of its kind has come. */
 export interface Asker {
-  ask<K extends Kind>(question: Question<K>): Promise<Answer<K>>
+  ask<K extends Kind>(question: Question<K>, options?: AskOptions): Promise<Answer<K>>
 }
 
 /** One open story. */
@@ -25,6 +26,8 @@ export interface Session {
   /** The place whose card is open, by its number in `check`. */
   readonly place: Signal<number | undefined>
   readonly card: Signal<Card | undefined>
+  /** Counts the cards that were opened: what is half typed in one stays when its text is checked anew. */
+  readonly opening: Signal<number>
   readonly reader: Signal<string | undefined>
   readonly title: Signal<string>
   /** The place whose card is open is being mended: the next one opens by itself. */

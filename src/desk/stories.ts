@@ -5,7 +5,7 @@ import { showPanel, toFault } from './actions.ts'
 import type { Page } from './page.ts'
 import { createPictures } from './pictures.ts'
 import { openSession } from './session.ts'
-import { toTold } from './told.ts'
+import { toAllTold } from './told.ts'
 
 const turns = new WeakMap<Page['state'], Promise<unknown>>()
 
@@ -31,7 +31,7 @@ async function open(page: Page, path: string, fresh: string | undefined): Promis
   }
   await closeStory(page)
   const keeper = await tools.open(path, fresh)
-  if (!keeper.ok) return keeper.problems.map(toTold).join(' ')
+  if (!keeper.ok) return toAllTold(keeper.problems)
   const session = openSession(keeper.value, {
     ask: tools.ask,
     cspNonce: tools.cspNonce,

@@ -1,10 +1,10 @@
 // Book: two facing pages as they will be printed. Marked words lead to their card; a page that does not fit says so.
 
-import { useEffect, useRef, useState } from 'preact/hooks'
-import { showPlace, toFault } from '../actions.ts'
-import { whenAsked } from '../asked.ts'
+import { useEffect, useRef } from 'preact/hooks'
+import { showPlace } from '../actions.ts'
+import { useAnswer } from '../answers.ts'
 import type { Book, Spread } from '../core/questions.ts'
-import { type Told, usePage } from '../page.ts'
+import { usePage } from '../page.ts'
 import { Problems, Said } from '../panels/parts.tsx'
 import { PageChoices } from './choices.tsx'
 import { usePictures } from './pictures.ts'
@@ -13,18 +13,14 @@ export function BookPlace() {
   const page = usePage()
   const { session, bookWish, spread } = page.state
   const open = session.value
-  const version = open?.version.value
   const wish = bookWish.value
-  const [book, setBook] = useState<Book | undefined>(undefined)
-  const [wrong, setWrong] = useState<readonly Told[]>([])
-  useEffect(() => {
-    if (open === undefined) return
-    whenAsked(page.tools.ask({ kind: 'book', story: open.toStory(), wish })).then((answer) => {
-      if (answer === undefined) return
-      setBook(answer.ok ? answer.value : undefined)
-      setWrong(answer.ok ? [] : answer.problems)
-    }, toFault(page))
-  }, [open, version, wish])
+  const answer = useAnswer<'book'>({
+    of: open,
+    when: [open?.version.value, wish],
+    question: () => open && { kind: 'book', story: open.toStory(), wish },
+  })
+  const book = answer?.ok ? answer.value : undefined
+  const wrong = answer && !answer.ok ? answer.problems : []
   if (open === undefined) return null
   const last = (book?.spreads.length ?? 1) - 1
   const at = Math.min(spread.value, last)
@@ -102,7 +98,8 @@ interface LeafProps {
 function Leaf({ book, number, address }: LeafProps) {
   const page = usePage()
   const check = page.state.session.value?.check.value
-  const places = check?.checked ? check.places : []
+  // Places of another version would lead to other words.
+  const places = check?.checked && check.version === book.version ? check.places : []
   return (
     <div class="leaf">
       {address && <img src={address} alt={`Page ${number + 1} as it is printed`} />}

@@ -22,7 +22,8 @@ export interface DeskSources {
   readonly data: DeskData
 }
 
-interface AskOptions {
+export interface AskOptions {
+  /** Nobody waits for the answer any longer once it is aborted. */
   readonly signal?: { readonly aborted: boolean; addEventListener(type: 'abort', listener: () => void): void }
   progress?(done: number, all: number): void
 }

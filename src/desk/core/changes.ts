@@ -1,5 +1,6 @@
 // Changes as the page takes them: the smallest edits, in order, none over another.
 
+import { toDifference } from '../difference.ts'
 import type { Changed, DeskEdit } from './questions/shared.ts'
 
 /** Undefined where two of them overlap. */
@@ -10,13 +11,7 @@ export function toChanged(path: string, before: string, edits: readonly DeskEdit
 }
 
 /** The one stretch in which two texts differ; no edit where they do not. */
-export function toChange(path: string, before: string, after: string): Changed {
-  const most = Math.min(before.length, after.length)
-  let start = 0
-  while (start < most && before[start] === after[start]) start++
-  let same = 0
-  while (same < most - start && before[before.length - 1 - same] === after[after.length - 1 - same]) same++
-  const text = after.slice(start, after.length - same)
-  const end = before.length - same
-  return { path, before, edits: start === end && text === '' ? [] : [{ start, end, text }] }
-}
+export const toChange = (path: string, before: string, after: string): Changed => ({
+  ...{ path, before },
+  edits: toDifference(before, after),
+})

@@ -73,17 +73,3 @@ function countLines(text: string): number {
   for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) count++
   return count
 }
-
-/** The one edit that makes a text of another: what both begin and end with stays. */
-export function toEdits(before: string, after: string): readonly TextEdit[] {
-  if (before === after) return []
-  const most = Math.min(before.length, after.length)
-  let start = 0
-  while (start < most && before[start] === after[start]) start++
-  let tail = 0
-  while (tail < most - start && before[before.length - 1 - tail] === after[after.length - 1 - tail]) tail++
-  // A letter of two units is put in whole.
-  if (start > 0 && /[\uD800-\uDBFF]/.test(before[start - 1] ?? '')) start--
-  if (tail > 0 && /[\uDC00-\uDFFF]/.test(before[before.length - tail] ?? '')) tail--
-  return [{ start, end: before.length - tail, text: after.slice(start, after.length - tail) }]
-}

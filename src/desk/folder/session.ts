@@ -1,7 +1,8 @@
 // What is known of one open story: the text, the version of the disk that it began from, and what has gone wrong.
 
 import type { Problem } from '../../problem/index.ts'
-import { type KeptText, toEdits } from './line-ends.ts'
+import { toDifference } from '../difference.ts'
+import type { KeptText } from './line-ends.ts'
 import { openBytes, toBytes } from './open-bytes.ts'
 import type { Draft, FileBytes, KeeperEvent, KeeperState, KeeperTools, Version } from './types.ts'
 
@@ -53,7 +54,7 @@ export const isDirty = ({ since }: Session): boolean => since !== undefined
 
 /** Another text comes onto the screen, which the editor must put in. */
 export function showText(session: Session, kept: KeptText, why: 'theirs' | 'draft' | 'renewed'): void {
-  const edits = toEdits(session.kept.text, kept.text)
+  const edits = toDifference(session.kept.text, kept.text)
   session.kept = kept
   session.revision++
   if (edits.length > 0) session.emit({ kind: 'text', edits, why })

@@ -124,7 +124,7 @@ export interface Keeper {
   saveCopy(): Promise<Result<string>>
   /** What the screen shows and no file holds is kept as a draft in its place. */
   takeDraft(): Promise<Result<undefined>>
-  dropDraft(): Promise<void>
+  dropDraft(): Promise<Result<undefined>>
   /** @returns a function that stops it */
   subscribe(listener: (event: KeeperEvent) => void): () => void
   /** What is to be downloaded where no folder can take it: byte for byte what would be saved. */

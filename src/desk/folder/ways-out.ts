@@ -82,12 +82,14 @@ export function createWaysOut(session: Session, saver: Saver, drafts: DraftWrite
     return done.ok ? succeed(draft) : done
   }
 
-  async function dropDraft(): Promise<void> {
+  async function dropDraft(): Promise<Result<undefined>> {
     const [first, ...others] = session.found
-    if (!first) return
+    if (!first) return succeed(undefined)
+    const removed = await tools.drafts.remove(first.id)
+    // It is not offered again at this opening, whatever the browser says.
     session.found = others
-    await tools.drafts.remove(first.id)
     session.emit({ kind: 'draft-settled' })
+    return removed
   }
 
   const { inTurn } = saver

@@ -1,45 +1,46 @@
 // About this story: its settings by name. What is chosen here is written into the top of the file as the smallest change.
 
-import { useEffect, useState } from 'preact/hooks'
 import { applyChange, toFault, toggleFile } from '../actions.ts'
-import { whenAsked } from '../asked.ts'
-import type { About as AboutAnswer, AboutEdit, ReaderChoice, SettingKey } from '../core/questions.ts'
+import { useAnswer } from '../answers.ts'
+import type { About as AboutAnswer, AboutEdit, SettingKey } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { toTold } from '../told.ts'
+import { toAllTold } from '../told.ts'
 import { ListField } from './list-field.tsx'
 import { Field, Problems } from './parts.tsx'
 import { Readers } from './readers.tsx'
 
 /** Asks for the change and puts it in. What cannot be set is told. */
-async function set(page: Page, edit: AboutEdit, said: string): Promise<void> {
+async function set(page: Page, edit: AboutEdit, said: string): Promise<boolean> {
   const session = page.state.session.peek()
-  if (session === undefined) return
+  if (session === undefined) return false
   try {
     const answer = await page.tools.ask({ kind: 'set', story: session.toStory(), edit })
-    if (answer.ok) await applyChange(page, answer.value, said)
-    else page.state.trouble.value = answer.problems.map(toTold).join(' ')
+    if (answer.ok) return await applyChange(page, answer.value, said)
+    page.state.trouble.value = toAllTold(answer.problems)
   } catch (error) {
     toFault(page)(error)
   }
+  return false
 }
+
+/** While somebody types, it can wait. In milliseconds. */
+const REST = 200
 
 export function About() {
   const page = usePage()
   const session = page.state.session.value
-  const version = session?.version.value
-  const [about, setAbout] = useState<AboutAnswer | undefined>(undefined)
-  const [readers, setReaders] = useState<readonly ReaderChoice[]>([])
-  useEffect(() => {
-    if (session === undefined) return
-    const story = session.toStory()
-    whenAsked(page.tools.ask({ kind: 'about', story })).then((answer) => answer && setAbout(answer), toFault(page))
-  }, [session, version])
+  const about = useAnswer<'about'>({
+    of: session,
+    when: [session?.version.value],
+    rest: REST,
+    question: () => session && { kind: 'about', story: session.toStory() },
+  })
   // Every file of a reader is read: not at each key.
-  useEffect(() => {
-    if (session === undefined) return
-    const story = session.toStory()
-    whenAsked(page.tools.ask({ kind: 'readers', story })).then((answer) => answer && setReaders(answer), toFault(page))
-  }, [session, page.state.shelfAge.value])
+  const readers = useAnswer<'readers'>({
+    of: session,
+    when: [page.state.shelfAge.value],
+    question: () => session && { kind: 'readers', story: session.toStory() },
+  })
   if (session === undefined || about === undefined) return null
   const isLocked = !about.isOpen || session.saved.value.kind === 'read-only'
   return (
@@ -50,7 +51,7 @@ export function About() {
         <TextField about={about} name="title" label="Title" />
         <Steps about={about} />
       </fieldset>
-      <Readers readers={readers} />
+      <Readers readers={readers ?? []} />
       <fieldset disabled={isLocked}>
         <legend class="unseen">Words of this story</legend>
         <Lists about={about} />

@@ -2,9 +2,10 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { applyChange, backToText } from '../actions.ts'
-import type { Card, Changed, Fix } from '../core/questions.ts'
+import type { Card, Changed, Fix, FixWish } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { toTold } from '../told.ts'
+import type { Session } from '../state.ts'
+import { toAllTold, tryOut } from '../told.ts'
 
 type Replace = Extract<Fix, { kind: 'replace' }>
 
@@ -13,7 +14,10 @@ async function put(page: Page, change: Changed, said: string): Promise<void> {
   const session = page.state.session.peek()
   if (session) session.goesOn.value = true
   page.state.wantsCard.value = true
-  if (!(await applyChange(page, change, said)) && session) session.goesOn.value = false
+  const wrong = await tryOut(async () => ((await applyChange(page, change, said)) ? undefined : ''))
+  if (wrong === undefined) return
+  if (session) session.goesOn.value = false
+  if (wrong !== '') page.state.trouble.value = wrong
 }
 
 export function CardFixes({ card }: { readonly card: Card }) {
@@ -111,14 +115,18 @@ function AskFirst({ card, kind, onDone }: { readonly card: Card; readonly kind: 
     const session = page.state.session.peek()
     if (session === undefined || (kind === 'own' && text.trim() === '')) return
     const fix = kind === 'keep' ? { kind, reason: text } : { kind, word: text.trim(), everywhere: false }
+    const wrong = await tryOut(() => run(session, fix))
+    if (wrong === undefined) onDone()
+    else setTold(wrong)
+  }
+  const run = async (session: Session, fix: FixWish): Promise<string | undefined> => {
+    // The number of the place counts in the text of the card.
+    if (session.version.peek() !== card.version) return 'The text has changed in between. Please press it again.'
     const answer = await page.tools.ask({ kind: 'fix', story: session.toStory(), place: card.place, fix })
-    if (!answer.ok) {
-      setTold(answer.problems.map(toTold).join(' '))
-      return
-    }
+    if (!answer.ok) return toAllTold(answer.problems)
     const done = kind === 'keep' ? `${card.word ?? 'It'} is kept here.` : `${text.trim()} is put in.`
     await put(page, answer.value.change, [done, answer.value.told ?? ''].join(' ').trim())
-    onDone()
+    return undefined
   }
   return (
     <form class="ask" onSubmit={submit}>

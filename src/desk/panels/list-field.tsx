@@ -12,17 +12,23 @@ interface ListFieldProps {
   readonly items: readonly string[]
   /** Whether the story itself says them; what the folder says is changed there. */
   readonly canRemove: boolean
-  /** Answers when it stands in the story: each change counts in the text that the one before it has left. */
-  onAdd(item: string): Promise<void>
+  /** Answers when it stands in the story, or cannot: each change counts in the text that the one before it has left. */
+  onAdd(item: string): Promise<boolean>
   onRemove(item: string): void
 }
 
 export function ListField({ label, hint, problem, items, canRemove, onAdd, onRemove }: ListFieldProps) {
   const [text, setText] = useState('')
   const add = async (): Promise<void> => {
-    const items = text.split(',').map((item) => item.trim())
+    const items = text
+      .split(',')
+      .map((item) => item.trim())
+      .filter((item) => item !== '')
     setText('')
-    for (const item of items) if (item !== '') await onAdd(item)
+    const left: string[] = []
+    for (const item of items) if (!(await onAdd(item))) left.push(item)
+    // What could not be added stands there again, unless something else was typed meanwhile.
+    if (left.length > 0) setText((now) => (now === '' ? left.join(', ') : now))
   }
   return (
     <fieldset class="list">

@@ -2,7 +2,9 @@
 
 import { useState } from 'preact/hooks'
 import { applyChange } from '../actions.ts'
+import { findFree } from '../new-file.ts'
 import { type Told, usePage } from '../page.ts'
+import { tryOut } from '../told.ts'
 import { Field, Problems } from './parts.tsx'
 
 type Accent = 'general-american' | 'southern-british'
@@ -17,19 +19,19 @@ export function NewSequence() {
   const [wrong, setWrong] = useState<readonly Told[]>([])
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault()
-    const stem =
-      title
-        .toLowerCase()
-        .replaceAll(/[^a-z0-9]+/g, '-')
-        .replaceAll(/^-|-$/g, '') || 'sequence'
+    setWrong([])
+    const fault = await tryOut(async () => {
+      await write()
+      return undefined
+    })
+    if (fault !== undefined) setWrong([{ message: fault, expected: [] }])
+  }
+  const write = async (): Promise<void> => {
     const steps = lines.split('\n').filter((line) => line.trim() !== '')
-    const path = `${stem}.yaml`
+    const path = await findFree(page.tools.folder, title, { otherwise: 'sequence', ending: '.yaml' })
     const answer = await page.tools.ask({ kind: 'new sequence', sequence: { path, title, accent, steps } })
-    if (!answer.ok) {
-      setWrong(answer.problems)
-      return
-    }
-    if (await applyChange(page, answer.value, `${path} is written.`))
+    if (!answer.ok) setWrong(answer.problems)
+    else if (await applyChange(page, answer.value, `${path} is written.`))
       page.state.dialog.value = { kind: 'sequence', name: path }
   }
   return (

@@ -1,11 +1,14 @@
 // A new story, or a copy of one: asks for its title and step, and makes the file under a name that is free.
 
 import { useEffect, useState } from 'preact/hooks'
+import { type Result, succeed } from '../../problem/index.ts'
 import type { About, Choice, DeskEdit } from '../core/questions.ts'
+import { openBytes } from '../folder/open-bytes.ts'
+import { findFree } from '../new-file.ts'
 import { type Page, usePage } from '../page.ts'
 import { openStory } from '../stories.ts'
-import { toTold } from '../told.ts'
-import { Field } from './parts.tsx'
+import { toAllTold, tryOut } from '../told.ts'
+import { Field, Said } from './parts.tsx'
 import { Sheet } from './sheet.tsx'
 
 export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
@@ -15,15 +18,20 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
   const [steps, setSteps] = useState<readonly Choice[]>([])
   const [wrong, setWrong] = useState('')
   useEffect(() => {
-    void begin(page, copyOf).then(({ about, title: old }) => {
+    const open = async (): Promise<string | undefined> => {
+      const begun = await begin(page, copyOf)
+      if (!begun.ok) return toAllTold(begun.problems)
+      const { about, title: old } = begun.value
       setSteps(about.choices.steps)
       setStep(about.step.value ?? about.choices.steps[0]?.value ?? '')
       if (copyOf !== undefined) setTitle((typed) => (typed === '' ? `${old}, again` : typed))
-    })
+      return about.choices.steps.length > 0 ? undefined : toNoSteps(about)
+    }
+    void tryOut(open).then((why) => setWrong(why ?? ''))
   }, [page, copyOf])
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault()
-    const made = await make(page, { title: title.trim(), step, copyOf })
+    const made = await tryOut(() => make(page, { title: title.trim(), step, copyOf }))
     if (made === undefined) page.state.dialog.value = undefined
     else setWrong(made)
   }
@@ -50,7 +58,11 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
             ))}
           </select>
         </Field>
-        {wrong !== '' && <p class="wrong">{wrong}</p>}
+        {wrong !== '' && (
+          <p class="wrong" role="alert">
+            <Said text={wrong} />
+          </p>
+        )}
         <button type="submit" class="strong" disabled={steps.length === 0}>
           {copyOf === undefined ? 'Begin the story' : 'Make the copy'}
         </button>
@@ -61,16 +73,31 @@ export function NewStory({ copyOf }: { readonly copyOf: string | undefined }) {
 
 const FRESH = '# New story\n\n'
 
-async function begin(page: Page, copyOf: string | undefined): Promise<{ about: About; title: string }> {
-  const text = copyOf === undefined ? FRESH : await readText(page, copyOf)
-  const about = await page.tools.ask({ kind: 'about', story: { path: copyOf ?? 'new-story.md', text, version: 0 } })
-  return { about, title: about.title.value ?? 'The story' }
+/** Without a sequence there is no step to choose from. */
+const toNoSteps = ({ problems, sequence }: About): string =>
+  toAllTold([...problems, ...(sequence.problem ? [sequence.problem] : [])]) || 'There is no step to choose from.'
+
+interface Begun {
+  readonly about: About
+  readonly title: string
 }
 
-async function readText(page: Page, path: string): Promise<string> {
+async function begin(page: Page, copyOf: string | undefined): Promise<Result<Begun>> {
+  const text = copyOf === undefined ? succeed(FRESH) : await readText(page, copyOf)
+  if (!text.ok) return text
+  const story = { path: copyOf ?? 'new-story.md', text: text.value, version: 0 }
+  const about = await page.tools.ask({ kind: 'about', story })
+  return succeed({ about, title: about.title.value ?? 'The story' })
+}
+
+/** As it stands on the screen, where it is open; a text that is not UTF-8 as it can be read. */
+async function readText(page: Page, path: string): Promise<Result<string>> {
+  const session = page.state.session.peek()
+  if (session?.keeper.name === path) return succeed(session.view.state.doc.toString())
   const read = await page.tools.folder.read(path)
-  if (!read.ok) return FRESH
-  return new TextDecoder().decode(read.value.bytes).replaceAll(/\r\n?/g, '\n')
+  if (!read.ok) return read
+  const opened = openBytes(path, read.value.bytes)
+  return opened.ok ? succeed(opened.value.kept.text) : opened
 }
 
 interface Wish {
@@ -81,15 +108,16 @@ interface Wish {
 
 /** Undefined where it is made and open; otherwise why not. */
 async function make(page: Page, { title, step, copyOf }: Wish): Promise<string | undefined> {
-  const path = await findFree(page, title)
-  const first = copyOf === undefined ? `# ${title}\n\n\n` : await readText(page, copyOf)
-  let text = first
+  const path = await findFree(page.tools.folder, title, { otherwise: 'story', ending: '.md' })
+  const first = copyOf === undefined ? succeed(`# ${title}\n\n\n`) : await readText(page, copyOf)
+  if (!first.ok) return toAllTold(first.problems)
+  let text = first.value
   for (const edit of [
     { key: 'title', value: title },
     { key: 'step', value: step },
   ] as const) {
     const answer = await page.tools.ask({ kind: 'set', story: { path, text, version: 0 }, edit })
-    if (!answer.ok) return answer.problems.map(toTold).join(' ')
+    if (!answer.ok) return toAllTold(answer.problems)
     text = apply(text, answer.value.edits)
   }
   return openStory(page, path, text)
@@ -99,20 +127,4 @@ function apply(text: string, edits: readonly DeskEdit[]): string {
   return [...edits]
     .reverse()
     .reduce((done, { start, end, text: added }) => done.slice(0, start) + added + done.slice(end), text)
-}
-
-/** The name of the file is the title, in letters that every system takes. */
-async function findFree(page: Page, title: string): Promise<string> {
-  const list = await page.tools.folder.list()
-  const taken = new Set(list.ok ? list.value.map(({ name }) => name.toLowerCase()) : [])
-  const plain = title.normalize('NFKD').toLowerCase().replaceAll(/\p{M}/gu, '')
-  const stem =
-    plain
-      .replaceAll(/[^a-z0-9]+/g, '-')
-      .replaceAll(/^-|-$/g, '')
-      .slice(0, 60) || 'story'
-  for (let number = 1; ; number++) {
-    const name = number === 1 ? `${stem}.md` : `${stem}-${number}.md`
-    if (!taken.has(name)) return name
-  }
 }

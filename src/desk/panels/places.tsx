@@ -83,7 +83,7 @@ function OpenCard({ places }: { readonly places: readonly Place[] }) {
           <Said text={card?.note ?? place.note ?? ''} />
         </p>
       )}
-      {card && <CardFixes card={card} key={`${card.version}-${card.place}`} />}
+      {card && <CardFixes card={card} key={`${session?.opening.value} ${card.word}`} />}
     </article>
   )
 }

@@ -5,6 +5,7 @@ import { whenAsked } from '../asked.ts'
 import { Choose, PageChoices } from '../book/choices.tsx'
 import type { Printed, PrintKind, PrintWish } from '../core/questions.ts'
 import { type Page, type Told, usePage } from '../page.ts'
+import { toFaultText } from '../told.ts'
 import { Field, Problems, Said } from './parts.tsx'
 import { Sheet } from './sheet.tsx'
 
@@ -51,7 +52,7 @@ export function PrintSheet() {
       setWrong(answer && !answer.ok ? answer.problems : [])
       if (answer?.ok) setPrinted(answer.value)
     } catch (error) {
-      setWrong([{ message: error instanceof Error ? error.message : String(error), expected: [] }])
+      setWrong([{ message: toFaultText(error), expected: [] }])
     }
     setBusy(false)
   }

@@ -1,35 +1,58 @@
 // How the open story stands on the disk, in plain sentences, and what can be done where something is in the way.
 
 import type { ComponentChildren } from 'preact'
-import { saveNow, toFault } from '../actions.ts'
+import type { Result } from '../../problem/index.ts'
+import { saveNow } from '../actions.ts'
 import { toClock } from '../clock.ts'
-import { usePage } from '../page.ts'
+import { type Page, usePage } from '../page.ts'
 import type { Session } from '../state.ts'
-import { toTold } from '../told.ts'
+import { toAllTold, toTold, tryOut } from '../told.ts'
 import { Said } from './parts.tsx'
 
 /** One at a time, the most pressing first. */
 export function Notices() {
   const page = usePage()
   const session = page.state.session.value
-  const trouble = page.state.trouble.value
   return (
     <>
-      {trouble !== undefined && (
-        <Notice text={trouble}>
-          <button
-            type="button"
-            onClick={() => {
-              page.state.trouble.value = undefined
-            }}
-          >
-            Put this away
-          </button>
-        </Notice>
-      )}
+      {page.state.dialog.value === undefined && <Trouble />}
       {session && <StoryNotice session={session} />}
     </>
   )
+}
+
+/** Stays until it is put away; in a sheet where one lies over the page. */
+export function Trouble() {
+  const { state } = usePage()
+  const trouble = state.trouble.value
+  if (trouble === undefined) return null
+  return (
+    <Notice text={trouble}>
+      <button
+        type="button"
+        onClick={() => {
+          state.trouble.value = undefined
+        }}
+      >
+        Put this away
+      </button>
+    </Notice>
+  )
+}
+
+/** A way out of trouble. What did not work is told, and never passed over as done. */
+async function take<Value>(
+  page: Page,
+  way: () => Promise<Result<Value>>,
+  toSaid: (value: Value) => string,
+): Promise<void> {
+  const wrong = await tryOut(async () => {
+    const done = await way()
+    if (!done.ok) return toAllTold(done.problems)
+    page.voice.say(toSaid(done.value))
+    return undefined
+  })
+  if (wrong !== undefined) page.state.trouble.value = wrong
 }
 
 function Notice({ text, children }: { readonly text: string; readonly children?: ComponentChildren }) {
@@ -63,7 +86,7 @@ function StoryNotice({ session }: { readonly session: Session }) {
     )
   if (saved.kind === 'unsaved' && saved.problem)
     return (
-      <Notice text={`Not saved: ${toTold(saved.problem)} A draft is kept in this browser.`}>
+      <Notice text={`Not saved: ${toTold(saved.problem)} ${toDraftText(noDrafts)}`}>
         <Again />
         <Copy session={session} />
         <Download session={session} />
@@ -73,6 +96,12 @@ function StoryNotice({ session }: { readonly session: Session }) {
     <Notice text={`${noDrafts} Save often: a crash would take what is not saved.`} />
   )
 }
+
+/** Said only where it is so. */
+const toDraftText = (noDrafts: string | undefined): string =>
+  noDrafts === undefined
+    ? 'A draft is kept in this browser.'
+    : `${noDrafts.replace(/[.]?$/, '.')} Download it before you close this page.`
 
 function DraftNotice({ session }: { readonly session: Session }) {
   const page = usePage()
@@ -84,7 +113,7 @@ function DraftNotice({ session }: { readonly session: Session }) {
       <button
         type="button"
         class="strong"
-        onClick={() => session.keeper.takeDraft().then(() => page.voice.say('Your changes are back.'), toFault(page))}
+        onClick={() => take(page, session.keeper.takeDraft, () => 'Your changes are back.')}
       >
         Take them
       </button>
@@ -101,10 +130,7 @@ function DraftNotice({ session }: { readonly session: Session }) {
       >
         Look at them
       </button>
-      <button
-        type="button"
-        onClick={() => session.keeper.dropDraft().then(() => page.voice.say('They are thrown away.'), toFault(page))}
-      >
+      <button type="button" onClick={() => take(page, session.keeper.dropDraft, () => 'They are thrown away.')}>
         Throw them away
       </button>
     </Notice>
@@ -142,9 +168,7 @@ function ConflictNotice({ session }: { readonly session: Session }) {
       <button
         type="button"
         onClick={() =>
-          session.keeper
-            .takeTheirs()
-            .then(() => page.voice.say('The story is as it is on the disk. Undo brings yours back.'), toFault(page))
+          take(page, session.keeper.takeTheirs, () => 'The story is as it is on the disk. Undo brings yours back.')
         }
       >
         Take theirs
@@ -168,15 +192,11 @@ function Again() {
 
 function Copy({ session }: SessionProps) {
   const page = usePage()
-  const save = async (): Promise<void> => {
-    const copy = await session.keeper.saveCopy()
-    if (!copy.ok) {
-      page.state.trouble.value = copy.problems.map(toTold).join(' ')
-      return
-    }
-    page.state.shelfAge.value++
-    page.voice.say(`Saved as ${copy.value}.`)
-  }
+  const save = (): Promise<void> =>
+    take(page, session.keeper.saveCopy, (name) => {
+      page.state.shelfAge.value++
+      return `Saved as ${name}.`
+    })
   return (
     <button type="button" onClick={save}>
       Save mine as a copy

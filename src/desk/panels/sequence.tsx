@@ -1,21 +1,23 @@
 // A sequence, read step by step; one's own can be written here, each sound by its example word.
 
-import { useEffect, useState } from 'preact/hooks'
-import { applyChange, toFault } from '../actions.ts'
-import { whenAsked } from '../asked.ts'
-import type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from '../core/questions.ts'
+import { useState } from 'preact/hooks'
+import { applyChange } from '../actions.ts'
+import { useAnswer } from '../answers.ts'
+import type { SequenceEdit, SequenceItem, SequenceStep } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
-import { toTold } from '../told.ts'
+import { toAllTold, tryOut } from '../told.ts'
 import { NewSequence } from './new-sequence.tsx'
 import { Field, Problems, Said } from './parts.tsx'
 import { Sheet } from './sheet.tsx'
 
 export function SequenceSheet({ name }: { readonly name: string }) {
   const page = usePage()
-  const [shown, setShown] = useState<SequenceShown | undefined>(undefined)
-  useEffect(() => {
-    whenAsked(page.tools.ask({ kind: 'sequence', name })).then((answer) => answer && setShown(answer), toFault(page))
-  }, [page, name])
+  // What is written here is on the disk, and asked for again as every other change is.
+  const shown = useAnswer<'sequence'>({
+    of: name,
+    when: [page.state.shelfAge.value],
+    question: () => ({ kind: 'sequence', name }),
+  })
   if (shown === undefined)
     return (
       <Sheet title="Sequence">
@@ -33,42 +35,35 @@ export function SequenceSheet({ name }: { readonly name: string }) {
       {!isOwn && <NewSequence />}
       <ol class="steps">
         {shown.steps.map((step) => (
-          <Step key={step.id} step={step} path={shown.path} onShown={setShown} />
+          <Step key={step.id} step={step} path={shown.path} />
         ))}
       </ol>
-      {shown.path !== null && <AddStep path={shown.path} onShown={setShown} />}
+      {shown.path !== null && <AddStep path={shown.path} />}
     </Sheet>
   )
 }
 
 /** Undefined where it is written; otherwise why not. */
-async function edit(
-  page: Page,
-  path: string,
-  wish: SequenceEdit,
-  onShown: (shown: SequenceShown) => void,
-): Promise<string | undefined> {
-  const answer = await page.tools.ask({ kind: 'edit sequence', path, edit: wish })
-  if (!answer.ok) return answer.problems.map(toTold).join(' ')
-  const isDone = await applyChange(page, answer.value, 'The sequence is saved.')
-  if (!isDone) return page.state.trouble.peek()
-  onShown(answer.value.shown)
-  return undefined
-}
+const edit = (page: Page, path: string, wish: SequenceEdit): Promise<string | undefined> =>
+  tryOut(async () => {
+    const answer = await page.tools.ask({ kind: 'edit sequence', path, edit: wish })
+    if (!answer.ok) return toAllTold(answer.problems)
+    // Where it could not be saved, the sheet says why above.
+    return (await applyChange(page, answer.value, 'The sequence is saved.')) ? undefined : ''
+  })
 
 interface StepProps {
   readonly step: SequenceStep
   readonly path: string | null
-  onShown(shown: SequenceShown): void
 }
 
-function Step({ step, path, onShown }: StepProps) {
+function Step({ step, path }: StepProps) {
   const page = usePage()
   const [text, setText] = useState('')
   const [wrong, setWrong] = useState('')
   const run = async (wish: SequenceEdit): Promise<void> => {
     if (path === null) return
-    const why = await edit(page, path, wish, onShown)
+    const why = await edit(page, path, wish)
     setWrong(why ?? '')
     if (why === undefined) setText((now) => (now === text ? '' : now))
   }
@@ -141,7 +136,7 @@ function Item({ item, onRemove }: { readonly item: SequenceItem; readonly onRemo
   )
 }
 
-function AddStep({ path, onShown }: { readonly path: string; onShown(shown: SequenceShown): void }) {
+function AddStep({ path }: { readonly path: string }) {
   const page = usePage()
   const [title, setTitle] = useState('')
   const [what, setWhat] = useState('')
@@ -149,7 +144,7 @@ function AddStep({ path, onShown }: { readonly path: string; onShown(shown: Sequ
   const submit = async (event: Event): Promise<void> => {
     event.preventDefault()
     const items = what.split(/[,;]/).map((one) => one.trim())
-    const why = await edit(page, path, { kind: 'add step', title, what: items.filter((one) => one !== '') }, onShown)
+    const why = await edit(page, path, { kind: 'add step', title, what: items.filter((one) => one !== '') })
     setWrong(why ?? '')
     if (why !== undefined) return
     setTitle((now) => (now === title ? '' : now))

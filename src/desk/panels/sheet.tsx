@@ -3,6 +3,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useRef } from 'preact/hooks'
 import { usePage } from '../page.ts'
+import { Trouble } from './saving.tsx'
 
 interface SheetProps {
   readonly title: string
@@ -33,6 +34,7 @@ export function Sheet({ title, isWide = false, children }: SheetProps) {
           Put away
         </button>
       </div>
+      <Trouble />
       {children}
     </dialog>
   )

@@ -1,8 +1,7 @@
 // Shelf: the stories of the folder in the order in which they are read, and what the chosen one brings.
 
-import { useEffect, useState } from 'preact/hooks'
-import { toFault } from '../actions.ts'
-import { whenAsked } from '../asked.ts'
+import { useState } from 'preact/hooks'
+import { useAnswer } from '../answers.ts'
 import type { BookRow, ShelfAnswer } from '../core/questions.ts'
 import { usePage } from '../page.ts'
 import { openFromShelf } from '../stories.ts'
@@ -13,14 +12,15 @@ import { Problems } from './parts.tsx'
 
 export function Shelf() {
   const page = usePage()
-  const age = page.state.shelfAge.value
-  const [shelf, setShelf] = useState<ShelfAnswer | undefined>(undefined)
   const [chosen, setChosen] = useState<string | undefined>(page.state.session.peek()?.keeper.name)
-  useEffect(() => {
-    const open = page.state.session.peek()?.toStory()
-    const asked = page.tools.ask({ kind: 'shelf', ...(open && { open }) })
-    whenAsked(asked).then((answer) => answer && setShelf(answer), toFault(page))
-  }, [page, age])
+  const shelf = useAnswer<'shelf'>({
+    of: page,
+    when: [page.state.shelfAge.value],
+    question() {
+      const open = page.state.session.peek()?.toStory()
+      return { kind: 'shelf', ...(open && { open }) }
+    },
+  })
   const book = shelf?.books.find(({ path }) => path === chosen)
   return (
     <section class="shelf" aria-labelledby="shelf-title">

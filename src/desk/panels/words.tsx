@@ -1,11 +1,10 @@
 // Words: the bank at this step. A press puts a word at the cursor.
 
-import { useEffect, useState } from 'preact/hooks'
-import { backToText, putWord, toFault } from '../actions.ts'
-import { whenAsked } from '../asked.ts'
-import type { BankAnswer, BankWish, Choices } from '../core/questions.ts'
+import { useState } from 'preact/hooks'
+import { backToText, putWord } from '../actions.ts'
+import { useAnswer } from '../answers.ts'
+import type { BankAnswer, BankWish, CheckAnswer, Choices } from '../core/questions.ts'
 import { usePage } from '../page.ts'
-import type { Session } from '../state.ts'
 import { Field, Problems } from './parts.tsx'
 
 const KIND_NAMES: Readonly<Record<Choices['kinds'][number], string>> = {
@@ -15,32 +14,31 @@ const KIND_NAMES: Readonly<Record<Choices['kinds'][number], string>> = {
   little: 'little words (the, in)',
 }
 
+/** Between two letters of a wish, or of the story. In milliseconds. */
+const REST = 120
+
+/** What can be chosen hangs on who reads, not on the text. */
+const toReader = (check: CheckAnswer | undefined): string | undefined =>
+  check?.checked ? [check.sequence.name, check.step.id, check.accent, check.reader?.name].join(' ') : undefined
+
 export function Words() {
   const page = usePage()
   const session = page.state.session.value
   const [wish, setWish] = useState<BankWish>({})
-  const [choices, setChoices] = useState<Choices | undefined>(undefined)
-  const [answer, setAnswer] = useState<BankAnswer | undefined>(undefined)
-  const version = session?.version.value
-  useEffect(() => {
-    if (session === undefined) return
-    const later = setTimeout(() => ask(session, wish), 120)
-    return () => clearTimeout(later)
-  }, [session, version, wish])
-  async function ask(of: Session, asked: BankWish): Promise<void> {
-    try {
-      const story = of.toStory()
-      const found = await whenAsked(page.tools.ask({ kind: 'words', story, wish: asked }))
-      if (found) setAnswer(found)
-      const offered = await whenAsked(page.tools.ask({ kind: 'choices', story }))
-      if (offered?.ok) setChoices(offered.value)
-    } catch (error) {
-      toFault(page)(error)
-    }
-  }
+  const answer = useAnswer<'words'>({
+    of: session,
+    when: [session?.version.value, wish],
+    rest: REST,
+    question: () => session && { kind: 'words', story: session.toStory(), wish },
+  })
+  const choices = useAnswer<'choices'>({
+    of: session,
+    when: [toReader(session?.check.value), page.state.shelfAge.value],
+    question: () => session && { kind: 'choices', story: session.toStory() },
+  })
   return (
     <>
-      <Filters wish={wish} onWish={setWish} choices={choices} />
+      <Filters wish={wish} onWish={setWish} choices={choices?.ok ? choices.value : undefined} />
       {answer && <Found answer={answer} />}
       <div class="row below">
         <button type="button" onClick={() => backToText(page)}>

@@ -181,3 +181,10 @@ async function turnTo(page: Page, name: string): Promise<void> {
     await page.waitForFunction((id) => document.activeElement?.id !== id, { polling: 'raf', timeout: 2000 }, before)
   }
 }
+
+/** Each with the window in which it writes a story. */
+export const HANDS = [
+  { hand: mouse, width: 1280, height: 800, hasTouch: false },
+  { hand: keys, width: 1280, height: 800, hasTouch: false },
+  { hand: finger, width: 768, height: 1024, hasTouch: true },
+] as const

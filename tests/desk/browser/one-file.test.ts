@@ -1,17 +1,18 @@
-// The page of one file, opened from the disk: a story is written, saved as a download and printed, and nothing is asked of anybody.
+// The page of one file, opened from the disk: a story is written by mouse, by the keys alone and by a finger, saved as a download
+// and printed, and nothing is asked of anybody. Read by poppler's pdftotext, which is none of ours.
 
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { expect, it } from 'vitest'
-import { type BrowserName, openBrowser, openPage } from '../../../scripts/browser/browsers.ts'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { type BrowserName, type OpenBrowser, openBrowser, openPage } from '../../../scripts/browser/browsers.ts'
 import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { clear, waitForFile } from './downloads.ts'
-import { mouse } from './hands.ts'
-import { FILE, printStory, SENTENCES, writeStory } from './write-a-story.ts'
+import { HANDS } from './hands.ts'
+import { FILE, lookAtBook, printStory, SENTENCES, writeStory } from './write-a-story.ts'
 
 const file = join(mkdtempSync(join(tmpdir(), 'battledore-one-file-')), 'desk.html')
 const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
@@ -26,29 +27,37 @@ it('is written by one command', () => {
 })
 
 for (const name of BROWSERS)
-  describeWith(name, `the page of one file in ${name}`, () => {
-    it('needs no server and no network', async () => {
-      const open = await openBrowser(name)
+  describeWith(name, `the page of one file in ${name}, with no server and no network`, () => {
+    let open: OpenBrowser
+    beforeAll(async () => {
+      open = await openBrowser(name)
+    })
+    afterAll(async () => {
+      await open?.browser.close()
+    })
+
+    it.each(HANDS)('a story by $hand.name, $width × $height', async ({ hand: toHand, width, height, hasTouch }) => {
+      clear(open.downloads)
+      const { page, asked, complaints } = await openPage(open, width, height, hasTouch)
       try {
-        const { page, asked, complaints } = await openPage(open, 1280, 800)
         if (name === 'chromium') await page.setOfflineMode(true)
         await page.goto(pathToFileURL(file).href)
-        const hand = mouse(page)
+        const hand = toHand(page)
         await hand.press('Begin with a new story')
         await writeStory(page, hand)
         await hand.press('Save')
         expect(readFileSync(await waitForFile(open.downloads, '.md'), 'utf8')).toBe(FILE)
         await page.waitForFunction(() => document.querySelector('.save-state')?.textContent?.startsWith('Saved '))
         clear(open.downloads)
+        await lookAtBook(page, hand)
         await printStory(page, hand)
-        const { stdout } = spawnSync('pdftotext', ['-raw', await waitForFile(open.downloads, '.pdf'), '-'], {
-          encoding: 'utf8',
-        })
+        const pdf = await waitForFile(open.downloads, '.pdf')
+        const { stdout } = spawnSync('pdftotext', ['-raw', pdf, '-'], { encoding: 'utf8' })
         for (const sentence of SENTENCES) expect(stdout.replaceAll(/\s+/g, ' ')).toContain(sentence)
         expect(asked.filter((url) => url !== pathToFileURL(file).href && !/^(?:blob|data):/.test(url))).toEqual([])
         expect(complaints).toEqual([])
       } finally {
-        await open.browser.close()
+        await page.close({ runBeforeUnload: false })
       }
     })
   })

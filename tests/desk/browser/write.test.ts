@@ -16,14 +16,8 @@ import {
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { describeWith } from '../../tools.ts'
 import { clear, waitForFile } from './downloads.ts'
-import { finger, keys, mouse } from './hands.ts'
+import { HANDS } from './hands.ts'
 import { FILE, lookAtBook, printStory, SENTENCES, writeStory } from './write-a-story.ts'
-
-const HANDS = [
-  { hand: mouse, width: 1280, height: 800 },
-  { hand: keys, width: 1280, height: 800 },
-  { hand: finger, width: 768, height: 1024 },
-] as const
 
 const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
 
@@ -37,11 +31,11 @@ for (const name of BROWSERS)
       await open?.browser.close()
     })
 
-    it.each(HANDS)('by $hand.name, $width × $height', async ({ hand: toHand, width, height }) => {
+    it.each(HANDS)('by $hand.name, $width × $height', async ({ hand: toHand, width, height, hasTouch }) => {
       clear(open.downloads)
       const folder = mkdtempSync(join(tmpdir(), 'battledore-desk-'))
       const desk = await runDesk(folder)
-      const watched = await openPage(open, width, height)
+      const watched = await openPage(open, width, height, hasTouch)
       const { page } = watched
       try {
         await page.goto(desk.address)

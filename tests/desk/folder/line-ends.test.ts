@@ -2,7 +2,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { changeText, openText, toEdits, toFileText } from '../../../src/desk/folder/line-ends.ts'
+import { toDifference } from '../../../src/desk/difference.ts'
+import { changeText, openText, toFileText } from '../../../src/desk/folder/line-ends.ts'
 import { openBytes, toBytes } from '../../../src/desk/folder/open-bytes.ts'
 import type { TextEdit } from '../../../src/desk/folder/types.ts'
 
@@ -110,7 +111,7 @@ describe('generated files', () => {
     fc.assert(
       fc.property(FILE, FILE, (one, other) => {
         const [before, after] = [openText(one), openText(other)]
-        const edits = toEdits(before.text, after.text)
+        const edits = toDifference(before.text, after.text)
         expect(changeText(before, edits).text).toBe(after.text)
         for (const { start, end } of edits)
           expect([toWhole(before.text, start), toWhole(before.text, end)]).toEqual([start, end])
