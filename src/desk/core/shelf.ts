@@ -5,7 +5,7 @@ import { createBookReader } from '../../check/read-book.ts'
 import { readText } from '../../check/read-text.ts'
 import { findIgnoring } from '../../config/index.ts'
 import { isForAdults, STORY_NAME } from '../../files/index.ts'
-import { type Problem, toProblem, toProblemText } from '../../problem/index.ts'
+import { type Problem, toProblem } from '../../problem/index.ts'
 import { findStep } from '../../sequence/index.ts'
 import {
   type Book,
@@ -53,7 +53,7 @@ export async function readShelf(open: StoryText | undefined, state: DeskState, a
   const folder = folderOf(state)
   const books = openBooks(folder)
   const paths = (await state.files.all()).filter(isStory)
-  const unread: { path: string; reason: string }[] = []
+  const unread: ShelfAnswer['unread'][number][] = []
   const problems: Problem[] = []
   const found: Book[] = []
   for (const [at, path] of paths.entries()) {
@@ -66,18 +66,21 @@ export async function readShelf(open: StoryText | undefined, state: DeskState, a
       : { heading: undefined, book: undefined, problems: text.problems }
     if (kept === undefined) continue
     if (kept.book) found.push(kept.book)
-    else unread.push({ path, reason: kept.problems.map(toProblemText).join(' ') })
+    else unread.push({ path, problems: kept.problems })
     if (kept.book) problems.push(...kept.problems)
   }
   const shelf = toShelf(found, books.vocabulary)
   return {
     books: shelf.books.map((book, at) => toRow(book, at, shelf, books)),
-    missingSteps: shelf.missingSteps,
+    missingSteps: shelf.missingSteps.map((missing) => ({ ...missing, title: toTitle(missing.sequence, found) })),
     neverReturning: shelf.neverReturning,
     unread,
     problems: [...problems, ...shelf.problems],
   }
 }
+
+const toTitle = (name: string, books: readonly Book[]): string =>
+  books.find(({ sequence }) => sequence.name === name)?.sequence.title ?? name
 
 const isStory = (path: string): boolean => STORY_NAME.test(path) && !isForAdults(path.split('/').at(-1) ?? '')
 

@@ -29,4 +29,10 @@ export function openBytes(name: string, bytes: Uint8Array): Result<OpenedText> {
   return succeed({ kept, locked: toProblem({ code: 'too-large', message, note: 'Part it into several stories.' }) })
 }
 
+/** Whether the bytes themselves may be written in. */
+export function isWritable(name: string, bytes: Uint8Array): boolean {
+  const opened = openBytes(name, bytes)
+  return opened.ok && opened.value.locked === undefined
+}
+
 export const toBytes = (kept: KeptText): Uint8Array<ArrayBuffer> => new TextEncoder().encode(toFileText(kept))

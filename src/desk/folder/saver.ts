@@ -1,7 +1,7 @@
 // Saves an open story by itself, and notices what other programs do to its file. Nothing of theirs is ever written over.
 
 import type { DraftWriter } from './draft-writer.ts'
-import { toBytes } from './open-bytes.ts'
+import { isWritable, toBytes } from './open-bytes.ts'
 import { isDirty, isOnDisk, isSame, reportState, type Session, settleOn } from './session.ts'
 import { createTimer } from './timer.ts'
 import type { FileBytes, Saved } from './types.ts'
@@ -28,6 +28,8 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
 
   async function save(): Promise<void> {
     stop()
+    // Somebody may have taken the lock off.
+    if (session.locked && !session.tabProblem) return look()
     if (session.locked || session.conflict || !isDirty(session)) return
     // Changed and changed back: there is nothing to write, if the disk is still as it was.
     if (isOnDisk(session)) return look()
@@ -98,8 +100,12 @@ export function createSaver(session: Session, drafts: DraftWriter): Saver {
   }
 
   /** The disk holds what the text began from: still, or again. */
-  async function findAsBefore({ bytes }: FileBytes): Promise<void> {
+  async function findAsBefore({ bytes, locked }: FileBytes): Promise<void> {
     session.disk = bytes
+    if (session.locked && !session.tabProblem && !locked && isWritable(session.name, bytes)) {
+      session.locked = undefined
+      reportState(session)
+    }
     const isStuck = session.conflict !== undefined || session.trouble?.kind === 'lost'
     session.conflict = undefined
     if (isStuck) session.trouble = undefined

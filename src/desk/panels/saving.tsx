@@ -1,7 +1,7 @@
 // How the open story stands on the disk, in plain sentences, and what can be done where something is in the way.
 
 import type { ComponentChildren } from 'preact'
-import type { Result } from '../../problem/index.ts'
+import type { Problem, Result } from '../../problem/index.ts'
 import { saveNow } from '../actions.ts'
 import { toClock } from '../clock.ts'
 import { type Page, usePage } from '../page.ts'
@@ -80,8 +80,10 @@ function StoryNotice({ session }: { readonly session: Session }) {
     )
   if (saved.kind === 'read-only')
     return (
-      <Notice text={toTold(saved.problem)}>
+      <Notice text={toReadOnly(saved.problem)}>
+        {saved.problem.code !== 'in-use' && saved.problem.code !== 'binary' && <Again />}
         <Copy session={session} />
+        <Download session={session} />
       </Notice>
     )
   if (saved.kind === 'unsaved' && saved.problem)
@@ -96,6 +98,12 @@ function StoryNotice({ session }: { readonly session: Session }) {
     <Notice text={`${noDrafts} Save often: a crash would take what is not saved.`} />
   )
 }
+
+/** What the file itself forbids; a problem that says what to do needs no more. */
+const toReadOnly = (problem: Problem): string =>
+  problem.note === undefined
+    ? `${toTold(problem)} You can read it here. To write in it, allow changes to it and try again, or download it.`
+    : toTold(problem)
 
 /** Said only where it is so. */
 const toDraftText = (noDrafts: string | undefined): string =>

@@ -5,10 +5,11 @@ import { useAnswer } from '../answers.ts'
 import type { BookRow, ShelfAnswer } from '../core/questions.ts'
 import { usePage } from '../page.ts'
 import { openFromShelf } from '../stories.ts'
+import { toAllTold } from '../told.ts'
 import { BookFigures } from './book-figures.tsx'
 import { LeftBehindStories } from './left-behind.tsx'
 import { MoreFiles } from './more-files.tsx'
-import { Problems } from './parts.tsx'
+import { Problems, Said } from './parts.tsx'
 
 export function Shelf() {
   const page = usePage()
@@ -125,20 +126,21 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
   )
 }
 
-/** @example all of it / 93 %, not readable: 3 */
+/** @example all of it / 93 %, 3 words not yet */
 function toReadable({ readableShare, notYet }: BookRow): string {
   if (readableShare === null || notYet === null) return 'no step, so not known'
   if (notYet === 0) return 'all of it'
-  return `${Math.floor(readableShare * 100)} %, not yet: ${notYet}`
+  return `${Math.floor(readableShare * 100)} %, ${notYet === 1 ? '1 word' : `${notYet} words`} not yet`
 }
 
 function Rest({ shelf }: { readonly shelf: ShelfAnswer }) {
+  const page = usePage()
   return (
     <>
       <Problems problems={shelf.problems} />
-      {shelf.missingSteps.map(({ sequence, steps }) => (
+      {shelf.missingSteps.map(({ sequence, title, steps }) => (
         <p key={sequence}>
-          No story yet in {sequence} for: {steps.join(', ')}.
+          No story yet for these steps of {title}: {steps.join(', ')}.
         </p>
       ))}
       {shelf.neverReturning.length > 0 && <p>Sight words that never come back: {shelf.neverReturning.join(', ')}.</p>}
@@ -146,9 +148,14 @@ function Rest({ shelf }: { readonly shelf: ShelfAnswer }) {
         <section aria-labelledby="unread-title">
           <h3 id="unread-title">Not read as stories</h3>
           <ul class="problems">
-            {shelf.unread.map(({ path, reason }) => (
-              <li key={path}>
-                {path}: {reason}
+            {shelf.unread.map(({ path, problems }) => (
+              <li key={path} class="row">
+                <span>
+                  <b>{path}</b>: <Said text={toAllTold(problems)} />
+                </span>
+                <button type="button" onClick={() => openFromShelf(page, path)} aria-label={`Open ${path}`}>
+                  Open
+                </button>
               </li>
             ))}
           </ul>

@@ -5,42 +5,15 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
-import { type BrowserName, type OpenBrowser, openBrowser, openPage } from '../../../scripts/browser/browsers.ts'
+import { type BrowserName, type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
+import { openStoryPage, STORY, waitForDraft, waitForNotice, waitForSaved, waitForText } from './saving-page.ts'
 
-const STORY = '01-tam-and-the-hat.md'
 const THEIRS = '---\nstep: pink-4\n---\n\n# Tam\r\n\r\nTam ran.\r\n'
 const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
-
-const waitForNotice = (page: Page, words: string) =>
-  page.waitForFunction((text) => document.querySelector('.notice')?.textContent?.includes(text), {}, words)
-const waitForText = (page: Page, words: string) =>
-  page.waitForFunction((text) => document.querySelector('.cm-content')?.textContent?.includes(text), {}, words)
-const waitForSaved = (page: Page) =>
-  page.waitForFunction(() => document.querySelector('.save-state')?.textContent?.startsWith('Saved '))
-/** What the page promises within half a second of the last key: the browser holds a draft. */
-const waitForDraft = (page: Page, words: string) =>
-  page.waitForFunction(
-    (text) =>
-      new Promise<boolean>((done) => {
-        const asked = indexedDB.open('battledore-desk')
-        asked.onerror = () => done(false)
-        asked.onsuccess = () => {
-          const base = asked.result
-          const all = base.transaction('drafts').objectStore('drafts').getAll()
-          all.onsuccess = () => {
-            base.close()
-            const drafts = all.result as { bytes: Uint8Array }[]
-            done(drafts.some(({ bytes }) => new TextDecoder().decode(bytes).includes(text)))
-          }
-        }
-      }),
-    { polling: 100 },
-    words,
-  )
 
 for (const name of BROWSERS)
   describeWith(name, `saving in ${name}`, () => {
@@ -58,14 +31,7 @@ for (const name of BROWSERS)
     })
     const read = (): string => readFileSync(join(folder, STORY), 'utf8')
 
-    async function openStory(address: string): Promise<Page> {
-      const { page } = await openPage(open, 1280, 800)
-      await page.goto(address)
-      await mouse(page).press('Open Tam and the Hat')
-      await page.waitForSelector('.cm-content')
-      await page.waitForFunction(() => document.querySelector('.page-head span')?.textContent !== '')
-      return page
-    }
+    const openStory = (address: string): Promise<Page> => openStoryPage(open, address, 'Tam and the Hat')
 
     it('another program changes the story: nothing is written over, and both can be had', async () => {
       const desk = await runDesk(folder)

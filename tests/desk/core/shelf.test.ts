@@ -50,9 +50,11 @@ it('has the figures of the command', async () => {
       ({ place: _, title: _title, sequence: _sequence, accent: _accent, ...book }: Record<string, unknown>) => book,
     ),
   )
-  expect(answer.missingSteps).toEqual(said.missing.steps)
+  expect(answer.missingSteps).toMatchObject(said.missing.steps)
   expect(answer.neverReturning).toEqual(said.missing.sightWords)
-  expect(answer.unread).toMatchObject([{ path: 'broken.md', reason: expect.stringContaining('not a text') }])
+  expect(answer.unread).toMatchObject([
+    { path: 'broken.md', problems: [{ message: expect.stringContaining('not a text') }] },
+  ])
   const returns = answer.books.flatMap((book, at) => book.returns.map(({ word, times }) => [word, at, times]))
   const byCommand = said.sightWords.flatMap(
     ({ word, firstBook, times }: { word: string; firstBook: number; times: number[] }) =>

@@ -3,6 +3,7 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { openKeeper } from '../../../src/desk/folder/keeper.ts'
 import type { Keeper, KeeperEvent } from '../../../src/desk/folder/types.ts'
+import { toProblem } from '../../../src/problem/index.ts'
 import {
   createClock,
   createDisk,
@@ -362,6 +363,27 @@ describe('can only be looked at', () => {
     expect([...(disk.files.get('old.md') ?? [])]).toEqual([0x63, 0x61, 0x66, 0xe9])
     expect(toValue(await keeper.saveCopy())).toBe('old (my copy).md')
     expect(disk.text('old (my copy).md')).toBe('café')
+  })
+
+  it('where it is write-protected, until somebody takes that off and tries again', async () => {
+    const { folder } = disk
+    let isLocked = true
+    const locked = toProblem({ code: 'unreadable-file', message: '`hat.md` is write-protected' })
+    disk.folder = {
+      ...folder,
+      async read(name) {
+        const read = await folder.read(name)
+        return read.ok && isLocked ? { ...read, value: { ...read.value, locked } } : read
+      },
+    }
+    const keeper = await open()
+    expect((await keeper.save()).kind).toBe('read-only')
+    write(keeper, 'x')
+    isLocked = false
+    expect((await keeper.save()).kind).toBe('saved')
+    write(keeper, 'Mine.')
+    await clock.advance(2000)
+    expect(disk.text('hat.md')).toBe('Tam had a hat.\r\nMine.')
   })
 })
 

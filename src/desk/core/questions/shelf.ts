@@ -30,10 +30,14 @@ export interface ShelfAnswer {
   /** In the order in which they are read. */
   readonly books: readonly BookRow[]
   /** Steps that no book is for, by sequence. */
-  readonly missingSteps: readonly { readonly sequence: string; readonly steps: readonly string[] }[]
+  readonly missingSteps: readonly {
+    readonly sequence: string
+    readonly title: string
+    readonly steps: readonly string[]
+  }[]
   /** Sight words that no book after the first one with them uses. */
   readonly neverReturning: readonly string[]
-  /** Files that are no story, or that cannot be read, with the reason in one line each. */
-  readonly unread: readonly { readonly path: string; readonly reason: string }[]
+  /** Files that are no story, or that cannot be read, and why. */
+  readonly unread: readonly { readonly path: string; readonly problems: readonly Problem[] }[]
   readonly problems: readonly Problem[]
 }
