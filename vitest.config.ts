@@ -8,6 +8,13 @@ export const SLOW = [
   'tests/scripts/new-rule.test.ts',
 ]
 
+/** The page in Chromium and Firefox: no teacher needs two browsers to know that a change holds. */
+export const BROWSER = [
+  'tests/desk/browser/**/*.test.ts',
+  'tests/desk/core/worker.test.ts',
+  'tests/desk/folder/in-browser.test.ts',
+]
+
 export const shared = {
   pool: 'threads',
   isolate: false,
@@ -19,5 +26,5 @@ export const shared = {
 } as const
 
 export default defineConfig({
-  test: { ...shared, include: ['tests/**/*.test.ts'], exclude: [...configDefaults.exclude, ...SLOW] },
+  test: { ...shared, include: ['tests/**/*.test.ts'], exclude: [...configDefaults.exclude, ...SLOW, ...BROWSER] },
 })

@@ -2,9 +2,11 @@
 // matter, a kept word gets a switch with its reason. All else stays, byte for byte.
 
 import { readStory } from '../story/index.ts'
-import { addToList, type Edit, switchOff } from './edits.ts'
+import type { Edit } from './edit.ts'
 import type { Finding } from './findings.ts'
+import { addToList } from './head-list.ts'
 import { putIn } from './put-in.ts'
+import { switchOff } from './switch-off.ts'
 
 export type Decision =
   | { readonly kind: 'replace'; readonly finding: Finding; readonly word: string }

@@ -3,7 +3,7 @@
 import type { Range, Sentence, Story, Word } from '../story/index.ts'
 import { createWordRanges, type FindWordRange } from '../story/word-range.ts'
 import { toCaseOf } from '../words/index.ts'
-import type { Edit } from './edits.ts'
+import type { Edit } from './edit.ts'
 
 /** Letters of the old word that were emphasised by themselves: `oa` of `b**oa**t`. */
 interface Emphasised {

@@ -18,6 +18,7 @@ import {
 } from '../print/index.ts'
 import { fail, type Result, succeed, toProblemLine } from '../problem/index.ts'
 import { findStep } from '../sequence/index.ts'
+import { toHeading } from '../story/heading.ts'
 import type { Block, Page } from '../story/types.ts'
 import { findMissingLetters } from './missing-letters.ts'
 import { findNoticedWords, type NoticedWords, toFacts } from './noticed-words.ts'
@@ -87,7 +88,7 @@ const listTexts = ({ story }: StoryToPrint): readonly string[] =>
 
 /** The title of the story, else that of its settings, else the name of its file. */
 function toBookTitle(story: StoryToPrint): string {
-  const written = story.story.title?.text.replaceAll('\n', ' ').trim() || story.own.title?.value
+  const written = toHeading(story.story) || story.own.title?.value
   if (written) return written
   const name = story.name.replace(/^\d+[-_ ]/, '').replace(/[-_]+/g, ' ')
   return name.slice(0, 1).toUpperCase() + name.slice(1)

@@ -2,12 +2,13 @@
 
 import { type ReadText, readText } from '../../check/read-text.ts'
 import { findSequence } from '../../check/who-reads.ts'
-import { canBeSet } from '../../fix/front-matter.ts'
+import { canBeSet } from '../../fix/head.ts'
 import { type Problem, type Range, type Sourced, toProblem } from '../../problem/index.ts'
 import { toAccentName } from '../../report/accent.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
+import { toHeading } from '../../story/heading.ts'
 import type { About, ListKey, Setting } from './questions/about.ts'
 import type { StoryText } from './questions/shared.ts'
 import { listSequences } from './sequences.ts'
@@ -99,7 +100,7 @@ function toList(key: ListKey, items: readonly Sourced<string>[], read: ReadText)
 /** The heading that the child reads, else the setting. */
 function toTitle(read: ReadText): Setting<string | null> {
   const { story, own } = read
-  const heading = story.title?.text.replaceAll('\n', ' ').trim()
+  const heading = toHeading(story)
   const value = heading || own.title?.value || null
   return { value, isOwn: value !== null, from: '', problem: findProblem('title', read) }
 }

@@ -1,7 +1,7 @@
 // What can be done at a place, each as the change that it makes.
 
 import { findCures } from '../../fix/cures.ts'
-import { addToList } from '../../fix/edits.ts'
+import { addToList } from '../../fix/head-list.ts'
 import { createSlots, type FindSlot, putIn } from '../../fix/put-in.ts'
 import { toCaseOf } from '../../words/index.ts'
 import { toChanged } from './changes.ts'

@@ -2,8 +2,9 @@
 
 import { readText } from '../../check/read-text.ts'
 import { isSequencePath } from '../../files/index.ts'
-import { addToList, type Edit } from '../../fix/edits.ts'
-import { removeFromList, removeKey, setValue } from '../../fix/front-matter.ts'
+import type { Edit } from '../../fix/edit.ts'
+import { addToList, removeFromList } from '../../fix/head-list.ts'
+import { removeKey, setValue } from '../../fix/head-value.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { readStory, type Story } from '../../story/index.ts'
 import { toChanged } from './changes.ts'

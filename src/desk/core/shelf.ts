@@ -15,6 +15,7 @@ import {
   toShelf,
   type Vocabulary,
 } from '../../shelf/index.ts'
+import { toHeading } from '../../story/heading.ts'
 import type { Asking } from './host.ts'
 import type { StoryText } from './questions/shared.ts'
 import type { BookRow, ShelfAnswer } from './questions/shelf.ts'
@@ -105,7 +106,7 @@ async function readBook(path: string, text: string, folder: Folder, books: Books
       problems.push(problem),
     )
   }
-  const heading = 'problems' in read ? undefined : read.story.title?.text.replaceAll('\n', ' ').trim()
+  const heading = 'problems' in read ? undefined : toHeading(read.story)
   const kept = { text, heading, book: await toBook(), problems }
   if (kept.book === undefined && problems.length === 0)
     problems.push(toProblem({ code: 'empty', message: 'This is no story' }))

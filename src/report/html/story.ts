@@ -3,8 +3,9 @@
 import { parseDocument } from 'yaml'
 import type { CheckedStory } from '../../check/result.ts'
 import type { Message } from '../../lint/types.ts'
+import { toHeading } from '../../story/heading.ts'
 import { readStory } from '../../story/read.ts'
-import type { Page } from '../../story/types.ts'
+import type { Page, Story } from '../../story/types.ts'
 import { toGroups } from '../groups.ts'
 import { toStepName } from '../step.ts'
 import { toCount, toList, toPrintable, toSentence } from '../text.ts'
@@ -28,9 +29,14 @@ export interface ShownStory {
 }
 
 export function toShownStory(checked: CheckedStory, id: string): ShownStory {
-  const { pages, title, frontMatter } = readStory(checked.story.source, checked.options)
-  const own: unknown = title || !frontMatter ? undefined : parseDocument(frontMatter.value).get('title')
-  return { checked, pages, id, title: title?.text.replaceAll('\n', ' ') ?? (typeof own === 'string' ? own : undefined) }
+  const story = readStory(checked.story.source, checked.options)
+  return { checked, pages: story.pages, id, title: toHeading(story) ?? findOwnTitle(story) }
+}
+
+/** A kept result has no settings but what it was checked by. */
+function findOwnTitle({ frontMatter }: Pick<Story, 'frontMatter'>): string | undefined {
+  const own: unknown = frontMatter && parseDocument(frontMatter.value).get('title')
+  return typeof own === 'string' ? own : undefined
 }
 
 export function toStory({ checked, pages, title, id }: ShownStory): string {
