@@ -146,12 +146,12 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
   for (const unit of units) {
     const end = unit.spans[0]?.[1] ?? 0
     // A doubled letter is cut in two; its one sound is heard with the second half.
-    const isInside = unit.vowel && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0)
-    while (syllable < starts.length && (starts[syllable] ?? 0) < end && !isInside) {
+    const isInside = (): boolean => unit.vowel && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0)
+    while (syllable < starts.length && (starts[syllable] ?? 0) < end && !isInside()) {
       syllable++
       pending = marks[stress[syllable] ?? 0] ?? ''
     }
-    if (isInside && (starts[syllable] ?? end) < end && unit.sound.endsWith('r')) {
+    if (isInside() && (starts[syllable] ?? end) < end && unit.sound.endsWith('r')) {
       // The r of `giraffe` is heard with the second syllable.
       ipa += pending + unit.sound.slice(0, -1)
       syllable++

@@ -7,7 +7,7 @@ import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './m
 const stop = /^[.!?…‽]+$/
 const closer = /^["'”’)\]»›.!?…‽]+$/
 const opener = /^["'“‘([«‹]+$/
-const goesOn = /^[,;:)\]\-–—]+$/
+const goesOn = /^[,;]+$/
 
 /** Mend a paragraph in place. Most need nothing, and are looked at once. */
 export function mendParagraph(paragraph: Paragraph): void {
@@ -98,7 +98,7 @@ function joinsStop(
   // Tom T. Hen, A. A. Hen: but `She got an A. Tam got a B.`
   const name = before.slice(0, -1).findLast((it) => it.type !== 'WhiteSpaceNode')
   const next = all.slice(index + 1, index + 3).find((it) => it.type === 'WordNode')
-  const isAfterName = name?.type === 'WordNode' ? /^\p{Lu}/u.test(toWordText(name)) : name === undefined || isStop(name)
+  const isAfterName = name?.type !== 'WordNode' || /^\p{Lu}/u.test(toWordText(name))
   return isAfterName && next?.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(next))
 }
 
