@@ -77,8 +77,10 @@ export function resolveAll(
   return succeed({ items: right.map(({ item }) => item), doubts: right.flatMap(({ doubt }) => doubt ?? []) })
 }
 
-/** An item as YAML has to have it. */
-const toScalar = ({ written }: TaughtItem): string => stringify(written, { lineWidth: 0 }).trim()
+/** A text as YAML has to have it: `10` in quotes. */
+export const toText = (text: string): string => stringify(text, { lineWidth: 0 }).trim()
+
+const toScalar = ({ written }: TaughtItem): string => toText(written)
 
 function insertAll(
   yaml: string,
@@ -108,8 +110,8 @@ export function toStepLines(id: string, items: readonly TaughtItem[], title?: st
   }
   const taught = items.filter((item) => toItemKey(item) === 'teach')
   return [
-    `id: ${id}`,
-    ...(title === undefined ? [] : [`title: ${stringify(title, { lineWidth: 0 }).trim()}`]),
+    `id: ${toText(id)}`,
+    ...(title === undefined ? [] : [`title: ${toText(title)}`]),
     ...(taught.length === 0 ? [] : ['teach:', ...taught.map((item) => `  - ${toScalar(item)}`)]),
     ...['sight words', 'endings', 'contractions'].flatMap(inFlow),
   ]

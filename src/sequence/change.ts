@@ -156,12 +156,10 @@ function addStep(
 /** One more than the last: `step-4` after `step-3`, `b2` after `b1`; `two-2` after `two`. */
 function toNextId({ steps }: Sequence): string {
   const ids = new Set(steps.map(({ id }) => id.toLowerCase()))
-  const [, stem = 'step-', number = '0'] = /^(.*?)(\d+)$/.exec(steps.at(-1)?.id ?? '') ?? [
-    '',
-    steps.length === 0 ? 'step-' : `${steps.at(-1)?.id}-`,
-    '1',
-  ]
-  let next = Number(number) + 1
+  const last = steps.at(-1)?.id ?? ''
+  const number = /\d+$/.exec(last)?.[0]
+  const stem = number === undefined ? `${last}-` : last.slice(0, -number.length)
+  let next = Number(number ?? 1) + 1
   while (ids.has(`${stem}${next}`.toLowerCase())) next++
   return `${stem}${next}`
 }

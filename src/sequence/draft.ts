@@ -1,9 +1,8 @@
 // A sequence that is being written: each step judged as soon as it is said, and the file that comes of it.
 
-import { stringify } from 'yaml'
 import type { Accent } from '../phonics/types.ts'
 import { isError, type Problem, toProblemText } from '../problem/index.ts'
-import { toStepLines } from './add.ts'
+import { toStepLines, toText } from './add.ts'
 import { resolveItem, type TaughtItem } from './item.ts'
 import { type LoadTools, loadSequence } from './load.ts'
 import type { TaughtCorrespondence } from './types.ts'
@@ -31,7 +30,6 @@ export interface DraftTools extends Pick<LoadTools, 'phonicsFor'> {
  * The file. What nobody has mentioned (shapes, marks, capitals, limits) is left out, so that nothing is limited by it.
  */
 export function toSequenceYaml({ name, title, accent, steps }: SequenceDraft): string {
-  const toText = (text: string): string => stringify(text, { lineWidth: 0 }).trim()
   const head = [
     '# What is taught, step by step. Each step knows all before it. A sound is taught by an example word.',
     '# Look at it with `battledore sequence` and the name of this file; write on here, or with `battledore sequence add`.',

@@ -44,8 +44,7 @@ function toPlain(node: unknown, isInList = false): unknown {
   }
   if (isSeq(node)) return node.items.map((item) => toPlain(item, true))
   if (!isScalar(node)) return null
-  if (isInList) return typeof node.value === 'string' ? node.value : (node.source ?? String(node.value))
-  return node.value
+  return isInList ? (node.source ?? null) : node.value
 }
 
 function findRange(root: Node | null, path: Path, atKey: boolean): Range {

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { toProblemText } from '../../src/problem/index.ts'
-import { resolveItem, type Unlisted } from '../../src/sequence/item.ts'
+import { resolveItem, toItemKey, type Unlisted } from '../../src/sequence/item.ts'
 import type { TaughtCorrespondence } from '../../src/sequence/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
@@ -31,8 +31,29 @@ describe('what can be taught', () => {
     ['I', { kind: 'word', written: 'I' }],
     ['O', { kind: 'word', written: 'O' }],
     ['Zubrick', { kind: 'word', written: 'Zubrick' }],
+    ["it's", { kind: 'word', written: "it's" }],
+    ["o'clock", { kind: 'word', written: "o'clock" }],
+    ['well-known', { kind: 'word', written: 'well-known' }],
   ])('%s', (written, item) => {
     expect(resolve(written)).toEqual({ item })
+  })
+
+  // Letters that say one sound in other words, and words of their own: any dictionary has them.
+  it.each(['a', 'air', 'are', 'ear', 'oar', 'or', 'ore', 'ow'])('%s is a word', (written) => {
+    expect(resolve(written)).toEqual({ item: { kind: 'word', written } })
+  })
+
+  it.each([
+    ['ai as in rain', 'teach'],
+    ['-ed', 'endings'],
+    ["'s", 'endings'],
+    ['said', 'sight words'],
+    ["can't", 'contractions'],
+    ['can’t', 'contractions'],
+    ['canʼt', 'contractions'],
+  ])('%s stands under %s', (written, key) => {
+    const resolved = resolve(written)
+    expect('item' in resolved && toItemKey(resolved.item)).toBe(key)
   })
 })
 
@@ -43,6 +64,15 @@ describe('what cannot, with the nearest that can', () => {
     ['m', 'bad-value: `m` stands alone: a sound is written with an example word. Did you mean `m as in map`?'],
     ['k', 'bad-value: `k` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
     ['igh', 'bad-value: `igh` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    ['oo', 'bad-value: `oo` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    ['EE', 'bad-value: `EE` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    ['str', 'bad-value: `str` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    ['i', 'bad-value: `i` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    ['é', 'bad-value: `é` stands alone: a sound is written with an example word. Write it as `ai as in rain`.'],
+    [
+      'ai as rain',
+      'bad-example: `ai as rain` cannot be read: write letters and an example word. Did you mean `ai as in rain`?',
+    ],
     ['-ign', 'bad-value: `-ign` is no ending that can be taught. Did you mean `-ing`?'],
     [
       '-ation',
@@ -60,6 +90,17 @@ describe('what cannot, with the nearest that can', () => {
   ])('%s', (written, said) => {
     expect(toSaid(written)).toBe(said)
   })
+})
+
+describe.each(['7up', 'up7', "'seven", "se'ven!", 'a_e', ''])('%j', (written) => {
+  it('cannot be read at all', () => {
+    expect(toSaid(written)).toContain(`\`${written}\` cannot be read. Write a sound with an example word`)
+  })
+})
+
+it('only what begins with a capital and goes on small is a name without question', () => {
+  for (const written of ['zubrickO', 'ZUBRICK', 'zUbrick'])
+    expect([written, toSaid(written)]).toEqual([written, expect.stringContaining('is not in the dictionary')])
 })
 
 describe('a word that nobody knows, in a sequence', () => {

@@ -1,7 +1,7 @@
 // Loading a sequence a teacher wrote: what comes out, and each mistake at its place.
 
 import { describe, expect, it } from 'vitest'
-import { type Problem, toProblemLine } from '../../src/problem/index.ts'
+import { type Problem, toProblemLine, toProblemText } from '../../src/problem/index.ts'
 import { type LoadTools, loadSequence } from '../../src/sequence/load.ts'
 import { toyPhonics } from './toy-phonics.ts'
 
@@ -280,6 +280,44 @@ describe('mistakes', () => {
     },
   )
 
+  const step = (line: string) => `name: x\nsteps:\n  - id: a\n    ${line}\n`
+  it.each([
+    ['name: x\nsteps: a', 'Write a list of steps, each as `- id: …`, not `a`'],
+    ['name: x\nsteps:\n  - a', 'Write a step as `- id: …` with its lines below, not `a`'],
+    ['name: [x]\nsteps:\n  - id: a', 'Write a name, as `name: our-school`'],
+    ['name: " "\nsteps:\n  - id: a', 'Write a name, as `name: our-school`, not ` `'],
+    ['name: x\ntitle: " "\nsteps:\n  - id: a', 'Write the title as words, not ` `'],
+    ['name: x\nextends: 7\nsteps:\n  - id: a', 'Write the name of a sequence, not `7`'],
+    [
+      'name: x\nsettings: flag\nsteps:\n  - id: a',
+      'Write settings as `endings: taught`, each on its own line, not `flag`',
+    ],
+    [
+      'name: x\nsettings:\n  reduced vowels: flags\nsteps:\n  - id: a',
+      'Write `accept` or `flag`, not `flags`. Did you mean `flag`?',
+    ],
+    ['name: x\nlook-alikes: bd\nsteps:\n  - id: a', 'Write a list, as `[bdpq, mn]`, not `bd`'],
+    ['name: x\nsteps:\n  - id: 1', 'Give the step an id, as `id: pink-1`, not `1`'],
+    ['name: x\nsteps:\n  - id: a b', 'Write the id without spaces, as `pink-1`, not `a b`'],
+    [step('title: []'), 'Write the title as words'],
+    [step('after: ""'), 'Write the id of a step'],
+    [step('teach: ai as in rain'), 'Write a list, as `- ai as in rain`, not `ai as in rain`'],
+    [step('teach: [[a]]'), 'Write plain words in the list, as `- ai as in rain`'],
+    [step('teach:'), 'Write a list, as `- ai as in rain`'],
+    [step('sight words: the'), 'Write a list, as `[the, is]`, not `the`'],
+    [step('shapes: CVC'), 'Write a list, as `[VC, CVC]`, or `any`, not `CVC`'],
+    [step('endings: -s'), 'Write a list, as `[-s, -ed]`, not `-s`'],
+    [step('ending changes: double'), 'Write a list, as `[double, drop e]`, not `double`'],
+    [step('contractions: x'), "Write a list, as `[can't, it's]`, or `any`, not `x`"],
+    [step('marks: ","'), 'Write a list, as `[full stop, comma]`, or `any`, not `,`'],
+    [step('capitals: first'), 'Write `none`, `first letter` or `all`, not `first`. Did you mean `first letter`?'],
+    [step('numerals: maybe'), 'Write `yes` or `no`, not `maybe`'],
+    [step('limits: 3'), 'Write limits as `letters: 3`, each on its own line, not `3`'],
+    [step('limits: {words on a page: 0}'), 'Write a whole number from 1, or `any` to lift the limit, not `0`'],
+  ])('say what to write, and what stood there: %j', (yaml, told) => {
+    expect(loadSequence(yaml, tools).problems.map(toProblemText)).toEqual([told])
+  })
+
   it('are told in our own words, whatever stands where', () => {
     const values = ['-1', '0', '2.5', 'true', '~', '[]', '[[a]]', '[{a: b}]', '{a: b}', '"x y"', '.nan', '2020-01-01']
     const top = ['name', 'steps', 'title', 'accent', 'extends', 'look-alikes', 'settings']
@@ -295,6 +333,23 @@ describe('mistakes', () => {
     const told = files.flatMap((yaml) => loadSequence(yaml, tools).problems.map(({ message }) => message))
     expect(told.length).toBeGreaterThan(100)
     expect(told.filter((message) => /Invalid|Expected|received/i.test(message))).toEqual([])
+  })
+
+  const CODES: readonly (readonly [code: string, ...names: readonly string[]])[] = [
+    ['bad-example', 'a line with no example', 'an example without the letters', 'an example of several sounds'],
+    ['bad-value', 'an unknown accent', 'a limit below one', 'an id with a space', 'a list for a file'],
+    ['missing-key', 'no steps', 'no name', 'a step with no id'],
+    ['repeated', 'an id twice', 'letters taught twice', 'a sight word twice', 'an ending twice'],
+    ['taken-back', 'a limit grown tighter', 'a limit after none', 'numerals taken back', 'capitals taken back'],
+    ['unknown-key', 'an unknown key', 'an unknown limit'],
+    ['unknown-name', 'an unknown ending', 'an unknown mark', 'a step after none', 'an unknown sequence to extend'],
+  ]
+  it.each(CODES)('%s is told to programs', (code, ...names) => {
+    for (const name of names) {
+      const [, marked = ''] = MISTAKES.find(([other]) => other === name) ?? []
+      const { problems } = loadSequence(marked.replace(/^\s*\^+\n?/mu, ''), tools)
+      expect([name, problems.map((problem) => problem.code)]).toEqual([name, [code]])
+    }
   })
 
   it('of a file nested too deep are told as that', () => {
@@ -381,6 +436,82 @@ steps:
     expect(sequence?.steps[3]?.adds.correspondences.map(({ key }) => key)).toEqual(['o=ɒ'])
   })
 
+  it('adds shapes, marks and contractions to those of the step, and `any` stays any', () => {
+    const of = (lines: string) => `  - id: a\n${lines}`
+    const join = (base: string, own: string) => {
+      const resolve = () => `name: base\nsteps:\n${of(base)}`
+      return loadSequence(`name: own\nextends: base\nsteps:\n${of(own)}`, { ...tools, resolve }).sequence?.steps[0]
+        ?.adds
+    }
+    const listed = '    shapes: [CVC]\n    marks: [comma]\n    contractions: ["can\'t"]\n'
+    const any = '    shapes: any\n    marks: any\n    contractions: any\n'
+    const anything = { shapes: 'any', marks: 'any', contractions: 'any' }
+    expect(join(listed, any)).toMatchObject(anything)
+    expect(join(any, listed)).toMatchObject(anything)
+    const more =
+      '    shapes: [CV]\n    marks: [colon]\n    contractions: ["it\'s"]\n    endings: [-s]\n    ending changes: [double]\n'
+    expect(join(listed, more)).toMatchObject({
+      shapes: ['CVC', 'CV'],
+      marks: [',', ':'],
+      contractions: ["can't", "it's"],
+      endings: ['-s'],
+      endingChanges: ['double'],
+    })
+  })
+
+  it('the file has the last word on title, limits, capitals and numerals, and else the base keeps its own', () => {
+    const base =
+      'name: base\nsettings: {endings: taught, reduced vowels: flag}\nsteps:\n  - id: a\n    title: A\n    capitals: none\n    numerals: no\n    limits: {letters: 3, syllables: 1}\n'
+    const open = (own: string, head = '') =>
+      loadSequence(`name: own\n${head}extends: base\nsteps:\n  - id: a\n${own}`, { ...tools, resolve: () => base })
+        .sequence
+    const before = { capitals: 'none', numerals: false, limits: { letters: 3, syllables: 1 } }
+    expect(open('    sight words: [cat]\n')).toMatchObject({
+      title: 'own',
+      endings: 'taught',
+      reducedVowels: 'flag',
+      steps: [{ title: 'A', adds: before }],
+    })
+    const own = '    title: B\n    capitals: all\n    numerals: yes\n    limits: {letters: 4}\n'
+    expect(open(own, 'title: Own\nsettings: {endings: sounded, reduced vowels: accept}\n')).toMatchObject({
+      title: 'Own',
+      endings: 'sounded',
+      reducedVowels: 'accept',
+      steps: [{ title: 'B', adds: { capitals: 'all', numerals: true, limits: { letters: 4, syllables: 1 } } }],
+    })
+  })
+
+  it('reports words and endings that the extended sequence teaches already', () => {
+    const lists = '    sight words: [cat]\n    endings: [-s]\n    contractions: ["can\'t"]\n'
+    const { problems } = loadSequence(`name: own\nextends: base\nsteps:\n  - id: b\n${lists.replace('cat', 'Cat')}`, {
+      ...tools,
+      resolve: () => `name: base\nsteps:\n  - id: a\n${lists}`,
+    })
+    expect(problems.map(toProblemText)).toEqual(
+      ['cat', '-s', "can't"].map((item) => `\`${item}\` is taught already, at step \`a\``),
+    )
+    expect(problems.map(toLine)).toEqual([5, 6, 7])
+  })
+
+  it('a step of one id in two cases is the same step twice, and the second adds nothing', () => {
+    const { sequence, problems } = loadSequence(
+      'name: x\nsteps:\n  - id: a\n  - id: A\n    teach: [a as in cat]\n',
+      tools,
+    )
+    expect(problems.map(toProblemText)).toEqual(['The id `A` is already used on line 3'])
+    expect(sequence?.steps.map(({ id, adds }) => [id, adds.correspondences])).toEqual([['a', []]])
+  })
+
+  it('a new step may follow one of the same file, wherever that stands, and the nearest is offered where it is not there', () => {
+    const yaml = (after: string) => `name: x\nsteps:\n  - id: one\n  - id: three\n  - id: two\n    after: ${after}\n`
+    expect(loadSequence(yaml('one'), tools).sequence?.steps.map(({ id }) => id)).toEqual(['one', 'two', 'three'])
+    const wrong = loadSequence(yaml('thre'), tools)
+    expect(wrong.problems.map(toProblemText)).toEqual([
+      'There is no step `thre` before this one. Did you mean `three`?',
+    ])
+    expect(wrong.sequence?.steps.map(({ id }) => id)).toEqual(['one', 'three', 'two'])
+  })
+
   it('takes a sequence ready-made', () => {
     const ready = loadSequence(files.base ?? '', tools).sequence
     const own = loadSequence('name: own\nextends: base\nsteps:\n  - id: c\n', { ...tools, resolve: () => ready })
@@ -410,10 +541,84 @@ steps:
 
   it('reports a circle, and a mistake in the extended file', () => {
     const own = (name: string) => loadSequence(`name: own\nextends: ${name}\nsteps:\n  - id: z\n`, withFiles).problems
-    expect(own('loop')[0]?.message).toMatch(/extends itself/)
+    expect(own('loop').map(toProblemText)).toEqual([
+      // What is wrong there is told here by its own words.
+      expect.stringMatching(
+        /`loop` has a mistake on line 2: .*`pool` has a mistake on line 2: .*`loop` extends itself/,
+      ),
+    ])
     expect(own('bad')[0]).toMatchObject({
       place: { start: { line: 2, column: 10 } },
-      message: expect.stringMatching(/`bad` has a mistake on line 4/),
+      message: expect.stringMatching(/`bad` has a mistake on line 4: `-x` is none of the endings/),
+      code: 'unknown-name',
     })
+    expect(own('nothing')[0]).toMatchObject({ code: 'unknown-name', expected: [] })
+    const listed = loadSequence('name: own\nextends: zzz\nsteps:\n  - id: z\n', {
+      ...withFiles,
+      names: () => ['base', 'bad'],
+    })
+    expect(listed.problems.map(toProblemText)).toEqual([
+      'There is no sequence `zzz` to extend. Those to extend are base, bad.',
+    ])
+  })
+})
+
+describe('what a line teaches', () => {
+  const teach = (line: string) => {
+    const { sequence, problems } = loadSequence(`name: x\nsteps:\n  - id: a\n    teach: ["${line}"]\n`, tools)
+    return problems.length > 0
+      ? problems.map(toProblemText)
+      : sequence?.steps[0]?.adds.correspondences.map(({ letters, example, key }) => `${letters} ${example} ${key}`)
+  }
+
+  it.each([
+    ['ai as in rain', ['ai rain ai=eɪ']],
+    ['ai in rain', ['ai rain ai=eɪ']],
+    [' ai   as  in   rain ', ['ai rain ai=eɪ']],
+    ['AI as in rain', ['ai rain ai=eɪ']],
+    ['a_e as in cake', ['a_e cake a_e=eɪ']],
+    ['A-E as in cake', ['a_e cake a_e=eɪ']],
+    // Letters that are said in several parts teach each part, and hold one vowel at most.
+    ['nk as in bank', ['n bank n=ŋ', 'k bank k=k']],
+    ['ank as in bank', ['a bank a=æ', 'n bank n=ŋ', 'k bank k=k']],
+    ['bank as in bank', ['b bank b=b', 'a bank a=æ', 'n bank n=ŋ', 'k bank k=k']],
+    // Both ways to say it have this sound.
+    ['r as in read', ['r read r=r']],
+    ['n as in running', ['n running n=n']],
+  ])('%j', (line, taught) => {
+    expect(teach(line)).toEqual(taught)
+  })
+
+  it.each([
+    ['ai as rain', '`ai as rain` cannot be read: write letters and an example word. Did you mean `ai as in rain`?'],
+    [
+      'a i as in rain',
+      '`a i as in rain` cannot be read: write letters and an example word. Did you mean `ai as in rain`?',
+    ],
+    [
+      'ai as in rain or so',
+      '`ai as in rain or so` cannot be read: write letters and an example word. Did you mean `ai as in rain`?',
+    ],
+    ['z as in zub', '`zub` is not in the dictionary, so it cannot show what `z` says. Take another word.'],
+    [
+      'ea as in read',
+      '`read` can be said in more than one way, so it does not show what `ea` says. Take another word.',
+    ],
+    ['a as in banana', 'In `banana` the letters `a` say more than one sound. Take a word where they say one.'],
+    ['ana as in banana', 'In `banana` the letters `ana` do not say one sound together (it is cut as b, a, n, a, n, a)'],
+    ['i_e as in rain', '`rain` does not hold the letters `i_e` (its letters: r, ai, n)'],
+    ['r_n as in rain', 'In `rain` the letters `r_n` do not say one sound together (it is cut as r, ai, n)'],
+    ['rn as in rain', '`rain` does not hold the letters `rn` (its letters: r, ai, n). Did you mean `r as in rain`?'],
+  ])('%j does not', (line, told) => {
+    expect(teach(line)).toEqual([told])
+  })
+
+  it('tells nothing where only a part of it is new', () => {
+    const { sequence, problems } = loadSequence(
+      'name: x\nsteps:\n  - id: a\n    teach: [k as in cake, nk as in bank]\n',
+      tools,
+    )
+    expect(problems).toEqual([])
+    expect(sequence?.steps[0]?.adds.correspondences.map(({ key }) => key)).toEqual(['k=k', 'n=ŋ'])
   })
 })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { findCapitalStep, findExample, findSoundExample, findStep } from '../../src/sequence/taught.ts'
+import { findCapitalStep, findExample, findSoundExample, findStep, findUnitExample } from '../../src/sequence/taught.ts'
 import { toSequence, toStep } from '../verdict/hand-made.ts'
 
 const taught = (letters: string, example: string, sound: string) => ({
@@ -24,6 +24,27 @@ test('the example is the one by which the sequence teaches it', () => {
 test('no word is its own example', () => {
   expect(findExample(sequence, 'ai=eɪ', 'Rain')).toBeUndefined()
   expect(findSoundExample(sequence, 'a_e=eɪ', 'rain')?.example).toBe('day')
+})
+
+test('of several examples of one sound the first is shown that is not the word itself', () => {
+  const own = toSequence([
+    toStep('one', '', { correspondences: [taught('ai', 'rain', 'eɪ')] }),
+    toStep('two', '', { correspondences: [taught('ai', 'train', 'eɪ'), taught('ay', 'day', 'eɪ')] }),
+  ])
+  expect(findExample(own, 'ai=eɪ', 'tail')).toBe('rain')
+  expect(findExample(own, 'ai=eɪ', 'rain')).toBe('train')
+  expect(findSoundExample(own, 'ei=eɪ', 'rain')).toMatchObject({ letters: 'ai', example: 'train' })
+})
+
+test('letters that an ending changed are shown as they stand, where that is taught, and else as they were', () => {
+  const changed = { letters: 'IE', base: 'y', key: 'y=aɪ' } as const
+  const my = taught('y', 'my', 'aɪ')
+  const one = toSequence([toStep('one', '', { correspondences: [my, taught('ie', 'pie', 'aɪ')] })])
+  expect(findUnitExample(changed, one)).toBe('pie')
+  expect(findUnitExample({ letters: 'y', key: 'y=aɪ' }, one)).toBe('my')
+  expect(findUnitExample({ letters: 'ie', key: 'y=aɪ' }, one)).toBe('my')
+  expect(findUnitExample(changed, toSequence([toStep('one', '', { correspondences: [my] })]))).toBe('my')
+  expect(findUnitExample(changed, toSequence([toStep('one', '')]))).toBeUndefined()
 })
 
 test('the sound of other letters is shown by what is taught for it', () => {

@@ -2,7 +2,14 @@
 // American English; common practice where neither has one.
 
 import { describe, expect, it } from 'vitest'
-import { findMarks, MARK_NAMES } from '../../src/sequence/vocabulary.ts'
+import {
+  findChangeName,
+  findEndingName,
+  findMarks,
+  findShape,
+  MARK_NAMES,
+  toMarkNames,
+} from '../../src/sequence/vocabulary.ts'
 
 describe('findMarks', () => {
   it.each([
@@ -43,5 +50,66 @@ describe('findMarks', () => {
 
   it('knows every name that it offers', () => {
     for (const name of MARK_NAMES) expect(findMarks(name), name).toBeDefined()
+  })
+})
+
+describe('marks by name', () => {
+  it.each([
+    [
+      ['.', ','],
+      ['full stop', 'comma'],
+    ],
+    // In the order in which they are taught, not in that of the file; one form of a mark is the mark.
+    [
+      ['—', '’'],
+      ['speech marks', 'apostrophe', 'dash'],
+    ],
+    [
+      ['*', ')'],
+      ['brackets', '*'],
+    ],
+    [[], []],
+  ])('%j', (marks, names) => {
+    expect(toMarkNames(new Set(marks))).toEqual(names)
+  })
+})
+
+describe('other words of a file', () => {
+  it.each([
+    ['CVC', 'CVC'],
+    ['cvc', 'CVC'],
+    ['V', 'V'],
+    ['CCVCC', 'CCVCC'],
+    // Each syllable has a vowel, and nothing else is counted.
+    ['CC', undefined],
+    ['CVX', undefined],
+    ['XCV', undefined],
+    ['', undefined],
+  ])('the shape %j is %s', (written, shape) => {
+    expect(findShape(written)).toBe(shape)
+  })
+
+  it.each([
+    ['-s', '-s'],
+    ['s', '-s'],
+    ['ED', '-ed'],
+    ["'s", "'s"],
+    ['’s', "'s"],
+    ['-ings', undefined],
+    ['', undefined],
+  ])('the ending %j is %s', (written, ending) => {
+    expect(findEndingName(written)).toBe(ending)
+  })
+
+  it.each([
+    ['double', 'double'],
+    ['drop e', 'drop-e'],
+    ['drop-e', 'drop-e'],
+    ['Drop the E', 'drop-e'],
+    ['ie-to-y', 'ie-to-y'],
+    ['y to i', 'y-to-i'],
+    ['dropping', undefined],
+  ])('the change %j is %s', (written, change) => {
+    expect(findChangeName(written)).toBe(change)
   })
 })
