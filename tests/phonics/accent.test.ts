@@ -1,17 +1,8 @@
-// Southern British against an independent general-purpose synthesiser, and accents word by word.
+// Accents word by word.
 
 import { describe, expect, it } from 'vitest'
-import { measureAccent } from '../../scripts/accuracy/accent.ts'
 import type { Accent } from '../../src/phonics/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
-
-describe('against the synthesiser', () => {
-  it('agrees on 95 % of the 5,000 most used words', { timeout: 180_000 }, async () => {
-    const figures = await measureAccent(testPhonics('southern-british'))
-    expect(figures.words).toBe(5000)
-    expect(figures.agreed / figures.words).toBeGreaterThanOrEqual(0.95)
-  })
-})
 
 // Source: Wells, Accents of English (1982), lexical sets, from memory.
 describe('lexical sets', () => {

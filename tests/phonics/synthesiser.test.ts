@@ -1,0 +1,13 @@
+// Southern British against an independent general-purpose synthesiser.
+
+import { describe, expect, it } from 'vitest'
+import { measureAccent } from '../../scripts/accuracy/accent.ts'
+import { testPhonics } from '../lexicon-for-tests.ts'
+
+describe('against the synthesiser', () => {
+  it('agrees on 95 % of the 5,000 most used words', { timeout: 180_000 }, async () => {
+    const figures = await measureAccent(testPhonics('southern-british'))
+    expect(figures.words).toBe(5000)
+    expect(figures.agreed / figures.words).toBeGreaterThanOrEqual(0.95)
+  })
+})
