@@ -1,51 +1,13 @@
-// Lists of words as people and programs read them.
+// Lists of words as people read them.
 
-import {
-  type FoundWord,
-  type Pair,
-  type Relaxed,
-  type ShowAs,
-  toLetterPattern,
-  toSoundPattern,
-} from '../finder/index.ts'
-import { isCut, toBankLines, type WordBank } from './bank.ts'
+import type { Relaxed } from '../finder/index.ts'
+import { toBankLines } from './bank.ts'
 import { OBJECT_CAUTION } from './caution.ts'
-import { toCsv } from './csv.ts'
 import type { Paint } from './paint.ts'
 import { toShownLines } from './shown-words.ts'
 import { toStepName } from './step.ts'
 import { pad, toColumnCount, wrap } from './text.ts'
-
-/** Raised when a field changes its meaning or goes; new fields may come without it. */
-const WORDS_SCHEMA = 1
-
-/** What was asked and what was found: the one record from which every output is made. */
-export interface WordList {
-  readonly as: 'list' | 'box' | 'contrast' | 'mixed' | 'sheet'
-  readonly sequence: { readonly name: string; readonly title: string }
-  readonly step: { readonly id: string; readonly title: string }
-  readonly accent: string
-  /** The name of the reader, where a reader's file was given. */
-  readonly reader: string | null
-  readonly words: readonly FoundWord[]
-  /** Of `contrast`: the words two by two. */
-  readonly pairs: readonly Pair[]
-  /** Whether more words fit than were asked for. */
-  readonly more: boolean
-  readonly relaxed: readonly Relaxed[]
-  /** Whether small objects are listed. */
-  readonly hasObjects: boolean
-  /** Whether a set holds every word that fits, so that no rule of the set has kept one out. */
-  readonly isAll: boolean
-  /** As what the words are to be shown, where that was asked for. */
-  readonly showAs: ShowAs | null
-  /** What a set that came out empty could be instead. */
-  readonly instead: string | null
-  /** Of `sheet`: the words by part, and what else can be used. */
-  readonly bank: WordBank | null
-  /** Spellings asked for that the reader has not been taught, each with the step that teaches it. */
-  readonly untaught: readonly { readonly spelling: string; readonly step: string | undefined }[]
-}
+import { hasCaution, type WordList } from './word-list.ts'
 
 export interface WordsView {
   /** Columns. */
@@ -128,9 +90,6 @@ export const toWordsAside = (list: WordList, format: 'plain' | 'csv' | 'json'): 
   ...(hasCaution(list) && format !== 'json' ? [`Caution: ${OBJECT_CAUTION}`] : []),
 ]
 
-/** No caution over nothing. */
-const hasCaution = ({ hasObjects, words }: WordList): boolean => hasObjects && words.length > 0
-
 function toListLines({ words }: WordList, { width, paint }: WordsView): string[] {
   const sounded = words.filter(({ isSight }) => !isSight)
   const byHeart = words.filter(({ isSight }) => isSight).map(({ word }) => word)
@@ -179,105 +138,4 @@ function toGrid(words: readonly string[], width: number): string[] {
     )
   }
   return lines
-}
-
-/** One word a line; of pairs, both on one line. */
-export const toWordsPlain = ({ words, pairs, as }: WordList): string =>
-  as === 'contrast'
-    ? pairs.map((pair) => `${pair.map(({ word }) => word).join(' ')}\n`).join('')
-    : [...new Set(words.map(({ word }) => `${word}\n`))].join('')
-
-const COLUMNS = [
-  'word',
-  'kind',
-  'by heart',
-  'readable at',
-  'letters',
-  'syllables',
-  'sound pattern',
-  'letter pattern',
-  'spellings',
-  'picture',
-  'object',
-  'known',
-  'as picture',
-  'as object',
-  'note',
-] as const
-
-/**
- * A header, then a row for each word. Of pairs, a last column numbers the pair of each word.
- */
-export function toWordsCsv({ words, pairs, as }: WordList): string {
-  const pairOf = new Map(pairs.flatMap((pair, at) => pair.map((found) => [found, String(at + 1)] as const)))
-  const isPaired = as === 'contrast'
-  const rows = words.map((found) => {
-    const { readableAt, correspondences, ...cells } = toWordFields(found)
-    const { word, kind, sight, letters, syllables, pattern, lettersPattern, picture, object, known } = cells
-    const { asPicture, asObject, note } = cells
-    return [
-      word,
-      kind,
-      toYes(sight),
-      readableAt ?? '',
-      letters,
-      syllables,
-      pattern,
-      lettersPattern,
-      correspondences.join(' '),
-      toYes(picture),
-      toYes(object),
-      known,
-      asPicture ?? '',
-      asObject ?? '',
-      note ?? '',
-      ...(isPaired ? [pairOf.get(found) ?? ''] : []),
-    ]
-  })
-  return toCsv([[...COLUMNS, ...(isPaired ? ['pair'] : [])], ...rows])
-}
-
-const toYes = (value: boolean): string => (value ? 'yes' : 'no')
-
-/** A plain value, described by schemas/words.schema.json. */
-export function toWordsJson(list: WordList): unknown {
-  return {
-    schema: WORDS_SCHEMA,
-    as: list.as,
-    sequence: list.sequence.name,
-    step: list.step.id,
-    accent: list.accent,
-    reader: list.reader,
-    words:
-      list.bank === null ? list.words.map((found) => ({ ...toWordFields(found), part: null })) : toBankWords(list.bank),
-    pairs: list.pairs.map((pair) => pair.map(({ word }) => word)),
-    more: list.more,
-    relaxed: list.relaxed,
-    caution: hasCaution(list) ? OBJECT_CAUTION : null,
-    bank: list.bank === null ? null : { endings: list.bank.endings, names: list.bank.names, cut: isCut(list.bank) },
-  }
-}
-
-/** A word stands once in each part that it belongs to. */
-const toBankWords = ({ parts }: WordBank): unknown[] =>
-  parts.flatMap(({ kind, words }) => words.map((found) => ({ ...toWordFields(found), part: kind })))
-
-function toWordFields({ word, kind, isSight, readableAt, facts, pronunciation, shown }: FoundWord) {
-  return {
-    word,
-    kind,
-    sight: isSight,
-    readableAt,
-    letters: word.replace(/[^a-z]/gi, '').length,
-    syllables: pronunciation.syllables,
-    pattern: toSoundPattern(pronunciation),
-    lettersPattern: toLetterPattern(word),
-    correspondences: pronunciation.units.filter(({ kind }) => kind !== 'silent').map(({ key }) => key),
-    picture: shown === undefined ? facts.nameable !== 'no' : shown.picture !== 'no',
-    object: shown !== undefined && shown.object !== 'no',
-    known: facts.known,
-    asPicture: shown?.picture ?? null,
-    asObject: shown?.object ?? null,
-    note: shown?.note || null,
-  }
 }

@@ -10,7 +10,7 @@ import {
   proposeMixed,
   type WordQuery,
 } from '../../finder/index.ts'
-import type { WordList } from '../../report/words.ts'
+import type { WordList } from '../../report/word-list.ts'
 import type { Sequence } from '../../sequence/index.ts'
 
 type FoundBox = Pick<WordList, 'words' | 'relaxed' | 'more' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>

@@ -10,7 +10,7 @@ import {
   type WordQuery,
 } from '../../finder/index.ts'
 import type { Phonics } from '../../phonics/types.ts'
-import type { WordList } from '../../report/words.ts'
+import type { WordList } from '../../report/word-list.ts'
 import type { Sequence } from '../../sequence/index.ts'
 
 type FoundPairs = Pick<WordList, 'words' | 'pairs' | 'instead'>

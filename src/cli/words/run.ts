@@ -7,15 +7,9 @@ import type { Lexicon } from '../../phonics/index.ts'
 import { type Result, toProblemLine } from '../../problem/index.ts'
 import { isCut, toBankLines, type WordBank } from '../../report/bank.ts'
 import { PLAIN } from '../../report/paint.ts'
-import {
-  toWordsAside,
-  toWordsCsv,
-  toWordsJson,
-  toWordsPlain,
-  toWordsText,
-  type WordList,
-  type WordsView,
-} from '../../report/words.ts'
+import type { WordList } from '../../report/word-list.ts'
+import { toWordsAside, toWordsText, type WordsView } from '../../report/words.ts'
+import { toWordsCsv, toWordsJson, toWordsPlain } from '../../report/words-data.ts'
 import { openWordFiles } from '../../resources/word-files.ts'
 import { findStep } from '../../sequence/index.ts'
 import type { WordData } from '../../words/index.ts'
