@@ -41,6 +41,8 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   function findMisspelt(word: string): Spelled | undefined {
     if (isHiss.test(word)) return undefined
     for (const inflection of findInflections(word)) {
+      // Of `seing` the stem is no `se`.
+      if (inflection.stem.length < 3) continue
       const meant = lexicon.find(inflection.stem) && findRightForm(inflection)
       if (meant !== undefined && lexicon.find(meant)) return { ...NOTHING, meant }
     }

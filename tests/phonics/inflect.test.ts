@@ -2,6 +2,7 @@
 // (Department for Education 2013), years 1 and 2; the tables are common practice, no source.
 
 import { describe, expect, it } from 'vitest'
+import { findInflections } from '../../src/phonics/inflect.ts'
 import type { Unit } from '../../src/phonics/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
@@ -50,8 +51,52 @@ describe('endings of known words', () => {
     'best',
     'nest',
     'summer',
+    'sting',
+    'spring',
+    'bred',
+    'sled',
+    'per',
+    'glass',
+    'dress',
+    'wing',
+    'forest',
   ])('%s has none', (word) => {
     expect(read(word).pronunciations[0]?.units.some(({ kind }) => kind === 'inflection')).toBe(false)
+  })
+})
+
+// Its example words for each rule with the words that they are made of: -s and -es, -ing, -ed, -er and -est to a word that needs no change, that
+// ends in y, in e, or in a single consonant after a short vowel. The slip is the ending put on without the change.
+describe('the words of England’s curriculum with an ending', () => {
+  it.each(
+    (
+      'catches catch catchs, boxes box boxs, wishes wish wishs, buzzes buzz buzzs, classes class classs, rushes rush rushs, ' +
+      'hoping hope hopeing, hoped hope hopeed, hiker hike hikeer, nicest nice niceest, patting pat pating, patted pat pated, ' +
+      'humming hum huming, dropping drop droping, dropped drop droped, saddest sad sadest, fatter fat fater, fattest fat fatest, ' +
+      'runner run runer, flies fly flys, tries try trys, replies reply replys, copies copy copys, babies baby babys, carries carry carrys, ' +
+      'copied copy copyed, copier copy copyer, happier happy happyer, happiest happy happyest, cried cry cryed, replied reply replyed, ' +
+      // Common practice: a u after q is no vowel, and the e of a pair of vowels stays or goes.
+      'quitting quit quiting, blurring blur bluring, hugged hug huged, biggest big bigest, queuing queue queueing, rescuing rescue rescueing'
+    )
+      .split(', ')
+      .map((one) => one.split(' ') as [string, string, string]),
+  )('%s is %s with an ending, and %s a slip of it', (word, stem, slip) => {
+    expect(findInflections(word).map((one) => one.stem)).toContain(stem)
+    expect(read(slip)).toMatchObject({ pronunciations: [], meant: word })
+  })
+
+  it.each(
+    (
+      'hunting hunted hunter buzzing buzzed buzzer jumping jumped jumper grander grandest fresher freshest quicker quickest ' +
+      'skiing seeing being playing played boys keys fixed mixing cows toes dyeing'
+    ).split(' '),
+  )('%s is right as it is', (word) => {
+    expect(read(word).meant).toBeUndefined()
+    expect(read(word).pronunciations.length).toBeGreaterThan(0)
+  })
+
+  it.each(['seing', 'beed', 'goed'])('%s is no slip of a word of one letter', (word) => {
+    expect(read(word).meant ?? '').not.toMatch(/^(?:sing|bed|god)$/)
   })
 })
 

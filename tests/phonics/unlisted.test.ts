@@ -51,14 +51,18 @@ describe('made words', () => {
     )
   })
 
-  it.each([0, 1])('are judged at their step, and read first as a beginner would: half %i', (half) => {
+  // What holds today must not fall.
+  it.each([
+    [0, 599, 599],
+    [1, 600, 600],
+  ])('are judged at their step, and read first as a beginner would: half %i', (half, rightStep, rightFirst) => {
     const figures = measureMadeWords(
       words.filter((_, at) => at % 2 === half),
       american,
       series,
     )
-    expect(figures.rightStep / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.99)
-    expect(figures.rightFirst / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.97)
+    expect(figures.rightStep, figures.wrong.join('\n')).toBeGreaterThanOrEqual(rightStep)
+    expect(figures.rightFirst, figures.wrong.join('\n')).toBeGreaterThanOrEqual(rightFirst)
   })
 
   it.each([
@@ -114,19 +118,19 @@ describe('compounds and slips drawn by seed', () => {
     const wordnet = loadWordnet()
     const { known, unknown } = measureKnown(drawCompounds([...wordnet.lemmas()], wordnet), spell)
     expect(known.length + unknown.length).toBe(100)
-    expect(known.length, unknown.join(' ')).toBeGreaterThanOrEqual(70)
+    expect(known.length, unknown.join(' ')).toBeGreaterThanOrEqual(79)
   })
 
-  it('takes few random pairs of words for one', () => {
+  it('takes no random pair of words for one', () => {
     const { known } = measureKnown(joinRandomWords(listed, isWord), spell)
-    expect(known.length, known.join(' ')).toBeLessThanOrEqual(5)
+    expect(known).toEqual([])
   })
 
   it('tells slips with the right form', () => {
     const slips = makeMisspellings(listed, isWord)
     const missed = findMissed(slips, spell)
     expect(slips.length).toBe(60)
-    expect(missed.length, missed.join('; ')).toBeLessThanOrEqual(3)
+    expect(missed).toEqual([])
   })
 })
 
@@ -211,8 +215,8 @@ describe('noises and words spoken apart', () => {
 
   it('are said as the table says, or not at all', () => {
     const figures = measureSaidWords(readSaidWords('noises'), (word) => spellWord(word, testSpelling()))
-    expect(figures.words).toBeGreaterThanOrEqual(100)
-    expect(figures.right / figures.words, figures.wrong.join('\n')).toBeGreaterThanOrEqual(0.97)
+    expect(figures.wrong).toEqual([])
+    expect(figures).toMatchObject({ words: 171, right: 166 })
   })
 })
 
@@ -262,17 +266,18 @@ describe('names', () => {
     },
   )
 
-  // What holds today: by the last table nothing was tuned before it was drawn and judged.
+  // What holds today: by the last table nothing was tuned before it was drawn and judged. Few are said otherwise than their bearers say them;
+  // whoever makes one of the figures better writes it here.
   it.each([
-    ['names-of-lands', 0.05],
-    ['names-fresh', 0.09],
-    ['names-drawn', 0.05],
-    ['names-second', 0.05],
-    ['names-third', 0.13],
-    ['names-fourth', 0.13],
-  ] as const)('of %s at most %f are said otherwise', (table, most) => {
+    ['names-of-lands', 64, 126, 4],
+    ['names-fresh', 20, 35, 5],
+    ['names-drawn', 41, 69, 4],
+    ['names-second', 36, 66, 3],
+    ['names-third', 32, 55, 12],
+    ['names-fourth', 33, 62, 13],
+  ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))
-    expect(found.wrong.length / found.words, found.wrong.join('; ')).toBeLessThanOrEqual(most)
+    expect([found.right, found.unknown, found.wrong.length], found.wrong.join('; ')).toEqual([right, unknown, wrong])
   })
 
   it('that are borne every day stand in order, each once', () => {
