@@ -138,6 +138,25 @@ describe('sentences', () => {
     expect(sentenceTexts(source)).toEqual(expected)
   })
 
+  // Titles as style guides list them (New Hart's Rules, The Chicago Manual of Style), from memory.
+  it.each('Capt Dr Lt Messrs Mlle Mme Mr Mrs Ms Mt Mx Prof Rev Sgt St Ste'.split(' '))(
+    'goes on after the title %s, and ends after the word in small letters',
+    (title) => {
+      expect(sentenceTexts(`We met ${title}. Hen. It was hot.`)).toEqual([`We met ${title}. Hen.`, 'It was hot.'])
+      const word = title.toLowerCase()
+      expect(sentenceTexts(`We met ${word}. Hens ran.`)).toEqual([`We met ${word}.`, 'Hens ran.'])
+    },
+  )
+
+  it.each('a.m approx co etc inc jr ltd p.m sr vs'.split(' '))('may end after %s, and may go on', (short) => {
+    expect(sentenceTexts(`It is ${short}. The sun is up.`)).toEqual([`It is ${short}.`, 'The sun is up.'])
+    expect(sentenceTexts(`It is ${short}. or so.`)).toEqual([`It is ${short}. or so.`])
+  })
+
+  it.each(['e.g', 'eg', 'E.g', 'i.e', 'ie', 'viz'])('never ends after %s', (lead) => {
+    expect(sentenceTexts(`We like pets, ${lead}. Hens and pigs.`)).toEqual([`We like pets, ${lead}. Hens and pigs.`])
+  })
+
   it('ends with the block, whatever its last mark', () => {
     expect(sentenceTexts('# The cat\n\nsat and\n\n- ran')).toEqual(['The cat', 'sat and', 'ran'])
   })

@@ -30,9 +30,53 @@ describe('words', () => {
       ['fish', 'flag', 'off', 'sniffing', 'baffle', 'stop'],
     ],
     ['joined letters written as references are single ones', '&#xFB01;sh &fflig;', ['fish', 'ff']],
+    [
+      'hyphens of every kind, dots of syllables and low lines join',
+      'tip‐top tip‑top o·pen o‧pen a__b tam_sid',
+      [...['tip‐top', 'tip‑top', 'o·pen', 'o‧pen', 'a__b', 'tam_sid']],
+    ],
+    [
+      'single letters are joined by an ampersand or a stop',
+      'A&E and AT&T at b.c',
+      ['A&E', 'and', 'AT', 'T', 'at', 'b.c'],
+    ],
+    [
+      'figures are joined by a stop, a colon or a bar, letters are not',
+      '1/2 a/b 1:2 a:b 1.5',
+      [...['1/2', 'a', 'b', '1:2', 'a', 'b', '1.5']],
+    ],
+    ['a figure and letters with a colon or a stop are two', '7:30pm 7.30pm', ['7', '30pm', '7', '30pm']],
+    ['letters dropped on both sides', "rock 'n' roll ’n’ ’90s", ['rock', "'n'", 'roll', '’n’', '’90s']],
+    ['short forms with stops inside', 'e.g. U.S.A. a.m.', ['e.g', 'U.S.A', 'a.m']],
+    [
+      'signs part words',
+      'a*b a#b a%b a=b 10% £5 hen/pig',
+      [...['a', 'b', 'a', 'b', 'a', 'b', 'a', 'b', '10', '5', 'hen', 'pig']],
+    ],
+    ['a comma without figures on both sides parts', '3,000,000 ,000 a,b 1,b', ['3,000,000', '000', 'a', 'b', '1', 'b']],
+    [
+      'dashes and stops in a row part words',
+      'wait--what wait---what up…up Sid..sat',
+      [...['wait', 'what', 'wait', 'what', 'up', 'up', 'Sid', 'sat']],
+    ],
+    ['letters beyond the first plane', '𝐀bc sat', ['𝐀bc', 'sat']],
     ['emoji and their joiners are no words', 'A ❤️ and 👨‍👩‍👧 🇬🇧 hat', ['A', 'and', 'hat']],
   ])('%s', (_, source, expected) => {
     expect(wordTexts(source)).toEqual(expected)
+  })
+
+  // Zero-width space and word joiner: at the start, behind a mark, behind a space, at an end.
+  it.each([
+    ['\u200BA hen', ['A 1-2', 'hen 3-6']],
+    ['“\u2060Hop”', ['Hop 2-5']],
+    ['Hop!\u200B Run', ['Hop 0-3', 'Run 6-9']],
+    ['A \u200Bhen \u200B sat', ['A 0-1', 'hen 3-6', 'sat 9-12']],
+    ['A\u200B hen', ['A 0-1', 'hen 3-6']],
+    ['Mr\u00AD. Hen sat\u00AD.', ['Mr 0-2', 'Hen 5-8', 'sat 9-12']],
+    ['a\u00AD\u00ADb re-\u00ADdo', ['ab 0-4', 're-do 5-11']],
+    ['😀hen😀', ['hen 2-5']],
+  ])('what nobody sees stands outside its word at an end: %j', (source, expected) => {
+    expect(wordsOf(readStory(source)).map(({ text, start, end }) => `${text} ${start}-${end}`)).toEqual(expected)
   })
 
   it('keeps the places of what is dropped', () => {
@@ -66,8 +110,22 @@ describe('words', () => {
   })
 
   it('says whether a word has Latin letters, digits or others', () => {
-    const forms = wordsOf(readStory('Tam café 6 3rd ½ שלום мир 猫 B2')).map((it) => it.form)
-    expect(forms).toEqual(['word', 'word', 'numeral', 'numeral', 'numeral', 'foreign', 'foreign', 'foreign', 'word'])
+    const forms = wordsOf(readStory("Tam café 6 3rd ½ שלום мир 猫 B2 Aш '90s")).map((it) => it.form)
+    expect(forms).toEqual([
+      ...[
+        'word',
+        'word',
+        'numeral',
+        'numeral',
+        'numeral',
+        'foreign',
+        'foreign',
+        'foreign',
+        'word',
+        'foreign',
+        'numeral',
+      ],
+    ])
   })
 
   it('finds right-to-left words at their places', () => {
@@ -88,6 +146,24 @@ describe('marks', () => {
 
   it('are whole where the run is the mark', () => {
     expect(marks('Tam... ran -- off … 👨‍👩‍👧 🇬🇧 ❤️')).toEqual(['...', '--', '…', '👨‍👩‍👧', '🇬🇧', '❤️'])
+  })
+
+  it('are whole where they are one picture, with its skin, its pair of letters or its joiner', () => {
+    expect(marks('Tam 👍🏽 👍👎 🇬🇧 ❤️🔥 ☀️☁️ ☀☀')).toEqual(['👍🏽', '👍', '👎', '🇬🇧', '❤️', '🔥', '☀️', '☁️', '☀☀'])
+  })
+
+  it('are signs too, and dashes in a row', () => {
+    expect(marks('10% of £5 + #7, 5° = a*b ~ c|d <')).toEqual(['%', '£', '+', '#', ',', '°', '=', '*', '~', '|', '<'])
+    expect(marks('Tam.. .. sat –– at — 6---7')).toEqual(['..', '..', '–', '–', '—', '---'])
+    expect(marks("'s ’ Sid")).toEqual(["'", '’'])
+  })
+
+  it('have the places of each sign in a run, without what nobody sees', () => {
+    const source = 'Stop?!\u200B “Hop”!\u2060!'
+    const found = sentencesOf(readStory(source)).flatMap((it) => it.marks)
+    expect(found.map((it) => `${it.text} ${it.start}-${it.end}`)).toEqual([
+      ...['? 4-5', '! 5-6', '“ 8-9', '” 12-13', '! 13-14', '! 15-16'],
+    ])
   })
 
   it('include the full stop of a title, and have places', () => {
