@@ -16,7 +16,11 @@ export interface AccentFigures {
 
 export async function measureAccent(phonics: Phonics): Promise<AccentFigures> {
   const words = findMostUsed(phonics)
-  const said = await sayAll(words)
+  return compareAccent(phonics, words, await sayAll(words))
+}
+
+/** @param said what the synthesiser makes of each word */
+export function compareAccent(phonics: Phonics, words: readonly string[], said: readonly string[]): AccentFigures {
   const differing = words.flatMap((word, at) => {
     const theirs = said[at] ?? ''
     const { pronunciations } = phonics.read(word)
@@ -27,7 +31,7 @@ export async function measureAccent(phonics: Phonics): Promise<AccentFigures> {
 }
 
 /** Each word is a paragraph, so that no word stands in another's company. Throws where the voice drops one. */
-async function sayAll(words: readonly string[]): Promise<readonly string[]> {
+export async function sayAll(words: readonly string[]): Promise<readonly string[]> {
   const { phonemize } = await import('phonemizer')
   const said: string[] = []
   for (let at = 0; at < words.length; at += BATCH) {

@@ -1,8 +1,17 @@
-// Accents word by word.
+// Accents word by word, and Southern British against an independent general-purpose synthesiser.
 
 import { describe, expect, it } from 'vitest'
+import { compareAccent } from '../../scripts/accuracy/accent.ts'
+import { readSynthesised } from '../../scripts/accuracy/synthesised.ts'
 import type { Accent } from '../../src/phonics/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
+
+it('Southern British agrees with the synthesiser on as many words as ever', () => {
+  const { words, said } = readSynthesised()
+  const figures = compareAccent(testPhonics('southern-british'), words, said)
+  expect(figures.words).toBe(3000)
+  expect(figures.agreed, figures.differing.map(({ word }) => word).join(' ')).toBeGreaterThanOrEqual(2860)
+})
 
 // Source: Wells, Accents of English (1982), lexical sets, from memory.
 describe('lexical sets', () => {
