@@ -102,11 +102,14 @@ function lineStep(value: string, done: number, at: number, span: Span): Step {
 /** A plugin before us may have changed the text (curly quotes, say): find the place where both agree again. */
 function strangeStep(value: string, done: number, at: number, span: Span): Step {
   const { source, end } = span
-  for (let skip = 0; skip <= 8; skip++) {
-    for (let used = 1; used <= 3; used++) {
-      const ahead = value.slice(done + used, done + used + 3)
-      if (ahead === '' || at + skip + ahead.length > end || !source.startsWith(ahead, at + skip)) continue
-      return { text: value.slice(done, done + used), source: at, width: skip, used }
+  // `“It’s` and `"It's` agree for two letters only.
+  for (const alike of [3, 2, 1]) {
+    for (let skip = 0; skip <= 8; skip++) {
+      for (let used = 1; used <= 3; used++) {
+        const ahead = value.slice(done + used, done + used + alike)
+        if (ahead === '' || at + skip + ahead.length > end || !source.startsWith(ahead, at + skip)) continue
+        return { text: value.slice(done, done + used), source: at, width: skip, used }
+      }
     }
   }
   return { text: value.slice(done), source: at, width: Math.max(0, end - at), used: value.length - done }

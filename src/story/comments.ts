@@ -28,13 +28,13 @@ export function findComments(source: string, start: number, end: number): FoundC
 export function addNextBlocks(comments: readonly FoundComment[], blocks: readonly Range[]): StoryComment[] {
   let next = 0
   return comments.map((it) => {
-    while (next < blocks.length && (blocks[next]?.start ?? 0) < it.end) next++
+    while ((blocks[next]?.start ?? Number.POSITIVE_INFINITY) < it.end) next++
     const block = blocks[next]
     return { ...it, nextBlock: block && { start: block.start, end: block.end } }
   })
 }
 
-/** A line that is longer on either side of a comment holds text there: no need to look through it. */
+/** No need to look further on either side of a comment: a line that is longer holds text there. */
 const longestLine = 2000
 
 /** Quote marks, list bullets and other comments are no text. */
@@ -43,7 +43,6 @@ function hasTextOnLine(source: string, from: number, to: number): boolean {
   const after = source.slice(to, to + longestLine)
   const lineStart = Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1
   const lineEnd = after.search(/[\r\n]/)
-  if ((lineStart === 0 && from > longestLine) || (lineEnd === -1 && to + longestLine < source.length)) return true
   const lead = before.slice(lineStart).replace(/^\uFEFF?[\s>]*(?:[-*+]\s|\d+[.)]\s)*/, '')
   return `${lead} ${lineEnd === -1 ? after : after.slice(0, lineEnd)}`.replace(comment, '').trim() !== ''
 }

@@ -1,3 +1,4 @@
+import type { Root as MarkdownRoot } from 'mdast'
 import type { Nodes, Root } from 'nlcst'
 import { ParseEnglish } from 'parse-english'
 import remarkParse from 'remark-parse'
@@ -80,6 +81,39 @@ describe('storyPlugin', () => {
     const file = new VFile('- A fox\n  in a box')
     processor.runSync(processor.parse(file), file)
     expect(found).toEqual(['1:3', '1:5', '2:3', '2:6', '2:8'])
+  })
+
+  // As plugins for typography do it (remark-smartypants and its like): the text of a node is no longer that of the source.
+  it('finds the words where a plugin before it has changed the text', () => {
+    const curl = (text: string) =>
+      text
+        .replace(/(^| )"/g, '$1“')
+        .replaceAll('"', '”')
+        .replaceAll("'", '’')
+        .replaceAll('...', '…')
+        .replaceAll('--', '—')
+        .replaceAll('(c)', '©')
+        .replaceAll('½', '1/2')
+    const change = () => (tree: MarkdownRoot) => {
+      for (const block of tree.children)
+        if (block.type === 'paragraph')
+          for (const node of block.children) if (node.type === 'text') node.value = curl(node.value)
+    }
+    for (const [text, slices] of [
+      ['"Stop!" said Tam. "It\'s hot..." He ran--fast.', ['Stop', 'said', 'Tam', "It's", 'hot', 'He', 'ran', 'fast']],
+      ['Sid (c) sat ½ way up', ['Sid', 'sat', '½', 'way', 'up']],
+      ['A hen...\n"Yes" &amp; "no"', ['A', 'hen', 'Yes', 'no']],
+      ['Tam "sat"', ['Tam', 'sat']],
+      ['"', []],
+    ] as const) {
+      const file = new VFile(text)
+      const processor = unified().use(remarkParse).use(change).use(storyPlugin)
+      const tree = processor.runSync(processor.parse(file), file) as Root
+      const words = tree.data?.story?.pages.flatMap((page) =>
+        page.blocks.flatMap((block) => block.sentences.flatMap((sentence) => sentence.words)),
+      )
+      expect(words?.map((word) => text.slice(word.start, word.end)) ?? []).toEqual(slices)
+    }
   })
 
   it('takes an empty file', () => {

@@ -2,10 +2,10 @@
 
 import { fromMarkdown } from 'mdast-util-from-markdown'
 import { describe, expect, it } from 'vitest'
-import { createLines } from '../../src/story/index.ts'
+import { createLines, readStory } from '../../src/story/index.ts'
 import { readInlines } from '../../src/story/inlines.ts'
 import { toSourceEnd, toSourceStart } from '../../src/story/text-map.ts'
-import { placeOf, placesOf, wordTexts } from './helpers.ts'
+import { placeOf, placesOf, wordsOf, wordTexts } from './helpers.ts'
 
 /** Where a word of the paragraph in a block quote stands: such text is not read, but its places must be right. */
 function placeInQuote(source: string, word: string): string {
@@ -93,14 +93,42 @@ describe('columns', () => {
   })
 })
 
+// CommonMark 0.31.2: entity and numeric character references (2.5), backslash escapes (2.4), hard and soft line breaks (6.7, 6.8).
+describe('the text of a block, and the source of its words', () => {
+  const textOf = (source: string) => readStory(source).pages[0]?.blocks[0]?.text
+  const slicesOf = (source: string) => wordsOf(readStory(source)).map((it) => source.slice(it.start, it.end))
+
+  it.each([
+    ['A fox\r\nran', 'A fox\nran', ['A', 'fox', 'ran']],
+    ['A fox \t \n            ran', 'A fox\nran', ['A', 'fox', 'ran']],
+    ['- A\r\n  \tfox\r\n  ran', 'A\nfox\nran', ['A', 'fox', 'ran']],
+    ['a\\\r\n   b', 'a\nb', ['a', 'b']],
+    ['A &amp;&amp; b', 'A && b', ['A', 'b']],
+    ['A \\&amp; b', 'A &amp; b', ['A', 'amp', 'b']],
+    ['A \\\\&amp; b', 'A \\& b', ['A', 'b']],
+    ['&amp;amp; x', '&amp; x', ['amp', 'x']],
+    ['&#65;b &#x42;c &#0; d', 'Ab Bc \uFFFD d', ['&#65;b', '&#x42;c', 'd']],
+    ['A &notaref; c & d &', 'A &notaref; c & d &', ['A', 'notaref', 'c', 'd']],
+    ['a &AMP; b &copy c', 'a & b &copy c', ['a', 'b', 'copy', 'c']],
+    ['a &lt;b&gt; c', 'a <b> c', ['a', 'b', 'c']],
+    ['a\\b \\# c \\', 'a\\b # c \\', ['a', 'b', 'c']],
+    ['don&#39;t &rsquo;tis', "don't \u2019tis", ['don&#39;t', '&rsquo;tis']],
+    ['&#x1F600;hen &#128512; fox', '😀hen 😀 fox', ['hen', 'fox']],
+    ['&fjlig;ord x', 'fjord x', ['&fjlig;ord', 'x']],
+    ['*a*\\*b*c*', 'a*bc', ['a', 'b*c']],
+  ])('%j', (source, text, slices) => {
+    expect(textOf(source)).toBe(text)
+    expect(slicesOf(source)).toEqual(slices)
+  })
+})
+
 describe('emphasis inside a word', () => {
   it('leaves one word', () => {
     expect(placesOf('A sh**ee**p hid')).toEqual(['A 1:1-1:2', 'sheep 1:3-1:12', 'hid 1:13-1:16'])
     expect(wordTexts('**sh**ip *c*at sh<b>o</b>p')).toEqual(['ship', 'cat', 'shop'])
   })
 
-  it('points at single letters through the marks', async () => {
-    const { readStory } = await import('../../src/story/index.ts')
+  it('points at single letters through the marks', () => {
     const source = 'A sh**ee**p hid'
     const word = readStory(source).pages[0]?.blocks[0]?.sentences[0]?.words[1]
     const letters = word?.toSource(2, 4)

@@ -1,0 +1,129 @@
+// What is turned away before the Markdown parser sees it, at the very limits: what stands just inside them is a story.
+
+import { describe, expect, it } from 'vitest'
+import { findObstacle, maxDepth, maxLength } from '../../src/story/guard.ts'
+import { createHeldStory } from '../../src/story/held.ts'
+
+const codeOf = (source: string) => findObstacle(source)?.code
+const markedIn = (source: string) => {
+  const found = findObstacle(source)
+  return found && source.slice(found.start, found.end)
+}
+
+describe('length', () => {
+  const longest = 'a'.repeat(maxLength)
+
+  it('is read up to the limit', () => {
+    expect(codeOf(longest)).toBeUndefined()
+    expect(findObstacle(`${longest}a`)).toMatchObject({ code: 'too-large', start: maxLength, end: maxLength + 1 })
+  })
+
+  it('is told in millions, rounded up to a tenth', () => {
+    expect(findObstacle(`${longest}a`)?.message).toBe(
+      'This file has 8.1 million characters. The longest that is read has 8 million.',
+    )
+    expect(findObstacle(`${longest}${'a'.repeat(150_000)}`)?.message).toContain('8.2 million')
+  })
+})
+
+describe('what is no text', () => {
+  it.each([
+    ['tabs and line ends of every kind', '\t\n\v\f\r'.repeat(9)],
+    ['one strange character in twenty', `\u0001${'a'.repeat(19)}`],
+    ['a lost letter in a sentence', 'A caf\uFFFD is hot and wet.'],
+    ['letters of any script', '\u007F\uFFFC\uFFFE猫שלום'],
+  ])('is not %s', (_, source) => {
+    expect(findObstacle(source)).toBeUndefined()
+  })
+
+  it.each([
+    ['a NUL anywhere', `${'a'.repeat(99)}\0b`, 99],
+    ['more than one in twenty', `aa\u0001${'a'.repeat(16)}`, 2],
+    ['a vertical line of escapes', 'a\u001Bb\u001Fc\u0008d\u000E', 1],
+    ['lost letters', 'ab\uFFFDc\uFFFD', 2],
+  ])('is %s', (_, source, start) => {
+    expect(findObstacle(source)).toMatchObject({ code: 'binary', start, end: start + 1 })
+  })
+})
+
+describe('nesting', () => {
+  const nested = (count: number, open: string, close = ''): string => open.repeat(count) + 'a' + close.repeat(count)
+
+  it.each([
+    ['brackets', '[', ''],
+    ['closed brackets', '[', ']'],
+    ['links', '[a](', ''],
+    ['closed links', '[a](', ')'],
+    ['quotes', '>', ''],
+    ['quotes with gaps', '> \t', ''],
+    ['lists', '- ', ''],
+    ['lists of other kinds', '* + ', ''],
+    ['numbered lists', '1. ', ''],
+    ['numbered lists with brackets', '123) ', ''],
+    ['emphasis of two kinds', '*a _b ', ''],
+  ])('of %s goes as deep as the limit', (_, open, close) => {
+    const marks = open === '* + ' || open === '*a _b ' ? 2 : 1
+    expect(codeOf(`A hen\n${nested(maxDepth / marks, open, close)}\n`)).toBeUndefined()
+    expect(codeOf(`A hen\n${nested(maxDepth / marks + 1, open, close)}\n`)).toBe('too-deep')
+  })
+
+  it.each([
+    ['*', 100],
+    ['_', 500],
+  ])('of emphasis in one run goes to %s of %i', (mark, most) => {
+    expect(codeOf(`a ${mark.repeat(most)}a${mark.repeat(most)}`)).toBeUndefined()
+    expect(codeOf(`a ${mark.repeat(most + 1)}a`)).toBe('too-deep')
+    // A line of nothing else is a rule.
+    expect(codeOf(mark.repeat(most + 1))).toBeUndefined()
+    expect(codeOf(` ${mark} ${mark.repeat(most + 1)} \r\n`)).toBeUndefined()
+  })
+
+  it('of an indent is as deep as its lists may be', () => {
+    expect(codeOf(`- a\n${' '.repeat(199)}- b`)).toBeUndefined()
+    expect(codeOf(`- a\n${' '.repeat(200)}- b`)).toBe('too-deep')
+    expect(codeOf(`- a\n${' '.repeat(300)}b`)).toBeUndefined()
+  })
+
+  it('ends with its line, its paragraph or where it is closed', () => {
+    const half = '['.repeat(60)
+    expect(codeOf(`${half}\n${half}`)).toBe('too-deep')
+    expect(codeOf(`${half}\r${half}`)).toBe('too-deep')
+    expect(codeOf(`${half}\n\n${half}`)).toBeUndefined()
+    expect(codeOf(`${half}\n \t\n${half}`)).toBeUndefined()
+    expect(codeOf(`${half}\n***\n${half}`)).toBeUndefined()
+    expect(codeOf(`${half}${']'.repeat(60)}\n${half}`)).toBeUndefined()
+    expect(codeOf(`${half}${']'.repeat(10)}\n${half}`)).toBe('too-deep')
+    expect(codeOf(`${']'.repeat(50)}${'['.repeat(101)}`)).toBe('too-deep')
+    expect(codeOf(`${')'.repeat(50)}${'[a]('.repeat(101)}`)).toBe('too-deep')
+    const quotes = '> '.repeat(60)
+    expect(codeOf(`${quotes}\n${quotes}`)).toBeUndefined()
+  })
+
+  it('does not count what is escaped, or stands alone, or closes', () => {
+    expect(codeOf('\\['.repeat(150))).toBeUndefined()
+    expect(codeOf(`${'['.repeat(100)}\\[`)).toBeUndefined()
+    expect(codeOf('[a] '.repeat(150))).toBeUndefined()
+    expect(codeOf('[a](b) '.repeat(150))).toBeUndefined()
+    expect(codeOf('a * b '.repeat(150))).toBeUndefined()
+    expect(codeOf('*a* '.repeat(150))).toBeUndefined()
+    expect(codeOf('a*b'.repeat(150))).toBeUndefined()
+    expect(codeOf('_a _b c_ d_ '.repeat(150))).toBeUndefined()
+    expect(codeOf('*a '.repeat(101))).toBe('too-deep')
+    expect(codeOf(`${'*a '.repeat(100)}b*`)).toBeUndefined()
+    expect(codeOf(`a* ${'*a '.repeat(101)}`)).toBe('too-deep')
+  })
+
+  it('is marked from the start of its line to the last of its letters', () => {
+    const deep = '['.repeat(101)
+    expect(markedIn(`A hen\r\n\r\n${deep} a  \r\nA pig`)).toBe(`${deep} a`)
+    expect(markedIn(`A hen\n${'>'.repeat(101)}`)).toBe('>'.repeat(101))
+    expect(findObstacle(deep)?.message).toContain('more than 100 deep')
+  })
+
+  it('is turned away as well while a story is held', () => {
+    const held = createHeldStory()
+    expect(held.read('A hen sat.').problems).toEqual([])
+    expect(held.read('['.repeat(101)).problems.map(({ code }) => code)).toEqual(['too-deep'])
+    expect(held.read('A hen ran.').pages).toHaveLength(1)
+  })
+})
