@@ -57,8 +57,9 @@ for (const folder of positionals.filter(isFolder))
   )
 
 /** Code that is run far too often is stopped by its count, on any machine; other tests that take too long may have waited for their turn. */
-const isOutOfTime = ({ status, statusReason }: Result): boolean =>
-  status === 'Timeout' && !statusReason?.startsWith('Hit limit')
+function isOutOfTime({ status, statusReason }: Result): boolean {
+  return status === 'Timeout' && !statusReason?.startsWith('Hit limit')
+}
 
 async function mutateFairly(folder: Folder): Promise<readonly Result[]> {
   sample.only = undefined

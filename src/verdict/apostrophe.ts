@@ -25,7 +25,7 @@ export function findOwner(word: string): string | undefined {
   // Asked of every word of a story, and nearly none has an apostrophe.
   if (!hasApostrophe(word)) return undefined
   const straight = toStraight(word)
-  const owner = /^(.+)'s$/i.exec(straight)?.[1] ?? /^(.+s)'$/i.exec(straight)?.[1]
+  const owner = /(.+)'s$/i.exec(straight)?.[1] ?? /(.+s)'$/i.exec(straight)?.[1]
   return owner === undefined || SHORTENED_BEFORE_S.has(owner.toLowerCase()) ? undefined : owner
 }
 
@@ -36,5 +36,5 @@ export function isContraction(word: string): boolean {
 
 /** The whole word before what is shortened: `they` of `they've`, `would` of `wouldn't`; undefined for other words. */
 export function findShortened(word: string): string | undefined {
-  return isContraction(word) ? /^(.+?)(?:n't|'(?:d|ll|m|re|s|ve))$/i.exec(toStraight(word))?.[1] : undefined
+  return isContraction(word) ? /(.+?)(?:n't|'(?:d|ll|m|re|s|ve))$/i.exec(toStraight(word))?.[1] : undefined
 }

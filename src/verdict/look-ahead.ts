@@ -83,9 +83,8 @@ function explainByPronunciation(
   const isSettled = later.kind === 'decodable' || later.kind === 'unreadable'
   if (unsure || pronunciation === undefined || pronunciations.length < 2) return verdict
   if (!isSettled || pronunciation === verdict.pronunciation) return verdict
-  const faults = findFaults(word, pronunciation, now)
   const others = verdict.reasons.filter(({ code }) => code === 'unknown-word')
-  return faults.length === 0 ? verdict : { ...verdict, pronunciation, reasons: [...faults, ...others] }
+  return { ...verdict, pronunciation, reasons: [...findFaults(word, pronunciation, now), ...others] }
 }
 
 /** What no step mends comes first: a word that waits for it is not helped by a later step. */
@@ -114,16 +113,17 @@ export function findFirstStep(
   options: JudgeOptions,
   holds: (knowledge: Knowledge) => boolean,
 ): string | undefined {
-  const holdsAt = (index: number) => holds(toKnowledge(sequence, sequence.steps[index]?.id ?? '', options))
+  const ids = sequence.steps.map(({ id }) => id)
+  const holdsAt = (index: number) => holds(toKnowledge(sequence, ids[index] as string, options))
   let low = from
-  let high = sequence.steps.length - 1
-  if (low > high || !holdsAt(high)) return undefined
+  let high = ids.length - 1
+  if (!holdsAt(high)) return undefined
   while (low < high) {
     const middle = Math.floor((low + high) / 2)
     if (holdsAt(middle)) high = middle
     else low = middle + 1
   }
-  return sequence.steps[low]?.id
+  return ids[low]
 }
 
 function toKnowledge(sequence: Sequence, stepId: string, options: JudgeOptions): Knowledge {

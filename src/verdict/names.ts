@@ -12,7 +12,7 @@ export function isAllowedName(word: string, names: readonly string[]): boolean {
   const straight = toStraight(word)
   return names.some((name) =>
     toStraight(name)
-      .split(/\s+/)
+      .split(/\s/)
       .some((part) => isSameName(straight, part)),
   )
 }
@@ -32,9 +32,9 @@ export function markNames(words: readonly string[], names: readonly string[]): r
   const marked = words.map(() => false)
   for (const name of names) {
     const parts = toStraight(name)
-      .split(/\s+/)
+      .split(/\s/)
       .filter((part) => part !== '')
-    for (let start = 0; parts.length > 0 && start + parts.length <= words.length; start++) {
+    for (let start = 0; start + parts.length <= words.length; start++) {
       if (parts.every((part, at) => isPartAt(words[start + at] ?? '', part, at === parts.length - 1))) {
         marked.fill(true, start, start + parts.length)
       }

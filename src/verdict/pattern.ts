@@ -4,6 +4,7 @@ import { toStraight } from '../apostrophe.ts'
 import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
+import { ENDINGS } from '../sequence/vocabulary.ts'
 import { toWordKey } from './figures.ts'
 import { keepForm } from './judge-word.ts'
 import { toShapes } from './shape.ts'
@@ -18,8 +19,6 @@ export interface Pattern {
   /** Whether a child practises it with the word: sounds the word out, and comes by the pattern. A word known by heart practises nothing. */
   isPractised(word: string, verdict: Verdict): boolean
 }
-
-const ENDINGS: readonly Ending[] = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"]
 
 /**
  * Reads `ai`, `a_e`, `ai as in rain`, `-ed` or `CVC`. Undefined where no step of the sequence has it. Letters alone mean the
@@ -63,7 +62,7 @@ function findShapePattern(written: string, shape: string, { steps }: Sequence): 
 
 function findKeys(name: string, sequence: Sequence, step: string | undefined): ReadonlySet<CorrespondenceKey> {
   const [, letters = '', example] = /^(\S+)(?:\s+(?:as\s+)?in\s+(\S+))?$/u.exec(name) ?? []
-  const grapheme = toWordKey(letters).replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  const grapheme = toGrapheme(letters)
   const reached = step === undefined ? -1 : toStepIndex(sequence, step)
   const toKeys = (steps: Sequence['steps'], isMeant: (taught: TaughtCorrespondence) => boolean) =>
     new Set(steps.flatMap(({ adds }) => adds.correspondences.filter(isMeant).map(({ key }) => key)))
@@ -80,7 +79,10 @@ function findKeys(name: string, sequence: Sequence, step: string | undefined): R
 
 /** The lines by which a sequence teaches the letters of a pattern: `ow as in snow`, `ow as in cow`. */
 export function findPatternLines(written: string, { steps }: Sequence): readonly string[] {
-  const letters = toWordKey(/^\s*(\S+)/u.exec(written)?.[1] ?? '').replace(/^(\p{L}+)-(\p{L}+)$/u, '$1_$2')
+  const letters = toGrapheme(/\S+/u.exec(written)?.[0] ?? '')
   const taught = steps.flatMap(({ adds }) => adds.correspondences.filter((one) => one.letters === letters))
   return taught.map(({ example }) => `${letters} as in ${example}`)
 }
+
+/** `a-e` is another common way to write `a_e`. */
+const toGrapheme = (letters: string): string => toWordKey(letters).replace(/(\p{L})-(\p{L})/u, '$1_$2')

@@ -19,19 +19,14 @@ export function toShapes(
   isEnding: (unit: Unit) => boolean,
 ): readonly SyllableShape[] {
   const starts = toSyllableStarts(word, pronunciation.syllables)
-  const groups: Unit[][] = []
-  let last = -1
-  for (const unit of pronunciation.units) {
-    if (isEnding(unit) || isStutter(word, unit)) continue
-    const syllable = starts.filter((start) => start <= startOf(unit)).length - 1
-    const group = groups.at(-1)
-    if (group === undefined || syllable !== last) groups.push([unit])
-    else group.push(unit)
-    last = syllable
-  }
-  return mergeWithoutVowel(groups).map((units) => ({
-    shape: units.map(toLetter).join('').replace(/QU/g, 'C').replace(/[QU]/g, 'C'),
-    letters: toRanges(findClusters(units) ?? units),
+  const units = pronunciation.units.filter((unit) => !isEnding(unit) && !isStutter(word, unit))
+  const groups = starts.map((start, at) => {
+    const next = starts[at + 1] ?? word.length
+    return units.filter((unit) => startOf(unit) >= start && startOf(unit) < next)
+  })
+  return mergeWithoutVowel(groups).map((group) => ({
+    shape: group.map(toLetter).join('').replace(/QU/g, 'C').replace(/[QU]/g, 'C'),
+    letters: toRanges(findClusters(group) ?? group),
   }))
 }
 
@@ -95,7 +90,7 @@ function toSyllableStarts(word: string, syllables: readonly string[]): readonly 
     starts.push(starts.length === 0 ? 0 : start)
     at = start + syllable.length
   }
-  return starts.length === 0 ? [0] : starts
+  return starts
 }
 
 function startOf(unit: Unit): number {

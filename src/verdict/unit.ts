@@ -26,9 +26,9 @@ export interface UnitPlace {
 /** The sounds called short, letter by letter (both of `o`: LOT is /ɒ/ in Britain, /ɑ/ in America). */
 const SHORT_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   a: ['æ'],
-  e: ['ɛ', 'e'],
+  e: ['ɛ'],
   i: ['ɪ'],
-  o: ['ɒ', 'ɑ', 'ɑː'],
+  o: ['ɒ', 'ɑ'],
   u: ['ʌ'],
   y: ['ɪ'],
 }
@@ -40,23 +40,16 @@ const ENDINGS: Readonly<Record<string, Ending>> = {
   d: '-ed',
   ing: '-ing',
   er: '-er',
-  r: '-er',
   est: '-est',
-  st: '-est',
   "'s": "'s",
-  "s'": "'s",
-  "'": "'s",
 }
 
 /** How an ending is sounded out letter by letter, where that can be done. */
 const SOUNDED: Readonly<Record<string, readonly CorrespondenceKey[]>> = {
   'ing=ɪŋ': ['i=ɪ', 'ng=ŋ'],
   'est=ɪst': ['e=ɛ', 's=s', 't=t'],
-  'est=əst': ['e=ɛ', 's=s', 't=t'],
   'ed=ɪd': ['e=ɛ', 'd=d'],
-  'ed=əd': ['e=ɛ', 'd=d'],
   'es=ɪz': ['e=ɛ', 's=z'],
-  'es=əz': ['e=ɛ', 's=z'],
   "'s=z": ['s=z'],
   "'s=s": ['s=s'],
 }

@@ -73,6 +73,38 @@ describe('what is counted', () => {
     expect(toDifferentFigures(toWords('read:u read:d'))).toMatchObject({ words: 1, unreadable: 1 })
   })
 
+  it.each([
+    ['d n', 'names'],
+    ['n d', 'names'],
+    ['d s', 'sight'],
+    ['n s', 'sight'],
+    ['s n', 'sight'],
+    ['s u', 'unreadable'],
+    ['u n', 'unreadable'],
+  ])('of two verdicts on one word (%s) the harder counts: %s', (marks, counted) => {
+    const words = toWords(
+      marks
+        .split(' ')
+        .map((mark) => `will:${mark}`)
+        .join(' '),
+    )
+    expect(toDifferentFigures(words)).toMatchObject({ words: 1, [counted]: 1 })
+  })
+
+  it('a word counts as often as it runs, and once among the different words', () => {
+    const words = [{ ...toWord('hen', 'decodable'), times: 3 }, toWord('night', 'unreadable')]
+    expect(toFigures(words)).toMatchObject({ words: 4, decodable: 3, unreadable: 1, decodableShare: 0.75 })
+    expect(toDifferentFigures(words)).toMatchObject({ words: 2, decodable: 1 })
+  })
+
+  it('a word goes by the key that it brings', () => {
+    const words = [
+      { ...toWord('hen', 'decodable'), key: 'a' },
+      { ...toWord('hen', 'decodable'), key: 'b' },
+    ]
+    expect(toDifferentFigures(words).words).toBe(2)
+  })
+
   it('curly and straight apostrophes are one word', () => {
     expect(toDifferentFigures(toWords("can't:d can’t:d")).words).toBe(1)
   })

@@ -4,8 +4,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
-import { createWordJudge } from '../../src/verdict/judge-word.ts'
-import { findReadableAt, judgeInSequence } from '../../src/verdict/look-ahead.ts'
+import { createWordJudge, keepForm } from '../../src/verdict/judge-word.ts'
+import { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from '../../src/verdict/look-ahead.ts'
 import { judge } from '../../src/verdict/verdict.ts'
 import { toPronunciation, toPronunciations, toSequence, toStep } from './hand-made.ts'
 
@@ -73,6 +73,99 @@ describe('judgeInSequence', () => {
   })
 })
 
+describe('what stands first', () => {
+  it('letters that are in no dictionary and say no ordinary sounds are most likely no word', () => {
+    expect(toOutcome(toPronunciations('?tuzz', 't=t u=ʊ zz=z'), 'one')).toBe(
+      'unreadable unknown-word@never irregular@never irregular@never too-many-letters@two',
+    )
+    // What only comes later is said before it.
+    expect(toOutcome(toPronunciations('?drip', 'd=d r=r i=ɪ p=p'), 'three')).toBe(
+      'unreadable correspondence-later@four correspondence-later@four unknown-word@never',
+    )
+  })
+
+  it('what no step ever mends, since the word waits for it', () => {
+    expect(toOutcome(toPronunciations('shut', 'sh=ʃ u=ʌ t=t'), 'one')).toBe(
+      'unreadable irregular@never correspondence-later@two too-many-letters@two',
+    )
+  })
+
+  it('the pronunciation by which the child will first read the word says what is missing', () => {
+    const either = (...units: readonly string[]) => toOutcome(toPronunciations('dait', ...units), 'two')
+    // Nearest now is what never comes: one lack against two that do.
+    expect(either('d=d ai=ɛ t=t', 'd=d ai=eɪ t=t')).toBe(
+      'unreadable correspondence-later@four correspondence-later@three',
+    )
+    expect(either('d=d ai=eɪ t=t', 'd=d ai=ɛ t=t')).toBe(
+      'unreadable correspondence-later@four correspondence-later@three',
+    )
+  })
+
+  it('of a guess too, which stays unknown whichever way it is read', () => {
+    // By /æ/ two letters are missing for long; by /eɪ/ one, and the last step has both.
+    const guess = toPronunciations('?naips', 'n=n ai=æ p=p s=s', 'n=n ai=eɪ p=p s=z')
+    const { pronunciation, reasons } = judgeInSequence(guess, sequence, 'two')
+    expect(pronunciation).toBe(guess.pronunciations[1])
+    expect(reasons.map(({ code, taughtAt }) => `${code}@${taughtAt}`).sort()).toEqual([
+      'correspondence-later@three',
+      'correspondence-later@three',
+      'shape@three',
+      'too-many-letters@four',
+      'unknown-word@undefined',
+    ])
+  })
+})
+
+describe('a reader who lacks what was taught', () => {
+  const the = toPronunciations('The', 'th=ð e~=ə')
+  const toReasons = (word: WordPronunciations, reader: JudgeOptions['reader'], step = 'four') =>
+    judgeInSequence(word, sequence, step, { ...(reader && { reader }) }).reasons.map(
+      ({ code, taughtAt, letters }) => `${code}@${taughtAt ?? 'never'} ${letters.join(' ')}`,
+    )
+
+  it('is told the step that taught the word, in any case', () => {
+    expect(toReasons(the, undefined)).toEqual([])
+    const [first] = toReasons(the, { sightWordsNotYet: ['THE'] })
+    expect(first).toBe('sight-word-later@one 0,3')
+    expect(toReasons(the, { sightWordsNotYet: ['said'] })).toEqual([])
+  })
+
+  it('is told no step for a word that none teaches', () => {
+    const put = toPronunciations('put', 'p=p u=ʊ t=t')
+    expect(toReasons(put, { sightWordsNotYet: ['put'] })).toEqual(['irregular@never 1,2'])
+  })
+
+  it('is told the step that taught the letters', () => {
+    const rain = toPronunciations('rain', 'r=r ai=eɪ n=n')
+    expect(toReasons(rain, { correspondencesNotYet: ['ai=eɪ'] })).toEqual(['correspondence-later@three 1,3'])
+    expect(toReasons(rain, { correspondencesNotYet: ['ay=eɪ'] })).toEqual([])
+  })
+
+  it('is told nothing of what it knows beyond the step', () => {
+    expect(
+      toReasons(toPronunciations('ship', 'sh=ʃ i=ɪ p=p'), { correspondences: ['sh=ʃ', 'i=ɪ', 'p=p'] }, 'one'),
+    ).toEqual(['too-many-letters@two 0,4'])
+  })
+})
+
+describe('a word that can never be read', () => {
+  it('has no step, and no halving finds one', () => {
+    const judgeWord = createWordJudge(sequence, 'one')
+    expect(judgeWord(toPronunciations('put', 'p=p u=ʊ t=t')).readableAt).toBeNull()
+    expect(judgeWord(toPronunciations('rain', 'r=r ai=eɪ n=n')).readableAt).toBe('four')
+    // Past the last step there is nothing to come.
+    expect(findFirstStep(sequence, 5, {}, () => true)).toBeUndefined()
+    expect(findFirstStep(sequence, 4, {}, () => true)).toBe('five')
+    expect(findFirstStep(sequence, 0, {}, () => false)).toBeUndefined()
+  })
+
+  it.each(['one', 'two', 'three', 'four', 'five'])('the first step is found wherever it lies: %s', (id) => {
+    const at = sequence.steps.findIndex((step) => step.id === id)
+    const later = new Set(sequence.steps.slice(at).map((step) => knowledgeAt(sequence, step.id)))
+    expect(findFirstStep(sequence, 0, {}, (knowledge) => later.has(knowledge))).toBe(id)
+  })
+})
+
 describe('findReadableAt', () => {
   it.each([
     ['cat', 'c=k a=æ t=t', 'one'],
@@ -123,6 +216,27 @@ describe('createWordJudge', () => {
   it('is unsettled where the forms are judged differently and the sentence does not tell', () => {
     expect(createWordJudge(known, 'one')(read).unsettled).toBe(true)
     expect(createWordJudge(known, 'two')(read).unsettled).toBe(false)
+  })
+
+  it('is settled where the word is read whole, or has one pronunciation for all that it means', () => {
+    const byHeart = toSequence([toStep('one', 'r=r d=d ea=i', { sightWords: ['read'] })])
+    // It can be sounded out in one form; but it is known by heart in both.
+    expect(createWordJudge(byHeart, 'one')(read)).toMatchObject({ verdict: { kind: 'sight' }, unsettled: false })
+    expect(createWordJudge(known, 'one')({ ...read, heteronym: false })).toMatchObject({
+      verdict: { kind: 'decodable' },
+      unsettled: false,
+    })
+    expect(createWordJudge(toSequence([toStep('one', 'd=d')]), 'one')(read)).toMatchObject({
+      verdict: { kind: 'unreadable' },
+      readableAt: null,
+      unsettled: false,
+    })
+  })
+
+  it('of a form that the word has not got, takes all that it has', () => {
+    expect(keepForm(read, 'future')).toBe(read)
+    expect(keepForm(read, undefined)).toBe(read)
+    expect(keepForm(read, 'past').pronunciations).toEqual([read.pronunciations[0]])
   })
 
   it('judges each word once', () => {

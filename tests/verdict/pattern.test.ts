@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { createWordJudge, findPattern, findPatternLines } from '../../src/verdict/index.ts'
 import { phonics, series } from '../shelf/engine.ts'
+import { toSequence, toStep } from './hand-made.ts'
 
 const has = (written: string, word: string, step = 'green-14'): boolean | undefined =>
   findPattern(written, series, step)?.isIn(phonics.read(word))
@@ -19,7 +20,14 @@ describe('a pattern', () => {
     ['-s', 'miss', false],
     ['-ed', 'jumped', true],
     ['-ed', 'red', false],
+    ['AI as in RAIN', 'train', true],
+    ['A-E', 'cake', true],
+    ['-ED', 'jumped', true],
+    ["'s", "dog's", true],
+    ['’s', 'dog’s', true],
+    ["'s", 'dogs', false],
     ['CVC', 'cat', true],
+    ['CVC', 'cats', true],
     ['CVC', 'frog', false],
     ['CCVC', 'frog', true],
   ])('%s in %s: %s', (written, word, isIn) => {
@@ -51,6 +59,29 @@ describe('a pattern', () => {
     for (const written of ['the ai in rain', 'ai as in', 'ai in rain or so', '', ' ', 'qz as in rain'])
       expect(findPattern(written, series, 'green-14'), written).toBeUndefined()
     expect(has(' ai in rain ', 'train')).toBe(true)
+  })
+
+  it('is none where no step teaches it', () => {
+    const small = toSequence([
+      toStep('one', 'a=æ', { endings: ['-s'], shapes: ['CVC'] }),
+      toStep('two', '', { shapes: 'any' }),
+    ])
+    for (const written of ['-s', 'CVC', 'a']) expect(findPattern(written, small, undefined)?.written).toBe(written)
+    for (const written of ['-ed', 'CV', 'C', 'e']) expect(findPattern(written, small, undefined)).toBeUndefined()
+  })
+
+  it('is in a word as the sentence says it, where that is told', () => {
+    const read = phonics.read('read')
+    const forms = read.pronunciations.map(({ form }) => form)
+    const pattern = findPattern('ea as in sea', series, 'green-15') ?? findPattern('ea', series, 'green-15')
+    expect(new Set(forms.map((form) => pattern?.isIn(read, form)))).toEqual(new Set([true, false]))
+    expect(pattern?.isIn(read)).toBe(true)
+  })
+
+  it('has a line for each sound of its letters', () => {
+    expect(findPatternLines(' OW ', series).length).toBeGreaterThan(1)
+    expect(findPatternLines('a-e as in lane', series)).toEqual([expect.stringMatching(/^a_e as in /)])
+    expect(findPatternLines('', series)).toEqual([])
   })
 
   it('of letters alone means the sounds that were taught so far', () => {

@@ -27,6 +27,15 @@ describe('toShapes', () => {
     ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'CVC', 'bak'],
     ['pen.guin', 'p=p e=ɛ n=n g=ɡ u=w i=ɪ n=n', 'CVC CCVC', 'pen gu'],
     ['b-.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
+    ['b‑.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
+    ['B-.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
+    ['sh-.ship', 'sh=ʃ sh=ʃ i=ɪ p=p', 'CVC', 'ship'],
+    ['hen-.coop', 'h=h e=ɛ n=n c=k oo=u p=p', 'CVC CVC', 'hen coop'],
+    ['i.raq', 'i=ɪ r=r a=æ q=k', 'V CVC', 'i raq'],
+    ['hmm', 'h=h mm=m', 'CC', 'hmm'],
+    ['ban.dit', 'b=b a=æ n=n d=d i=ɪ t=t', 'CVC CVC', 'ban dit'],
+    ['shrimps', 'sh=ʃ r=r i=ɪ m=m p=p +s=s', 'CCVCC', 'shr mp'],
+    ['eye', 'eye=aɪ', 'V', 'eye'],
     ['ta.ble', 't=t a=eɪ b=b le=əl', 'CV CV', 'ta ble'],
   ])('%s %s: %s', (dotted, units, shapes, blamed) => {
     const word = dotted.replaceAll('.', '')
@@ -41,5 +50,12 @@ describe('toShapes', () => {
       toShapes(dotted.replaceAll('.', ''), toPronunciation(dotted, units), () => false).map(({ shape }) => shape)
     expect(shapes('hats', 'h=h a=æ t=t +s=s')).toEqual(['CVCC'])
     expect(shapes('jump.ing', 'j=dʒ u=ʌ m=m p=p +ing=ɪŋ')).toEqual(['CVCC', 'VC'])
+    expect(shapes('sing.er', 's=s i=ɪ ng=ŋ +er=ɚ')).toEqual(['CVC', 'V'])
+    expect(shapes('hunt.ed', 'h=h u=ʌ n=n t=t +ed=ɪd')).toEqual(['CVCC', 'VC'])
+  })
+
+  it('blames the cluster before such an ending, and not the ending', () => {
+    const [, last] = toShapes('boasting', toPronunciation('boa.sting', 'b=b oa=oʊ s=s t=t +ing=ɪŋ'), () => false)
+    expect(last).toEqual({ shape: 'CCVC', letters: [[3, 5]] })
   })
 })

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
-import type { Knowledge } from '../../src/sequence/types.ts'
+import type { Ending, EndingChange, Knowledge } from '../../src/sequence/types.ts'
 import { ENDINGS } from '../../src/sequence/vocabulary.ts'
 import { isMended } from '../../src/verdict/faults.ts'
 import type { Reason } from '../../src/verdict/types.ts'
@@ -200,6 +200,103 @@ describe('spellings of more than one letter, endings, contractions', () => {
   ])
 })
 
+describe('words known by heart', () => {
+  const heart = (words: readonly string[], more: Partial<Knowledge> = {}) =>
+    toKnowledge(SINGLE, { sightWords: new Set(words), ...more })
+  const someone: WordPronunciations = {
+    ...toPronunciations('some.one', 's=s o=ʌ m=m e= o=w n=ʌn e='),
+    parts: [toPronunciations('some', 's=s o=ʌ m=m e='), toPronunciations('one', 'o=w n=ʌn e=')],
+  }
+  const ours: WordPronunciations = {
+    ...toPronunciations('ours', 'our=aʊɚ s=z'),
+    parts: [toPronunciations('our', 'our=aʊɚ'), '-s'],
+  }
+
+  it('two that are put together are read by who can read both, within the limits of the step', () => {
+    expect(toOutcome(someone, heart(['some', 'one']))).toBe('sight')
+    expect(toOutcome(someone, heart(['some']))).toMatch(/^unreadable/)
+    expect(toOutcome(someone, heart(['some', 'one'], { limits: { syllables: 1 } }))).toMatch(/^unreadable/)
+    expect(toOutcome(someone, heart(['some', 'one'], { limits: { letters: 6 } }))).toMatch(/^unreadable/)
+    expect(toOutcome(someone, heart(['some', 'one'], { limits: { letters: 7, syllables: 2 } }))).toBe('sight')
+  })
+
+  it('ours is our and -s', () => {
+    expect(toOutcome(ours, heart(['our'], { endings: new Set(['-s'] as const) }))).toBe('sight')
+    expect(toOutcome(ours, heart(['our']))).toMatch(/^unreadable/)
+  })
+
+  it('one that is shortened needs its kind taught, and its whole word known', () => {
+    const theyve = toPronunciations("they've", "th=ð ey=eɪ 've=v")
+    expect(toOutcome(theyve, heart(['they'], { contractions: 'any' }))).toBe('sight')
+    expect(toOutcome(theyve, heart(['they'], { contractions: new Set(["they've"]) }))).toBe('sight')
+    expect(toOutcome(theyve, heart(['they']))).toMatch(/^unreadable/)
+    expect(toOutcome(theyve, heart(['the'], { contractions: 'any' }))).toMatch(/^unreadable/)
+  })
+
+  it("he's has no owner, though 's is taught and he is known", () => {
+    const hes = toPronunciations("he's", "h=h e=i +'s=z")
+    expect(toOutcome(hes, heart(['he'], { endings: new Set(["'s"] as const) }))).toMatch(/^unreadable/)
+  })
+
+  it('a guess that is known by heart is no guess', () => {
+    expect(judge(toPronunciations('?zuth', 'z=z u=ʌ th=θ'), heart(['zuth']))).toMatchObject({
+      kind: 'sight',
+      guessed: false,
+      readable: true,
+    })
+  })
+
+  it('an ending on one must be taught, and must leave its letters as they are', () => {
+    const endings = new Set(['-ed'] as const)
+    expect(toOutcome(toPronunciations('wanted', 'w=w a=ɑ n=n t=t +ed=ɪd'), heart(['want'], { endings }))).toBe('sight')
+    expect(toOutcome(toPronunciations('wanted', 'w=w a=ɑ n=n t=t +ed=ɪd'), heart(['want']))).toMatch(/^unreadable/)
+    expect(toOutcome(toPronunciations('tried', 't=t r=r i<y=aɪ +ed=d'), heart(['try'], { endings }))).toMatch(
+      /^unreadable/,
+    )
+  })
+
+  it('one that was taught when its letters were not known yet is sounded out as soon as they are', () => {
+    const before = toKnowledge('t=t')
+    const at = toPronunciations('at', 'a=æ t=t')
+    const knownWithSightWord = new Map([['at', before]])
+    expect(toOutcome(at, heart(['at'], { knownWithSightWord }))).toBe('decodable')
+    expect(toOutcome(at, heart(['at'], { knownWithSightWord: new Map([['at', toKnowledge('a=æ t=t')]]) }))).toBe(
+      'sight',
+    )
+    // Held for an exception by any of its pronunciations.
+    const two = toPronunciations('at', 'a~=ə t=t', 'a=æ t=t')
+    expect(toOutcome(two, heart(['at'], { knownWithSightWord: new Map([['at', toKnowledge('a=æ t=t')]]) }))).toBe(
+      'sight',
+    )
+  })
+})
+
+describe('of several pronunciations', () => {
+  it('the nearest is told: an exception is further off than what can be taught, and of two as near the first', () => {
+    const [rule, exception] = ['m=m ea=i d=d', 'm=m ea=ɛ d=d'].map((units) => toPronunciation('mead', units))
+    const shown = { ...rule, units: rule?.units.map((unit) => ({ ...unit, ...(unit.vowel && { shown: 'sea' }) })) }
+    const word = { ...toPronunciations('mead'), pronunciations: [exception, shown] } as WordPronunciations
+    expect(judge(word, pink).pronunciation).toBe(shown)
+    expect(judge({ ...word, pronunciations: [...word.pronunciations].reverse() }, pink).pronunciation).toBe(shown)
+    const alike = toPronunciations('mead', 'm=m ea=i d=d', 'm=m ea=ɛ d=d')
+    expect(judge(alike, pink).pronunciation).toBe(alike.pronunciations[0])
+  })
+
+  it('the first is told of words that are spelt alike, and where nothing is sure', () => {
+    const does = toPronunciations('does', 'd=d oe=ʌ s=z', 'd=d oe=ʌ s=s')
+    expect(judge(does, pink).pronunciation).toBe(does.pronunciations[1])
+    expect(judge({ ...does, heteronym: true }, pink).pronunciation).toBe(does.pronunciations[0])
+    expect(judge({ ...does, unsure: true }, pink).pronunciation).toBe(does.pronunciations[0])
+  })
+
+  it('a word that is not sure is not sounded out, and may be a name or known by heart', () => {
+    const word = { ...toPronunciations('?Zub', 'z=z u=ʌ b=b'), unsure: true as const }
+    expect(toOutcome(word, toKnowledge(SINGLE))).toBe('unreadable guessed unsure:Zub')
+    expect(toOutcome(word, toKnowledge(SINGLE), ['Zub'])).toBe('name guessed')
+    expect(toOutcome(word, toKnowledge(SINGLE, { sightWords: new Set(['zub']) }))).toBe('sight')
+  })
+})
+
 describe('settings', () => {
   const hatted = toPronunciations('hat.ted', 'h=h a=æ tt<t=t +ed=ɪd')
   const rabbit = toPronunciations('rab.bit', 'r=r a=æ bb=b i~=ə t=t')
@@ -253,6 +350,149 @@ describe('settings', () => {
     expect(toOutcome(toPronunciations('the', 'th=ð e~=ə'), toKnowledge(`${SINGLE} th=ð`))).toBe(
       'unreadable reduced-vowel:e',
     )
+  })
+
+  // The letters called short, each worn down in an unstressed syllable: KIT, DRESS, TRAP, LOT and STRUT in Wells, Accents of English (1982).
+  it.each([
+    ['so.fa', 's=s o=oʊ f=f a~=ə', 'a=æ'],
+    ['chick.en', 'ch=tʃ i=ɪ ck=k e~=ə n=n', 'e=ɛ'],
+    ['pen.cil', 'p=p e=ɛ n=n c=s i~=ə l=l', 'i=ɪ'],
+    ['le.mon', 'l=l e=ɛ m=m o~=ə n=n', 'o=ɑ'],
+    ['le.mon', 'l=l e=ɛ m=m o~=ə n=n', 'o=ɒ'],
+    ['cir.cus', 'c=s ir=ɝ c=k u~=ə s=s', 'u=ʌ'],
+    ['vin.yl', 'v=v i=ɪ n=n y~=ə l=l', 'y=ɪ'],
+  ])('the weak vowel of %s %s is read by who knows %s', (dotted, units, short) => {
+    const others = units.replace(/\S+~=ə ?/, '').replaceAll(/<\w+/g, '')
+    const word = toPronunciations(dotted, units)
+    expect(toOutcome(word, toKnowledge(`${others} ${short}`))).toBe('decodable')
+    const letter = short.slice(0, 1)
+    expect(toOutcome(word, toKnowledge(`${others} ${letter}=oʊ`))).toBe(`unreadable irregular:${letter}`)
+    expect(isReadable(word, toKnowledge(`${others} ${short}`, { reducedVowels: 'flag' }))).toBe(false)
+  })
+
+  it('a weak vowel asks for two syllables in the limits, or none', () => {
+    const known = `${SINGLE} bb=b`
+    for (const syllables of [2, 3])
+      expect(toOutcome(rabbit, toKnowledge(known, { limits: { syllables } }))).toBe('decodable')
+    expect(toOutcome(rabbit, toKnowledge(known, { limits: { letters: 6 } }))).toBe('decodable')
+  })
+
+  // How each ending is spelt after the word as it stands: national curriculum for England, English Appendix 1 (2013).
+  it.each([
+    ['hats', 'h=h a=æ t=t +s=s', '-s'],
+    ['bus.es', 'b=b u=ʌ s=s +es=ɪz', '-es'],
+    ['hunt.ed', 'h=h u=ʌ n=n t=t +ed=ɪd', '-ed'],
+    ['cried', 'c=k r=r ie=aɪ +d=d', '-ed'],
+    ['jump.ing', 'j=dʒ u=ʌ m=m p=p +ing=ɪŋ', '-ing'],
+    ['fast.er', 'f=f a=æ s=s t=t +er=ɚ', '-er'],
+    ['fast.est', 'f=f a=æ s=s t=t +est=ɪst', '-est'],
+    ["dog's", "d=d o=ɑ g=ɡ +'s=z", "'s"],
+    ['dog’s', 'd=d o=ɑ g=ɡ +’s=z', "'s"],
+    ["dogs'", "d=d o=ɑ g=ɡ +s=z '=", "'s"],
+  ] as const)('%s is read by who was taught its ending, and by nobody else', (dotted, units, ending) => {
+    const word = toPronunciations(dotted, units)
+    const plural = dotted.endsWith("s'") ? (['-s'] as const) : []
+    const others = ENDINGS.filter((one) => one !== ending)
+    const withEndings = (...endings: readonly Ending[]) =>
+      toKnowledge(`${SINGLE} ie=aɪ`, { endings: new Set([...plural, ...endings]) })
+    expect(toOutcome(word, withEndings(ending))).toBe('decodable')
+    expect(toOutcome(word, withEndings(...others))).toMatch(/^unreadable ending:\S+$/)
+  })
+
+  // Letter by letter: the sounds of the short vowels, and of `ng`, that other words have.
+  it.each([
+    ['jump.ing', 'j=dʒ u=ʌ m=m p=p +ing=ɪŋ', 'i=ɪ ng=ŋ'],
+    ['fast.est', 'f=f a=æ s=s t=t +est=ɪst', 'e=ɛ s=s t=t'],
+    ['hunt.ed', 'h=h u=ʌ n=n t=t +ed=ɪd', 'e=ɛ d=d'],
+    ['bus.es', 'b=b u=ʌ s=s +es=ɪz', 'e=ɛ s=z'],
+    ["dog's", "d=d o=ɑ g=ɡ +'s=z", 's=z'],
+    ["cat's", "c=k a=æ t=t +'s=s", 's=s'],
+    ['dogs', 'd=d o=ɑ g=ɡ +s=z', 's=z'],
+    ['fast.er', 'f=f a=æ s=s t=t +er=ɚ', 'er=ɚ'],
+  ])('%s is sounded out by who knows its stem and %s', (dotted, units, parts) => {
+    const word = toPronunciations(dotted, units)
+    const stem = units.replace(/ \+.*/, '')
+    const soundedEndings = new Set(ENDINGS)
+    expect(isReadable(word, toKnowledge(`${stem} ${parts}`, { soundedEndings }))).toBe(true)
+    expect(isReadable(word, toKnowledge(`${stem} ${parts}`))).toBe(false)
+    for (const part of parts.split(' ').filter((one) => !stem.includes(one))) {
+      const less = `${stem} ${parts.replace(part, '')}`
+      expect(toOutcome(word, toKnowledge(less, { soundedEndings }))).toMatch(/^unreadable ending:\S+$/)
+    }
+  })
+
+  // The same source: double the consonant, drop the e, change y to i; ie becomes y before -ing (common practice, no source).
+  it.each([
+    ['run.ning', 'r=r u=ʌ nn<n=n +ing=ɪŋ', 'double', 'nn'],
+    ['ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ', 'drop-e', 'a'],
+    ['baked', 'b=b a<a_e=eɪ k=k +ed=t', 'drop-e', 'a'],
+    ['hap.pi.er', 'h=h a=æ pp=p i<y=i +er=ɚ', 'y-to-i', 'i'],
+    ['cried', 'c=k r=r ie<y=aɪ +d=d', 'y-to-i', 'ie'],
+    ['dy.ing', 'd=d y<ie=aɪ +ing=ɪŋ', 'ie-to-y', 'y'],
+  ] as const)('%s %s needs %s to be taught', (dotted, units, change, letters) => {
+    const word = toPronunciations(dotted, units)
+    const CHANGES = ['double', 'drop-e', 'ie-to-y', 'y-to-i'] as const
+    const keys = `${SINGLE} a_e=eɪ pp=p y=i y=aɪ ie=aɪ`
+    const withChanges = (endingChanges: readonly EndingChange[]) =>
+      toKnowledge(keys, { endings: new Set(ENDINGS), endingChanges: new Set(endingChanges) })
+    expect(toOutcome(word, withChanges([change]))).toBe('decodable')
+    expect(toOutcome(word, withChanges(CHANGES.filter((one) => one !== change)))).toBe(`unreadable ending:${letters}`)
+    // And who does not know the letters at all lacks these first.
+    const [, base, sound] = /<(\w+)=(\S+)/.exec(units) ?? []
+    const unknown = toKnowledge(keys.replaceAll(`${base}=${sound}`, '').replace(`${letters}=${sound}`, ''), {
+      endings: new Set(ENDINGS),
+      endingChanges: new Set(CHANGES),
+    })
+    expect(toOutcome(word, unknown)).toBe(`unreadable irregular:${letters}`)
+  })
+
+  it('letters that are drawn out ask for nothing more', () => {
+    expect(toOutcome(toPronunciations('?Nooo', 'n=n ooo<o=oʊ'), toKnowledge('n=n o=oʊ'))).toBe('decodable guessed')
+    expect(toOutcome(toPronunciations('?Shh', 'shh<sh=ʃ'), toKnowledge('sh=ʃ'))).toBe('decodable guessed')
+    expect(toOutcome(toPronunciations('?Shhh', 'shhh<sh=ʃ'), toKnowledge('sh=ʃ'))).toBe('decodable guessed')
+    // Two are a spelling of their own, and another letter is no longer one.
+    expect(toOutcome(toPronunciations('?Noo', 'n=n oo<o=oʊ'), toKnowledge('n=n o=oʊ'))).toBe(
+      'unreadable guessed ending:oo unknown-word:Noo',
+    )
+    expect(toOutcome(toPronunciations('?Nooow', 'n=n ooow<o=oʊ'), toKnowledge('n=n o=oʊ'))).toBe(
+      'unreadable guessed ending:ooow unknown-word:Nooow',
+    )
+  })
+
+  it('the r that Southern British drops is read by who knows r, and a silent letter of an ending by all', () => {
+    const dinosaur = toPronunciations('saur', 's=s au=ɔː r=')
+    expect(toOutcome(dinosaur, toKnowledge('s=s au=ɔː r=r'))).toBe('decodable')
+    expect(judge(dinosaur, toKnowledge('s=s au=ɔː')).reasons).toMatchObject([
+      { code: 'correspondence-untaught', key: 'r=r', letters: [[3, 4]] },
+    ])
+    const endings = new Set(['-ed'] as const)
+    expect(toOutcome(toPronunciations('hoped', 'h=h o=oʊ p=p e= +d=t'), toKnowledge('h=h o=oʊ p=p', { endings }))).toBe(
+      'decodable',
+    )
+    expect(toOutcome(toPronunciations('hope', 'h=h o=oʊ p=p e='), toKnowledge('h=h o=oʊ p=p', { endings }))).toBe(
+      'unreadable irregular:e',
+    )
+  })
+
+  it('an ending counts in the shape of its syllable where it is sounded out, and not where it is taught', () => {
+    const hats = toPronunciations('hats', 'h=h a=æ t=t +s=s')
+    const shapes = new Set(['CVC'])
+    const soundedEndings = new Set(['-s'] as const)
+    expect(toOutcome(hats, toKnowledge(SINGLE, { shapes, soundedEndings }))).toBe('unreadable shape:ts')
+    expect(toOutcome(hats, toKnowledge(SINGLE, { shapes, soundedEndings, endings: soundedEndings }))).toBe('decodable')
+    expect(toOutcome(hats, toKnowledge(SINGLE, { shapes }))).toBe('unreadable ending:s')
+  })
+
+  it.each(['-', '‐', '‑'])('each part of a word with %s has the whole limit of letters', (hyphen) => {
+    const word = toPronunciations(`hen${hyphen}.pen`, 'h=h e=ɛ n=n p=p e=ɛ n=n')
+    expect(toOutcome(word, toKnowledge(SINGLE, { limits: { letters: 3 } }))).toBe('decodable')
+    expect(toOutcome(word, toKnowledge(SINGLE, { limits: { letters: 2 } }))).toBe(
+      'unreadable too-many-letters:hen too-many-letters:pen',
+    )
+  })
+
+  it('an apostrophe is no letter', () => {
+    expect(toOutcome(cant, toKnowledge(SINGLE, { contractions: 'any', limits: { letters: 4 } }))).toBe('decodable')
   })
 
   it('a contraction is taught by name, or all are', () => {
