@@ -2,6 +2,7 @@
 
 import { placeEmphasis } from './emphasis.ts'
 import { findPageNumber } from './find-page.ts'
+import { toStanding } from './move.ts'
 import type { FoundNote, FoundPicture, Outline } from './outline.ts'
 import type { Cut } from './pages.ts'
 import { toSourceStart } from './text-map.ts'
@@ -16,7 +17,8 @@ export function toAsides(outline: Outline, cut: Cut, pages: readonly Page[]): Pi
   })
   const credits = cut.credits.flatMap((piece): FoundNote[] => {
     if (piece.kind !== 'text' && piece.kind !== 'heading') return []
-    const { map, emphasis, start, end } = piece
+    const { start, end } = piece
+    const { map, emphasis } = toStanding(piece)
     return map.text.trim() === '' ? [] : [{ kind: 'credits', map, emphasis, start, end }]
   })
   const toNote = ({ kind, map, emphasis, start, end }: FoundNote): Note => ({

@@ -1,6 +1,7 @@
 // Turns away sources that would hang or break the Markdown parser, each with a message that says why.
 
-import type { Oddity } from './types.ts'
+import type { Change } from './change.ts'
+import type { Oddity, Range } from './types.ts'
 
 /** The longest story that is read, in UTF-16 units. A picture book of 32 pages has some 5,000. */
 export const maxLength = 8_000_000
@@ -26,18 +27,43 @@ export function findObstacle(source: string): Oddity | undefined {
   return findBinary(source) ?? findDeepNesting(source)
 }
 
+/** A source that has been let through, with how many strange characters it holds. */
+export interface Passed {
+  readonly source: string
+  readonly strange: number
+}
+
+/** What keeps the next version of a source that has been let through from being parsed: the text is looked at only where it differs. */
+export function findNewObstacle(before: Passed, source: string, { start, oldEnd, newEnd }: Change): Oddity | Passed {
+  const { count, nul } = countStrange(source, start, newEnd)
+  const strange = before.strange - countStrange(before.source, start, oldEnd).count + count
+  if (nul >= 0 || isMostlyStrange(strange, source) || source.length > maxLength)
+    return findObstacle(source) ?? { source, strange }
+  const obstacle = findDeepNesting(source, toStretch(source, start, newEnd))
+  return obstacle ?? { source, strange }
+}
+
 function findBinary(source: string): Oddity | undefined {
-  let strange = 0
+  const { count, first, nul } = countStrange(source, 0, source.length)
+  if (nul >= 0) return toBinary(nul)
+  return isMostlyStrange(count, source) ? toBinary(first) : undefined
+}
+
+const isMostlyStrange = (count: number, source: string): boolean => count * 20 > source.length
+
+/** Characters that no text holds: how many, where the first of them stands, and where the first that none may hold. */
+function countStrange(source: string, from: number, to: number) {
+  let count = 0
   let first = -1
-  for (let at = 0; at < source.length; at++) {
+  for (let at = from; at < to; at++) {
     const code = source.charCodeAt(at)
     if (code >= 0x20 && code !== 0xfffd) continue
-    if (code === 0) return toBinary(at)
+    if (code === 0) return { count, first, nul: at }
     if (code >= 0x09 && code <= 0x0d) continue
-    strange++
+    count++
     if (first === -1) first = at
   }
-  return strange * 20 > source.length ? toBinary(first) : undefined
+  return { count, first, nul: -1 }
 }
 
 function toBinary(at: number): Oddity {
@@ -47,14 +73,31 @@ function toBinary(at: number): Oddity {
 const suspect = /[>*+\-_[(\d]{20}|(?:[>*+-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
 const emphasisMark = /[*_]/g
 
+const isSuspect = (text: string): boolean => suspect.test(text) || (text.match(emphasisMark)?.length ?? 0) > maxDepth
+
+/** What stands on one side of them cannot make the other deeper. */
+const blankLines = /(?<![^\n])(?:[ \t\r]*(?:\n|$))+/g
+
 /**
  * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
- * looked for in the text, line by line, before the parser sees it.
+ * looked for in the text before the parser sees it: stretch by stretch, and line by line in those that may hold any.
  */
-function findDeepNesting(source: string): Oddity | undefined {
-  if (!suspect.test(source) && (source.match(emphasisMark)?.length ?? 0) <= maxDepth) return undefined
+function findDeepNesting(source: string, { start, end }: Range = { start: 0, end: source.length }): Oddity | undefined {
+  const text = source.slice(start, end)
+  if (!isSuspect(text)) return undefined
+  let from = 0
+  for (const { index, 0: gap } of text.matchAll(blankLines)) {
+    const found = findDeepLine(text.slice(from, index), start + from)
+    if (found) return found
+    from = index + gap.length
+  }
+  return findDeepLine(text.slice(from), start + from)
+}
+
+function findDeepLine(text: string, base: number): Oddity | undefined {
+  if (!isSuspect(text)) return undefined
   let open = closed
-  for (const match of source.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
+  for (const match of text.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
     const line = match[0]
     const isRule = /^[ \t]*([*_-])(?:[ \t]*\1)*[ \t]*[\r\n]*$/.test(line)
     if (isRule || line.trim() === '') {
@@ -63,9 +106,24 @@ function findDeepNesting(source: string): Oddity | undefined {
     }
     open = countOpen(line, open)
     const isDeep = open.deepest > maxDepth || countContainers(line) > maxDepth || hasLongEmphasis(line)
-    if (isDeep) return tooDeep(match.index, match.index + Math.max(1, line.trimEnd().length))
+    if (isDeep) return tooDeep(base + match.index, base + match.index + Math.max(1, line.trimEnd().length))
   }
   return undefined
+}
+
+/** From the blank line before a place to the one after it. */
+function toStretch(source: string, start: number, end: number): Range {
+  const isBlank = (from: number, to: number): boolean => /^[ \t\r]*$/.test(source.slice(from, to))
+  const lineStart = (at: number): number => (at <= 0 ? 0 : source.lastIndexOf('\n', at - 1) + 1)
+  const lineEnd = (at: number): number => {
+    const found = source.indexOf('\n', at)
+    return found === -1 ? source.length : found
+  }
+  let first = lineStart(start)
+  while (first > 0 && !isBlank(lineStart(first - 1), first - 1)) first = lineStart(first - 1)
+  let last = lineEnd(end)
+  while (last < source.length && !isBlank(last + 1, lineEnd(last + 1))) last = lineEnd(last + 1)
+  return { start: first, end: last }
 }
 
 export function tooDeep(start: number, end: number): Oddity {

@@ -3,45 +3,31 @@
 import { findLastIndex } from '../sorted.ts'
 import { type Change, findChange } from './change.ts'
 import { readYamlNode } from './front-matter.ts'
-import { findObstacle, tooDeep } from './guard.ts'
-import { addAsides, findShift, moveBlock, movePiece } from './move.ts'
-import {
-  addToOutline,
-  createOutline,
-  type HeadingPiece,
-  type Origin,
-  type Outline,
-  type Piece,
-  type TextPiece,
-} from './outline.ts'
+import { findNewObstacle, type Passed, tooDeep } from './guard.ts'
+import { heldBlocks } from './held-blocks.ts'
+import { addAsides, isTwin } from './move.ts'
+import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { parseMarkdown, parsePart } from './parse.ts'
-import { cutParts, isOnePart, type Part } from './parts.ts'
-import { type BlockMaker, buildStory, countWords, makeBlock, toEmptyStory } from './read.ts'
-import type { Block, Range, Story, StoryOptions } from './types.ts'
-
-/** A block as it was first read, and how far from there it stands now. */
-interface Home {
-  readonly block: Block
-  readonly shift: number
-}
+import { cutParts, isOnePart, isOnePartNow, type Part } from './parts.ts'
+import { buildStory, toEmptyStory } from './read.ts'
+import type { Range, Story, StoryOptions } from './types.ts'
 
 export interface HeldStory {
   /** What `readStory` says. Blocks of parts that an edit has not touched stay the same, or are moved. */
   read(source: string, options?: StoryOptions): Story
-  /** Of a block of the last version: the same object for as long as its text stays, wherever it is moved. */
-  homeOf(block: Block): Home
 }
 
-/** A part of the source with its pieces as they stand now. */
-interface HeldPart extends Range {
-  readonly pieces: readonly Piece[]
-  /** As it was read, when the part stood at `readAt`. */
+/** A part of the source. It and its pieces are moved in place: there are thousands behind each letter that is typed. */
+interface HeldPart {
+  start: number
+  end: number
+  /** Its pieces stand where they stand now; all beside them where they stood when the part began at `readAt`. */
   readonly outline: Outline
   readonly readAt: number
+  readonly hasAsides: boolean
 }
 
-interface Held {
-  readonly source: string
+interface Held extends Passed {
   /** Where the first part may start: behind the front matter. */
   readonly from: number
   readonly parts: readonly HeldPart[]
@@ -49,52 +35,53 @@ interface Held {
   readonly isWhole: boolean
 }
 
-const NOTHING: Held = { source: '', from: 0, parts: [], isWhole: true }
+const NOTHING: Held = { source: '', strange: 0, from: 0, parts: [], isWhole: true }
 
 /** Shorter than for a whole reading: what an edit touches is parsed again and again. */
 const RUN_LENGTH = 1000
 
 export function createHeldStory(): HeldStory {
-  const blocks = createBlocks()
   let held = NOTHING
   return {
     read(source, options = {}) {
-      // What is held has been let through.
-      const obstacle = source === held.source ? undefined : findObstacle(source)
-      if (obstacle) return toEmptyStory(source, [obstacle])
       try {
-        if (source !== held.source) held = readAnew(held, source)
-        blocks.forget()
-        return buildStory(source, joinParts(held), options, blocks.maker)
+        if (source !== held.source) {
+          const change = findChange(held.source, source)
+          const passed = findNewObstacle(held, source, change)
+          // What is held has been let through.
+          if (!('strange' in passed)) return toEmptyStory(source, [passed])
+          held = readAnew(held, passed, change)
+        }
+        return buildStory(source, joinParts(held), options, heldBlocks)
       } catch (error) {
         held = NOTHING
         if (!(error instanceof RangeError)) throw error
         return toEmptyStory(source, [tooDeep(0, source.length)])
       }
     },
-    homeOf: blocks.homeOf,
   }
 }
 
-function readAnew(held: Held, source: string): Held {
+function readAnew(held: Held, passed: Passed, change: Change): Held {
+  const { source } = passed
   const from = readYamlNode(source)?.end ?? 0
-  const isWhole = isOnePart(source)
-  const change = findChange(held.source, source)
+  const isWhole = held.isWhole ? isOnePart(source) : isOnePartNow(source, change)
   const canKeep = !isWhole && !held.isWhole
   const isSameTop = from === held.from && from <= change.start
   const front = canKeep && isSameTop ? countUntouched(held.parts, change) : 0
   const restart = front === 0 ? from : (held.parts[front]?.start ?? from)
   const { cut, back } = cutUntilKnown({ source, isWhole }, restart, held.parts, canKeep ? change : undefined)
   const shift = change.newEnd - change.oldEnd
-  const isKept = ({ end }: Range): boolean => canKeep && end <= change.start
+  const isKept = ({ end }: HeldPart): boolean => canKeep && end <= change.start
   const replaced = held.parts.slice(front, back)
   const known = new Map(replaced.filter(isKept).map((part) => [`${part.start} ${part.end}`, part]))
   const kept = cut.map((part) => known.get(`${part.start} ${part.end}`))
   // A part that stays keeps its pieces: no other may take them for its own.
   const findSame = createTwinFinder(replaced.filter((part) => !kept.includes(part)))
   const middle = cut.map((part, at) => kept[at] ?? readPart(source, part, findSame))
-  const tail = held.parts.slice(back).map((part) => movePart(part, shift))
-  return { source, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
+  const tail = held.parts.slice(back)
+  if (shift !== 0) for (const part of tail) movePart(part, shift)
+  return { ...passed, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
 }
 
 /**
@@ -136,17 +123,19 @@ function readPart(source: string, part: Part, findTwin: FindTwin): HeldPart {
   const outline = createOutline()
   addToOutline(outline, source, parsePart(source, part), parseMarkdown)
   for (const piece of outline.pieces) {
-    const twin = 'map' in piece ? findTwin(piece) : undefined
-    if ('map' in piece && twin) piece.origin = toOrigin(twin, piece.start - twin.start)
+    const home = 'map' in piece ? findTwin(piece)?.home : undefined
+    if ('map' in piece && home) piece.home = home
   }
-  return { start: part.start, end: part.end, pieces: outline.pieces, outline, readAt: part.start }
+  const { pictures, notes, comments, problems } = outline
+  const hasAsides = [pictures, notes, comments, problems].some(({ length }) => length > 0)
+  return { start: part.start, end: part.end, outline, readAt: part.start, hasAsides }
 }
 
 /** Finds the old piece with the same text; each is found once. */
 function createTwinFinder(parts: readonly HeldPart[]): FindTwin {
   const byText = new Map<string, (TextPiece | HeadingPiece)[]>()
-  for (const { pieces } of parts) {
-    for (const piece of pieces) {
+  for (const { outline } of parts) {
+    for (const piece of outline.pieces) {
       if (!('map' in piece)) continue
       const same = byText.get(piece.map.text)
       if (same) same.push(piece)
@@ -155,22 +144,25 @@ function createTwinFinder(parts: readonly HeldPart[]): FindTwin {
   }
   return (piece) => {
     const same = byText.get(piece.map.text) ?? []
-    const at = same.findIndex((one) => findShift(one, piece) !== undefined)
+    const at = same.findIndex((one) => isTwin(one, piece))
     return at < 0 ? undefined : same.splice(at, 1)[0]
   }
 }
 
-function movePart({ start, end, outline, readAt, ...part }: HeldPart, by: number): HeldPart {
-  if (by === 0) return { start, end, outline, readAt, ...part }
-  const shift = start + by - readAt
-  const pieces = shift === 0 ? outline.pieces : outline.pieces.map((piece) => moveHeld(piece, shift))
-  return { start: start + by, end: end + by, pieces, outline, readAt }
+function movePart(part: HeldPart, shift: number): void {
+  part.start += shift
+  part.end += shift
+  for (const piece of part.outline.pieces as Moving[]) {
+    piece.start += shift
+    piece.end += shift
+    piece.moved = (piece.moved ?? 0) + shift
+  }
 }
 
-function moveHeld(piece: Piece, shift: number): Piece {
-  const moved = movePiece(piece, shift)
-  if ('map' in moved && 'map' in piece) moved.origin = toOrigin(piece, shift)
-  return moved
+interface Moving {
+  start: number
+  end: number
+  moved?: number
 }
 
 function joinParts({ source, parts }: Held): Outline {
@@ -178,49 +170,8 @@ function joinParts({ source, parts }: Held): Outline {
   const top = readYamlNode(source)
   if (top) addToOutline(outline, source, { root: { type: 'root', children: [top.node] }, base: 0 }, parseMarkdown)
   for (const part of parts) {
-    for (const piece of part.pieces) outline.pieces.push(piece)
-    addAsides(outline, part.outline, part.start - part.readAt)
+    for (const piece of part.outline.pieces) outline.pieces.push(piece)
+    if (part.hasAsides) addAsides(outline, part.outline, part.start - part.readAt)
   }
   return outline
-}
-
-function toOrigin(from: TextPiece | HeadingPiece, shift: number): Origin {
-  const origin = originOf(from)
-  return { piece: origin.piece, shift: origin.shift + shift }
-}
-
-const originOf = (piece: TextPiece | HeadingPiece): Origin => piece.origin ?? { piece, shift: 0 }
-
-interface HeldBlock {
-  readonly block: Block
-  readonly page: number
-  last?: { readonly shift: number; readonly page: number; readonly block: Block }
-}
-
-function createBlocks() {
-  const known = new WeakMap<Piece, HeldBlock>()
-  const counts = new WeakMap<Block, ReturnType<typeof countWords>>()
-  // Of one version only: a lasting memory of so many blocks would be a burden at each keystroke.
-  const homes = new Map<Block, Home>()
-  const homeOf = (block: Block): Home => homes.get(block) ?? { block, shift: 0 }
-  const make: BlockMaker['make'] = (kind, piece, page) => {
-    const { piece: origin, shift } = originOf(piece)
-    let held = known.get(origin)
-    if (held?.block.kind !== kind) {
-      held = { block: makeBlock(kind, origin, page).block, page }
-      known.set(origin, held)
-    }
-    if (shift === 0 && page === held.page) return held.block
-    if (held.last?.shift !== shift || held.last.page !== page)
-      held.last = { shift, page, block: moveBlock(held.block, shift, page) }
-    homes.set(held.last.block, { block: held.block, shift })
-    return held.last.block
-  }
-  const count: BlockMaker['count'] = (block) => {
-    const home = homeOf(block).block
-    const found = counts.get(home) ?? countWords(home)
-    counts.set(home, found)
-    return found
-  }
-  return { maker: { make, count }, homeOf, forget: () => homes.clear() }
 }

@@ -1,7 +1,7 @@
 // The same text in another place: what was read of it, with its places moved.
 
 import type { Inlines } from './inlines.ts'
-import type { HeadingPiece, Outline, Piece, TextPiece } from './outline.ts'
+import type { HeadingPiece, Outline, TextPiece } from './outline.ts'
 import type { TextMap } from './text-map.ts'
 import type { Block, Range, Sentence, Word } from './types.ts'
 
@@ -18,14 +18,9 @@ const moveMap = ({ text, starts, sources, widths }: TextMap, shift: number): Tex
   widths,
 })
 
-export function movePiece(piece: Piece, shift: number): Piece {
-  const start = piece.start + shift
-  const end = piece.end + shift
-  if (!('map' in piece)) return { kind: piece.kind, start, end }
-  const { map, emphasis } = moveInlines(piece, shift)
-  if (piece.kind === 'text') return { kind: 'text', map, emphasis, isListItem: piece.isListItem, start, end }
-  return { kind: 'heading', map, emphasis, depth: piece.depth, isTop: piece.isTop, start, end }
-}
+/** Text and emphasis of a piece, with their places where it stands now. */
+export const toStanding = (piece: Inlines & Pick<TextPiece, 'moved'>): Inlines =>
+  piece.moved ? moveInlines(piece, piece.moved) : piece
 
 const moveInlines = ({ map, emphasis }: Inlines, shift: number): Inlines => ({
   map: moveMap(map, shift),
@@ -54,7 +49,7 @@ export function moveBlock(home: Block, shift: number, page: number): Block {
       sentences ??= moveSentences(home, block, shift, page)
       return sentences
     },
-    emphasis: home.emphasis.map((one) => moveRange(one, shift)),
+    emphasis: home.emphasis.length === 0 ? home.emphasis : home.emphasis.map((one) => moveRange(one, shift)),
     toSource: (offset) => home.toSource(offset) + shift,
     start: home.start + shift,
     end: home.end + shift,
@@ -84,15 +79,16 @@ function moveSentences(home: Block, block: Block, shift: number, page: number): 
   }))
 }
 
-/** How far one piece stands from the other where both hold the same text in the same way; undefined where they do not. */
-export function findShift(one: TextPiece | HeadingPiece, other: TextPiece | HeadingPiece): number | undefined {
+/** Whether a piece, wherever it stands now, holds the same text in the same way as one that has just been read. */
+export function isTwin(one: TextPiece | HeadingPiece, other: TextPiece | HeadingPiece): boolean {
   const shift = other.start - one.start
-  const isSame =
+  const fromRead = shift + (one.moved ?? 0)
+  return (
     one.kind === other.kind &&
     one.end + shift === other.end &&
-    isSameMap(one.map, other.map, shift) &&
-    JSON.stringify(moveInlines(one, shift).emphasis) === JSON.stringify(other.emphasis)
-  return isSame ? shift : undefined
+    isSameMap(one.map, other.map, fromRead) &&
+    JSON.stringify(moveInlines(one, fromRead).emphasis) === JSON.stringify(other.emphasis)
+  )
 }
 
 function isSameMap(one: TextMap, other: TextMap, shift: number): boolean {

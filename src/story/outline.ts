@@ -8,17 +8,29 @@ import { type InlineExtras, type Inlines, readInlines } from './inlines.ts'
 import type { ParsedPiece } from './parse.ts'
 import { createPictureReader, type PictureText } from './pictures.ts'
 import { findDashes, findUnreadHtml } from './problems.ts'
-import type { FrontMatter, Note, Oddity, Range } from './types.ts'
+import type { Block, FrontMatter, Note, Oddity, Range } from './types.ts'
 
-/** Where a text was read, and how far from there it stands now. */
-export interface Origin {
-  readonly piece: TextPiece | HeadingPiece
-  readonly shift: number
+/** A block that was made while a story is held, and what is known of it for as long as its text stays. */
+export interface Home {
+  readonly block: Block
+  readonly page: number
+  /** Undefined until it is asked for. */
+  words: WordCount | undefined
+  /** The block where it last stood elsewhere. */
+  last: { readonly block: Block; readonly page: number } | undefined
+}
+
+export interface WordCount {
+  readonly words: number
+  /** Those with letters that are not Latin. */
+  readonly foreign: number
 }
 
 interface Movable {
-  /** Known while a story is held, of a text that was read elsewhere. */
-  origin?: Origin
+  /** Known while a story is held: the block that was made of this text. */
+  home?: Home
+  /** While a story is held: how far it stands from where its text was read, so from all places in its map. */
+  moved?: number
 }
 
 export interface TextPiece extends Range, Inlines, Movable {

@@ -1,6 +1,7 @@
 // Cuts a Markdown source into parts that can be read one by one: plain blocks, and what the Markdown parser must see.
 
 import type { RootContent } from 'mdast'
+import type { Change } from './change.ts'
 import { readPlainBlock } from './plain.ts'
 
 /** A stretch of the source. Blank lines between parts belong to none. */
@@ -26,6 +27,13 @@ const reachesAcross = [hasCode, hasRawHtml, hasDefinition, hasLoneReturn]
 
 /** Whether something in the source may reach across blank lines, so that it cannot be cut. */
 export const isOnePart = (source: string): boolean => reachesAcross.some((it) => it.test(source))
+
+/** Longer than the longest of what reaches across. */
+const REACH = 16
+
+/** The same for the next version of a source that could be cut: all that is new stands at the change. */
+export const isOnePartNow = (source: string, { start, newEnd }: Change): boolean =>
+  isOnePart(source.slice(Math.max(0, start - REACH), newEnd + REACH)) && isOnePart(source)
 
 /**
  * The parts of a source from an offset on. They read as the whole would: a part starts after a blank line, at the

@@ -10,7 +10,14 @@ import { findObstacle, tooDeep } from './guard.ts'
 import { findForeignLanguage, maxSample } from './language.ts'
 import { withSingleLetters } from './ligatures.ts'
 import type { Lines } from './lines.ts'
-import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
+import {
+  addToOutline,
+  createOutline,
+  type HeadingPiece,
+  type Outline,
+  type TextPiece,
+  type WordCount,
+} from './outline.ts'
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
 import { toStoryProblems } from './problems.ts'
@@ -45,12 +52,6 @@ export interface BlockMaker {
   count(block: Block): WordCount
 }
 
-interface WordCount {
-  readonly words: number
-  /** Those with letters that are not Latin. */
-  readonly foreign: number
-}
-
 /** @param lines nodes of the parsed sentences have places where they are given */
 export function makeBlock(
   kind: Block['kind'],
@@ -80,22 +81,26 @@ export function buildStory(source: string, outline: Outline, options: StoryOptio
   const { countTitle = true, countHeadings = true } = options
   const cut = cutPages(outline.pieces, options.pages)
   let title: Block | undefined
-  const read = (piece: TextPiece | HeadingPiece, page: number): Block[] => {
+  const all: Block[] = []
+  const read = (piece: TextPiece | HeadingPiece, page: number, blocks: Block[]): void => {
     const isTitle = piece === cut.title
     const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
     const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
-    if (!isCounted && !isTitle) return []
+    if (!isCounted && !isTitle) return
     const block = maker.make(kind, piece, page)
     if (isTitle) title = block
-    return isCounted ? [block] : []
+    if (!isCounted) return
+    blocks.push(block)
+    all.push(block)
   }
   const pages: Page[] = cut.pages.map(({ start, end, pieces }, index) => {
     const number = index + 1
-    return { number, start, end, blocks: pieces.flatMap((it) => read(it, number)) }
+    const blocks: Block[] = []
+    for (const piece of pieces) read(piece, number, blocks)
+    return { number, start, end, blocks }
   })
-  const blocks = pages.flatMap((it) => it.blocks)
-  const comments = addNextBlocks(outline.comments, blocks)
-  const found = [...outline.problems, ...findTextProblems(source, blocks, maker)].sort((a, b) => a.start - b.start)
+  const comments = addNextBlocks(outline.comments, all)
+  const found = [...outline.problems, ...findTextProblems(source, all, maker)].sort((a, b) => a.start - b.start)
   const problems = toStoryProblems(found, source)
   const { frontMatter } = outline
   return { source, frontMatter, title, pages, ...toAsides(outline, cut, pages), comments, problems }
