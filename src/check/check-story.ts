@@ -2,7 +2,7 @@
 
 import { type Settings, type StorySettings, toRuleSettings } from '../config/index.ts'
 import { createStoryContext } from '../lint/context.ts'
-import { compareMessages } from '../lint/message.ts'
+import { toOrdered } from '../lint/message.ts'
 import { runRules } from '../lint/run.ts'
 import type { Familiarity, FindUnfit, Lists, Message, StoryContext, StoryFigures } from '../lint/types.ts'
 import type { Phonics } from '../phonics/types.ts'
@@ -92,7 +92,7 @@ export async function checkPrepared(
     options: toStoryOptions(settings),
     lines: createLines(input.source),
     figures,
-    messages: [...reported, ...unread, ...found].sort(compareMessages),
+    messages: toOrdered([...reported, ...unread, ...found]),
   }
 }
 

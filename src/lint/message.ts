@@ -53,10 +53,18 @@ export function moveMessage(message: Message, word: Word): Message {
 }
 
 /** Orders messages by place; of two at one place, the wider one first. */
-export function compareMessages(left: Message, right: Message): number {
+function compareMessages(left: Message, right: Message): number {
   return (
     left.start - right.start || right.end - left.end || (left.rule < right.rule ? -1 : Number(left.rule > right.rule))
   )
+}
+
+/** In order of place. Most lists are so as they come, and to see that is a fraction of sorting them. */
+export function toOrdered(messages: Message[]): Message[] {
+  for (let at = 1; at < messages.length; at++) {
+    if (compareMessages(messages[at - 1] as Message, messages[at] as Message) > 0) return messages.sort(compareMessages)
+  }
+  return messages
 }
 
 /** Texts cut at their places: `['', 'word', ' has ', 'letters', '']`. */

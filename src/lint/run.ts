@@ -2,7 +2,7 @@
 
 import type { Story } from '../story/types.ts'
 import { type MadeRules, makeRules } from './made-rules.ts'
-import { compareMessages } from './message.ts'
+import { toOrdered } from './message.ts'
 import { readSwitches } from './switches/directives.ts'
 import type { Message, Rule, RuleSettings, StoryContext } from './types.ts'
 import { createFirstTest } from './word-faults.ts'
@@ -19,7 +19,7 @@ export function runRules(
 ): readonly Message[] {
   const made = makeRules(context, rules, settings, createFirstTest())
   walk(context.story, made)
-  return applySwitches(context, rules, made, made.take()).sort(compareMessages)
+  return toOrdered(applySwitches(context, rules, made, made.take()))
 }
 
 function walk(story: Story, made: MadeRules): void {

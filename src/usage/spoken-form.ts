@@ -3,6 +3,7 @@
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
+import { findLastIndex } from '../sorted.ts'
 import type { Block, Mark, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 
@@ -57,18 +58,20 @@ function settleWord(heteronyms: Heteronyms, word: Word, sentence: Sentence, opti
 }
 
 function createLookBack({ pages }: Story): (sentence: Sentence) => readonly (readonly string[])[] {
-  let places: ReadonlyMap<Block, number> | undefined
-  let blocks: readonly Block[] = []
+  let blocks: readonly Block[] | undefined
   return (sentence) => {
-    if (places === undefined) {
-      blocks = pages.flatMap((page) => page.blocks)
-      places = new Map(blocks.map((one, index) => [one, index]))
-    }
-    const at = places.get(sentence.block)
-    if (at === undefined) return []
+    blocks ??= pages.flatMap((page) => page.blocks)
+    const at = findBlock(blocks, sentence.block)
+    if (at === -1) return []
     const own = sentence.block.sentences
     return sentencesBefore(blocks, at, own.slice(0, own.indexOf(sentence))).map((one) => toParts(one).texts)
   }
+}
+
+/** They stand in order of place, so that the book need not be searched. */
+function findBlock(blocks: readonly Block[], wanted: Block): number {
+  const at = findLastIndex(blocks.length, (index) => (blocks[index]?.start ?? 0) <= wanted.start)
+  return blocks[at] === wanted ? at : blocks.indexOf(wanted)
 }
 
 /**

@@ -80,7 +80,8 @@ export function toDifferentFigures(words: Iterable<CountedWord>): Figures {
   return tally.figures()
 }
 
-const BY_HARDNESS: readonly Verdict['kind'][] = ['decodable', 'name', 'sight', 'unreadable']
+/** A word that is judged in two ways counts as the later. */
+export const BY_HARDNESS: readonly Verdict['kind'][] = ['decodable', 'name', 'sight', 'unreadable']
 
 function isHarder(left: Verdict, right: Verdict): boolean {
   return BY_HARDNESS.indexOf(left.kind) > BY_HARDNESS.indexOf(right.kind)

@@ -3,7 +3,16 @@
 export { findAbbreviation } from './abbreviations.ts'
 export { findOwner, isContraction } from './apostrophe.ts'
 export { REASON_CODES } from './faults.ts'
-export { type CountedWord, createTally, toDifferentFigures, toFigures, toKind, toShares, toWordKey } from './figures.ts'
+export {
+  BY_HARDNESS,
+  type CountedWord,
+  createTally,
+  toDifferentFigures,
+  toFigures,
+  toKind,
+  toShares,
+  toWordKey,
+} from './figures.ts'
 export { createWordJudge, hasMixedForms, keepForm, type WordJudge } from './judge-word.ts'
 export { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from './look-ahead.ts'
 export { findNamedOwner, isAllowedName, markNames } from './names.ts'

@@ -7,21 +7,10 @@ import { toUseName } from '../../usage/count.ts'
 import { addNameSigns, hasCapital, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
 import { LOOK_BACK, sentencesBefore } from '../../usage/spoken-form.ts'
 import { toWordKey } from '../../verdict/index.ts'
-import type { StoryContext } from '../types.ts'
-import { createBag } from './bag.ts'
-import type { JudgedUse, Saying } from './saying.ts'
-import type { SaidBlock, SaidPage } from './sums.ts'
-
-/** A block as it stands, and as it was first read. */
-interface HeldBlock {
-  readonly block: Block
-  readonly home: Block
-}
-
-export interface HeldPage {
-  readonly page: Page
-  readonly blocks: readonly HeldBlock[]
-}
+import type { StoryContext, StoryFigures } from '../types.ts'
+import { type Bag, createBag } from './bag.ts'
+import type { SaidBlock, SaidPage, Saying } from './saying.ts'
+import { addCounts, createCounts, createDifferent, sumFigures } from './sums.ts'
 
 interface Facts {
   readonly capital: ReadonlySet<string>
@@ -41,26 +30,35 @@ interface Facts {
 }
 
 export interface BlockFacts {
-  /** To be called with each version before anything else. */
-  update(pages: readonly HeldPage[], context: StoryContext): void
+  /**
+   * To be called with each version before anything else.
+   * @param homeOf the same object for as long as the text of a block stays
+   */
+  update(pages: readonly Page[], homeOf: (block: Block) => Block, context: StoryContext): void
   likelyNames(): ReadonlySet<string>
   anyNeedsTagger(test: (block: Block) => boolean): boolean
   /** What is said of each block; asked for where that is not known. */
   say(hasTagger: boolean, ask: (block: Block, page: Page) => Saying): readonly SaidPage[]
-  /** Each use of a word once. */
-  uses(): Iterable<JudgedUse>
+  figures(pages: readonly SaidPage[]): StoryFigures
   countOf(word: string): number
+  /** Words that are counted otherwise than when that was last forgotten. */
+  changedWords(): readonly string[]
+  forgetChangedWords(): void
 }
 
 const NONE: readonly Sentence[] = []
 
+/** A block as it stands, as it was first read, and what is known of it. */
+interface Entry {
+  readonly block: Block
+  readonly home: Block
+  facts: Facts
+}
+
 export function createBlockFacts(): BlockFacts {
-  const known = new WeakMap<Block, Facts>()
   const sums = createSums()
-  let pages: readonly HeldPage[] = []
-  let blocks: readonly HeldBlock[] = []
-  let likely: ReadonlySet<string> = new Set()
-  const factsOf = ({ home }: HeldBlock): Facts => known.get(home) as Facts
+  let pages: readonly Page[] = []
+  let entries: readonly Entry[] = []
   const forget = (facts: Facts): void => {
     if (facts.saying) sums.addUses(facts.saying, -1)
     facts.saying = undefined
@@ -73,90 +71,140 @@ export function createBlockFacts(): BlockFacts {
     forget(facts)
   }
 
+  /** Those at the two ends that are still the same keep what is known of them; gives the first that has come, and the tail. */
+  const takeOver = (before: readonly Entry[], context: StoryContext) => {
+    const { start, end } = compare(before, entries)
+    for (let at = 0; at < start; at++) (entries[at] as Entry).facts = (before[at] as Entry).facts
+    for (let at = 1; at <= end; at++) (entries.at(-at) as Entry).facts = (before.at(-at) as Entry).facts
+    for (const { facts } of before.slice(start, before.length - end)) {
+      forget(facts)
+      sums.addWords(facts, -1)
+    }
+    for (const entry of entries.slice(start, entries.length - end)) {
+      entry.facts = toFacts(entry.home, context)
+      sums.addWords(entry.facts, 1)
+    }
+    return { start, tail: entries.length - end }
+  }
+
   return {
-    update(next, context) {
+    update(next, homeOf, context) {
       if (next === pages) return
       pages = next
-      const before = blocks
-      blocks = pages.flatMap((page) => page.blocks)
-      const { start, tail, gone, come } = compare(before, blocks)
-      for (const one of gone) {
-        forget(factsOf(one))
-        sums.addWords(factsOf(one), -1)
-      }
-      for (const one of come) {
-        const facts = toFacts(one.home, context)
-        known.set(one.home, facts)
-        sums.addWords(facts, 1)
-      }
-      const homes = blocks.map(({ home }) => home)
+      const before = entries
+      entries = toEntries(pages, homeOf)
+      const { start, tail } = takeOver(before, context)
+      const homes = entries.map(({ home }) => home)
       // Until all that stands before a block was there before.
       let unchanged = 0
-      for (const [index, one] of blocks.slice(start).entries()) {
-        if (unchanged >= LOOK_BACK) break
-        lookBack(factsOf(one), sentencesBefore(homes, start + index))
-        if (start + index >= tail) unchanged += one.home.sentences.length
+      for (let at = start; at < entries.length && unchanged < LOOK_BACK; at++) {
+        const { facts, home } = entries[at] as Entry
+        lookBack(facts, sentencesBefore(homes, at))
+        if (at >= tail) unchanged += home.sentences.length
       }
     },
     likelyNames() {
-      const now = sums.likelyNames()
-      const changed = [...now, ...likely].filter((name) => now.has(name) !== likely.has(name))
-      likely = now
-      if (changed.length === 0) return likely
-      for (const facts of blocks.map(factsOf)) if (changed.some((name) => facts.mayBeNames.has(name))) forget(facts)
-      return likely
+      const changed = sums.takeChangedNames()
+      if (changed.length > 0)
+        for (const { facts } of entries) if (changed.some((name) => facts.mayBeNames.has(name))) forget(facts)
+      return sums.likelyNames()
     },
     anyNeedsTagger(test) {
-      return blocks.some((one) => {
-        const facts = factsOf(one)
-        facts.needsTagger ??= facts.isOpen && test(one.block)
+      return entries.some(({ facts, block }) => {
+        facts.needsTagger ??= facts.isOpen && test(block)
         return facts.needsTagger
       })
     },
     say(hasTagger, ask) {
-      const sayOne = (one: HeldBlock, page: Page): SaidBlock => {
-        const facts = factsOf(one)
+      const sayOne = ({ facts, block }: Entry, page: Page): SaidBlock => {
         if (facts.isOpen && facts.hadTagger !== hasTagger) forget(facts)
         if (facts.saying === undefined) {
-          facts.saying = ask(one.block, page)
+          facts.saying = ask(block, page)
           facts.hadTagger = hasTagger
           sums.addUses(facts.saying, 1)
         }
-        return { block: one.block, saying: facts.saying }
+        return { block, saying: facts.saying }
       }
-      return pages.map(({ page, blocks: own }) => ({ page, blocks: own.map((one) => sayOne(one, page)) }))
+      let at = 0
+      return pages.map((page) => ({ page, blocks: page.blocks.map(() => sayOne(entries[at++] as Entry, page)) }))
     },
-    uses: sums.uses,
+    figures: sums.figures,
     countOf: sums.countOf,
+    changedWords: sums.changedWords,
+    forgetChangedWords: sums.forgetChangedWords,
   }
+}
+
+const UNKNOWN: Facts = toFacts({ sentences: [], kind: 'heading' }, { isAlwaysPlain: () => true })
+
+function toEntries(pages: readonly Page[], homeOf: (block: Block) => Block): readonly Entry[] {
+  const entries: Entry[] = []
+  for (const { blocks } of pages)
+    for (const block of blocks) entries.push({ block, home: homeOf(block), facts: UNKNOWN })
+  return entries
 }
 
 function createSums() {
-  const capital = createBag()
-  const small = createBag()
+  const names = createNameBags()
   const words = createBag()
-  const uses = new Map<string, { use: JudgedUse; count: number }>()
+  const uses = createBag()
+  const total = createCounts()
+  const different = createDifferent()
   return {
     addWords(facts: Facts, sign: 1 | -1): void {
-      for (const name of facts.capital) capital.add(name, sign)
-      for (const name of facts.small) small.add(name, sign)
+      names.add(facts, sign)
       for (const [word, times] of facts.words) words.add(word, sign * times)
     },
     addUses(saying: Saying, sign: 1 | -1): void {
+      addCounts(total, saying.counts, sign)
       for (const use of saying.uses) {
         const name = toUseName(use)
-        const count = (uses.get(name)?.count ?? 0) + sign
-        if (count === 0) uses.delete(name)
-        else uses.set(name, { use, count })
+        const isKnown = uses.has(name)
+        uses.add(name, sign)
+        if (isKnown !== uses.has(name)) different.add(use, sign)
       }
+      uses.forgetChanges()
     },
-    likelyNames: () => toLikelyNames(capital.names(), small),
-    uses: () => [...uses.values()].map(({ use }) => use),
+    likelyNames: names.likely,
+    takeChangedNames: names.takeChanged,
+    figures: (pages: readonly SaidPage[]) => sumFigures(pages, { total, different: different.counts }),
     countOf: words.count,
+    changedWords: () => words.changes().map(([word]) => word),
+    forgetChangedWords: words.forgetChanges,
   }
 }
 
-function toFacts(home: Block, { isAlwaysPlain }: StoryContext): Facts {
+/** The likely names of a story while words come and go, as `toLikelyNames` gives them. */
+function createNameBags() {
+  const capital = createBag()
+  const small = createBag()
+  let likely: ReadonlySet<string> = new Set()
+  return {
+    add(signs: Pick<Facts, 'capital' | 'small'>, sign: 1 | -1): void {
+      for (const name of signs.capital) capital.add(name, sign)
+      for (const name of signs.small) small.add(name, sign)
+    },
+    likely: () => likely,
+    /** Names that have become likely or have ceased to be. */
+    takeChanged(): readonly string[] {
+      if (!hasComeOrGone(capital) && !hasComeOrGone(small)) return []
+      const before = likely
+      likely = toLikelyNames(capital.names(), small)
+      return [...likely, ...before].filter((name) => likely.has(name) !== before.has(name))
+    },
+  }
+}
+
+function hasComeOrGone(bag: Bag): boolean {
+  const is = bag.changes().some(([name, before]) => before > 0 !== bag.has(name))
+  bag.forgetChanges()
+  return is
+}
+
+function toFacts(
+  home: Pick<Block, 'sentences' | 'kind'>,
+  { isAlwaysPlain }: Pick<StoryContext, 'isAlwaysPlain'>,
+): Facts {
   const signs = { capital: new Set<string>(), small: new Set<string>() }
   addNameSigns(home, signs)
   const words = new Map<string, number>()
@@ -182,13 +230,12 @@ function toFacts(home: Block, { isAlwaysPlain }: StoryContext): Facts {
   }
 }
 
-/** What is gone and what has come, between the blocks at the two ends that are still the same: the tail is one of them. */
-function compare(before: readonly HeldBlock[], after: readonly HeldBlock[]) {
+/** How many blocks are still the same at the start and at the end. */
+function compare(before: readonly Entry[], after: readonly Entry[]) {
   const most = Math.min(before.length, after.length)
   let start = 0
   while (start < most && before[start]?.home === after[start]?.home) start++
   let end = 0
-  while (end < most - start && before.at(-1 - end)?.home === after.at(-1 - end)?.home) end++
-  const tail = after.length - end
-  return { start, tail, gone: before.slice(start, before.length - end), come: after.slice(start, tail) }
+  while (end < most - start && before[before.length - 1 - end]?.home === after[after.length - 1 - end]?.home) end++
+  return { start, end }
 }

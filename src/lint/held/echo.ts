@@ -1,12 +1,12 @@
 // Says again what was said of blocks and pages, each where it stands now.
 
 import { isSame } from '../../sorted.ts'
-import type { Block, Page } from '../../story/types.ts'
+import type { Block } from '../../story/types.ts'
 import type { MadeRules } from '../made-rules.ts'
+import { toOrdered } from '../message.ts'
 import type { Message } from '../types.ts'
 import type { IsFirst } from '../word-faults.ts'
-import { moveMessages, type Saying } from './saying.ts'
-import type { SaidBlock, SaidPage } from './sums.ts'
+import { type Finished, moveMessages, type SaidBlock, type SaidPage, type Saying } from './saying.ts'
 
 /** How often the story has a word. */
 export type CountOf = (word: string) => number
@@ -24,61 +24,41 @@ export interface EchoTools {
   readonly finish: Finish
   readonly isFirst: IsFirst
   readonly countOf: CountOf
+  /** Words that the story has more or less often than when its blocks were last asked for their messages. */
+  readonly changedWords: readonly string[]
 }
 
-/** Messages of one block as they were last finished, and what that stood on. */
-interface Finished {
-  /** As `choose` gives it. */
-  readonly chosen: readonly boolean[]
-  readonly counts: ReadonlyMap<string, number>
-  readonly messages: readonly Message[]
-  placed: { readonly by: number; readonly page: number; readonly messages: readonly Message[] } | undefined
+/** Messages in the order of their pages and blocks, those of each block in order of place. */
+export function echo(pages: readonly SaidPage[], tools: EchoTools): Message[] {
+  const all: Message[] = []
+  for (const said of pages) {
+    for (const message of tools.finish.loose(echoPage(said, tools), tools.countOf)) all.push(message)
+    for (const block of said.blocks) for (const message of echoBlock(block, said.page.number, tools)) all.push(message)
+  }
+  return all
 }
 
-interface PageSaying {
-  readonly page: Page
-  readonly blocks: readonly SaidBlock[]
-  readonly messages: readonly Message[]
+function echoBlock({ block, saying }: SaidBlock, page: number, tools: EchoTools): readonly Message[] {
+  const chosen = choose(saying, tools.isFirst)
+  const { memory } = saying
+  let known = memory.finished
+  if (known === undefined || !isSame(chosen, known.chosen) || hasChanged(known.counts, tools))
+    known = memory.finished = finishBlock(saying, chosen, tools)
+  const by = block.start - saying.block.start
+  if (known.placed?.by !== by || known.placed.page !== page)
+    known.placed = { by, page, messages: moveMessages(known.messages, by, page) }
+  return known.placed.messages
 }
 
-/** Remembers how each block and page was last said. */
-export function createEcho(): (pages: readonly SaidPage[], tools: EchoTools) => Message[] {
-  const finished = new WeakMap<Saying, Finished>()
-  const ofPages = new WeakMap<Saying, PageSaying>()
-
-  function echoBlock({ block, saying }: SaidBlock, page: number, tools: EchoTools): readonly Message[] {
-    const chosen = choose(saying, tools.isFirst)
-    let known = finished.get(saying)
-    if (known === undefined || !isSame(chosen, known.chosen) || !areCounts(known.counts, tools.countOf)) {
-      known = finishBlock(saying, chosen, tools)
-      finished.set(saying, known)
-    }
-    const by = block.start - saying.block.start
-    if (known.placed?.by !== by || known.placed.page !== page)
-      known.placed = { by, page, messages: moveMessages(known.messages, by, page) }
-    return known.placed.messages
-  }
-
-  function echoPage(said: SaidPage, { made }: EchoTools): readonly Message[] {
-    const key = said.blocks[0]?.saying
-    const before = key && ofPages.get(key)
-    const by = before && findPageShift(before, said)
-    if (before && by !== undefined) return moveMessages(before.messages, by, said.page.number)
-    made.page(said.page)
-    const messages = made.take()
-    if (key) ofPages.set(key, { ...said, messages })
-    return messages
-  }
-
-  return (pages, tools) => {
-    const all: Message[] = []
-    for (const said of pages) {
-      for (const message of tools.finish.loose(echoPage(said, tools), tools.countOf)) all.push(message)
-      for (const block of said.blocks)
-        for (const message of echoBlock(block, said.page.number, tools)) all.push(message)
-    }
-    return all
-  }
+function echoPage(said: SaidPage, { made }: EchoTools): readonly Message[] {
+  const memory = said.blocks[0]?.saying.memory
+  const before = memory?.page
+  const by = before && findPageShift(before, said)
+  if (before && by !== undefined) return moveMessages(before.messages, by, said.page.number)
+  made.page(said.page)
+  const messages = made.take()
+  if (memory) memory.page = { ...said, messages }
+  return messages
 }
 
 const ALL: readonly boolean[] = []
@@ -96,16 +76,14 @@ function finishBlock({ block, parts }: Saying, chosen: readonly boolean[], { fin
     return count
   }
   const said = parts.flatMap(({ first, later }, at) => (chosen[at] === false ? later : first))
-  return { chosen, counts, messages: finish.block(said, block, noted), placed: undefined }
+  return { chosen, counts, messages: toOrdered([...finish.block(said, block, noted)]), placed: undefined }
 }
 
-function areCounts(counts: ReadonlyMap<string, number>, countOf: CountOf): boolean {
-  for (const [word, count] of counts) if (countOf(word) !== count) return false
-  return true
-}
+const hasChanged = (counts: Finished['counts'], { changedWords, countOf }: EchoTools): boolean =>
+  counts.size > 0 && changedWords.some((word) => counts.has(word) && counts.get(word) !== countOf(word))
 
 /** How far a page has moved, where that is all that has changed. */
-function findPageShift(before: PageSaying, { page, blocks }: SaidPage): number | undefined {
+function findPageShift(before: SaidPage, { page, blocks }: SaidPage): number | undefined {
   const by = page.start - before.page.start
   const isSamePage = page.number === before.page.number && page.end - before.page.end === by
   const areSame = ({ block, saying }: SaidBlock, at: number): boolean =>

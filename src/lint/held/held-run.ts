@@ -2,18 +2,18 @@
 
 import type { Heteronyms } from '../../phonics/heteronyms/types.ts'
 import { isSame } from '../../sorted.ts'
-import type { Block, Story } from '../../story/types.ts'
+import type { Block, Page, Story } from '../../story/types.ts'
 import type { StoryCount } from '../../usage/count.ts'
 import { createTaggerTest } from '../../usage/spoken-form.ts'
 import { makeRules } from '../made-rules.ts'
-import { compareMessages } from '../message.ts'
+import { toOrdered } from '../message.ts'
 import { applySwitches } from '../run.ts'
 import type { Message, Rule, RuleSettings, StoryContext, StoryFigures } from '../types.ts'
 import { createFirstTest } from '../word-faults.ts'
-import { createBlockFacts, type HeldPage } from './block-facts.ts'
-import { createEcho, type Finish } from './echo.ts'
-import { createAsker, sayBlock } from './saying.ts'
-import { type SaidPage, sumCounts, sumFigures } from './sums.ts'
+import { createBlockFacts } from './block-facts.ts'
+import { echo, type Finish } from './echo.ts'
+import { createAsker, type SaidPage, sayBlock } from './saying.ts'
+import { sumCounts } from './sums.ts'
 
 export interface HeldRun {
   /**
@@ -40,32 +40,29 @@ interface HeldResult {
 
 export function createHeldRun(): HeldRun {
   let facts = createBlockFacts()
-  let echo = createEcho()
   let settled: readonly unknown[] = []
-  let pages: readonly HeldPage[] = []
+  let pages: readonly Page[] = []
+  let homeOf = (block: Block): Block => block
   return {
-    open(story, homeOf, settings) {
+    open(story, toHome, settings) {
       if (!isSame(settings, settled)) {
         facts = createBlockFacts()
-        echo = createEcho()
         settled = settings
       }
-      pages = story.pages.map((page) => ({
-        page,
-        blocks: page.blocks.map((block) => ({ block, home: homeOf(block) })),
-      }))
+      pages = story.pages
+      homeOf = toHome
     },
     isTaggerNeeded(plain, heteronyms) {
-      facts.update(pages, plain)
+      facts.update(pages, homeOf, plain)
       return facts.anyNeedsTagger(createTaggerTest(plain.story, heteronyms, plain))
     },
     run(context, rules, settings, { hasTagger, finish }) {
-      facts.update(pages, context)
+      facts.update(pages, homeOf, context)
       const likely = facts.likelyNames()
       let said: readonly SaidPage[] = []
       let figures: StoryFigures | undefined
       let count: StoryCount | undefined
-      const toFigures = (): StoryFigures => (figures ??= sumFigures(said, facts.uses()))
+      const toFigures = (): StoryFigures => (figures ??= facts.figures(said))
       const own: StoryContext = {
         ...context,
         likelyNames: () => likely,
@@ -79,10 +76,11 @@ export function createHeldRun(): HeldRun {
       said = facts.say(hasTagger, (block, page) => sayBlock(block, page, { made, asker, context: own }))
       isAsking = false
       const { countOf } = facts
-      const messages = echo(said, { made, finish, isFirst, countOf })
+      const messages = echo(said, { made, finish, isFirst, countOf, changedWords: facts.changedWords() })
+      facts.forgetChangedWords()
       made.story(context.story)
       for (const message of finish.loose(made.take(), countOf)) messages.push(message)
-      return { messages: applySwitches(own, rules, made, messages).sort(compareMessages), figures: toFigures() }
+      return { messages: toOrdered(applySwitches(own, rules, made, messages)), figures: toFigures() }
     },
   }
 }

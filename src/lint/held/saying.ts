@@ -4,7 +4,7 @@
 import type { Block, Page } from '../../story/types.ts'
 import type { WordUse } from '../../usage/count.ts'
 import { type CountedWord, toKind } from '../../verdict/index.ts'
-import type { Verdict } from '../../verdict/types.ts'
+import type { Figures, Verdict } from '../../verdict/types.ts'
 import type { MadeRules } from '../made-rules.ts'
 import type { Message, StoryContext } from '../types.ts'
 import type { IsFirst } from '../word-faults.ts'
@@ -30,7 +30,46 @@ export interface Saying {
   readonly counts: KindCounts
   /** Whether all of it is said, whatever the story has had before. */
   readonly isPlain: boolean
+  /** What was made of it last; kept here, since a look-up for each block would be a burden at each keystroke. */
+  readonly memory: {
+    finished?: Finished
+    /** Of the page that begins with this block. */
+    page?: PageSaying
+    figures?: PageFigures
+  }
 }
+
+/** Messages of one block as they were last finished, in order of place, and what that stood on. */
+export interface Finished {
+  /** Of each part, whether the story has it first here; empty where that makes no difference. */
+  readonly chosen: readonly boolean[]
+  readonly counts: ReadonlyMap<string, number>
+  readonly messages: readonly Message[]
+  placed: { readonly by: number; readonly page: number; readonly messages: readonly Message[] } | undefined
+}
+
+/** A block of the story as it stands, with what was said of it. */
+export interface SaidBlock {
+  readonly block: Block
+  readonly saying: Saying
+}
+
+export interface SaidPage {
+  readonly page: Page
+  readonly blocks: readonly SaidBlock[]
+}
+
+interface PageSaying extends SaidPage {
+  readonly messages: readonly Message[]
+}
+
+interface PageFigures {
+  readonly blocks: readonly SaidBlock[]
+  readonly figures: Figures
+}
+
+export const areSameSayings = (these: readonly SaidBlock[], those: readonly SaidBlock[]): boolean =>
+  these.length === those.length && these.every(({ saying }, at) => saying === those[at]?.saying)
 
 export type KindCounts = Readonly<Record<Verdict['kind'], number>>
 
@@ -94,7 +133,7 @@ export function sayBlock(
   const toJudged = (use: WordUse): JudgedUse => ({ ...use, verdict: context.judge(use.word, use.sentence).verdict })
   const judged = uses.map(toJudged)
   const isPlain = parts.every(({ name }) => name === undefined)
-  return { block, parts, uses: judged, counts: countKinds(judged), isPlain }
+  return { block, parts, uses: judged, counts: countKinds(judged), isPlain, memory: {} }
 }
 
 function countKinds(uses: readonly JudgedUse[]): KindCounts {
@@ -114,7 +153,8 @@ export function moveMessages(messages: readonly Message[], by: number, page: num
     moved.start += by
     moved.end += by
     moved.page = page
-    moved.letterRanges = message.letterRanges.map(({ start, end }) => ({ start: start + by, end: end + by }))
+    if (message.letterRanges.length > 0)
+      moved.letterRanges = message.letterRanges.map(({ start, end }) => ({ start: start + by, end: end + by }))
     return moved
   })
 }

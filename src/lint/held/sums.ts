@@ -1,42 +1,59 @@
 // What is counted over a whole story, put together from what was counted block by block.
 
-import type { Block, Page } from '../../story/types.ts'
 import { type StoryCount, toUseName, type WordUse } from '../../usage/count.ts'
-import { toDifferentFigures, toShares } from '../../verdict/index.ts'
+import { BY_HARDNESS, toKind, toShares } from '../../verdict/index.ts'
+import type { Figures, Verdict } from '../../verdict/types.ts'
 import type { StoryFigures } from '../types.ts'
-import type { JudgedUse, KindCounts, Saying } from './saying.ts'
+import { areSameSayings, type JudgedUse, type KindCounts, type SaidBlock, type SaidPage } from './saying.ts'
 
-/** A block of the story as it stands, with what was said of it. */
-export interface SaidBlock {
-  readonly block: Block
-  readonly saying: Saying
+/** @param total of the story; `different` of each of its words once */
+export function sumFigures(
+  pages: readonly SaidPage[],
+  { total, different }: { readonly total: KindCounts; readonly different: KindCounts },
+): StoryFigures {
+  return { pages: pages.map(({ blocks }) => sumPage(blocks)), total: toShares(total), different: toShares(different) }
 }
 
-export interface SaidPage {
-  readonly page: Page
-  readonly blocks: readonly SaidBlock[]
+function sumPage(blocks: readonly SaidBlock[]): Figures {
+  const memory = blocks[0]?.saying.memory
+  if (memory?.figures && areSameSayings(memory.figures.blocks, blocks)) return memory.figures.figures
+  const counts = createCounts()
+  for (const { saying } of blocks) addCounts(counts, saying.counts)
+  const figures = toShares(counts)
+  if (memory) memory.figures = { blocks, figures }
+  return figures
 }
 
-/** @param different each use of the story once */
-export function sumFigures(pages: readonly SaidPage[], different: Iterable<JudgedUse>): StoryFigures {
-  const total = createCounts()
-  const ofPages = pages.map(({ blocks }) => {
-    const counts = createCounts()
-    for (const { saying } of blocks) addCounts(counts, saying.counts)
-    addCounts(total, counts)
-    return toShares(counts)
-  })
-  return { pages: ofPages, total: toShares(total), different: toDifferentFigures(different) }
+export const createCounts = () => ({ decodable: 0, sight: 0, name: 0, unreadable: 0 })
+
+/** @param sign -1 to take away */
+export function addCounts(sum: ReturnType<typeof createCounts>, more: KindCounts, sign: 1 | -1 = 1): void {
+  sum.decodable += sign * more.decodable
+  sum.sight += sign * more.sight
+  sum.name += sign * more.name
+  sum.unreadable += sign * more.unreadable
 }
 
-const createCounts = () => ({ decodable: 0, sight: 0, name: 0, unreadable: 0 })
-
-function addCounts(sum: ReturnType<typeof createCounts>, more: KindCounts): void {
-  sum.decodable += more.decodable
-  sum.sight += more.sight
-  sum.name += more.name
-  sum.unreadable += more.unreadable
+/** Counts different words, as `toDifferentFigures` does, while uses of them come and go: each word as the hardest of its uses. */
+export function createDifferent() {
+  const kindsOf = new Map<string, ReturnType<typeof createCounts>>()
+  const counts = createCounts()
+  return {
+    counts,
+    add({ key, form, verdict }: JudgedUse, sign: 1 | -1): void {
+      const kinds = kindsOf.get(key) ?? createCounts()
+      const before = findHardest(kinds)
+      kinds[toKind(form, verdict)] += sign
+      const after = findHardest(kinds)
+      if (before) counts[before]--
+      if (after) counts[after]++
+      if (after) kindsOf.set(key, kinds)
+      else kindsOf.delete(key)
+    },
+  }
 }
+
+const findHardest = (kinds: KindCounts): Verdict['kind'] | undefined => BY_HARDNESS.findLast((kind) => kinds[kind] > 0)
 
 type Sum = { -readonly [Field in keyof WordUse]: WordUse[Field] }
 
