@@ -4,8 +4,10 @@
 // stand once. It makes many small files, and each costs a short run its opening; so a second pass joins those that the
 // program needs at once, and the parts take their pieces from it. No code stands twice: a module has one state.
 
+import { writeFileSync } from 'node:fs'
 import { basename, resolve } from 'node:path'
 import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild'
+import { toAscii } from './ascii.ts'
 
 export interface Split {
   /** The source whose exports the program has. */
@@ -128,8 +130,9 @@ async function buildProgram(options: BuildOptions, { entry }: Split, cut: Cut): 
     if (chunk.exports.includes('default')) throw new Error(`${chunk.name} has a default export, which no part can take`)
     return [`export * as ${toPiece(chunk)} from ${from}`]
   })
-  await build({
+  const { outputFiles } = await build({
     ...options,
+    write: false,
     entryPoints: ['program'],
     outfile: 'dist/program.cjs',
     plugins: [
@@ -140,6 +143,7 @@ async function buildProgram(options: BuildOptions, { entry }: Split, cut: Cut): 
       ),
     ],
   })
+  for (const { path, text } of outputFiles) writeFileSync(path, toAscii(text))
 }
 
 async function buildPart(options: BuildOptions, part: Chunk, cut: Cut): Promise<void> {

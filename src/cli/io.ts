@@ -1,16 +1,9 @@
 // The outside world as the commands see it, so that tests can stand in for it.
 
 import * as fs from 'node:fs'
+import { type Output, openOutput } from './process-output.ts'
 
-export interface Output {
-  /** Text, or the bytes of a file that is printed. */
-  write(text: string | Uint8Array): void
-  /** Waits until the reader of the output has caught up; missing where nobody can fall behind. */
-  drained?(): Promise<void>
-  readonly isTTY: boolean
-  /** Width in columns; undefined where it is not a terminal. */
-  readonly columns: number | undefined
-}
+export type { Output }
 
 type FileSystem = Pick<
   typeof fs,
@@ -47,14 +40,8 @@ export interface Io {
   today(): string
 }
 
-/** The real world. Ends the process quietly when the reader of its output has gone, as `head` does. */
+/** The real world. */
 export function createProcessIo(process: NodeJS.Process): Io {
-  const leave = (error: NodeJS.ErrnoException): void => {
-    if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0)
-    throw error
-  }
-  process.stdout.on('error', leave)
-  process.stderr.on('error', leave)
   return {
     cwd: process.cwd(),
     env: process.env,
@@ -63,12 +50,18 @@ export function createProcessIo(process: NodeJS.Process): Io {
     get stdinIsTTY() {
       return process.stdin.isTTY === true
     },
-    stdout: toOutput(process.stdout),
-    stderr: toOutput(process.stderr),
+    stdout: openOutput(process, 'stdout', fs),
+    stderr: openOutput(process, 'stderr', fs),
     fs,
-    now: () => performance.now(),
+    now,
     today,
   }
+}
+
+/** `performance` would load a module of Node's for it. */
+export function now(): number {
+  const [seconds, nanoseconds] = process.hrtime()
+  return seconds * 1000 + nanoseconds / 1e6
 }
 
 export function today(): string {
@@ -76,16 +69,4 @@ export function today(): string {
   return [date.getFullYear(), date.getMonth() + 1, date.getDate()]
     .map((part) => String(part).padStart(2, '0'))
     .join('-')
-}
-
-function toOutput(stream: NodeJS.WriteStream): Output {
-  return {
-    write: (text) => void stream.write(text),
-    drained: () => (stream.writableNeedDrain ? new Promise((done) => stream.once('drain', done)) : Promise.resolve()),
-    isTTY: stream.isTTY === true,
-    // Asked anew each time: a window can be made wider while it runs.
-    get columns() {
-      return stream.isTTY ? stream.columns : undefined
-    },
-  }
 }

@@ -24,15 +24,27 @@ import { addWords } from './words/command.ts'
 const FIRST = 'For making:'
 
 /** What a maker meets comes first, in the order of the work. */
-const COMMANDS: readonly (readonly [group: string, commands: readonly AddCommand[]])[] = [
+const COMMANDS: readonly (readonly [group: string, commands: Readonly<Record<string, AddCommand>>])[] = [
   [
     FIRST,
-    [
-      ...[addCheck, addFix, addExplain, addWords, addPrint, addLevel, addBring],
-      ...[addTaught, addNext, addMatch, addShelf, addSequence, addInit, addDesk],
-    ],
+    {
+      check: addCheck,
+      fix: addFix,
+      explain: addExplain,
+      words: addWords,
+      print: addPrint,
+      level: addLevel,
+      bring: addBring,
+      taught: addTaught,
+      next: addNext,
+      match: addMatch,
+      shelf: addShelf,
+      sequence: addSequence,
+      init: addInit,
+      desk: addDesk,
+    },
   ],
-  ['For editors and other programs:', [addServe, addStream]],
+  ['For editors and other programs:', { serve: addServe, stream: addStream }],
 ]
 
 /** The name and what it takes; the options are told by the help of the command. */
@@ -52,7 +64,7 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
       if (next > code) code = next
     },
   }
-  const program = createProgram(context)
+  const program = createProgram(context, argv[0])
   try {
     await program.parseAsync([...argv], { from: 'user' })
     return code
@@ -64,7 +76,8 @@ export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
-function createProgram(context: CommandContext): Command {
+/** @param first the first argument: where it names a command, that one alone is set up, since the options of all take time */
+function createProgram(context: CommandContext, first: string | undefined): Command {
   const { io } = context
   const program = new Command('battledore')
     .description(
@@ -83,9 +96,14 @@ function createProgram(context: CommandContext): Command {
       getErrHelpWidth: () => 80,
     })
     .configureHelp({ minWidthToWrap: 16, subcommandTerm: toTerm })
+  const named = COMMANDS.flatMap(([, commands]) => Object.entries(commands)).find(([name]) => name === first)
+  if (named) {
+    named[1](program, context)
+    return program
+  }
   for (const [group, commands] of COMMANDS) {
     program.commandsGroup(group)
-    for (const add of commands) add(program, context)
+    for (const add of Object.values(commands)) add(program, context)
     if (group === FIRST) program.helpCommand('help [command]', 'show the help of a command')
   }
   return program

@@ -15,7 +15,7 @@ const PACE = 100
 const WIDTH = 24
 
 export function createProgress(io: Io, total: number): Progress {
-  const isShown = io.stderr.isTTY && !io.env['CI'] && total > 1
+  const isShown = total > 1 && !io.env['CI'] && io.stderr.isTTY
   const start = io.now()
   let last = -Infinity
   let isDrawn = false

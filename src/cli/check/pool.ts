@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { fromRecord, type StoryRecord, toRecord } from '../../check/record.ts'
 import { isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
-import { type Io, today } from '../io.ts'
+import { type Io, now, today } from '../io.ts'
 import { createJudge, type Judge, type RunSettings } from './judge.ts'
 import { createTaskMaker, type Task } from './task.ts'
 
@@ -86,7 +86,7 @@ function createSilentIo(cwd: string): Io {
     stdinIsTTY: false,
     stdout: silent,
     stderr: silent,
-    now: () => performance.now(),
+    now,
     today,
   }
 }
