@@ -1,6 +1,6 @@
 // Writes the guesser's model: what its bytes mean is told in `src/phonics/guess/model.ts`.
 
-import { HEADER, LEVELS, MOST_SYMBOLS } from '../../src/phonics/guess/model.ts'
+import { HEADER, LEVELS, MOST_SYMBOLS, PLACE, toPlaces } from '../../src/phonics/guess/model.ts'
 import type { Smoothed } from './guess-model.ts'
 import type { Runs } from './guess-model-runs.ts'
 
@@ -18,7 +18,8 @@ export function writeModel(runs: Runs, model: Smoothed, symbols: readonly string
   const costs = toLevels(kept.map((run) => model.costs[run] ?? 0))
   const backs = toLevels(kept.map((run) => model.backs[run] ?? 0))
   const names = new TextEncoder().encode(symbols.join('\n'))
-  const bytes = new Uint8Array(HEADER + names.length + nodes.length * 3)
+  const end = HEADER + names.length + nodes.length * 3
+  const bytes = new Uint8Array(end + 4 * Math.ceil((nodes.length + 1) / PLACE))
   const view = new DataView(bytes.buffer)
   view.setUint32(0, names.length, true)
   view.setUint32(4, nodes.length, true)
@@ -36,6 +37,9 @@ export function writeModel(runs: Runs, model: Smoothed, symbols: readonly string
     bytes[at] = node.symbol & 255
     bytes[at + 1] = (node.symbol >> 8) | (isLast ? 4 : 0) | (node.children.size > 0 ? 8 : 0) | ((cost & 15) << 4)
     bytes[at + 2] = (cost >> 4) | (back << 2)
+  })
+  toPlaces(bytes.subarray(HEADER + names.length, end)).forEach((place, k) => {
+    view.setUint32(end + k * 4, place, true)
   })
   return bytes
 }

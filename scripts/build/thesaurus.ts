@@ -3,7 +3,7 @@
 
 import { toBytes } from '../../src/words/bytes.ts'
 import type { WordFacts } from '../../src/words/facts.ts'
-import { PRIMARY_BIT, THESAURUS_PARTS, type ThesaurusPart } from '../../src/words/thesaurus.ts'
+import { PLACE, PRIMARY_BIT, THESAURUS_PARTS, type ThesaurusPart } from '../../src/words/thesaurus.ts'
 import { openUsualSenses, type UsualSenses } from './usual-senses.ts'
 import type { Use } from './word-class.ts'
 import type { Pointer, Sense, Synset, WordNet, WordNetPos } from './wordnet.ts'
@@ -39,21 +39,35 @@ export function buildThesaurus(words: readonly BuiltWord[], wordnet: WordNet): U
     for (const root of growTrees(part, places, words, wordnet, usualSenses)) layOut(root, 0, rows, senses)
     return rows.length - before
   })
-  const deltas = places.map((place, i) => place - (places[i - 1] ?? 0))
-  const head = toBytes([places.length, ...deltas, ...sizes, senses.length])
-  const longCounts = toBytes(rows.filter((row) => row >> 5 >= 7).map((row) => (row >> 5) - 7))
-  const bytes = new Uint8Array(head.length + rows.length + 2 * senses.length + longCounts.length)
-  bytes.set(head)
-  bytes.set(
-    rows.map((row) => (Math.min(row >> 5, 7) << 5) | (row & 31)),
-    head.length,
-  )
-  bytes.set(
-    senses.flatMap((sense) => [sense & 0xff, sense >> 8]),
-    head.length + rows.length,
-  )
-  bytes.set(longCounts, bytes.length - longCounts.length)
-  return bytes
+  const head = toBytes([places.length, ...sizes, senses.length])
+  const many = rows.filter((row) => row >> 5 >= MANY).map((row) => (row >> 5) - MANY)
+  if (many.some((count) => count > 255)) throw new Error('a meaning has too many words for a byte')
+  return Buffer.concat([
+    head,
+    toBuffer(Uint32Array.from(places)),
+    Uint8Array.from(rows, (row) => (Math.min(row >> 5, MANY) << 5) | (row & 31)),
+    toBuffer(Uint16Array.from(senses)),
+    toBuffer(Uint32Array.from(toStarts(rows))),
+    toBytes([many.length]),
+    Uint8Array.from(many),
+  ])
+}
+
+const MANY = 7
+
+const toBuffer = (numbers: Uint16Array | Uint32Array): Uint8Array => new Uint8Array(numbers.buffer)
+
+/** For every 64th row: where its senses begin, and how many rows before it have many. */
+function toStarts(rows: readonly number[]): readonly number[] {
+  const starts: number[] = []
+  let [at, many] = [0, 0]
+  for (let row = 0; row <= rows.length; row++) {
+    if (row % PLACE === 0) starts.push(at, many)
+    const count = (rows[row] ?? 0) >> 5
+    at += count
+    if (count >= MANY) many++
+  }
+  return starts
 }
 
 // Base forms in use, the most used first where there are too many for fifteen bits.

@@ -39,10 +39,13 @@ const RARE_OFFER = 2.5
 const BROADER = 0.75
 const CHEAPEST_BRANCH = BROADER * Math.log2(1 + 2)
 
+/** Rows of one place. */
+export const PLACE = 64
+
 /**
  * Opens the compiled table. Rows stand in tree order with their depth, so that the branch under a row is the run of
- * deeper rows after it.
- * Costs some milliseconds at the first call of `near`, nothing before.
+ * deeper rows after it. How many senses each row has is counted only around the rows that are asked for: for every 64th
+ * row the table says where its senses begin, and how many rows before it have many.
  */
 export function openThesaurus(bytes: Uint8Array): Thesaurus {
   let tree: Tree | undefined
@@ -61,34 +64,65 @@ interface Tree {
   readonly parts: readonly number[]
   /** The depth of each row in its lower five bits. */
   readonly rows: Uint8Array
-  /** Where the senses of a row begin; one more at the end. */
-  readonly first: Uint32Array
   readonly senses: Uint16Array
+  /** Where the senses of a row begin; of the one after the last, where they end. */
+  first(row: number): number
+  /** The row that a sense belongs to: the last one that begins at or before it. */
+  rowOf(sense: number): number
 }
 
 function toTree(bytes: Uint8Array): Tree {
   const reader = toByteReader(bytes)
-  const places = new Uint32Array(reader.next())
-  for (let i = 0, place = 0; i < places.length; i++) places[i] = place += reader.next()
+  const size = reader.next()
   const parts = [0]
   for (const _ of THESAURUS_PARTS) parts.push((parts.at(-1) ?? 0) + reader.next())
   const count = reader.next()
-  const rows = reader.take(parts.at(-1) ?? 0)
   // Least byte first, as all machines have it that Node or a browser runs on.
+  const takeWords = (length: number) => new Uint32Array(new Uint8Array(reader.take(4 * length)).buffer)
+  const places = takeWords(size)
+  const rows = reader.take(parts.at(-1) ?? 0)
   const senses = new Uint16Array(new Uint8Array(reader.take(2 * count)).buffer)
+  const starts = takeWords(2 * Math.ceil((rows.length + 1) / PLACE))
+  const many = reader.take(reader.next())
+  return { places, parts, senses, rows, ...openRows(rows, starts, many) }
+}
 
-  const first = new Uint32Array(rows.length + 1)
-  for (let i = 0; i < rows.length; i++) {
-    const few = (rows[i] ?? 0) >> 5
-    first[i + 1] = (first[i] ?? 0) + (few < 7 ? few : 7 + reader.next())
+const MANY = 7
+
+/** @param starts by place, where the senses of its first row begin, and how many rows before it have many */
+function openRows(rows: Uint8Array, starts: Uint32Array, many: Uint8Array): Pick<Tree, 'first' | 'rowOf'> {
+  const places = starts.length / 2
+  const counted = new Uint32Array(places * PLACE)
+  const isCounted = new Uint8Array(places)
+  const count = (place: number): void => {
+    isCounted[place] = 1
+    let at = starts[place * 2] ?? 0
+    let next = starts[place * 2 + 1] ?? 0
+    for (let row = place * PLACE; row < (place + 1) * PLACE; row++) {
+      counted[row] = at
+      const few = (rows[row] ?? 0) >> 5
+      at += few < MANY ? few : MANY + (many[next++] ?? 0)
+    }
   }
-  return { places, parts, senses, first, rows }
+  const first = (row: number): number => {
+    const place = Math.floor(row / PLACE)
+    if (isCounted[place] === 0) count(place)
+    return counted[row] ?? 0
+  }
+  return {
+    first,
+    rowOf(sense) {
+      const from = PLACE * findLastIndex(places, (place) => (starts[place * 2] ?? 0) <= sense)
+      const length = Math.min(PLACE, rows.length + 1 - from)
+      return from + findLastIndex(length, (row) => first(from + row) <= sense)
+    },
+  }
 }
 
 const toDepth = (tree: Tree, row: number): number => (tree.rows[row] ?? 0) & 31
 
 /** The senses of the rows from..to. */
-const countSenses = ({ first }: Tree, from: number, to: number): number => (first[to] ?? 0) - (first[from] ?? 0)
+const countSenses = ({ first }: Tree, from: number, to: number): number => first(to) - first(from)
 
 /** Row of the broader meaning; -1 at a root, and where it lies so far before that its branch is too wide to be of use. */
 function findParent(tree: Tree, row: number): number {
@@ -152,7 +186,8 @@ function addNarrower(tree: Tree, row: number, start: number, costs: Map<number, 
 }
 
 function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<number, number>): void {
-  for (let i = tree.first[from] ?? 0; from < to && i < (tree.first[to] ?? 0); i++) {
+  const end = from < to ? tree.first(to) : 0
+  for (let i = tree.first(from); i < end; i++) {
     const sense = tree.senses[i] ?? 0
     const id = sense & (PRIMARY_BIT - 1)
     const own = (sense & PRIMARY_BIT) === 0 ? cost + RARE_OFFER : cost
@@ -161,18 +196,18 @@ function addRows(tree: Tree, from: number, to: number, cost: number, costs: Map<
 }
 
 /** The rows at which a word stands, in tree order. Found by the engine's own search, which is fast from the first call on. */
-function rowsOf({ senses, first, parts }: Tree, id: number, part: number): { row: number; isPrimary: boolean }[] {
-  const start = first[parts[part] ?? 0] ?? 0
-  const end = first[parts[part + 1] ?? 0] ?? 0
+function rowsOf(
+  { senses, first, rowOf, parts }: Tree,
+  id: number,
+  part: number,
+): { row: number; isPrimary: boolean }[] {
+  const start = first(parts[part] ?? 0)
+  const end = first(parts[part + 1] ?? 0)
   const found: { at: number; isPrimary: boolean }[] = []
   for (const isPrimary of [false, true]) {
     const sense = isPrimary ? id | PRIMARY_BIT : id
     for (let at = senses.indexOf(sense, start); at >= 0 && at < end; at = senses.indexOf(sense, at + 1))
       found.push({ at, isPrimary })
   }
-  return found.sort((a, b) => a.at - b.at).map(({ at, isPrimary }) => ({ row: rowOf(first, at), isPrimary }))
+  return found.sort((a, b) => a.at - b.at).map(({ at, isPrimary }) => ({ row: rowOf(at), isPrimary }))
 }
-
-/** The row that a sense belongs to: the last one that begins at or before it. */
-const rowOf = (first: Uint32Array, sense: number): number =>
-  findLastIndex(first.length, (row) => (first[row] as number) <= sense)

@@ -1,17 +1,22 @@
 // The guesser's model: how likely a row is after the rows before it. Read in place; see `scripts/build/guess-model.ts`.
 //
-//   length of the symbols u32 · count of nodes u32 · 64 costs f32 · 64 costs of falling back f32 · symbols · nodes
+//   length of the symbols u32 · count of nodes u32 · 64 costs f32 · 64 costs of falling back f32 · symbols · nodes · places
 //   symbols  text, a line each from number 2: row, and the stress of its vowels (`17 1`)
 //   nodes    three bytes each: symbol 10 bits, last of its sisters 1, has children 1, cost 6, cost of falling back 6
 //
 // The nodes are a tree of runs read backwards: the last symbol of a run first, then the one before it. Sisters stand side
-// by side in the order of their symbols, level after level, so that no node needs to say where its children lie.
+// by side in the order of their symbols, level after level, so that no node needs to say where its children lie. The
+// places say it for every 64th node (u32 each, the root counted as the first): the rest is found when it is asked for.
 
 export const EDGE = 0
 export const CLOSE_SYMBOL = 1
 export const MOST_SYMBOLS = 1024
 export const LEVELS = 64
 export const HEADER = 8 + 2 * LEVELS * 4
+/** The nodes of one place. */
+export const PLACE = 64
+const IS_LAST = 4
+const HAS_CHILDREN = 8
 /** Cost in nats of a symbol that was never seen. */
 const UNSEEN = 16
 
@@ -57,9 +62,10 @@ function layOut(bytes: Uint8Array): GuessModel {
   const backs = Float64Array.from({ length: LEVELS }, (_, k) => view.getFloat32(8 + (LEVELS + k) * 4, true))
   const symbols = readSymbols(new TextDecoder().decode(bytes.subarray(HEADER, HEADER + names)))
   const nodes = bytes.subarray(HEADER + names, HEADER + names + count * 3)
-  const { first, end } = findChildren(nodes, count)
+  const { first, end, fill } = openChildren(nodes, bytes.subarray(HEADER + names + count * 3))
   const symbolOf = (node: number): number => (nodes[node * 3] ?? 0) | (((nodes[node * 3 + 1] ?? 0) & 3) << 8)
   const find = (node: number, symbol: number): number => {
+    fill(node)
     let low = first[node + 1] ?? 0
     let high = (end[node + 1] ?? 0) - 1
     while (low <= high) {
@@ -75,7 +81,9 @@ function layOut(bytes: Uint8Array): GuessModel {
     costs[((nodes[node * 3 + 1] ?? 0) >> 4) | (((nodes[node * 3 + 2] ?? 0) & 3) << 4)] ?? 0
   const backOf = (node: number): number => backs[(nodes[node * 3 + 2] ?? 0) >> 2] ?? 0
   // The first level is asked most often.
-  const top = Array.from({ length: MOST_SYMBOLS }, (_, symbol) => find(-1, symbol))
+  const top = new Int32Array(MOST_SYMBOLS).fill(-1)
+  fill(-1)
+  for (let node = first[0] ?? 0; node < (end[0] ?? 0); node++) top[symbolOf(node)] = node
 
   // What has been read is told by the deepest node that holds it, so that each context is made once.
   const contexts = new Map<number, Context>()
@@ -148,16 +156,51 @@ function groupByRow(symbols: readonly (RowSymbol | undefined)[]): ReadonlyMap<nu
   return byRow
 }
 
-/** By node, one more, so that the root is 0: where its children begin and end. */
-function findChildren(nodes: Uint8Array, count: number): { first: Uint32Array; end: Uint32Array } {
+interface Children {
+  /** By node, one more, so that the root is 0: where its children begin. */
+  readonly first: Uint32Array
+  /** And where they end. */
+  readonly end: Uint32Array
+  /** Must be called with a node before its children are asked for. */
+  fill(node: number): void
+}
+
+function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
+  const count = nodes.length / 3
+  const view = new DataView(places.buffer, places.byteOffset, places.byteLength)
   const first = new Uint32Array(count + 1)
   const end = new Uint32Array(count + 1)
-  let next = 0
-  for (let node = -1; node < count && next < count; node++) {
-    if (node >= 0 && !((nodes[node * 3 + 1] ?? 0) & 8)) continue
-    first[node + 1] = next
-    while (next < count && !((nodes[next * 3 + 1] ?? 0) & 4)) next++
-    end[node + 1] = ++next
+  const isFilled = new Uint8Array(Math.ceil((count + 1) / PLACE))
+  const fillPlace = (place: number): void => {
+    isFilled[place] = 1
+    let next = places.length === 0 ? 0 : view.getUint32(place * 4, true)
+    const stop = Math.min(count + 1, (place + 1) * PLACE)
+    for (let at = place * PLACE; at < stop && next < count; at++) {
+      if (at > 0 && !((nodes[at * 3 - 2] ?? 0) & HAS_CHILDREN)) continue
+      first[at] = next
+      while (next < count && !((nodes[next * 3 + 1] ?? 0) & IS_LAST)) next++
+      end[at] = ++next
+    }
   }
-  return { first, end }
+  return {
+    first,
+    end,
+    fill(node) {
+      const place = Math.floor((node + 1) / PLACE)
+      if (isFilled[place] === 0) fillPlace(place)
+    },
+  }
+}
+
+/** Where the children of every 64th node begin, or those of the next that has some. */
+export function toPlaces(nodes: Uint8Array): Uint32Array {
+  const count = nodes.length / 3
+  const places = new Uint32Array(Math.ceil((count + 1) / PLACE))
+  for (let at = 0, next = 0; at <= count; at++) {
+    if (at % PLACE === 0) places[at / PLACE] = next
+    if (at > 0 && !((nodes[at * 3 - 2] ?? 0) & HAS_CHILDREN)) continue
+    while (next < count && !((nodes[next * 3 + 1] ?? 0) & IS_LAST)) next++
+    next++
+  }
+  return places
 }
