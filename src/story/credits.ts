@@ -61,7 +61,7 @@ const longest = 60
 
 const keyLine = /^\s*([A-Za-z][A-Za-z ]{0,24}?)\s*:\s*\S/
 const creditHeading =
-  /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:book|story|author|artist|illustrator)s?)\s*$/i
+  /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:stories|story|(?:book|author|artist|illustrator)s?))\s*$/i
 /**
  * The index of the piece at which the credits start; `pieces.length` where there are none.
  *
