@@ -74,6 +74,82 @@ describe('pages', () => {
   })
 })
 
+describe('page by page', () => {
+  /** The source of each page, its breaks and labels with it. */
+  const slicesOf = (source: string, options = {}) =>
+    readStory(source, options).pages.map(({ start, end }) => source.slice(start, end))
+
+  it('labels are not read out: Page, Page 3, 3 and their kin', () => {
+    const labels = ['Page 1', '2', '3.', 'page 4:', 'PAGE5', 'Page', ' 7 ']
+    const source = `# Tip\n\n${labels.map((it, at) => `## ${it}\n\nhen ${at}`).join('\n\n')}`
+    expect(pageTexts(source)).toEqual(['Tip hen 0', 'hen 1', 'hen 2', 'hen 3', 'hen 4', 'hen 5', 'hen 6'])
+    expect(pageTexts('# Tip\n\n## 3 hens\n\nA hen\n\n## Page two\n\nA pig')).toEqual([
+      'Tip 3 hens A hen',
+      'Page two A pig',
+    ])
+    expect(pageTexts('# Tip\n\n## Page 1;\n\nA\n\n## My page 2\n\nB')).toEqual(['Tip Page 1 A', 'My page 2 B'])
+  })
+
+  it.each([
+    ['two empty headings of one', '#\n\nA hen\n\n#\n\nA pig', ['A hen', 'A pig']],
+    ['an empty heading before the title', '# \n\n# Tip\n\nA hen', ['', 'Tip A hen']],
+    ['a second heading of one', '# Tip\n\n# Top\n\nA hen', ['Tip Top A hen']],
+    [
+      'headings of one, with others',
+      '# Tip\n\n## A\n\nhen\n\n# Top\n\npig\n\n## B\n\ncow',
+      ['Tip A hen', 'Top pig B cow'],
+    ],
+    [
+      'a cover before page 1',
+      '# Tip\n\nBy Meg\n\n## 1. Hens\n\nhen\n\n## 2. Pigs\n\npig',
+      ['Tip By Meg 1 Hens hen', '2 Pigs pig'],
+    ],
+    [
+      'a cover before page 10',
+      '# Tip\n\nBy Meg\n\n## Page 10\n\nhen\n\n## Page 11\n\npig',
+      ['Tip By Meg', 'hen', 'pig'],
+    ],
+    ['a cover before a rule', '# Tip\n\nBy Meg\n\n---\n\nhen\n\n---\n\npig', ['Tip By Meg', 'hen', 'pig']],
+    ['labels without text at the end', '# Tip\n\n## Page 1\n\nhen\n\n## Page 2\n\n## Page 3', ['Tip hen']],
+    ['a picture alone at the end', '# Tip\n\n## Page 1\n\nhen\n\n## Page 2\n\n![x](y)', ['Tip hen', '']],
+    ['a title and a label', '# Tip\n\n## Page 1', ['Tip']],
+    ['two rules at the end', '# Tip\n\nhen\n\n---\n\n---\n', ['Tip hen']],
+    ['two rules in the middle', '# Tip\n\nhen\n\n---\n\n---\n\npig', ['Tip hen', '', 'pig']],
+    ['an empty heading in a list', '- ##\n- A hen\n\n##\nA pig', ['A hen', 'A pig']],
+    ['a heading in a list', '## A\n\nx\n\n- ## A\n\ny\n\n## B\n\nz', ['A x A y', 'B z']],
+    [
+      'the least depth that repeats',
+      '# Tip\n\n### A\n\nhen\n\n### B\n\npig\n\n## C\n\ncow\n\n## D\n\ndog',
+      ['Tip A hen B pig', 'C cow', 'D dog'],
+    ],
+    ['empty headings of two depths', '# Tip\n\n###\nhen\n\n##\npig\n\n###\ncow', ['Tip hen', 'pig', 'cow']],
+    ['a rule among headings', '# Tip\n\n## A\n\nhen\n\n---\n\npig\n\n## B\n\ncow', ['Tip A hen', 'pig B cow']],
+    ['headings of six', '###### A\n\nhen\n\n###### B\n\npig', ['A hen', 'B pig']],
+  ])('%s', (_, source, expected) => {
+    expect(pageTexts(source)).toEqual(expected)
+  })
+
+  it('options cut at headings of a depth, at the top only, and never at the title', () => {
+    expect(pageTexts('# Tip\n\n# A\n\nhen', { pages: 1 })).toEqual(['Tip A hen'])
+    expect(pageTexts('# Tip\n\n## A\n\nhen\n\n## B\n\npig', { pages: 1 })).toEqual(['Tip A hen B pig'])
+    expect(pageTexts('hen\n\n## A\n\npig\n\n### B\n\ncow\n\n- ## C', { pages: 2 })).toEqual(['hen', 'A pig B cow C'])
+    expect(pageTexts('# Tip\n\nhen\n\n# B\n\npig', { pages: 'rule' })).toEqual(['Tip hen B pig'])
+  })
+
+  it('a page reaches from its break, or its picture, to its last block', () => {
+    expect(
+      slicesOf('![c](c.png)\n\n# Tip\n\n![d](d.png)\n\n##\n\n![e](e.png)\n\nA hen\n\n##\n\nA pig ![f](f.png)\n'),
+    ).toEqual(['![c](c.png)\n\n# Tip\n\n![d](d.png)\n\n##\n\n![e](e.png)\n\nA hen', '##\n\nA pig ![f](f.png)'])
+    expect(slicesOf('# Tip\n\nhen\n\n---\n\n---\n\npig')).toEqual(['# Tip\n\nhen', '---', '---\n\npig'])
+    expect(slicesOf('# Tip\n\n## Page 1\n\nhen\n\n## Page 2\n\n![x](y)')).toEqual([
+      '# Tip\n\n## Page 1\n\nhen',
+      '## Page 2',
+    ])
+    expect(slicesOf('A ![d](d.png) hen\n\n![e](e.png)')).toEqual(['A ![d](d.png) hen'])
+    expect(slicesOf('## Page 1\n\nhen\n\n## Page 2\n\npig')).toEqual(['## Page 1\n\nhen', '## Page 2\n\npig'])
+  })
+})
+
 describe('credits', () => {
   const story = '# Tip\n\n##\nA hen hid.\n\n##\n'
 
