@@ -1,5 +1,8 @@
+import remarkParse from 'remark-parse'
+import { unified } from 'unified'
 import { describe, expect, it } from 'vitest'
-import { readStory } from '../../src/story/index.ts'
+import { readYamlNode } from '../../src/story/front-matter.ts'
+import { readStory, remarkFrontmatter } from '../../src/story/index.ts'
 
 const find = (source: string) =>
   readStory(source).comments.map((it) => ({
@@ -70,6 +73,61 @@ describe('front matter', () => {
     expect(source.slice(frontMatter?.valueStart).startsWith('title')).toBe(true)
     expect(source.slice(frontMatter?.start, frontMatter?.end)).toMatch(/^---\r?\ntitle[\s\S]*---$/)
     expect(pages).toHaveLength(1)
+  })
+
+  // Reference: micromark-extension-frontmatter in remark-parse.
+  it.each([
+    '---\na: b\n---',
+    '---\na: b\n---\n\nA hen',
+    '---\ra: b\r---\rA hen',
+    '---\r\na: b\r\n---\r\nA hen',
+    '--- \na\n---\t\nA hen',
+    '---\t \r\na\r\n--- \r\nA hen',
+    '---\n---',
+    '---\n\na\n\n---\n',
+    '---\na\nb\n--- c\n---\n\n---\nd\n---',
+    '\uFEFF---\na\n---\nA hen',
+    '---',
+    '----\na\n---',
+    ' ---\na\n---',
+    'a\n---\nb\n---',
+    '---\na\n----',
+    '---\na\n ---',
+    '---\na\n---b',
+    '---a\nb\n---',
+  ])('is read as remark-parse reads it: %j', (source) => {
+    const first = unified().use(remarkParse).use(remarkFrontmatter).parse(source).children[0]
+    const found = readYamlNode(source)
+    if (first?.type !== 'yaml') {
+      expect(found).toBeUndefined()
+      return
+    }
+    // Its parser drops a byte order mark without counting it.
+    const mark = source.startsWith('\uFEFF') ? 1 : 0
+    const move = <P extends { offset?: number | undefined }>(point: P) => ({
+      ...point,
+      offset: (point.offset ?? 0) + mark,
+    })
+    expect(found?.node.value).toBe(first.value)
+    expect(found?.node.position).toEqual({
+      start: move(first.position?.start ?? {}),
+      end: move(first.position?.end ?? {}),
+    })
+    expect(found?.end).toBe(found?.node.position?.end.offset)
+  })
+
+  it.each([
+    '---\na: b\n---\nA',
+    '---\ra: b\r---\rA',
+    '---\r\na: b\r\n---\r\nA',
+    '--- \na: b\n---',
+    '\uFEFF---\n\r\na: b\n---',
+  ])('tells where its value begins: %j', (source) => {
+    const { frontMatter } = readStory(source)
+    expect(
+      source.slice(frontMatter?.valueStart, (frontMatter?.valueStart ?? 0) + (frontMatter?.value.length ?? 0)),
+    ).toBe(frontMatter?.value)
+    expect(frontMatter?.value).toContain('a: b')
   })
 
   it('may be empty or missing', () => {

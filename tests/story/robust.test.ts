@@ -138,12 +138,65 @@ describe('other languages', () => {
       'El gato es muy grande. Los patos y las ranas son amigos por siempre. El sol sale con una nube que pasa.',
     ],
     [
+      'Afrikaans',
+      'Die kat sit en die hond slaap. Hulle wil nie eet nie. Ons gaan vir die eend kyk wat ek nou hier het.',
+    ],
+    ['Dutch', 'De kat zit in het huis en de hond niet. Het is een mooie dag maar hij wordt ook nat van de regen.'],
+    ['Italian', 'Il gatto corre nel sacco che sta nella casa della nonna. Anche il cane e una gallina sono di qui.'],
+    [
+      'Portuguese',
+      'O gato corre com uma bola e ele quer ir para os patos. Ela tem um burro muito grande mas os ovos caem.',
+    ],
+    [
       'Swahili',
       'Paka alikuwa katika nyumba ya bibi. Mbwa wa babu ni mkubwa sana. Watoto na wazazi wake wa kijiji ni wazuri.',
     ],
   ])('are noticed by their small words: %s', (language, text) => {
     expect(readStory(text).problems).toMatchObject([{ code: 'other-language' }])
     expect(readStory(text).problems[0]?.message).toContain(language)
+  })
+
+  it('are told from 20 words on, and only where enough of them are small words of one language', () => {
+    const find = (text: string) =>
+      findForeignLanguage(() => text.split(' '), { words: text.split(' ').length, foreign: 0 })
+    const french = 'le chat est dans le sac et elle danse'
+    const filler = (count: number) => Array.from({ length: count }, () => 'zub').join(' ')
+    expect(find(`${french} ${filler(10)}`)).toBeUndefined()
+    expect(find(`${french} ${filler(11)}`)).toBe('French')
+    // Six of fifty are 12 of a hundred.
+    expect(find(`${french} ${filler(41)}`)).toBe('French')
+    expect(find(`le chat est dans le sac ${filler(28)}`)).toBeUndefined()
+    expect(find(`le chat est dans le sac ${filler(27)}`)).toBe('French')
+    expect(find(`LE chat EST dans Le sac ${filler(14)}`)).toBe('French')
+  })
+
+  it('are not told where English shows as much, at once or in the sample', () => {
+    const find = (words: readonly string[], all = words.length) =>
+      findForeignLanguage(() => words, { words: all, foreign: 0 })
+    const fill = (count: number, word = 'zub') => Array.from({ length: count }, () => word)
+    expect(find([...fill(5, 'el'), ...fill(2, 'The'), ...fill(13)])).toBe('Spanish')
+    expect(find([...fill(5, 'el'), ...fill(3, 'The'), ...fill(12)])).toBeUndefined()
+    // Of the first sixty words eight are English.
+    expect(find([...fill(8, 'the'), ...fill(12, 'el'), ...fill(60)])).toBeUndefined()
+    expect(find([...fill(7, 'the'), ...fill(12, 'el'), ...fill(60)])).toBe('Spanish')
+    expect(find([...fill(60), ...fill(12, 'the'), ...fill(12, 'el'), ...fill(10)])).toBeUndefined()
+    expect(find([...fill(60), ...fill(12, 'the'), ...fill(13, 'el'), ...fill(10)])).toBe('Spanish')
+  })
+
+  it('are told by letters where more than half of the words have others', () => {
+    const find = (words: number, foreign: number) => findForeignLanguage(() => [], { words, foreign })
+    expect(find(4, 3)).toBe('another language')
+    expect(find(4, 2)).toBeUndefined()
+  })
+
+  it('are looked for in the first 300 words', () => {
+    const start = 'Zub zub zub zub zub. '.repeat(60)
+    expect(codes(`${start}${'Le chat est dans le sac. '.repeat(80)}`)).toEqual([])
+    expect(codes(`${'Le chat est dans le sac. '.repeat(20)}${start.repeat(9)}`)).toEqual(['other-language'])
+    const source = `A hen.\n\n${'Le chat est dans le sac. '.repeat(20)}`.trimEnd()
+    const [problem] = readStory(source).problems
+    expect(problem?.message).toBe('This looks like French, not English.')
+    expect([problem?.place?.start.offset, problem?.place?.end.offset]).toEqual([0, source.length])
   })
 
   it('are not seen in a first reader without small words', () => {
