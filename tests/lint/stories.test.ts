@@ -5,6 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { rules } from '../../rules/index.ts'
+import { MESSAGE_REASONS } from '../../src/lint/reasons.ts'
 import { ROOT } from '../console.ts'
 import { check } from '../unified/pipeline.ts'
 
@@ -18,6 +19,15 @@ test.each(findFiles('.md'))('%s', async (name) => {
     `    ${message.note}`,
   ])
   await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(join(FOLDER, name.replace(/md$/u, 'expected')))
+})
+
+test('every reason of a message is one that other programs are told of', async () => {
+  const said = new Set<string>()
+  for (const name of findFiles('.md'))
+    for (const { reason } of (await check(readFileSync(join(FOLDER, name), 'utf8'))).messages)
+      if (reason !== undefined) said.add(reason)
+  expect([...said].filter((reason) => !MESSAGE_REASONS.some((known) => known === reason))).toEqual([])
+  expect(said.size).toBeGreaterThan(20)
 })
 
 test('every rule speaks in some story', () => {

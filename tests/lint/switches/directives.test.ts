@@ -68,6 +68,14 @@ describe('what a switch silences', () => {
       '30',
     ],
     ['the whole file', '10\n\nwon\n\n<!-- battledore disable-file no-numeral -->', 'won'],
+    ['with a colon', '<!-- battledore: ignore -->\n\n20', ''],
+    ['two words', "<!-- battledore ignore 'won', ‘20’ -->\n\n20 30 won", '30'],
+    ['a line at the end of the file', '10\n<!-- battledore ignore-line --> 20', '10'],
+    [
+      'the last region that is about it',
+      '<!-- battledore disable -->\n\n20 won\n\n<!-- battledore enable "won" -->\n\n30 Won\n\n<!-- battledore disable no-irregular-word -->\n\n40 won',
+      'Won',
+    ],
     ['with a hyphen', '<!-- battledore-ignore -->\n\n20', ''],
     ['several lines', '<!--\n  battledore ignore\n  no-numeral, no-irregular-word\n  -- the bus\n-->\n\n20 won', ''],
     ['nothing, in a comment for others', '<!-- ignore -->\n\n20\n\n<!-- the battledore -->', '20'],
@@ -118,6 +126,35 @@ describe('a misspelt switch', () => {
     ['<!-- battledore ignore won -->', 'won → There is no rule `won`. Put a word in quotes: "won".'],
   ])('%s is told at its place and silences nothing', (comment, problem) => {
     expect(run(`${comment}\n\n20 won`)).toMatchObject({ kept: '20 won', problems: [problem], unused: [] })
+  })
+
+  // As ESLint, Prettier, markdownlint and others call it.
+  it.each([
+    ['disable-line', 'ignore-line'],
+    ['disable-next', 'ignore'],
+    ['disable-next-line', 'ignore'],
+    ['enable-file', 'enable'],
+    ['ignore-end', 'enable'],
+    ['ignore-file', 'disable-file'],
+    ['ignore-next', 'ignore'],
+    ['ignore-next-line', 'ignore'],
+    ['ignore-start', 'disable'],
+    ['off', 'disable'],
+    ['on', 'enable'],
+    ['skip', 'ignore'],
+  ])('in the words of another linter is told with ours: %s', (theirs, ours) => {
+    const { problems } = run(`<!-- battledore ${theirs} -->\n\n20`)
+    expect(problems).toEqual([`${theirs} → \`${theirs}\` is not something a switch can do. Did you mean \`${ours}\`?`])
+  })
+
+  it.each([
+    // Not ours, or a word of the comment.
+    '<!-- "battledore" ignore -->',
+    '<!-- swans ignore -->',
+    '<!-- batledore swims -->',
+    '<!-- -->',
+  ])('%s is no switch', (comment) => {
+    expect(run(`${comment}\n\n20`)).toMatchObject({ kept: '20', problems: [], unused: [] })
   })
 
   it('still silences what is spelt well beside it', () => {
