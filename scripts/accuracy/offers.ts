@@ -10,6 +10,9 @@ import { toProblemLine } from '../../src/problem/index.ts'
 import type { Resources } from '../../src/resources/types.ts'
 import { readRows } from './read-rows.ts'
 
+/** Stands for an offer to leave the word out. */
+export const LEFT_OUT = '-'
+
 /** What scripts/accuracy/data/offer-judgements.tsv says of an offer; its head says what each means. */
 const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
 type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
@@ -29,7 +32,7 @@ export interface FirstOffer {
   readonly step: string
   readonly word: string
   readonly sentence: string
-  /** The word offered first; undefined for none. */
+  /** The word offered first, or that the word goes; undefined for none. */
   readonly offer: string | undefined
   readonly verdict: OfferVerdict | undefined
 }
@@ -65,7 +68,8 @@ async function findFirst(
     suggest: true,
   })
   if (!isChecked(result)) throw new Error(result.problems.map(toProblemLine).join('\n'))
-  return result.messages.find((message) => message.word === word && message.reason !== undefined)?.suggestions[0]
+  const found = result.messages.find((message) => message.word === word && message.reason !== undefined)
+  return found?.suggestions[0] ?? (found?.canGo ? LEFT_OUT : undefined)
 }
 
 const read = (name: string): readonly string[] =>

@@ -65,11 +65,18 @@ const addToMessages = (
   messages.map((message) => {
     const place = wantsWord(message) ? places.get(message.start) : undefined
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
-    const suggestions = suggest(place, suggester)
+    const wanted = { word: place.word.text, place: toSurroundings(place.word, place.sentence) }
+    const suggestions = suggester.suggest(wanted)
     if (suggestions.length > 0) return { ...message, suggestions }
+    const canGo = suggester.canGo(wanted)
     const key = toWordKey(place.word.text)
-    const note = message.note && toSilentNote(message.note, countOf(key), isLittleWord(key))
-    return { ...message, note, ...(message.note !== undefined && { ruleNote: message.note }) }
+    const note = message.note && toSilentNote(message.note, { count: countOf(key), isLittle: isLittleWord(key), canGo })
+    return {
+      ...message,
+      note,
+      ...(message.note !== undefined && { ruleNote: message.note }),
+      ...(canGo && { canGo }),
+    }
   })
 
 function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
@@ -79,9 +86,6 @@ function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
       for (const word of sentence.words) places.set(word.start, { word, sentence })
   return places
 }
-
-const suggest = ({ word, sentence }: Place, suggester: Suggester): readonly string[] =>
-  suggester.suggest({ word: word.text, place: toSurroundings(word, sentence) })
 
 /** One sentence has several messages. */
 const textsOf = new WeakMap<Sentence, readonly string[]>()

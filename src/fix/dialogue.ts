@@ -11,17 +11,18 @@ export type Answer =
   | { readonly kind: 'typed'; readonly word: string }
   | { readonly kind: 'leave'; readonly everywhere: boolean }
   | { readonly kind: 'keep' }
-  | { readonly kind: 'heart' | 'name' | 'quit' | 'undo' }
+  | { readonly kind: 'heart' | 'name' | 'out' | 'quit' | 'undo' }
 
 const LETTERS = { h: 'heart', q: 'quit', u: 'undo' } as const
 
 /** Undefined where it is none of what was offered. `=a` is the word `a`, where a letter alone means something to do. */
-export function parseAnswer(text: string, { suggestions, name, slot }: Finding): Answer | undefined {
+export function parseAnswer(text: string, { suggestions, name, slot, out }: Finding): Answer | undefined {
   const plain = text.trim().replace(/\s+/g, ' ')
   const answer = plain.toLowerCase()
   if (answer === '' || answer === 'l') return { kind: 'leave', everywhere: false }
   if (answer === 'la') return { kind: 'leave', everywhere: true }
   if (answer === 'n') return name === undefined ? undefined : { kind: 'name' }
+  if (answer === 'o' && out !== undefined) return { kind: 'out' }
   if (answer === 'k') return { kind: 'keep' }
   if (answer === 'h' || answer === 'q' || answer === 'u') return { kind: LETTERS[answer] }
   const [, number, all] = /^(\d)(a?)$/.exec(answer) ?? []
@@ -34,11 +35,12 @@ export function parseAnswer(text: string, { suggestions, name, slot }: Finding):
 /** The line with the word marked, what is wrong, and what can be done. */
 export function toQuestion(finding: Finding, view: { readonly width: number; readonly paint: Paint }): string {
   const { width, paint } = view
-  const { message, suggestions, name, slot } = finding
+  const { message, suggestions, name, slot, out } = finding
   const wrapped = (text: string): string[] => wrap(toPrintable(text), width - 2).map((line) => `  ${line}`)
   const toDo = [
     ...(suggestions.length > 0 ? ['a number: this word instead (1a: everywhere in this story)'] : []),
     ...(slot ? [suggestions.length > 0 ? 'or type a word of your own' : 'type a word of your own'] : []),
+    ...(out === undefined ? [] : ['o: leave the word out']),
     ...(name === undefined ? [] : [`n: ${name} is a name`]),
     'h: known by heart',
     'k: keep it, with a reason',

@@ -3,7 +3,8 @@
 import type { Message } from '../lint/types.ts'
 import type { Lines, Range, Story } from '../story/index.ts'
 import { hasCapital, toBareName } from '../usage/likely-names.ts'
-import { createSlots, type Slot } from './put-in.ts'
+import type { Edit } from './edit.ts'
+import { createSlots, type Slot, takeOut } from './put-in.ts'
 
 /** One place to decide on: the stretch of source that another word would take. */
 export interface Finding extends Range {
@@ -12,6 +13,8 @@ export interface Finding extends Range {
   readonly word: string
   /** What could stand there instead. */
   readonly suggestions: readonly string[]
+  /** What takes the word out, where the sentence does without it. */
+  readonly out: Edit | undefined
   /** Where another word goes; undefined where marks reach beyond the word, so that none can be put in: `**The b**oat`. */
   readonly slot: Slot | undefined
   /** The name that it would be; undefined where it does not look like one. */
@@ -54,6 +57,7 @@ export function toFindings(
     return [
       {
         ...{ message, word, start, end, lineText, suggestions, slot },
+        out: slot && message.canGo ? takeOut(slot, source) : undefined,
         name: isName ? bare : undefined,
         line: lines.toPoint(start).line,
         column: start - lineStart,

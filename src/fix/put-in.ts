@@ -17,6 +17,8 @@ export interface Slot extends Range {
   readonly word: string
   /** The `a` or `an` right before it. */
   readonly article: (Range & { readonly text: string }) | undefined
+  /** The word right after it, with nothing but space or a comma between; undefined for none. */
+  readonly next: (Range & { readonly text: string }) | undefined
   readonly emphasised: readonly Emphasised[]
 }
 
@@ -51,11 +53,13 @@ function toSlot({ word, sentence }: Place, source: string, ranges: FindWordRange
   const stretch = source.slice(word.start, word.end) === word.text ? word : ranges(word)
   if (stretch === undefined) return undefined
   const { start, end } = stretch
-  const before = sentence.words[sentence.words.indexOf(word) - 1]
+  const at = sentence.words.indexOf(word)
+  const [before, after] = [sentence.words[at - 1], sentence.words[at + 1]]
   const isArticle = before !== undefined && /^an?$/i.test(source.slice(before.start, before.end))
   const isRightBefore = isArticle && /^[\s*_]*$/.test(source.slice(before.end, start))
   return {
     ...{ start, end, word: word.text },
+    next: after && /^,?\s+$/.test(source.slice(end, after.start)) ? after : undefined,
     article: isRightBefore ? { start: before.start, end: before.end, text: before.text } : undefined,
     emphasised: sentence.block.emphasis
       .filter((one) => one.start >= start && one.end <= end)
@@ -74,6 +78,25 @@ export function putIn(slot: Slot, source: string, text: string): Edit {
   const fitting = toCaseOf(article.text, opensWithVowel(text) ? 'an' : 'a')
   if (fitting.toLowerCase() === article.text.toLowerCase()) return { start, end, text: emphasised }
   return { start: article.start, end, text: fitting + source.slice(article.end, start) + emphasised }
+}
+
+/**
+ * Takes the word out with the space beside it; the word after it takes its capital, and the article before it follows. Undefined
+ * where other marks stand between the words.
+ */
+export function takeOut(slot: Slot, source: string): Edit | undefined {
+  const { start, end, word, next, article } = slot
+  if (next === undefined) {
+    const [gap = ''] = /[ \t]*$/.exec(source.slice(0, start)) ?? []
+    return gap === '' || slot.emphasised.length > 0 ? undefined : { start: start - gap.length, end, text: '' }
+  }
+  const first = source.slice(next.start, next.start + 1)
+  if (slot.emphasised.length > 0 || !/\p{L}/u.test(first)) return undefined
+  const opens = word !== word.toLowerCase() && first !== first.toUpperCase()
+  const rest = opens ? { end: next.start + 1, text: first.toUpperCase() } : { end: next.start, text: '' }
+  if (article === undefined) return { start, ...rest }
+  const fitting = toCaseOf(article.text, opensWithVowel(next.text) ? 'an' : 'a')
+  return { start: article.start, end: rest.end, text: fitting + source.slice(article.end, start) + rest.text }
 }
 
 /** By sound: a unit, an hour. Common practice, no source. */

@@ -219,4 +219,6 @@ export interface Message extends Range {
   readonly ruleNote?: string
   readonly url: string
   readonly suggestions: readonly string[]
+  /** That nothing could stand there instead, and the sentence does without the word. */
+  readonly canGo?: true
 }

@@ -56,26 +56,35 @@ export function toWordNote({ word, judged, reason }: WordFault, context: StoryCo
   return `Use another word, or keep this one for step ${readableAt}${whole}.`
 }
 
+/** What is known of a word that no other can stand for. */
+interface Silence {
+  /** How often it runs in the story. */
+  readonly count: number
+  readonly isLittle: boolean
+  /** Whether the sentence does without it. */
+  readonly canGo: boolean
+}
+
 /**
  * The same advice where no word can be put in its place: to word it anew, or to teach it, with how much hangs on that. Every
  * note that says `Use another word` has its answer here.
- * @param count how often the word runs in the story
  */
-export function toSilentNote(note: string, count: number, isLittle: boolean): string {
+export function toSilentNote(note: string, { count, isLittle, canGo }: Silence): string {
   const times = `it comes ${count === 1 ? 'once' : `${count} times`} in this story`
-  const none = isLittle ? 'No other word does what this little one does' : 'No word fits here'
+  const none = canGo
+    ? 'The sentence does without it: leave it out'
+    : isLittle
+      ? 'No other word does what this little one does: word it anew'
+      : 'No word fits here: word it anew'
   return note
     .replace(
       /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/,
-      (_, step: string) => `${none}: word it anew, keep it for step ${step}, or teach it (${times}).`,
+      (_, step: string) => `${none}, keep it for step ${step}, or teach it (${times}).`,
     )
-    .replace(
-      /^Use another word, or teach (.*?)\.(?= |$)/,
-      (_, rest: string) => `${none}: word it anew, or teach ${rest} (${times}).`,
-    )
+    .replace(/^Use another word, or teach (.*?)\.(?= |$)/, (_, rest: string) => `${none}, or teach ${rest} (${times}).`)
     .replace(
       'No step of this sequence makes the word readable: use another word, or teach it as a sight word.',
-      `No step of this sequence makes the word readable. ${none}: word it anew, or teach it as a sight word (${times}).`,
+      `No step of this sequence makes the word readable. ${none}, or teach it as a sight word (${times}).`,
     )
 }
 

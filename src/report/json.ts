@@ -62,5 +62,6 @@ function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'
     note: message.note ?? null,
     url: message.url,
     suggestions: message.suggestions,
+    leaveOut: message.canGo === true,
   }
 }

@@ -6,7 +6,7 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { findCures } from '../fix/cures.ts'
 import type { Edit } from '../fix/edit.ts'
 import { addToList } from '../fix/head-list.ts'
-import { createSlots, type FindSlot, putIn } from '../fix/put-in.ts'
+import { createSlots, type FindSlot, putIn, takeOut } from '../fix/put-in.ts'
 import { switchOff } from '../fix/switch-off.ts'
 import type { Message } from '../lint/types.ts'
 import { toDiagnostic } from './diagnostics.ts'
@@ -50,6 +50,8 @@ async function toFixes(
 ): Promise<Fix[]> {
   const { word, rule } = message
   const fixes: Fix[] = toReplacements(message, story.source, slots)
+  const slot = message.canGo ? slots(message.start) : undefined
+  if (slot) fixes.push({ title: `Leave out “${slot.word}”`, edit: takeOut(slot, story.source), isPreferred: true })
   const { name, heart, canBeKept } = findCures(message, context.names)
   if (name !== undefined) {
     fixes.push({

@@ -1,7 +1,7 @@
 // The table of words that a teacher can put for another in most sentences, each with where it can stand.
 
+import { CONDITIONS } from './conditions.ts'
 import type { PartOfSpeech } from './facts.ts'
-import { CONDITIONS } from './surroundings.ts'
 
 export interface StandIn {
   /** One word or several: `go up`. Of several doing words, the first is inflected; of others, the last. */
@@ -13,7 +13,12 @@ export interface StandIn {
 export interface StandIns {
   /** Nearest first. `form`: for the word as it is, not inflected. */
   find(word: string, kind: PartOfSpeech | 'form'): readonly StandIn[]
+  /** Where a sentence does without the word, as signs of src/words/leaving-out.ts. */
+  leaves(word: string, kind: PartOfSpeech | 'form'): readonly string[]
 }
+
+/** Stands in the table for nothing at all. */
+const NOTHING = '-/'
 
 const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
   noun: 'n',
@@ -27,12 +32,20 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
 /** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
 export function openStandIns(text: string): StandIns {
   let rows: ReadonlyMap<string, string> | undefined
+  const cells = (word: string, kind: PartOfSpeech | 'form'): readonly string[] => {
+    rows ??= toRows(text)
+    return rows.get(`${word}\t${KINDS[kind]}`)?.split(' ') ?? []
+  }
+  const isNothing = (cell: string): boolean => cell.startsWith(NOTHING)
   return {
-    find(word, kind) {
-      rows ??= toRows(text)
-      const found = rows.get(`${word}\t${KINDS[kind]}`)
-      return found === undefined ? [] : found.split(' ').map(toStandIn)
-    },
+    find: (word, kind) =>
+      cells(word, kind)
+        .filter((cell) => !isNothing(cell))
+        .map(toStandIn),
+    leaves: (word, kind) =>
+      cells(word, kind)
+        .filter(isNothing)
+        .map((cell) => cell.slice(NOTHING.length)),
   }
 }
 

@@ -1,9 +1,12 @@
 // Whether a word can stand at a place by grammar alone: article, neighbours, and what has no plural and no `a`.
 
+import { MASS } from './mass.ts'
 import {
   DETERMINERS,
   type FactsOf,
   isAfterBe,
+  isAfterDegree,
+  isAfterLink,
   isDetermined,
   mayStandAs,
   nextOf,
@@ -11,13 +14,6 @@ import {
   type Surroundings,
 } from './surroundings.ts'
 import type { WordUse } from './use.ts'
-
-/** Naming words of stuff and the like, which stand without `a`: `had fun`. Sorted; the project's own judgement. */
-const MASS: ReadonlySet<string> = new Set(
-  'bed cash class corn dad damage dinner dirt dust eat fire fog food football fun gold grain gran grandad grandma grass grief ham harm hay home joy junk kin land lots luck lunch meat milk mom mud mum noon paper prison rain risk rubbish sand school sickness snow soil sun supper water wind wood work'.split(
-    ' ',
-  ),
-)
 
 /** What one can be without `a`: `he is king`. */
 const ROLES: ReadonlySet<string> = new Set(['boss', 'head', 'king'])
@@ -31,23 +27,91 @@ const isJoinedTo = (text: string, { before, after }: Surroundings): boolean =>
   (/^(?:and|or|,)$/.test(before.at(-1) ?? '') && before.at(-2) === text) ||
   (/^(?:and|or|,)$/.test(after[0] ?? '') && after[1] === text)
 
+/** What somebody takes, has or makes without taking anything: `took no notice`, `gave a cry`. */
+const DONE =
+  /^(?:a?part|attention|bath|birth|break|breath|bow|care|chance|cry|cover|ease|energy|fun|heart|hold|home|kiss|life|look|notice|note|part|photo|picture|place|pity|rest|root|seat|sense|shape|shelter|shower|smile|time|trouble|turn|turns|walk|way)s?$/
+
+/** Whether the word and what follows say one thing together, so that no other word can take its part. */
+function isPhrase({ after }: Surroundings): boolean {
+  const end = after.findIndex((word) => !/\p{L}/u.test(word))
+  const near = after.slice(0, end < 0 ? 3 : Math.min(end, 3))
+  return near.some(
+    (word, at) =>
+      DONE.test(word) &&
+      (at === 0 ||
+        /^(?:an?|any|big|deep|good|her|his|long|my|no|our|short|some|the|their|your)$/.test(near[at - 1] ?? '')),
+  )
+}
+
+/** `all their work`, `some work`: there is no `some job`. */
+const isStuffWanted = ({ before }: Surroundings): boolean =>
+  /^(?:all|enough|more|most|much|some)$/.test(before.at(-1) ?? '') ||
+  (before.at(-2) === 'all' && DETERMINERS.has(before.at(-1) ?? ''))
+
+/** After these `of` may follow: `afraid of him`. */
+const OF = /(?:^|\b)(?:afraid|fond|full|scared|sick|tired)$/
+
+/** What follows a describing word goes with just that word: `pleased with him`; and there is no `more big`. */
+function canDescribe(text: string, place: Surroundings): boolean {
+  const [prev, next] = [prevOf(place) ?? '', nextOf(place) ?? '']
+  if (/^(?:at|by|with)$/.test(next)) return !isAfterLink(place)
+  if (next === 'of') return OF.test(text)
+  return !/^(?:least|less|more|most)$/.test(prev) || /[aeiouy]+[^aeiouy]+[aeiouy]/.test(text)
+}
+
+/** A doing word and a little one that say one thing together: `look after` is not to look. The project's own list, no source. */
+const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
+  [/^(?:came|come|comes|coming)$/, /^(?:about|across|along|around|over|true)$/],
+  [/^(?:gave|give|given|gives|giving)$/, /^(?:away|birth|in|out|up)$/],
+  [/^(?:look|looked|looking|looks)$/, /^(?:after|forward|like|out)$/],
+  [/^(?:broke|break|breaks|breaking|broken)$/, /^(?:down|in|into|out|up)$/],
+  [/^(?:call|called|calling|calls)$/, /^(?:for|in|off|on)$/],
+  [/^(?:carried|carries|carry|carrying)$/, /^(?:on|out)$/],
+  [/^(?:fall|fallen|falling|falls|fell)$/, /^(?:apart|asleep|for|in|out|over)$/],
+  [/^(?:hold|holding|holds|held)$/, /^(?:back|on|out|up)$/],
+  [/^(?:make|makes|making|made)$/, /^(?:for|fun|off|out|sure|up)$/],
+  [/^(?:pick|picked|picking|picks)$/, /^(?:on|out|up)$/],
+  [/^(?:run|ran|running|runs)$/, /^(?:after|into|out|over)$/],
+  [/^(?:stand|standing|stands|stood)$/, /^(?:by|for|out)$/],
+  [/^(?:take|taken|takes|taking|took)$/, /^(?:after|care|off|on|out|over|part|place|turns|up)$/],
+  [/^(?:turn|turned|turning|turns)$/, /^(?:down|off|on|out|over|to)$/],
+  [/^(?:work|worked|working|works)$/, /^(?:on|out)$/],
+]
+
+const isPair = (word: string, next: string | undefined): boolean =>
+  next !== undefined && PAIRS.some(([first, second]) => first.test(word) && second.test(next))
+
+/** The word that another is to stand for, in its sentence. */
+export interface Standing {
+  readonly word: string
+  readonly use: WordUse
+  readonly place: Surroundings
+}
+
 /** Says nothing of meaning. */
-export function canStand(text: string, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
+export function canStand(text: string, { word, use, place }: Standing, factsOf: FactsOf): boolean {
   const words = text.split(' ')
   const [first = '', last = ''] = [words[0], words.at(-1)]
   const [prev, next] = [prevOf(place), nextOf(place)]
   if (first === prev || last === next || isJoinedTo(text, place)) return false
   if (!mayStandAs(use.part, place)) return false
+  // `very not big`.
+  if (first === 'not' && isAfterDegree(place)) return false
+  if (use.part === 'verb' && (isPhrase(place) || isPair(word, next))) return false
+  // `as soon as`
+  if (prev === 'as' && next === 'as' && words.length > 1) return false
   // `the only pleasure` is no `the just pleasure`, `a very big hen` no `a so big hen`.
   if (use.part === 'adverb' && prev !== undefined && DETERMINERS.has(prev)) return false
   // An owner with nothing but an apostrophe: `her parents' house`.
   if (next === "'" && words.length > 1) return false
+  if (use.part === 'adjective') return canDescribe(text, place)
   if (use.part !== 'noun') return true
   // The first half of a name for a thing: `garden wall`.
   if (next !== undefined && factsOf(next)?.main === 'noun') return false
+  if (use.inflection === 'none' && isStuffWanted(place) && !MASS.has(last)) return false
   if (use.inflection !== 'none')
     return use.inflection !== 'plural' || words.includes('and') || !MASS.has(last.replace(/s$/, ''))
-  if (/^an? /.test(text)) return !isDetermined(place, factsOf)
+  if (/^(?:an?|the) /.test(text)) return !isDetermined(place, factsOf)
   if (isDetermined(place, factsOf)) return !(isAfterArticle(place) && MASS.has(last))
   return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
 }

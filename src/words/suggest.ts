@@ -3,13 +3,15 @@
 
 import { type Candidates, createCandidates, type SuggestSources } from './candidates.ts'
 import { EDGE, type Neighbours } from './company.ts'
+import { CONDITIONS } from './conditions.ts'
 import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
+import { canGo } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
 import { canStand } from './stand.ts'
 import type { StandIn } from './stand-ins.ts'
-import { CONDITIONS, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
+import { isAfterBe, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
 import { findUse, type WordUse } from './use.ts'
 
 /** The word to replace, and where it stands. */
@@ -24,6 +26,8 @@ export interface Wanted {
 export interface Suggester {
   /** At most five, best first, in the case of the word; several words for one: `got up`. */
   suggest(wanted: Wanted): readonly string[]
+  /** Whether the sentence does without the word. */
+  canGo(wanted: Wanted): boolean
 }
 
 const MOST = 5
@@ -38,7 +42,21 @@ export function createSuggester(sources: SuggestSources): Suggester {
     candidates,
     natureOf: keep((written) => findNature(written, candidates, sources.data)),
   }
-  return { suggest: ({ word, place = NOWHERE, use }) => findOffers(word, place, use, tools) }
+  return {
+    suggest: ({ word, place = NOWHERE, use }) => findOffers(word, place, use, tools),
+    canGo: ({ word, place = NOWHERE, use }) => canGoHere(word, place, use, tools),
+  }
+}
+
+function canGoHere(written: string, place: Surroundings, given: WordUse | undefined, tools: Tools): boolean {
+  const { whole, way, owner } = tools.natureOf(written)
+  if (owner !== '') return false
+  const { factsOf } = tools.candidates
+  const facts = way === 'replaced' ? factsOf(whole) : undefined
+  const use = facts && (given ?? findUse(whole, facts, place, factsOf))
+  // What only stands before a thing describes it, though the sentence does not tell what else it might be.
+  const part = use?.part ?? (facts?.main === 'adjective' ? facts.main : undefined)
+  return canGo({ word: whole, part, place }, tools.data.standIns, factsOf)
 }
 
 interface Tools extends SuggestSources {
@@ -61,7 +79,8 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
     for (const text of find(stem, use, place, tools)) {
       if (offers.length === MOST) return offers
       const offer = toCaseOf(written, withOwner(text, owner))
-      if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
+      if (!offers.includes(offer) && text !== stem && canStand(text, { word: stem, use, place: end }, factsOf))
+        offers.push(offer)
     }
   return offers
 }
@@ -81,6 +100,15 @@ function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
 
 const holds = ({ where }: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
   where === undefined || CONDITIONS[where]?.(place, candidates.factsOf) === true
+
+/** What is acted on stands before it, `he was chased`, so that only what acts on something can stand here. */
+const isPassive = ({ part, inflection }: WordUse, place: Surroundings): boolean =>
+  part === 'verb' && inflection === 'participle' && isAfterBe(place)
+
+/** One word, or one with where to: `was put up`; not `was run after`. */
+const actsAlone = ({ text, where }: StandIn): boolean =>
+  (where === undefined || where === 'o' || where === 'P') &&
+  /^(?!get|got|ha[ds]|have|having)[^ ]+(?: (?:away|back|down|in|off|out|up))?$/.test(text)
 
 /** `didn't` → `did not`; not where a question turns the two words round: `didn't he`. */
 function writeOut(written: string, word: string, place: Surroundings, tools: Tools): string[] {
@@ -103,7 +131,7 @@ const withOwner = (text: string, owner: string): string =>
 const fromTable = (word: string, use: WordUse, place: Surroundings, tools: Tools): string[] =>
   tools.candidates
     .listed(word, use)
-    .filter((standIn) => holds(standIn, place, tools))
+    .filter((standIn) => (isPassive(use, place) ? actsAlone(standIn) : holds(standIn, place, tools)))
     .map(({ text }) => text)
 
 function fromTree(word: string, use: WordUse, place: Surroundings, tools: Tools): string[] {

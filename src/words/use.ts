@@ -6,6 +6,7 @@ import {
   BEFORE_BASE,
   DEGREES,
   DETERMINERS,
+  endsClause,
   type FactsOf,
   isAfterBe,
   isAfterDegree,
@@ -13,6 +14,8 @@ import {
   isAfterHelper,
   isAfterLink,
   nextOf,
+  OBJECTS,
+  PARTICLES,
   PREPOSITIONS,
   prevOf,
   type Surroundings,
@@ -48,12 +51,14 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   if (open.length === 1) return main
   const can = (part: PartOfSpeech): PartOfSpeech | undefined => (open.includes(part) ? part : undefined)
   const [prev, next] = [prevOf(place), nextOf(place)]
+  if (isGerund(word, place, factsOf)) return can('verb')
   if (DEGREES.has(word) && next !== undefined && factsOf(next)?.main === 'adjective') return can('adverb')
   const isLed = next !== undefined && leadsNoun(next, factsOf)
   const describing = (): PartOfSpeech | undefined =>
     can(isLed ? 'adjective' : 'noun') ?? can('noun') ?? can('adjective')
   if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
   if (isAfterHelper(place) && inflection === 'none') return can('verb')
+  if (prev === 'you' && isLed && can('adjective') && main !== 'verb') return 'adjective'
   if (prev !== undefined && DOERS.has(prev)) return can('verb')
   if (isAfterHave(place) && /^(?:past|participle)$/.test(inflection)) return can('verb')
   if (isAfterDegree(place)) return can('adjective') ?? can('adverb')
@@ -61,9 +66,59 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   if (isAfterLink(place)) return inflection === 'ing' ? can('verb') : (can('adjective') ?? can('noun'))
   const before = prev === undefined ? undefined : factsOf(prev)
   if (before?.main === 'adjective' || (prev !== undefined && PREPOSITIONS.has(prev))) return describing()
+  if (isDoneTo(word, next) && can('verb')) return 'verb'
+  // `caused trouble for me`
+  if (main === 'noun' && before?.main === 'verb' && (endsClause(next) || PREPOSITIONS.has(next ?? ''))) return 'noun'
+  if (isLed && before?.partsOfSpeech.includes('adjective')) return can('adjective')
+  // `Cook the rice.`, `Come in.`
+  if (mayOpen(prev) && main === 'verb' && inflection === 'none' && isAsked(next)) return 'verb'
+  if (isOpening(prev) && main === 'noun' && next !== undefined && isFiniteForm(factsOf(next))) return 'noun'
   // After a name or a naming word, a form that only doing words have is one.
   if (main === 'verb' && inflection !== 'none' && inflection !== 'ing') return can('verb')
-  return open.length === 2 && can('adverb') ? main : undefined
+  if (open.length !== 2 || can('adverb') === undefined) return undefined
+  // `worked hard`, and `far and wide`; but `big and strong`.
+  const leader = prev === 'and' ? factsOf(place.before.at(-2) ?? '') : before
+  if (main === 'adjective' && leader?.main === 'verb') return 'adverb'
+  return main === 'adjective' && leader?.main === 'adverb' ? undefined : main
+}
+
+/** A form in -ed, and what it is done to or where to: `and hurried home`. */
+const isDoneTo = (word: string, next: string | undefined): boolean => /[^e]ed$/.test(word) && isAsked(next)
+
+const isOpening = (prev: string | undefined): boolean => prev === undefined || !/[\p{L}\p{N}]/u.test(prev)
+
+/** Nothing before it, or what joins a clause: `hurry up and take it`. */
+const mayOpen = (prev: string | undefined): boolean =>
+  isOpening(prev) || /^(?:and|but|or|please|then)$/.test(prev ?? '')
+
+/** What follows a doing word by which somebody is asked: `Take the hat.` */
+const isAsked = (next: string | undefined): boolean =>
+  next !== undefined && (DETERMINERS.has(next) || OBJECTS.has(next) || PARTICLES.has(next))
+
+/** A form that only says what somebody does or did: `gives`, `gave`. */
+const isFiniteForm = (facts: WordFacts | undefined): boolean =>
+  facts?.main === 'verb' && (facts.inflection === 'third' || facts.inflection === 'past')
+
+/** After these a form in -ing says what is done: `stopped crying`. */
+const ASPECTS =
+  /^(?:began|begin|begins|busy|enjoy|enjoyed|enjoys|finish|finished|go|goes|going|hate|hated|keep|keeps|kept|like|liked|likes|love|loved|loves|start|started|starting|starts|stop|stopped|stops|went)$/
+
+/** `for guarding the hut`, `stopped crying`, `fell down, scaring the men`. */
+function isGerund(word: string, place: Surroundings, factsOf: FactsOf): boolean {
+  if (!/[a-z]{2}ing$/.test(word)) return false
+  const [prev, next] = [prevOf(place), nextOf(place)]
+  if (prev !== undefined && ASPECTS.test(prev)) return true
+  const isActing = next !== undefined && (DETERMINERS.has(next) || OBJECTS.has(next))
+  const isLed = prev !== undefined && (PREPOSITIONS.has(prev) || prev === ',' || factsOf(prev)?.main === 'noun')
+  if (isLed && isActing) return true
+  // `heard her crying`, `a dog barking at me`
+  const isOne = prev !== undefined && (/^(?:her|him|it|me|them|us|you)$/.test(prev) || isNamed(prev, factsOf))
+  return isOne && factsOf(word)?.main !== 'noun' && (endsClause(next) || PREPOSITIONS.has(next ?? ''))
+}
+
+const isNamed = (word: string, factsOf: FactsOf): boolean => {
+  const facts = factsOf(word)
+  return /\p{L}/u.test(word) && (facts === undefined || facts.main === undefined || facts.main === 'noun')
 }
 
 /** Whether a word opens what a describing word before it can describe. */
@@ -98,7 +153,8 @@ const FORMS: Readonly<Record<PartOfSpeech, readonly Inflection[]>> = {
 
 /** The form of a part of speech that the word has, where it is not its main one: `runs` as a naming word is a plural. */
 function toUse(word: string, part: PartOfSpeech, { main, inflection }: WordFacts): WordUse {
-  if (part === main || inflection === 'none') return { part, inflection: part === main ? inflection : 'none' }
+  if (part === main) return { part, inflection }
+  if (inflection === 'none' && !(part === 'verb' && /[a-z]{2}(?:ing|[^e]ed)$/.test(word))) return { part, inflection }
   const found = toBases(word.toLowerCase()).find((base) => FORMS[part].includes(base.inflection))
   return { part, inflection: found?.inflection ?? 'none' }
 }

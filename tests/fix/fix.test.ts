@@ -146,6 +146,31 @@ describe('replacing words', () => {
     expect(text).toBe(wanted.replace('WORD', finding?.suggestions[0] ?? '-'))
   })
 
+  it.each([
+    ['Meg had a very big hat.', 'Meg had a big hat.'],
+    ['Meg had a beautiful egg.', 'Meg had an egg.'],
+    ['Very big men sat.', 'Big men sat.'],
+    ['So he sat.', 'He sat.'],
+    ['Suddenly, he sat.', 'He sat.'],
+    ['Meg sat, and then he sat.', 'Meg sat, and he sat.'],
+    ['Meg sat quietly.', 'Meg sat.'],
+    ['Meg sat\nquietly.', 'Meg sat\nquietly.'],
+    ['Meg had a **very** big hat.', 'Meg had a **very** big hat.'],
+  ])('%s: a word goes with its space, its capital and its article', async (source, wanted) => {
+    const all = await find(source)
+    const { text } = await applyDecisions(
+      source,
+      decideByFirst(all.map((finding) => ({ ...finding, suggestions: [] }))),
+    )
+    expect(text).toBe(wanted)
+  })
+
+  it('joins a word that goes and the word behind it that changes', async () => {
+    const all = await find('Meg had a very enormous hat. Very enormous men sat.')
+    const { text } = await applyDecisions('Meg had a very enormous hat. Very enormous men sat.', decideByFirst(all))
+    expect(text).toBe('Meg had a big hat. Big men sat.')
+  })
+
   it.each(['**The h**ole is big.', 'The h[ol](x)e is big.', 'The h<b>ole is</b> big.', 'The ho<!-- ol -->le is big.'])(
     'offers no word where its marks would be left or lost: %s',
     async (source) => {

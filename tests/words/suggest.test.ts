@@ -19,6 +19,55 @@ function suggest(sentence: string, own = suggester): readonly string[] {
   return own.suggest({ word: (tokens[at] ?? '').slice(1, -1), place })
 }
 
+function canGo(sentence: string): boolean {
+  const tokens = sentence.match(/[\w'[\]]+|[^\w\s]/g) ?? []
+  const at = tokens.findIndex((token) => token.startsWith('['))
+  const lower = tokens.map((token) => token.toLowerCase())
+  const place = { before: lower.slice(0, at), after: lower.slice(at + 1) }
+  return suggester.canGo({ word: (tokens[at] ?? '').slice(1, -1), place })
+}
+
+describe('what a sentence does without', () => {
+  it.each([
+    'He is [very] big.',
+    'The [old] man sat.',
+    'She sat on a [shiny] red rug.',
+    '[All] the dogs ran.',
+    'They ate it [all].',
+    'He ate [some] buns.',
+    '[So] he sat.',
+    '[Then] the man ran.',
+    'She sat [down].',
+    'He thinks [that] she is sad.',
+    'He [quickly] ran.',
+    'They sat [quietly].',
+    'He [also] sat.',
+    'I had never seen it [before].',
+    '[Oh], let me help.',
+  ])('%s', (sentence) => {
+    expect(canGo(sentence)).toBe(true)
+  })
+
+  it.each([
+    'He is not [very] big.',
+    'He is [so] big that he fell.',
+    'The man is [old].',
+    'He had a [little] milk.',
+    'The very [old] man sat.',
+    'He had no [old] hat.',
+    'He sat [all] day.',
+    '[So] did he.',
+    'He can see [some] day.',
+    'He ran more [slowly].',
+    'He [hardly] ran.',
+    'It went [badly].',
+    'The dog [that] bit him ran.',
+    'He is [then].',
+  ])('%s: not here', (sentence) => {
+    expect(canGo(sentence)).toBe(false)
+  })
+})
+
 describe('what could stand for a word', () => {
   it.each([
     ['The [children] sat.', 'kids'],
@@ -76,6 +125,25 @@ describe('what could stand for a word', () => {
     ['He is big and [powerful].', undefined],
   ])('%s → %s, of little words', (sentence, offer) => {
     expect(suggest(sentence, little)[0]).toBe(offer)
+  })
+
+  it.each([
+    ['He was [tired] of it.', 'is in need of rest of it', 'in need of rest'],
+    ['He [looked] after the dog.', 'what two words say together', 'was'],
+    ['It is as big [as] soon.', 'a little word', 'when'],
+    ['He [took] no notice.', 'what is done without taking anything', 'got'],
+    ['It was too [small].', 'very not big', 'not big'],
+  ])('%s: never %s', (sentence, _, offer) => {
+    const any = createSuggester({ ...sources, isReadable: () => true })
+    expect(suggest(sentence, any)).not.toContain(offer)
+  })
+
+  it('knows what is done to one from what one does', () => {
+    const any = createSuggester({ ...sources, isReadable: () => true })
+    expect(suggest('The dog was [helped].', any)).toContain('aided')
+    expect(suggest('They stopped [crying].', any)).toContain('sobbing')
+    expect(suggest('The work was [hard].', any)).toContain('tough')
+    expect(suggest('He worked [hard].', any)).toEqual(['a lot'])
   })
 
   it('goes by what stands around the word', () => {

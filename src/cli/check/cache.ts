@@ -132,7 +132,7 @@ export function openCache(file: string, program: string, runSettings: RunSetting
 /** As if nobody had looked for words that could stand there; what a rule itself expects is about no word. */
 const withoutSuggestions = (story: CheckedStory): CheckedStory => ({
   ...story,
-  messages: story.messages.map(({ ruleNote, ...message }) => {
+  messages: story.messages.map(({ ruleNote, canGo: _, ...message }) => {
     if (message.word === undefined || message.reason === undefined) return message
     return { ...message, note: ruleNote ?? message.note, suggestions: [] }
   }),

@@ -14,6 +14,8 @@ export type PackedMessage = readonly [
   letters: readonly number[],
   letterRanges: readonly number[],
   suggestions: readonly number[],
+  /** 1 where the sentence does without the word. */
+  canGo: 0 | 1,
 ]
 
 const NONE = -1
@@ -61,11 +63,12 @@ function packMessage(message: Message, { toNumber }: Texts): PackedMessage {
     message.letters.flat(),
     message.letterRanges.flatMap((range) => [range.start, range.end]),
     message.suggestions.map(toNumber),
+    message.canGo ? 1 : 0,
   ]
 }
 
 function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message {
-  const [texted, start, end, page, letters, ranges, more] = packed
+  const [texted, start, end, page, letters, ranges, more, canGo] = packed
   const [rule, severity, message, word, reason, readableAt, note, url, rulesOwn] = texted
   const find = (number: number | undefined): string | undefined => texts[number ?? NONE]
   const ruleNote = find(rulesOwn)
@@ -85,6 +88,7 @@ function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message
     ...(ruleNote !== undefined && { ruleNote }),
     url: find(url) ?? '',
     suggestions: more.map((number) => find(number) ?? ''),
+    ...(canGo === 1 && { canGo: true as const }),
   }
 }
 

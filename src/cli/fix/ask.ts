@@ -70,7 +70,7 @@ type Settled =
   | { readonly kind: 'replace'; readonly word: string; readonly everywhere: boolean }
   | { readonly kind: 'leave'; readonly everywhere: boolean }
   | { readonly kind: 'keep'; readonly reason: string }
-  | { readonly kind: 'heart' | 'name' | 'quit' | 'undo' }
+  | { readonly kind: 'heart' | 'name' | 'out' | 'quit' | 'undo' }
 
 function decide(finding: Finding, answer: Settled, { at, decisions, everywhere }: State): State {
   const made = toDecision(finding, answer)
@@ -86,6 +86,7 @@ function decide(finding: Finding, answer: Settled, { at, decisions, everywhere }
 function toDecision(finding: Finding, answer: Settled): Decision | undefined {
   if (answer.kind === 'replace') return { kind: 'replace', finding, word: answer.word }
   if (answer.kind === 'keep') return { kind: 'keep', finding, reason: answer.reason }
+  if (answer.kind === 'out') return { kind: 'out', finding }
   if (answer.kind === 'heart') return { kind: 'heart', word: toHeart(finding) }
   return answer.kind === 'name' && finding.name !== undefined ? { kind: 'name', word: finding.name } : undefined
 }

@@ -2,7 +2,7 @@
 
 import { findCures } from '../../fix/cures.ts'
 import { addToList } from '../../fix/head-list.ts'
-import { createSlots, type FindSlot, putIn } from '../../fix/put-in.ts'
+import { createSlots, type FindSlot, putIn, takeOut } from '../../fix/put-in.ts'
 import { toCaseOf } from '../../words/index.ts'
 import { toChanged } from './changes.ts'
 import { type FoundPlace, findSame } from './places.ts'
@@ -24,6 +24,7 @@ export async function toFixes(place: FoundPlace, path: string, state: DeskState)
   const known = await list('sight words', heart)
   return [
     ...toReplacements(place, path, slots),
+    ...toLeftOut(place, path, slots),
     ...(message.word !== undefined && message.reason !== undefined && slots(message.start)
       ? [{ kind: 'own' as const }]
       : []),
@@ -57,6 +58,14 @@ function toReplacements(place: FoundPlace, path: string, slots: FindSlot): reado
       ? [{ kind: 'replace', word: text, change, everywhere: toEverywhere(place, path, text, slots) ?? null }]
       : []
   })
+}
+
+/** The sentence without the word, where it does without it. */
+function toLeftOut({ message, prepared }: FoundPlace, path: string, slots: FindSlot): readonly Fix[] {
+  const slot = message.canGo ? slots(message.start) : undefined
+  const edit = slot && takeOut(slot, prepared.story.source)
+  const change = edit && toChanged(path, prepared.story.source, [edit])
+  return slot && change ? [{ kind: 'out', word: slot.word, change }] : []
 }
 
 /** Undefined where it stands once, or where one of its places cannot be changed. */

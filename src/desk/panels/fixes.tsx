@@ -71,6 +71,12 @@ function OtherFix({ fix, onAsk }: { readonly fix: Fix; onAsk(kind: 'keep' | 'own
   switch (fix.kind) {
     case 'replace':
       return null
+    case 'out':
+      return (
+        <button type="button" onClick={() => put(page, fix.change, `${fix.word} is left out.`)}>
+          Leave it out
+        </button>
+      )
     case 'name':
       return (
         <button type="button" onClick={() => put(page, fix.change, `${fix.name} is a name of this story.`)}>

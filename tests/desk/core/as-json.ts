@@ -27,6 +27,7 @@ export async function sayByDesk(ask: Ask, path: string, text: string, reader?: s
       ...{ rule, severity, message, line, offset: start, endOffset: end, page, word, reason, letters, readableAt },
       note: card.value.note,
       suggestions: card.value.fixes.flatMap((fix) => (fix.kind === 'replace' ? [fix.word] : [])),
+      leaveOut: card.value.fixes.some(({ kind }) => kind === 'out'),
     })
   }
   const { words, notYet, readableShare } = checked.total

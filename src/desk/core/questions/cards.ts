@@ -34,10 +34,11 @@ export interface Letters {
 
 /**
  * `everywhere` is there only where the word stands more than once and all its places can be changed. `keep` and `own` need a
- * reason or a word first: ask `fix`. `teach` changes the sequence file, never the story.
+ * reason or a word first: ask `fix`. `out` leaves the word out. `teach` changes the sequence file, never the story.
  */
 export type Fix =
   | { readonly kind: 'replace'; readonly word: string; readonly change: Changed; readonly everywhere: Changed | null }
+  | { readonly kind: 'out'; readonly word: string; readonly change: Changed }
   | { readonly kind: 'name'; readonly name: string; readonly change: Changed }
   | { readonly kind: 'heart'; readonly word: string; readonly change: Changed }
   | { readonly kind: 'keep' }
