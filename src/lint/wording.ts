@@ -77,6 +77,9 @@ export function toSilentNote(note: string, { count, isLittle, canGo }: Silence):
       ? 'No other word does what this little one does: word it anew'
       : 'No word fits here: word it anew'
   return note
+    .replace(/^(Teach it again first, or )use another word\./, (whole, lead: string) =>
+      canGo ? `${lead}leave this one out: the sentence does without it.` : whole,
+    )
     .replace(
       /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/,
       (_, step: string) => `${none}, keep it for step ${step}, or teach it (${times}).`,

@@ -211,9 +211,16 @@ describe('what to do about a word', () => {
     ['Teach it again first, or use another word.', 'Teach it again first, or use another word.'],
     ['', ''],
   ])('%j, where no other word fits', (note, expected) => {
-    expect(toSilentNote(note, 2, false)).toBe(expected.replace('twice', '2 times'))
-    expect(toSilentNote(note, 1, true)).toBe(
+    const said = (count: number, isLittle: boolean, canGo: boolean) => toSilentNote(note, { count, isLittle, canGo })
+    expect(said(2, false, false)).toBe(expected.replace('twice', '2 times'))
+    expect(said(1, true, false)).toBe(
       expected.replace('No word fits here', 'No other word does what this little one does').replace('twice', 'once'),
+    )
+    expect(said(1, true, true)).toBe(
+      expected
+        .replace('No word fits here: word it anew', 'The sentence does without it: leave it out')
+        .replace('use another word.', 'leave this one out: the sentence does without it.')
+        .replace('twice', 'once'),
     )
   })
 })
