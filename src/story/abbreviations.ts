@@ -23,8 +23,8 @@ const titles = new Set([
 /** May end a sentence: they do so before a capital, a digit or the end. */
 const tails = new Set(['a.m', 'approx', 'co', 'etc', 'inc', 'jr', 'ltd', 'p.m', 'sr', 'vs'])
 
-/** Never the end of a sentence, however they are written. */
-const leads = new Set(['e.g', 'eg', 'i.e', 'ie', 'viz'])
+/** Never the end of a sentence, however they are written; neither are `e.g.` and `i.e.`, as initials. */
+const leads = new Set(['eg', 'ie', 'viz'])
 
 /** How a word behaves with a full stop after it. `word`: as any word, and the stop ends the sentence. */
 export type StopKind = 'title' | 'initials' | 'initial' | 'tail' | 'word'

@@ -64,6 +64,7 @@ describe('parseEnglish', () => {
     const map = createTextMap()
     appendText(map, 'A hen sat. It hid.', 0, 18)
     expect(JSON.stringify(parseEnglish(map))).not.toContain('position')
+    expect(parseEnglish(map).type).toBe('ParagraphNode')
   })
 })
 
@@ -71,7 +72,8 @@ describe('toStopKind', () => {
   it.each([
     ['Mr', 'title'],
     ['mr', 'word'],
-    ['e.g', 'title'],
+    ['eg', 'title'],
+    ['e.g', 'initials'],
     ['p.m', 'tail'],
     ['etc', 'tail'],
     ['U.S', 'initials'],

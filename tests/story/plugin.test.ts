@@ -116,6 +116,21 @@ describe('storyPlugin', () => {
     }
   })
 
+  it('leaves out what has no place in the source', () => {
+    const add = () => (tree: MarkdownRoot) => {
+      const [first] = tree.children
+      if (first?.type === 'paragraph') {
+        first.children.push({ type: 'text', value: ' and hid.' })
+        first.children.push({ type: 'emphasis', children: [{ type: 'text', value: 'Yes' }] })
+      }
+      tree.children.push({ type: 'paragraph', children: [{ type: 'text', value: 'No' }] })
+    }
+    const file = new VFile('Tam sat')
+    const processor = unified().use(remarkParse).use(add).use(storyPlugin)
+    const tree = processor.runSync(processor.parse(file), file) as Root
+    expect(tree.data?.story?.pages.flatMap((page) => page.blocks.map((block) => block.text))).toEqual(['Tam sat'])
+  })
+
   it('takes an empty file', () => {
     expect(run('').tree.children).toEqual([])
     expect(run('').story.problems.map((it) => it.code)).toEqual(['empty'])
@@ -159,6 +174,52 @@ describe('storyFromTree', () => {
     const file = new VFile(text)
     const tree = processor.runSync(processor.parse(file), file) as Root
     expect(tree.data?.story?.pages[0]?.blocks).toHaveLength(2)
+  })
+
+  it('reads what stands in no paragraph, and leaves out what is for no child', () => {
+    const source = 'Tam sat. \r\nA `pig` hid.\n\nIt ran.'
+    const place = (from: number, to: number) => ({
+      start: { line: 1, column: from + 1, offset: from },
+      end: { line: 1, column: to + 1, offset: to },
+    })
+    const word = (from: number, to: number) => ({
+      type: 'WordNode' as const,
+      children: [{ type: 'TextNode' as const, value: source.slice(from, to), position: place(from, to) }],
+    })
+    const leaf = (type: 'PunctuationNode' | 'WhiteSpaceNode' | 'SourceNode', from: number, to: number) => ({
+      type,
+      value: source.slice(from, to),
+      position: place(from, to),
+    })
+    const tree: Root = {
+      type: 'RootNode',
+      children: [
+        {
+          type: 'SentenceNode',
+          children: [word(0, 3), leaf('WhiteSpaceNode', 3, 4), word(4, 7), leaf('PunctuationNode', 7, 8)],
+        },
+        leaf('WhiteSpaceNode', 8, 11),
+        {
+          type: 'SentenceNode',
+          children: [
+            ...[leaf('WhiteSpaceNode', 8, 11), word(11, 12), leaf('SourceNode', 13, 18), word(19, 22)],
+            leaf('PunctuationNode', 22, 23),
+          ],
+        },
+        {
+          type: 'ParagraphNode',
+          children: [{ type: 'SentenceNode', children: [word(25, 27), leaf('WhiteSpaceNode', 27, 28), word(28, 31)] }],
+        },
+        { type: 'SentenceNode', children: [word(0, 3)] },
+      ],
+    }
+    const story = storyFromTree(tree, source)
+    const blocks = story.pages[0]?.blocks ?? []
+    expect(blocks.map((it) => it.text)).toEqual(['Tam sat. \nA hid.', 'It ran', 'Tam'])
+    expect(
+      blocks[0]?.sentences.flatMap((it) => it.words.map(({ text, start, end }) => `${text} ${start}-${end}`)),
+    ).toEqual([...['Tam 0-3', 'sat 4-7', 'A 11-12', 'hid 19-22']])
+    expect([blocks[0]?.start, blocks[0]?.end, story.pages[0]?.start, story.problems]).toEqual([0, 23, 0, []])
   })
 
   it('takes trees without offsets, without places, and without text', () => {

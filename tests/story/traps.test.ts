@@ -30,6 +30,8 @@ describe('columns', () => {
     expect(placeInQuote('> A fox\n> in a box', 'box')).toBe('2:8-2:11')
     expect(placeInQuote('> A fox\n>   in a box', 'box')).toBe('2:10-2:13')
     expect(placeInQuote('> A fox\nin a box', 'box')).toBe('2:6-2:9')
+    expect(placeInQuote('> A fox\nin a box', 'in')).toBe('2:1-2:3')
+    expect(placeInQuote('> A fox\n>in a box', 'in')).toBe('2:2-2:4')
     expect(placeInQuote('> A fox  \r\n> in a box', 'box')).toBe('2:8-2:11')
     expect(placeInQuote('> A fox\n> \\> in a box', 'box')).toBe('2:11-2:14')
   })

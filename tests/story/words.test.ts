@@ -59,6 +59,7 @@ describe('words', () => {
       'wait--what wait---what up…up Sid..sat',
       [...['wait', 'what', 'wait', 'what', 'up', 'up', 'Sid', 'sat']],
     ],
+    ['an accent without its letter is a mark', 'A \u0301 hen', ['A', 'hen']],
     ['letters beyond the first plane', '𝐀bc sat', ['𝐀bc', 'sat']],
     ['emoji and their joiners are no words', 'A ❤️ and 👨‍👩‍👧 🇬🇧 hat', ['A', 'and', 'hat']],
   ])('%s', (_, source, expected) => {
@@ -213,6 +214,13 @@ describe('what a child does not read', () => {
     const source = 'A hen (www.adult.org). “adult@adult.org” (see http://adult.org)'
     const marks = sentencesOf(readStory(source)).flatMap((it) => it.marks.map((mark) => mark.text))
     expect(marks).toEqual(['.', '(', ')'])
+  })
+
+  it.each(['()', '[]', '“”', '‘’', '""', "''", '«»'])('leave out the %s that hold only an address', ([open, close]) => {
+    const marks = (source: string) => sentencesOf(readStory(source)).flatMap((it) => it.marks.map((mark) => mark.text))
+    expect(marks(`A hen ${open}www.adult.org/a${close} sat`)).toEqual([])
+    expect(marks(`A hen ${open}a@adult.org${close} sat`)).toEqual([])
+    expect(marks(`A hen ${open}see a@adult.org${close} sat`)).toEqual([open, close])
   })
 
   it('read text that is no address', () => {

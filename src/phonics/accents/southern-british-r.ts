@@ -49,7 +49,6 @@ export function toVowelWithR(sound: string, letters: string, place: Place): stri
   if (sound === 'ɛə' && /^(er|err|ur)$/.test(letters)) return 'ɛr'
   if (sound === 'ɪə' && /^(ir|irr|yr)$/.test(letters)) return 'ɪr'
   if (sound === 'ɔː' && isIn(SHORT_O, place)) return 'ɒr'
-  if (sound === 'ɑː' && letters === 'or') return 'ɒr'
   return `${sound}r`
 }
 
@@ -69,5 +68,5 @@ export function isShortA({ units, at, words }: Place): boolean {
   const rest = words[0].slice(unit.spans[0]?.[1] ?? 0)
   if (unit.letters === 'arr' || rest.startsWith('r')) return true
   const isLong = /^(y|i(a|o|e|u)|ies)/.test(rest) || words.some((word) => LONG_A.has(word))
-  return (unit.base === undefined && !isLong) || words.some((word) => SHORT_A.has(word))
+  return !isLong || words.some((word) => SHORT_A.has(word))
 }
