@@ -93,6 +93,32 @@ describe('text in a block of HTML', () => {
 const toSeverity = ({ severity }: Problem): string => severity
 
 describe('a problem', () => {
+  it.each([
+    ['Tam\n---', 'dashes-below-text', /heading of the text above it.*blank line before it.*`##`/],
+    ['A\n\n<p>won</p>', 'text-in-html', /not read or counted.*`>` if it is for the adult/],
+    ['A\n\n<!-- open', 'open-comment', /never closed with `-->`/],
+    ['> A hen', 'empty', /no text for a child to read/],
+    ['A\0', 'binary', /not a text file in UTF-8/],
+    ['['.repeat(101), 'too-deep', /more than 100 deep/],
+  ])('of %j says what is wrong and what to do', (source, code, message) => {
+    const [problem] = readStory(source).problems
+    expect(problem?.code).toBe(code)
+    expect(problem?.message).toMatch(message)
+  })
+
+  it('comes in order of place', () => {
+    expect(find('<p>won</p>\n\nTam\n---\n\n<p>two</p>\n\n<!-- open')).toEqual([
+      ...['text-in-html: won', 'dashes-below-text: ---', 'text-in-html: two', 'open-comment: <!--'],
+    ])
+    expect(find('A &amp;\n-\n\n- B\n  --')).toEqual(['dashes-below-text: -', 'dashes-below-text: --'])
+  })
+
+  it('of several comments marks the one that is open', () => {
+    expect(find('A hen\n\n<!-- a --> <!-- b -->  <!-- open\n\nA pig')).toEqual(['open-comment: <!--'])
+    const { problems } = readStory('A hen\n\n<!-- a --> <!-- open')
+    expect(problems[0]?.place?.start.offset).toBe(18)
+  })
+
   it('that is a warning is no obstacle', () => {
     expect(readStory('Tam\n---\n\n<p>won</p>').problems.map(toSeverity)).toEqual(['warning', 'warning'])
     expect(readStory('A hen\n\n<!-- open').problems.map(toSeverity)).toEqual(['error'])

@@ -30,6 +30,13 @@ it.each([
   ['A sh**ee**p sat.', 'sheep', 'A nap sat.'],
   ['A [**sh**eep](x.png) sat.', 'sheep', 'A [nap](x.png) sat.'],
   ['A sh<b>ee</b>p sat.', 'sheep', 'A nap sat.'],
+  ['A sh<B>ee</b>p sat.', 'sheep', 'A nap sat.'],
+  ['A sh<b class="a"><i>ee</i></b>p sat.', 'sheep', 'A nap sat.'],
+  ['<!-- a --> A **sh**eep sat.', 'sheep', '<!-- a --> A nap sat.'],
+  ['<!-- a --> <!-- b -->\n*A* **sh**eep sat.', 'sheep', '<!-- a --> <!-- b -->\n*A* nap sat.'],
+  ['One.\n\n> **x**\n\nA **sh**eep.', 'sheep', 'One.\n\n> **x**\n\nA nap.'],
+  ['**sh**eep', 'sheep', 'nap'],
+  ['A [**sh**eep][a].\n\n[a]: x.png', 'sheep', 'A [nap][a].\n\n[a]: x.png'],
   ['# A **sh**eep', 'sheep', '# A nap'],
   ['- A hen\n- A **sh**eep', 'sheep', '- A hen\n- A nap'],
   ['A b\\-oat.', 'b-oat', 'A nap.'],
@@ -44,6 +51,13 @@ it.each([
   ['[The ni](x.png)ght', 'night'],
   ['A sh[ee](x.png)p sat.', 'sheep'],
   ['A sh<b>eep sat</b>.', 'sheep'],
+  ['A sh<b><i>ee</b></i>p sat.', 'sheep'],
+  ['A sh<b>ee</i>p sat.', 'sheep'],
+  ['A sh</b>ee<b>p sat.', 'sheep'],
+  ['A sh<!-- a -->eep sat.', 'sheep'],
+  ['A **a sh**eep sat.', 'sheep'],
+  ['A sh**eep a** sat.', 'sheep'],
+  ['A *sh**eep a*** sat.', 'sheep'],
 ])('%j: `%s` stays', (source, word) => {
   expect(replace(source, word, 'nap')).toBeUndefined()
 })
