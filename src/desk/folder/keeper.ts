@@ -3,6 +3,7 @@
 import { toMissing, toShownPath } from '../../files/index.ts'
 import { fail, type Problem, type Result, succeed, toProblem } from '../../problem/index.ts'
 import { createDraftWriter } from './draft-writer.ts'
+import { createKnownTexts } from './known-texts.ts'
 import { changeText, openText } from './line-ends.ts'
 import { type OpenedText, openBytes, toBytes } from './open-bytes.ts'
 import { createSaver } from './saver.ts'
@@ -69,7 +70,7 @@ function toSession(name: string, tools: KeeperTools, isTaken: boolean): Session 
   }
   return {
     ...{ tools, name, id: tools.createId(), kept: openText(''), base: 'new', disk: undefined, revision: 0 },
-    ...{ ...nothing, locked: tabProblem, tabProblem, found: [], emit: () => undefined },
+    ...{ ...nothing, locked: tabProblem, tabProblem, found: [], known: createKnownTexts(), emit: () => undefined },
   }
 }
 
@@ -94,6 +95,7 @@ function keep({ session, noDrafts }: Opened, release: () => void): Keeper {
   const drafts = createDraftWriter(session)
   const saver = createSaver(session, drafts)
   const original = session.kept.text
+  session.known.remember(session.kept)
   const unwatch = folder.watch((names) => {
     if (names === undefined || names.includes(session.name)) void saver.look()
   })
@@ -110,7 +112,10 @@ function keep({ session, noDrafts }: Opened, release: () => void): Keeper {
     bytes: () => toBytes(session.kept),
     change(edits) {
       if (session.locked || edits.length === 0) return
-      session.kept = changeText(session.kept, edits)
+      const { text } = session.kept
+      if (edits.some(({ start, end, text: put }) => `${text.slice(start, end)}${put}`.includes('\n')))
+        session.known.remember(session.kept)
+      session.kept = session.known.recall(changeText(session.kept, edits))
       session.revision++
       session.isTouched = true
       const before = session.since

@@ -2,6 +2,7 @@
 
 import type { Problem } from '../../problem/index.ts'
 import { toDifference } from '../difference.ts'
+import type { KnownTexts } from './known-texts.ts'
 import type { KeptText } from './line-ends.ts'
 import { openBytes, toBytes } from './open-bytes.ts'
 import type { Draft, FileBytes, KeeperEvent, KeeperState, KeeperTools, Version } from './types.ts'
@@ -31,6 +32,7 @@ export interface Session {
   /** Why it can only be looked at; `tabProblem` for as long as it is open, what the file itself says until that changes. */
   locked: Problem | undefined
   readonly tabProblem: Problem | undefined
+  readonly known: KnownTexts
   /** Drafts of earlier openings, the newest first. */
   found: readonly Draft[]
   emit(event: KeeperEvent): void
@@ -55,6 +57,7 @@ export const isDirty = ({ since }: Session): boolean => since !== undefined
 /** Another text comes onto the screen, which the editor must put in. */
 export function showText(session: Session, kept: KeptText, why: 'theirs' | 'draft' | 'renewed'): void {
   const edits = toDifference(session.kept.text, kept.text)
+  session.known.remember(session.kept)
   session.kept = kept
   session.revision++
   if (edits.length > 0) session.emit({ kind: 'text', edits, why })

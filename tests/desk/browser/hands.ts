@@ -86,14 +86,18 @@ function pointing(page: Page, name: string, tap: Tap): Hand {
     },
     newPage: () => press('New page below'),
     async openCard(word) {
-      const marks = await page.$$('.cm-content mark')
-      for (const mark of marks) {
-        if ((await mark.evaluate((one) => one.textContent)) !== word) continue
-        await mark.evaluate((one) => one.scrollIntoView({ block: 'center' }))
-        await tap(mark)
-        return
-      }
-      throw new Error(`“${word}” is not marked`)
+      const found = await page
+        .waitForFunction(
+          (wanted) => [...document.querySelectorAll('.cm-content mark')].find((one) => one.textContent === wanted),
+          { polling: 'mutation', timeout: 20_000 },
+          word,
+        )
+        .catch(() => {
+          throw new Error(`“${word}” is not marked`)
+        })
+      const mark = found as ElementHandle
+      await mark.evaluate((one) => one.scrollIntoView({ block: 'center' }))
+      await tap(mark)
     },
   }
 }

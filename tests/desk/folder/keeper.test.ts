@@ -49,6 +49,18 @@ function crash(): void {
 }
 
 describe('saving', () => {
+  it('gives back each line end where everything was taken out and put in again', async () => {
+    disk.foreign('hat.md', 'Tam had a hat.\r\nIt was red.\nZub sat.\r')
+    const keeper = await open()
+    const text = keeper.text()
+    keeper.change([{ start: 0, end: text.length, text: 'Zub ran.' }])
+    await clock.advance(2000)
+    expect(disk.text('hat.md')).toBe('Zub ran.')
+    keeper.change([{ start: 0, end: 8, text }])
+    await clock.advance(2000)
+    expect(disk.text('hat.md')).toBe('Tam had a hat.\r\nIt was red.\nZub sat.\r')
+  })
+
   it('goes by itself after 1.5 s of rest, and takes the draft away', async () => {
     const keeper = await open()
     expect(keeper.state()).toEqual({ kind: 'saved', at: undefined })
