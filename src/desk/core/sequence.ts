@@ -2,7 +2,6 @@
 
 import { isSequencePath, toMissing } from '../../files/index.ts'
 import { fail, isError, type Problem, type Result, succeed } from '../../problem/index.ts'
-import { toAddsLines } from '../../report/sequence.ts'
 import { changeSequence, listOwnSteps, listWritten, type SequenceChange } from '../../sequence/change.ts'
 import { judgeLine, type SequenceDraft, toSequenceYaml } from '../../sequence/draft.ts'
 import { ITEM_KEYS } from '../../sequence/item.ts'
@@ -14,6 +13,7 @@ import type { SequenceItem, SequenceNew, SequenceShown, SequenceStep } from './q
 import type { Changed, Tried } from './questions/shared.ts'
 import { toLoadTools } from './resources.ts'
 import { type DeskState, toolsOf } from './state.ts'
+import { toStepLines } from './step-lines.ts'
 
 /** @param text in the place of what the file holds */
 export async function showSequence(name: string, text: string | undefined, state: DeskState): Promise<SequenceShown> {
@@ -80,7 +80,7 @@ const toStep = (step: Step): SequenceStep => ({
   id: step.id,
   title: step.title,
   items: listItems(step),
-  more: toAddsLines(step).filter((line) => !/^(?:sounds|sight words|endings|contractions): (?!any$)/.test(line)),
+  more: toStepLines(step),
   problems: [],
 })
 

@@ -82,7 +82,9 @@ function Step({ step, path }: StepProps) {
       {step.more.length > 0 && (
         <ul class="more">
           {step.more.map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line}>
+              <Said text={line} />
+            </li>
           ))}
         </ul>
       )}

@@ -43,7 +43,7 @@ it('reads built-in sequences, own ones and those that add to another', async () 
     example: 'cat',
     isOwn: false,
   })
-  expect(series.steps[0]?.more.join()).toContain('shapes')
+  expect(series.steps[0]?.more.join()).toContain('Words built like')
   const ours = await desk.ask({ kind: 'sequence', name: 'ours.yaml' })
   expect(ours.steps.map(({ items }) => items.map(({ written }) => written))).toEqual([
     ['a as in cat', 'c as in cat', 't as in cat', 'the', 'a'],
