@@ -29,7 +29,9 @@ it('no line has a key of the file, a bare list of marks, or a yes and no', () =>
   expect(lines.length).toBeGreaterThan(30)
   expect(
     lines.filter((line) =>
-      /^(?:shapes|numerals|limits|contractions|ending changes|changes before an ending):|: (?:any|yes|no|none)$|: \W+$/i.test(line),
+      /^(?:shapes|numerals|limits|contractions|ending changes|changes before an ending):|: (?:any|yes|no|none)$|: \W+$/i.test(
+        line,
+      ),
     ),
   ).toEqual([])
 })
