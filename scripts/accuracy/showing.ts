@@ -2,8 +2,7 @@
 // much of what boxes hold is called by its name first.
 
 import { readFileSync } from 'node:fs'
-import { makeBox } from '../../src/cli/words/box.ts'
-import { createPool, findSpelling, type ShowAs } from '../../src/finder/index.ts'
+import { createPool, findSpelling, makeBox, type ShowAs } from '../../src/finder/index.ts'
 import { DATA_FOLDER } from '../../src/packaged/data.ts'
 import { readWordFiles } from '../../src/packaged/word-files.ts'
 import { openWordFiles } from '../../src/resources/word-files.ts'

@@ -1,6 +1,7 @@
 // Finds words that a reader can read, for boxes, cards, lists and slips.
 
 export { WORD_KINDS as KINDS } from '../words/index.ts'
+export { makeBox } from './box.ts'
 export { findEndings, type ShownEnding } from './endings.ts'
 export type { WordFilters } from './filters.ts'
 export { type FoundWord, type FoundWords, findWords, type WordQuery } from './find.ts'

@@ -2,7 +2,9 @@
 
 export { toAdvice } from './advice.ts'
 export { toFileName } from './file-name.ts'
+export { layLessonSet } from './lesson-set.ts'
 export { findMissingLetters } from './missing-letters.ts'
+export { toShownFirst } from './shown-first.ts'
 export { layStory, layStoryPages, toPlaceText } from './story-sheets.ts'
 export {
   type Prepared,

@@ -4,7 +4,7 @@ import { resolve } from 'node:path'
 import { DATA_FOLDER, loadLexicon } from '../../packaged/data.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { knowledgeAt, toSightKey, withReader } from '../../sequence/index.ts'
-import type { WordSheetKind } from '../../sheets/index.ts'
+import { toShownFirst, type WordSheetKind } from '../../sheets/index.ts'
 import { findReadableAt, judge } from '../../verdict/index.ts'
 import { readTextFile } from '../files/read.ts'
 import type { Io } from '../io.ts'
@@ -100,15 +100,6 @@ async function findByWish({ kind, options, reader, hasPicture }: Want, io: Io): 
     step === undefined ? `\`${spelling}\` is taught at no step.` : `\`${spelling}\` is taught at step ${step}.`,
   )
   return succeed({ words: inOrder.slice(0, number), notices, hasObjects: list.hasObjects })
-}
-
-/** A handful of cards that can be looked at is better than a sheet of empty frames, unless so many are asked for. */
-const HANDFUL = 4
-
-function toShownFirst(words: readonly string[], hasPicture: Want['hasPicture'], isCounted: boolean): readonly string[] {
-  const shown = words.filter(hasPicture)
-  const others = words.filter((word) => !hasPicture(word))
-  return [...shown, ...(isCounted ? others : others.slice(0, Math.max(0, HANDFUL - shown.length)))]
 }
 
 /** Sight words known at the step, the reader's own among them; with --new-at-step only those that the step brings. */

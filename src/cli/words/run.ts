@@ -1,6 +1,14 @@
 // Lists words: opens the data, asks the finder, prints.
 
-import { createPool, findLeading, type Pool, readQuery, type WordQuery, type WrittenQuery } from '../../finder/index.ts'
+import {
+  createPool,
+  findLeading,
+  makeBox,
+  type Pool,
+  readQuery,
+  type WordQuery,
+  type WrittenQuery,
+} from '../../finder/index.ts'
 import { findUntaught } from '../../finder/query.ts'
 import { readWordFiles } from '../../packaged/word-files.ts'
 import type { Lexicon } from '../../phonics/index.ts'
@@ -17,7 +25,6 @@ import type { CommandContext, ExitCode } from '../command.ts'
 import type { AskedReader, FoundReader } from '../list-reader.ts'
 import { toOwnFitness } from '../own-fitness.ts'
 import { type BankWish, makeBank } from './bank.ts'
-import { makeBox } from './box.ts'
 import { makeContrast } from './contrast.ts'
 
 /** The wishes as typed, and how to print what is found. */

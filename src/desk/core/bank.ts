@@ -36,12 +36,15 @@ export async function openPool({ sequence, step, reader, settings }: PreparedSto
   return pool
 }
 
+/** Kinds may be several, with commas. */
+export type WrittenWish = Omit<BankWish, 'kind'> & { readonly kind?: string }
+
 type Found = Pick<BankAnswer, 'words' | 'more'> | { readonly problem: Problem }
 
 /** @param more what is asked for beside that */
 export function findByWish(
   prepared: PreparedStory,
-  wish: BankWish,
+  wish: WrittenWish,
   pool: Pool,
   state: DeskState,
   more: { readonly known?: boolean } = {},

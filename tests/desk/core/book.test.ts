@@ -49,6 +49,10 @@ const SHEETS: readonly (readonly [PrintKind, readonly string[], Partial<PrintWis
     { bank: { vowel: 'u as in cup', count: 8 } },
   ],
   ['sight words', ['sight', '--step', 'pink-5'], {}],
+  ['slips', ['slips', '--step', 'pink-5'], {}],
+  ['word wall', ['wall', '--step', 'pink-5', '--group', 'ending'], { group: 'ending' }],
+  ['lesson set', ['set', 'tub.md', '--step', 'pink-5'], {}],
+  ['lesson set', ['set', 'tub.md', '--step', 'pink-5', '--vowel', 'u as in cup'], { bank: { vowel: 'u as in cup' } }],
 ]
 
 it.each(SHEETS)('%s: the bytes of `print %j`', async (kind, args, more) => {

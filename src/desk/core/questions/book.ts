@@ -54,6 +54,8 @@ export type PrintKind =
   | 'list'
   | 'slips'
   | 'sight words'
+  | 'word wall'
+  | 'lesson set'
 
 export interface PrintWish {
   readonly kind: PrintKind
@@ -65,6 +67,8 @@ export interface PrintWish {
   /** For sheets of words: these, or those that the bank finds. */
   readonly words?: readonly string[]
   readonly bank?: BankWish
+  /** Of a word wall; by first letter where nobody says. */
+  readonly group?: 'letter' | 'ending'
 }
 
 export interface Printed {

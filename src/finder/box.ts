@@ -1,19 +1,21 @@
 // Proposes a box: small objects or pictures for one vowel, or for all short ones in balance.
 
-import {
-  type FoundWord,
-  findShown,
-  type Pool,
-  type ProposedSet,
-  proposeBox,
-  proposeByClass,
-  proposeMixed,
-  type WordQuery,
-} from '../../finder/index.ts'
-import type { WordList } from '../../report/word-list.ts'
-import type { Sequence } from '../../sequence/index.ts'
+import type { Sequence } from '../sequence/index.ts'
+import type { FoundWord, WordQuery } from './find.ts'
+import type { Pool } from './pool.ts'
+import { type ProposedSet, proposeBox, proposeMixed, type Relaxed } from './sets.ts'
+import { findShown, proposeByClass, type ShowAs } from './shown.ts'
 
-type FoundBox = Pick<WordList, 'words' | 'relaxed' | 'more' | 'hasObjects' | 'isAll' | 'showAs' | 'instead'>
+export interface FoundBox {
+  readonly words: readonly FoundWord[]
+  readonly relaxed: readonly Relaxed[]
+  readonly more: boolean
+  readonly hasObjects: boolean
+  readonly isAll: boolean
+  readonly showAs: ShowAs
+  /** What a set that came out empty could be instead. */
+  readonly instead: string | null
+}
 
 /** How many words a box has where nobody says. */
 const SET = 6
