@@ -77,6 +77,8 @@ describeWith('chromium', 'the page in trouble, for everybody', () => {
     await waitForNotice(again, 'is a number')
     await second.look('a setting that cannot be', '.notice')
     await other.press('Put this away')
+    await other.press('Save mine as a copy')
+    await waitForSaved(again)
     await desk.close()
     await other.toText()
     await again.keyboard.type(' Bun.')
