@@ -18,10 +18,18 @@ type Stored =
   | { readonly kind: 'refused'; readonly problem: Problem }
 
 /** One folder. Names are those that the guard lets through; the store itself sees to it that no link leads out. */
+export interface ListedFile {
+  readonly name: string
+  readonly sort: Sort
+  readonly size: number
+  /** Of a story: whether it is left out of every check. */
+  readonly isLeftOut?: boolean
+}
+
 export interface Store {
   readonly id: string
   readonly label: string
-  list(): Promise<Result<readonly { readonly name: string; readonly sort: Sort; readonly size: number }[]>>
+  list(): Promise<Result<readonly ListedFile[]>>
   /** Undefined where there is none, or where it lies outside. */
   read(name: string): Result<StoredFile> | undefined
   save(name: string, bytes: Uint8Array, base: string | undefined): Stored | undefined

@@ -4,9 +4,9 @@ import { toFault } from './actions.ts'
 import { mount } from './app.tsx'
 import { createDesk, type Hear, type Link } from './core/ask.ts'
 import { createOpener } from './core/parts.ts'
-import type { DeskData, DeskFiles } from './core/questions.ts'
+import type { DeskData, DeskFiles, Listed } from './core/questions.ts'
 import { openKeeper } from './folder/keeper.ts'
-import type { Folder, KeeperTools } from './folder/types.ts'
+import type { FileEntry, Folder, KeeperTools } from './folder/types.ts'
 import type { Page } from './page.ts'
 import { toAllTold } from './told.ts'
 
@@ -56,7 +56,7 @@ const toFiles = (folder: Folder): DeskFiles => ({
   async list() {
     const list = await folder.list()
     if (!list.ok) throw new Error(toAllTold(list.problems))
-    return list.value.map(({ name }) => name)
+    return toListed(list.value)
   },
   async read(path) {
     const read = await folder.read(path)
@@ -65,6 +65,14 @@ const toFiles = (folder: Folder): DeskFiles => ({
     throw new Error(toAllTold(read.problems))
   },
 })
+
+/** Only a folder that knows what is left out says of any story whether it is. */
+function toListed(files: readonly FileEntry[]): Listed {
+  const list = files.map(({ name }) => name)
+  const known = files.filter(({ isLeftOut }) => isLeftOut !== undefined)
+  const stories = known.filter(({ isLeftOut }) => !isLeftOut).map(({ name }) => name)
+  return { list, ...(known.length > 0 && { stories }) }
+}
 
 /** From bytes, so that no font is fetched by the style sheet and the content policy needs no line for it. */
 async function loadLetters({ fonts = {} }: DeskData): Promise<void> {

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto'
 import { basename, dirname, join, relative, sep } from 'node:path'
-import { type Sort, type Store, type StoredFile, toSort } from '../../desk-server/index.ts'
+import { type ListedFile, type Store, type StoredFile, toSort } from '../../desk-server/index.ts'
 import { type Result, succeed } from '../../problem/index.ts'
 import { createIgnoreFiles, type IgnoreFiles } from '../files/ignore-files.ts'
 import { readBytes } from '../files/read.ts'
@@ -38,13 +38,18 @@ export function createStore(folder: string, io: Io): Store {
     label: basename(folder) || folder,
     read,
     async list() {
-      const files: { name: string; sort: Sort; size: number }[] = []
-      await walk(folder, io, createIgnoreFiles(io), (full) => {
+      const files: ListedFile[] = []
+      const ignoreFiles = createIgnoreFiles(io)
+      const found: string[] = []
+      await walk(folder, io, ignoreFiles, (full) => found.push(full))
+      for (const full of found) {
         const name = toSlashes(relative(folder, full))
         const sort = toSort(name)
         const size = sort && findInside(name) && io.fs.statSync(full, { throwIfNoEntry: false })?.size
-        if (sort && size !== undefined) files.push({ name, sort, size: Number(size) })
-      })
+        if (sort === undefined || size === undefined) continue
+        const isLeftOut = sort === 'story' && { isLeftOut: (await ignoreFiles.findReason(full)) !== undefined }
+        files.push({ name, sort, size: Number(size), ...isLeftOut })
+      }
       return succeed(files.sort((one, other) => (one.name < other.name ? -1 : 1)))
     },
     save(name, bytes, base) {

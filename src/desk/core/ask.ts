@@ -163,7 +163,7 @@ export function createDesk({ start, files, data }: DeskSources): Desk {
 
 async function toGiven(files: DeskFiles, path: string | undefined): Promise<Given> {
   try {
-    return path === undefined ? { list: await files.list() } : { bytes: await files.read(path) }
+    return path === undefined ? await files.list() : { bytes: await files.read(path) }
   } catch (error) {
     return { refused: error instanceof Error ? error.message : String(error) }
   }

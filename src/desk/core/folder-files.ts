@@ -1,26 +1,37 @@
 // The files of the folder as the worker knows them: each asked for once, until the page says that it has changed.
 
-import { decodeUtf8, type TextFiles } from '../../files/index.ts'
+import { decodeUtf8, isForAdults, STORY_NAME, type TextFiles } from '../../files/index.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
-import type { DeskFiles } from './questions/data.ts'
+import type { DeskFiles, Listed } from './questions/data.ts'
 
 /** A byte order mark stays in a text. */
 export interface FolderFiles extends TextFiles {
   /** All paths, in order. */
   all(): Promise<readonly string[]>
+  /** Those of the shelf, in order. */
+  stories(): Promise<readonly string[]>
   bytes(path: string): Promise<Result<Uint8Array> | undefined>
   /** Without paths, everything. */
   forget(paths?: readonly string[]): void
 }
 
+interface Names {
+  readonly all: ReadonlySet<string>
+  readonly stories: readonly string[]
+}
+
+const toNames = ({ list, stories }: Listed): Names => ({
+  all: new Set([...list].sort()),
+  stories: [...(stories ?? list.filter(isStory))].sort(),
+})
+
+const isStory = (path: string): boolean => STORY_NAME.test(path) && !isForAdults(path.split('/').at(-1) ?? '')
+
 export function createFolderFiles(files: DeskFiles): FolderFiles {
-  let listed: Promise<ReadonlySet<string>> | undefined
+  let listed: Promise<Names> | undefined
   const texts = new Map<string, Promise<Result<string> | undefined>>()
-  const all = (): Promise<ReadonlySet<string>> =>
-    (listed ??= files.list().then(
-      (paths) => new Set([...paths].sort()),
-      () => new Set(),
-    ))
+  const names = (): Promise<Names> => (listed ??= files.list().then(toNames, () => toNames({ list: [] })))
+  const all = async (): Promise<ReadonlySet<string>> => (await names()).all
   // Most files that are asked for are configs that no folder has: the list says so, and nothing need be fetched.
   const bytes = async (path: string): Promise<Result<Uint8Array> | undefined> => {
     if (!(await all()).has(path)) return undefined
@@ -37,6 +48,7 @@ export function createFolderFiles(files: DeskFiles): FolderFiles {
   }
   return {
     all: async () => [...(await all())],
+    stories: async () => (await names()).stories,
     bytes,
     show: (path) => path,
     read(path) {

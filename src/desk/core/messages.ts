@@ -1,6 +1,6 @@
 // What goes to and fro between page and worker.
 
-import type { Answers, Kind, Question } from './questions.ts'
+import type { Answers, Kind, Listed, Question } from './questions.ts'
 
 export type ToWorker =
   | { readonly id: number; readonly question: Question }
@@ -9,10 +9,7 @@ export type ToWorker =
   | ({ readonly need: number } & Given)
 
 /** What the page gives for a need: the list of files, the bytes of one, nothing where there is none, or why not. */
-export type Given =
-  | { readonly list: readonly string[] }
-  | { readonly bytes: Uint8Array | undefined }
-  | { readonly refused: string }
+export type Given = Listed | { readonly bytes: Uint8Array | undefined } | { readonly refused: string }
 
 export type FromWorker =
   | { readonly id: number; readonly answer: Answers[Kind] }

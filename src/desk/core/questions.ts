@@ -29,7 +29,7 @@ import type { BankAnswer, BankWish, Choices, Completions } from './questions/wor
 export type { About, AboutEdit, Choice, ReaderChoice, SettingKey } from './questions/about.ts'
 export type { Book, BookWish, Printed, PrintKind, PrintWish, Spread } from './questions/book.ts'
 export type { Card, Fix, FixWish, Letters } from './questions/cards.ts'
-export type { DeskData, DeskFiles, Opened, Part } from './questions/data.ts'
+export type { DeskData, DeskFiles, Listed, Opened, Part } from './questions/data.ts'
 export type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from './questions/sequence.ts'
 export type { Changed, DeskEdit, StoryText } from './questions/shared.ts'
 export type { BookRow, ShelfAnswer } from './questions/shelf.ts'

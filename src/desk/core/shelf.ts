@@ -4,7 +4,7 @@ import { rules } from '../../../rules/index.ts'
 import { createBookReader } from '../../check/read-book.ts'
 import { readText } from '../../check/read-text.ts'
 import { findIgnoring } from '../../config/index.ts'
-import { isForAdults, STORY_NAME } from '../../files/index.ts'
+import { STORY_NAME } from '../../files/index.ts'
 import { type Problem, toProblem } from '../../problem/index.ts'
 import { findStep } from '../../sequence/index.ts'
 import {
@@ -53,7 +53,7 @@ function openBooks(folder: Folder): Books {
 export async function readShelf(open: StoryText | undefined, state: DeskState, asking: Asking): Promise<ShelfAnswer> {
   const folder = folderOf(state)
   const books = openBooks(folder)
-  const paths = (await state.files.all()).filter(isStory)
+  const paths = await state.files.stories()
   const unread: ShelfAnswer['unread'][number][] = []
   const problems: Problem[] = []
   const found: Book[] = []
@@ -82,8 +82,6 @@ export async function readShelf(open: StoryText | undefined, state: DeskState, a
 
 const toTitle = (name: string, books: readonly Book[]): string =>
   books.find(({ sequence }) => sequence.name === name)?.sequence.title ?? name
-
-const isStory = (path: string): boolean => STORY_NAME.test(path) && !isForAdults(path.split('/').at(-1) ?? '')
 
 /** Undefined for a file that the settings of the folder leave out. */
 async function readBook(path: string, text: string, folder: Folder, books: Books): Promise<Kept | undefined> {

@@ -3,7 +3,7 @@
 import { answer } from './answer.ts'
 import { type Asking, type DeskHost, DroppedInside } from './host.ts'
 import type { FromWorker, Given, ToWorker } from './messages.ts'
-import type { Kind, Question } from './questions.ts'
+import type { Kind, Listed, Question } from './questions.ts'
 import { createState } from './state.ts'
 
 export interface Outside extends Pick<DeskHost, 'fetch' | 'today'> {
@@ -57,8 +57,8 @@ const toAsking = (id: number, dropped: ReadonlySet<number>, outside: Outside): A
   },
 })
 
-function toList(given: Given): readonly string[] {
-  if ('list' in given) return given.list
+function toList(given: Given): Listed {
+  if ('list' in given) return given
   throw new Error('refused' in given ? given.refused : 'the folder cannot be listed')
 }
 

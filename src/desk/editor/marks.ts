@@ -26,6 +26,8 @@ interface Marked {
 const WORD = Decoration.mark({ tagName: 'mark', class: 'place' })
 const LETTERS = Decoration.mark({ class: 'blamed' })
 const OPEN = Decoration.mark({ class: 'place-open' })
+/** A sentence or a page has other marks in it, which would cut a frame into pieces. */
+const OPEN_STRETCH = Decoration.mark({ class: 'place-open stretch' })
 
 const EMPTY: Marked = { words: Decoration.none, letters: Decoration.none, checked: undefined, open: Decoration.none }
 
@@ -47,7 +49,10 @@ const marked = StateField.define<Marked>({
         letters = renew(letters, checked, marks, 'letters', doc)
       } else if (effect.is(setOpenPlace)) {
         const place = effect.value === undefined ? undefined : checked?.places[effect.value]
-        open = place && place.start < place.end ? Decoration.set([OPEN.range(place.start, place.end)]) : Decoration.none
+        open =
+          place && place.start < place.end
+            ? Decoration.set([(place.word === null ? OPEN_STRETCH : OPEN).range(place.start, place.end)])
+            : Decoration.none
       }
     }
     return words === value.words && letters === value.letters && open === value.open && checked === value.checked

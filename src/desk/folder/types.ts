@@ -20,6 +20,8 @@ export interface FileEntry {
   readonly sort: FileSort
   /** In bytes. */
   readonly size: number
+  /** Of a story, where the folder knows: whether `battledore check` leaves it out. */
+  readonly isLeftOut?: boolean
 }
 
 export interface FileBytes {

@@ -23,7 +23,7 @@ const KINDS: readonly (readonly [PrintKind, string])[] = [
   ['list', 'list of words'],
   ['sight words', 'cards of words known by heart'],
   ['word wall', 'words for the wall'],
-  ['lesson set', 'a set for a lesson: cards, tags, list, slips and the strips of this story'],
+  ['lesson set', 'a set for a lesson'],
 ]
 
 const MARKS: readonly (readonly [Mark, string])[] = [
@@ -86,6 +86,12 @@ export function PrintSheet() {
         <fieldset disabled={isBusy}>
           <legend class="unseen">What is printed, and how</legend>
           <Choose label="What" value={kind} choices={KINDS} onChoose={(value) => set({ kind: value as PrintKind })} />
+          {kind === 'lesson set' && (
+            <p class="hint">
+              A page of contents, then cards, tags, a list, slips, what this step brings to know by heart, and the
+              strips of this story.
+            </p>
+          )}
           <WhichWords asked={asked} onSet={set} />
           <PageChoices withFold={false} />
           <Choose

@@ -1,9 +1,10 @@
 // Shelf: the stories of the folder in the order in which they are read, and what the chosen one brings.
 
 import { useState } from 'preact/hooks'
+import { STORY_NAME } from '../../files/index.ts'
 import { useAnswer } from '../answers.ts'
 import type { BookRow, ShelfAnswer } from '../core/questions.ts'
-import { usePage } from '../page.ts'
+import { type Told, usePage } from '../page.ts'
 import { openFromShelf } from '../stories.ts'
 import { toAllTold } from '../told.ts'
 import { BookFigures } from './book-figures.tsx'
@@ -126,6 +127,12 @@ function Stories({ shelf, chosen, onChoose }: StoriesProps) {
   )
 }
 
+/** The shelf is about many files: each says which it is. */
+const withStory = (problem: Told): Told =>
+  problem.path !== undefined && STORY_NAME.test(problem.path) && !problem.message.includes(problem.path)
+    ? { ...problem, message: `${problem.path}: ${problem.message}` }
+    : problem
+
 /** @example all of it / 93 %, 3 words not yet */
 function toReadable({ readableShare, notYet }: BookRow): string {
   if (readableShare === null || notYet === null) return 'no step, so not known'
@@ -137,7 +144,7 @@ function Rest({ shelf }: { readonly shelf: ShelfAnswer }) {
   const page = usePage()
   return (
     <>
-      <Problems problems={shelf.problems} />
+      <Problems problems={shelf.problems.map(withStory)} />
       {shelf.missingSteps.map(({ sequence, title, steps }) => (
         <p key={sequence}>
           No story yet for these steps of {title}: {steps.join(', ')}.

@@ -1,7 +1,9 @@
 // Write: the story on the left, on the right one panel; on a narrow screen the panel lies below.
 
+import { EditorView } from '@codemirror/view'
 import { useEffect, useRef } from 'preact/hooks'
 import { showPanel } from '../actions.ts'
+import { findOpen } from '../editor/marks.ts'
 import { newPage, toggleNote } from '../editor/still.ts'
 import { usePage } from '../page.ts'
 import type { PanelName } from '../state.ts'
@@ -19,6 +21,13 @@ export function Write() {
     // Where there is a keyboard; on a tablet the keys of the screen would cover the story.
     if (matchMedia('(pointer: fine)').matches) session.view.focus()
   }, [session])
+  const isUp = state.isPanelUp.value
+  const opening = session?.opening.value
+  // On a narrow screen the panel comes up over the lower half: what it is about must still be seen.
+  useEffect(() => {
+    const open = session && findOpen(session.view)
+    if (open) session.view.dispatch({ effects: EditorView.scrollIntoView(open.start, { y: 'nearest', yMargin: 40 }) })
+  }, [session, isUp, opening])
   if (session === undefined) return null
   const isLocked = session.saved.value.kind === 'read-only'
   return (

@@ -49,9 +49,18 @@ export async function writeStory(page: Page, hand: Hand): Promise<void> {
   }
   await page.waitForFunction(() => [...document.querySelectorAll('mark')].some((one) => one.textContent === 'won'))
   await hand.openCard('won')
+  await waitForOpenWord(page)
   await hand.press('got')
   await page.waitForFunction(() => document.querySelector('.cm-content')?.textContent?.includes('Sid got a bun.'))
 }
+
+/** The word whose card is open can be seen, though on a tablet the panel has come up over the lower half. */
+const waitForOpenWord = (page: Page) =>
+  page.waitForFunction(() => {
+    const box = document.querySelector('.place-open')?.getBoundingClientRect()
+    const text = document.querySelector('.cm-scroller')?.getBoundingClientRect()
+    return box && text && box.top >= text.top && box.bottom <= text.bottom && document.querySelector('.card') !== null
+  })
 
 /** The print: the sheet is opened, the PDF is made and saved. */
 export async function printStory(page: Page, hand: Hand): Promise<void> {

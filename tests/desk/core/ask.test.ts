@@ -91,7 +91,7 @@ it('what is cancelled is rejected at once, and the next check goes on', async ()
 it('a file that the page cannot read is told as a problem, and nothing is rejected', async () => {
   const desk = createHere(
     {},
-    { list: async () => ['battledore.yaml'], read: () => Promise.reject(new Error('the stick is gone')) },
+    { list: async () => ({ list: ['battledore.yaml'] }), read: () => Promise.reject(new Error('the stick is gone')) },
   )
   const checked = await desk.ask(check(1))
   const problems = checked.checked ? checked.told : checked.problems

@@ -26,7 +26,7 @@ export const testData = (): DeskData => ({
 })
 
 export const filesInMemory = (files: Readonly<Record<string, string | Uint8Array>>): DeskFiles => ({
-  list: async () => Object.keys(files),
+  list: async () => ({ list: Object.keys(files) }),
   async read(path) {
     const file = files[path]
     return typeof file === 'string' ? new TextEncoder().encode(file) : file

@@ -63,6 +63,14 @@ it('has the figures of the command', async () => {
   expect(returns.sort()).toEqual(byCommand.sort())
 })
 
+it('holds what the folder says stands on it, and no other story', async () => {
+  const { list: _, ...memory } = filesInMemory(files)
+  const stories = ['README.md', '01-tam-and-the-hat.md']
+  const desk = await openDesk({ ...memory, list: async () => ({ list: Object.keys(files), stories }) })
+  const { books, unread } = await desk.ask({ kind: 'shelf' })
+  expect([...books, ...unread].map(({ path }) => path).sort()).toEqual([...stories].sort())
+})
+
 it('takes the text on the screen for the file of that name', async () => {
   const desk = await openDesk(filesInMemory(files))
   const path = '01-tam-and-the-hat.md'

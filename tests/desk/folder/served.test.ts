@@ -42,8 +42,8 @@ afterEach(async () => {
 
 it('lists and reads every byte, whatever the name', async () => {
   expect(toValue(await folder.list())).toEqual([
-    { name: 'Zoë & co/ünter 100%.md', sort: 'story', size: 9 },
-    { name: 'hat.md', sort: 'story', size: 16 },
+    { name: 'Zoë & co/ünter 100%.md', sort: 'story', size: 9, isLeftOut: false },
+    { name: 'hat.md', sort: 'story', size: 16, isLeftOut: false },
     { name: 'ours.yaml', sort: 'yaml', size: 11 },
   ])
   expect(toText(toValue(await folder.read('Zoë & co/ünter 100%.md')).bytes)).toBe('\uFEFFZoë.\r')

@@ -28,10 +28,16 @@ export interface Opened {
   readonly letters: readonly string[]
 }
 
+export interface Listed {
+  /** All files that matter: stories, .yaml, pictures. Paths in the folder, with `/`, in any order. */
+  readonly list: readonly string[]
+  /** Those that stand on the shelf, where the folder knows what is left out; otherwise their names tell. */
+  readonly stories?: readonly string[]
+}
+
 /** The folder, as ask.ts is given it. Both may reject: the message is told as why the file cannot be read. */
 export interface DeskFiles {
-  /** All files that matter: stories, .yaml, pictures. Paths in the folder, with `/`, in any order. */
-  list(): Promise<readonly string[]>
+  list(): Promise<Listed>
   /** Undefined where there is none. The bytes are not kept by the page: they are transferred. */
   read(path: string): Promise<Uint8Array | undefined>
 }
