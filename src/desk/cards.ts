@@ -1,8 +1,8 @@
 // The card of a place: opened, closed, and asked for anew when the text has changed.
 
-import { batch } from '@preact/signals'
+import { batch, effect } from '@preact/signals'
 import { whenAsked } from './asked.ts'
-import type { CheckAnswer } from './core/questions.ts'
+import type { Card, CheckAnswer } from './core/questions.ts'
 import { setOpenPlace } from './editor/marks.ts'
 import type { Asker, Session } from './state.ts'
 
@@ -38,6 +38,20 @@ export function askCard(session: Session, at: number, tools: CardTools): void {
     if (session.place.peek() !== at || session.version.peek() !== story.version) return
     session.card.value = answer?.ok ? answer.value : undefined
   }, tools.onFault)
+}
+
+/** The open card as the newest text has it; undefined where its place is gone, or another card is open. */
+export function whenRenewed(session: Session): Promise<Card | undefined> {
+  const opening = session.opening.peek()
+  return new Promise((done) => {
+    const stop = effect(() => {
+      const card = session.card.value
+      const isGone = session.place.value === undefined || session.opening.value !== opening
+      if (!isGone && card?.version !== session.version.value) return
+      done(isGone ? undefined : card)
+      queueMicrotask(() => stop())
+    })
+  })
 }
 
 export function closePlace(session: Session): void {

@@ -2,6 +2,7 @@
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { applyChange, backToText } from '../actions.ts'
+import { whenRenewed } from '../cards.ts'
 import type { Card, Changed, Fix, FixWish } from '../core/questions.ts'
 import { type Page, usePage } from '../page.ts'
 import type { Session } from '../state.ts'
@@ -9,15 +10,16 @@ import { toAllTold, tryOut } from '../told.ts'
 
 type Replace = Extract<Fix, { kind: 'replace' }>
 
-/** Puts it in, and opens the card of what comes next. */
-async function put(page: Page, change: Changed, said: string): Promise<void> {
+/** Puts it in, and opens the card of what comes next. False where it could not be done, which is told. */
+async function put(page: Page, change: Changed, said: string): Promise<boolean> {
   const session = page.state.session.peek()
   if (session) session.goesOn.value = true
   page.state.wantsCard.value = true
   const wrong = await tryOut(async () => ((await applyChange(page, change, said)) ? undefined : ''))
-  if (wrong === undefined) return
+  if (wrong === undefined) return true
   if (session) session.goesOn.value = false
   if (wrong !== '') page.state.trouble.value = wrong
+  return false
 }
 
 export function CardFixes({ card }: { readonly card: Card }) {
@@ -109,6 +111,8 @@ const ASKED = {
   own: { label: 'Which word instead?', hint: 'It is checked like every other word.', press: 'Put it in' },
 } as const
 
+const CHANGED = 'The text has changed in between. Please press it again.'
+
 function AskFirst({ card, kind, onDone }: { readonly card: Card; readonly kind: 'keep' | 'own'; onDone(): void }) {
   const page = usePage()
   const [text, setText] = useState('')
@@ -126,13 +130,14 @@ function AskFirst({ card, kind, onDone }: { readonly card: Card; readonly kind: 
     else setTold(wrong)
   }
   const run = async (session: Session, fix: FixWish): Promise<string | undefined> => {
-    // The number of the place counts in the text of the card.
-    if (session.version.peek() !== card.version) return 'The text has changed in between. Please press it again.'
-    const answer = await page.tools.ask({ kind: 'fix', story: session.toStory(), place: card.place, fix })
+    // The number of the place counts in the text of the card, which may be in the middle of a check.
+    const newest = await whenRenewed(session)
+    if (newest?.word !== card.word) return CHANGED
+    const answer = await page.tools.ask({ kind: 'fix', story: session.toStory(), place: newest.place, fix })
     if (!answer.ok) return toAllTold(answer.problems)
     const done = kind === 'keep' ? `${card.word ?? 'It'} is kept here.` : `${text.trim()} is put in.`
-    await put(page, answer.value.change, [done, answer.value.told ?? ''].join(' ').trim())
-    return undefined
+    const isPut = await put(page, answer.value.change, [done, answer.value.told ?? ''].join(' ').trim())
+    return isPut ? undefined : CHANGED
   }
   return (
     <form class="ask" onSubmit={submit}>
