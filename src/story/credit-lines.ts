@@ -43,7 +43,6 @@ const licence =
   /^licen[cs]ed under\b|^[^.!?]*\b(?:licen[cs]ed|released|published|available|shared) under\b.*(?:\bcc\b|\bcommons\b|\blicen[cs]e\b|public domain)/i
 
 function toPartSign(part: string): CreditSign {
-  if (!hasLetter.test(part)) return 'perhaps'
   if (notice.test(part) || licence.test(part) || isMakerLine(part)) return 'sure'
   return toNameSign(part)
 }

@@ -33,6 +33,27 @@ describe('comments', () => {
     ])
   })
 
+  it.each(['1. ', '12) ', '* ', '+ ', '- ', '> ', '> - ', '  ', '\uFEFF'])(
+    'share their line with no text behind %j',
+    (lead) => {
+      expect(find(`${lead}<!-- one -->\n\nA hen`)[0]?.inline).toBe(false)
+      expect(find(`${lead}<!-- one --> <!-- two -->  \n\nA hen`).map((it) => it.inline)).toEqual([false, false])
+      expect(find(`${lead}<!-- one --> hid\n\nA hen`)[0]?.inline).toBe(true)
+    },
+  )
+
+  it('share their line with what stands before or behind them, however far', () => {
+    const far = ' '.repeat(1000)
+    expect(find(`A${far}<!-- one -->${far}\nA`)[0]?.inline).toBe(true)
+    expect(find(`A\n${'<!-- x -->'.repeat(300)}\nA`).map((it) => it.inline)).toEqual(
+      Array.from({ length: 300 }, () => false),
+    )
+    expect(find(`A${' hen'.repeat(900)} <!-- one -->\nA`)[0]?.inline).toBe(true)
+    expect(find(`A\n<!-- one -->${' hen'.repeat(900)}`)[0]?.inline).toBe(true)
+    expect(find('A 6. <!-- one -->')[0]?.inline).toBe(true)
+    expect(find('A\r<!-- one -->\rA')[0]?.inline).toBe(false)
+  })
+
   it('skip what a child does not read', () => {
     expect(find('<!-- one -->\n\n> adult <!-- two -->\n\n![x](y)\n\n`code <!-- no -->`\n\nA hen')).toEqual([
       { value: 'one', inline: false, next: 'A hen' },

@@ -92,6 +92,12 @@ describe('a list of keys', () => {
     expect(pageTexts(`${STORY}He sat.\n\nText: the hen\n\nCover: the dog`)).toEqual(['Tip A hen hid', 'He sat'])
   })
 
+  it('is none where a line of one paragraph has no key', () => {
+    expect(isCredit('Text: the hen\nHe sat.\nCover: the dog')).toBe(false)
+    expect(isCredit('Text: the hen\n\nHe sat.\nCover: the dog')).toBe(false)
+    expect(isCredit('Tam: yes\n\nText: the hen\n\nMeg: no\n\nCover: the dog')).toBe(true)
+  })
+
   it('stands near the end, or it is story', () => {
     const list = 'Text: the hen\n\nCover: the dog\n\n'
     const words = (count: number) => readStory(STORY + list + 'He sat.\n\n'.repeat(count)).pages.length
@@ -130,6 +136,10 @@ describe('a heading', () => {
   it('counts as the last heading only, and outside a list', () => {
     expect(pageTexts('# Tip\n\nA hen.\n\n## Credits\n\nMeg.\n\n## Hens\n\nA pig.').join(' ')).toContain('Meg')
     expect(pageTexts('# Tip\n\nA hen.\n\n- ## Credits\n\nMeg.').join(' ')).toContain('Meg')
+  })
+
+  it('that says something else is read, though credits follow', () => {
+    expect(pageTexts('# Tip\n\nA hen.\n\n## The end\n\nText: a\n\nCover: b')).toEqual(['Tip A hen The end'])
   })
 
   it('is the break that sets credits apart, as is a rule: neither makes a page', () => {
@@ -293,6 +303,7 @@ describe('closing lines', () => {
     expect(isCredit('By Ann Bell\nHe sat.')).toBe(false)
     expect(isCredit('★\nBy Ann Bell\n★')).toBe(true)
     expect(isCredit('By Ann Bell\n\n![x](y)')).toBe(true)
+    expect(isCredit('By Ann Bell. ©')).toBe(true)
   })
 
   it('are no long text', () => {
