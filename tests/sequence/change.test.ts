@@ -57,7 +57,15 @@ describe('to add', () => {
     ['two', 'a as in sat', '`a as in sat` is taught already, at step `one`'],
   ])('nothing is added to %s where one thing is wrong: %s', (step, what, told) => {
     expect(toProblems({ kind: 'add', step, what })).toEqual([expect.stringContaining(told)])
+    expect(toProblems({ kind: 'add', step, what })[0]).toMatch(/^(?:bad-value|unknown-name|repeated): /)
   })
+})
+
+it('to a file with a mistake nothing is added', () => {
+  const wrong = OWN.replace('endings: [-s]', 'endings: [-s, -x]')
+  expect(toProblems({ kind: 'add', step: 'two', what: 'p as in pan' }, wrong)).toEqual([
+    expect.stringContaining('`-x` is none of the endings'),
+  ])
 })
 
 describe('to take away', () => {

@@ -400,6 +400,30 @@ describe('mistakes', () => {
   })
 })
 
+it('a later step may say again what is known, allow more, or lift what was limited', () => {
+  const yaml = `name: x
+steps:
+  - id: a
+    capitals: first letter
+    numerals: no
+    limits: {letters: 3, syllables: 1}
+  - id: b
+    capitals: first letter
+    numerals: yes
+    limits: {letters: 3}
+  - id: c
+    capitals: all
+    numerals: yes
+    limits: {letters: 5, syllables: any}
+`
+  expect(loadSequence(yaml, tools).problems).toEqual([])
+  const back = yaml + '  - id: d\n    limits: {syllables: 9, letters: 4}\n'
+  expect(loadSequence(back, tools).problems.map(toProblemText)).toEqual([
+    'A later step cannot allow less: `syllables: 9` here, but the steps before have no such limit',
+    'A later step cannot allow less: `letters: 4` here, but a step before allows 5',
+  ])
+})
+
 describe('extending', () => {
   const files: Readonly<Record<string, string>> = {
     base: 'name: base\naccent: southern-british\nlook-alikes: [bd]\nsteps:\n  - id: a\n    title: A\n    teach: [c as in cat]\n    sight words: [the]\n    limits: {letters: 3}\n  - id: b\n    teach: [a as in cat]\n',
@@ -553,6 +577,7 @@ steps:
       code: 'unknown-name',
     })
     expect(own('nothing')[0]).toMatchObject({ code: 'unknown-name', expected: [] })
+    expect(own('nothing')[0]).not.toHaveProperty('note')
     const listed = loadSequence('name: own\nextends: zzz\nsteps:\n  - id: z\n', {
       ...withFiles,
       names: () => ['base', 'bad'],

@@ -53,6 +53,8 @@ describe('an example that Britain says otherwise, in an American file,', () => {
     ['', 'a as in bath', '`a as in cat`'],
     ['accent: general-american\n', 'a as in bath', '`a as in cat`'],
     ['accent: general-american\n', 'a as in plant', '`a as in cat`'],
+    // /ɑ/ in America, the vowel of GOAT in Britain.
+    ['accent: general-american\n', 'o as in process', '`o as in hot`'],
     ['', 'ew as in new', '`ew as in grew`'],
   ])('is told with the nearest right thing: %j %s', (head, line, told) => {
     const problems = read(head, line)
