@@ -98,6 +98,10 @@ interface AboutProps {
 const toFrom = ({ isOwn, from }: AboutAnswer[SettingKey]): string | undefined =>
   isOwn || from === '' ? undefined : `From ${from.replace(/(?::\d+)+$/, '')}.`
 
+/** What the story lists stands beside what the folder lists. */
+const toAlso = ({ isOwn, inherited = [] }: AboutAnswer[SettingKey]): string | undefined =>
+  isOwn && inherited.length > 0 ? `The folder lists too: ${inherited.join(', ')}.` : undefined
+
 function TextField({
   about,
   name,
@@ -174,7 +178,7 @@ function Lists({ about }: AboutProps) {
         <ListField
           key={key}
           label={label}
-          hint={toFrom(about[key]) ?? hint}
+          hint={toFrom(about[key]) ?? toAlso(about[key]) ?? hint}
           problem={about[key].problem}
           items={about[key].value}
           canRemove={about[key].isOwn}
