@@ -4,6 +4,7 @@
 import type { PhrasingContent, RootContent } from 'mdast'
 import type { Point } from 'unist'
 import { createMarkedLineReader, type MarkedText } from './marked-line.ts'
+import { createPlainListReader } from './plain-list.ts'
 
 /** Nodes with places that count from the start of the block, and where the block ends in the source. */
 export interface PlainBlock {
@@ -25,6 +26,7 @@ const lineEnd = String.raw`(?=\r?\n|$)`
 const plainLine = new RegExp(`(?:${text}|(#{1,6})(?:( +)(${text}))?|---)${lineEnd}`, 'y')
 
 const readMarkedLine = createMarkedLineReader(opens, holds)
+const readPlainList = createPlainListReader(opens, holds)
 
 /**
  * The block of lines that starts at an offset, as remark-parse reads it; undefined where any of it could be more than
@@ -45,7 +47,11 @@ export function readPlainBlock(source: string, start: number): PlainBlock | unde
     plainLine.lastIndex = at
     const found = plainLine.exec(source)
     const markedLine = found === null ? readMarkedLine(source, at) : undefined
-    if (found === null && markedLine === undefined) return undefined
+    if (found === null && markedLine === undefined) {
+      const isBelowHeading = from === undefined && nodes.at(-1)?.type === 'heading'
+      const list = isBelowHeading ? readPlainList(source, { line, column: 1, offset: at - start }, start) : undefined
+      return list && { nodes: [...nodes, list.node], end: start + list.end }
+    }
     const [whole = source.slice(at, markedLine?.end), marks, gap = '', title = ''] = found ?? []
     const lineStart = { line, column: 1, offset: at - start }
     const lineStop = toPlace(lineStart, whole.length)

@@ -203,6 +203,54 @@ it('counts a byte order mark in the middle, which the parser drops', () => {
   }
 })
 
+it('gives the tree of remark-parse for any lists under headings', () => {
+  const pieces = fc.constantFrom(
+    ...[
+      '##\n',
+      '##\n* ',
+      '# Tam\n- ',
+      '\n* ',
+      '\n* ',
+      '\n- ',
+      '\n+ ',
+      '\n',
+      '\n\n',
+      '\n\n* ',
+      '\n\n  ',
+      '\n \n',
+      '\r\n* ',
+    ],
+    ...[
+      'Tam',
+      'hens',
+      ' ',
+      ': ',
+      ', ',
+      '[CC-BY]',
+      '[a',
+      'b]',
+      '(c)',
+      '](',
+      '!',
+      '[a] ',
+      '6',
+      '1. ',
+      '  ',
+      '-',
+      '#',
+      'é',
+      '*',
+    ],
+  )
+  const noise = fc.array(pieces, { maxLength: 24 }).map((it) => it.join(''))
+  fc.assert(
+    fc.property(noise, (text) => {
+      expect(byParts(text)).toEqual(atOnce(text))
+    }),
+    { seed, numRuns: 2 * runs },
+  )
+}, 120_000)
+
 describe('a plain block', () => {
   it.each([
     ['Tam sat.', 1],
@@ -223,13 +271,24 @@ describe('a plain block', () => {
     ['* Tam sat.', undefined],
     ['Tam *sat.', undefined],
     ['Tam &amp; Meg', undefined],
+    ['##\n* Text: Tam\n* License: [CC-BY]', 2],
+    ['##\n* Tam\n- Meg', undefined],
+    ['##\n* Tam\nMeg', undefined],
+    ['##\n* Tam\n\n* Meg', undefined],
+    ['##\n* Tam\n\n  Meg', undefined],
+    ['##\n* [a](b)', undefined],
+    ['##\n* 6. hens', undefined],
     [' Tam sat.', undefined],
   ])('%j has %s nodes', (text, nodes) => {
     expect(readPlainBlock(`\n\n${text}\n\nMore.`, 2)?.nodes.length).toBe(nodes)
   })
 
   it('has the places of remark-parse, lines and columns too', () => {
-    for (const text of ['## Tam\n“Stop!”\nsaid Meg.\n##   Two', '**Stop**, said\n*Meg* to T**a**m.\r\n*No*'])
+    for (const text of [
+      '##\n* Text: Tam\r\n* a [a] é',
+      '## Tam\n“Stop!”\nsaid Meg.\n##   Two',
+      '**Stop**, said\n*Meg* to T**a**m.\r\n*No*',
+    ])
       expect(readPlainBlock(text, 0)?.nodes).toEqual(plain.parse(text).children)
   })
 })
