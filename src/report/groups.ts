@@ -5,14 +5,30 @@ import type { Message } from '../lint/types.ts'
 /** At least one message. */
 export type Group = readonly [Message, ...Message[]]
 
+type OpenGroup = [Message, ...Message[]]
+
 /** Groups in order of their first places. */
 export function toGroups(messages: readonly Message[]): readonly Group[] {
-  const groups = new Map<string, [Message, ...Message[]]>()
+  const all: OpenGroup[] = []
+  // Looked up by page and text as they are: to put a key together for each message takes longer than all else here.
+  const pages = new Map<number, Map<string, OpenGroup[]>>()
   for (const message of messages) {
-    const key = `${message.page}\n${message.rule}\n${message.word ?? ''}\n${message.message}`.toLowerCase()
-    const group = groups.get(key)
-    if (group) group.push(message)
-    else groups.set(key, [message])
+    let texts = pages.get(message.page)
+    if (texts === undefined) pages.set(message.page, (texts = new Map()))
+    const text = message.message.toLowerCase()
+    const alike = texts.get(text)
+    const group = alike?.find(([first]) => isSame(first, message))
+    if (group) {
+      group.push(message)
+      continue
+    }
+    const made: OpenGroup = [message]
+    all.push(made)
+    if (alike) alike.push(made)
+    else texts.set(text, [made])
   }
-  return [...groups.values()]
+  return all
 }
+
+const isSame = (one: Message, other: Message): boolean =>
+  one.rule === other.rule && (one.word ?? '').toLowerCase() === (other.word ?? '').toLowerCase()
