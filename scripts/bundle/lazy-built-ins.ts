@@ -8,7 +8,7 @@ import type { Plugin } from 'esbuild'
 /** What is asked of each: another name must be written here before it is there. */
 const LAZY = new Map([
   ['node:child_process', ['spawn', 'spawnSync']],
-  ['node:os', ['availableParallelism', 'type']],
+  ['node:os', ['availableParallelism', 'release', 'type']],
   ['node:zlib', ['inflateSync']],
 ])
 
