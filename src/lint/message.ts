@@ -25,9 +25,7 @@ export function toMessage(
   further: readonly Fault[] = [],
 ): Message {
   const { at, word, letters = [] } = report
-  const note = [report.note, toFurtherNote(further, context, word?.text ?? '')]
-    .filter((part) => part !== undefined && part !== '')
-    .join(' ')
+  const note = [report.note, toFurtherNote(further, context, word?.text ?? '')].filter((part) => part).join(' ')
   return {
     rule: rule.id,
     severity,

@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { rules } from '../../rules/index.ts'
 import { createStoryContext, type ReadingSettings } from '../../src/lint/context.ts'
+import { createBag } from '../../src/lint/held/bag.ts'
 import type { Finish } from '../../src/lint/held/echo.ts'
 import { createHeldRun } from '../../src/lint/held/held-run.ts'
 import { defineRule } from '../../src/lint/rule.ts'
@@ -248,5 +249,34 @@ describe('what has not changed is not asked again', () => {
     expect(ask('Zub ran.', 'Meg ran.', 'Sid met Zub.').asked).toBe('Zub ran Sid met Zub page 1')
     expect(ask('Zub ran.', 'Meg ran.', 'Sid met Zub.', 'A zub sat.').asked).toMatch(/^Zub ran Sid met Zub A zub sat/)
     expect(ask('Zub ran.', 'Meg ran.', 'Sid met Zub.').asked).toMatch(/^Zub ran Sid met Zub/)
+  })
+})
+
+describe('a bag', () => {
+  it('counts up and down, and has what is counted above nothing', () => {
+    const bag = createBag()
+    bag.add('hen', 2)
+    bag.add('pig', 1)
+    bag.add('hen', -1)
+    bag.add('pig', -1)
+    expect([bag.count('hen'), bag.has('hen'), bag.count('pig'), bag.has('pig')]).toEqual([1, true, 0, false])
+    expect([...bag.names()]).toEqual(['hen'])
+  })
+
+  it('tells what is counted otherwise than when changes were last forgotten', () => {
+    const bag = createBag()
+    bag.add('hen', 2)
+    bag.add('pig', 1)
+    expect(bag.changes()).toEqual([
+      ['hen', 0],
+      ['pig', 0],
+    ])
+    bag.forgetChanges()
+    expect(bag.changes()).toEqual([])
+    bag.add('hen', 1)
+    bag.add('hen', 1)
+    bag.add('pig', -1)
+    bag.add('pig', 1)
+    expect(bag.changes()).toEqual([['hen', 2]])
   })
 })

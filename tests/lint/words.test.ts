@@ -9,6 +9,7 @@ import { createNameTest, findSharedJudge } from '../../src/lint/shared-judge.ts'
 import type { Message, Rule, RuleSettings } from '../../src/lint/types.ts'
 import { createFaultFinder, createFirstTest } from '../../src/lint/word-faults.ts'
 import { readStory } from '../../src/story/index.ts'
+import type { Sentence, Word } from '../../src/story/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { readSequence } from '../unified/pipeline.ts'
 import { toSequence, toStep } from '../verdict/hand-made.ts'
@@ -85,9 +86,10 @@ describe('a name', () => {
 
 describe('what is said of a word', () => {
   it('that is short for two and taught by name is that it is a contraction, and nothing of its sounds by heart', () => {
-    const [fault] = toFaults("Yes, it's a hen.")
-    expect(fault).toMatch(/^it's: contraction/)
-    expect(fault).not.toMatch(/sight-word-later|contraction.*contraction/)
+    // `they` and all contractions are taught at green-9.
+    const found = toFaults("Yes, they're in. It can't.")
+    expect(found).toContain("they're: contraction correspondence-later irregular too-many-letters")
+    expect(found).toContain("can't: too-many-letters contraction")
     expect(toFaults('She said so.').find((line) => line.startsWith('said'))).toMatch(/^said: sight-word-later/)
   })
 
@@ -263,6 +265,15 @@ describe('the context', () => {
     expect(context.findSlip('hen')).toBeUndefined()
     // Heard once, remembered.
     expect(context.findSlip('thier')).toBe('their')
+  })
+
+  it('judges an allowed name too by what the reader knows', () => {
+    const kindOf = (reader: ReadingSettings['reader']) => {
+      const context = open('The Fish ran.', { step: 'blue-4', names: ['Fish'], ...(reader && { reader }) })
+      const sentence = context.story.pages[0]?.blocks[0]?.sentences[0] as Sentence
+      return context.judge(sentence.words[1] as Word, sentence).verdict.kind
+    }
+    expect([kindOf(undefined), kindOf({ correspondences: ['sh=ʃ'] })]).toEqual(['name', 'decodable'])
   })
 
   it('knows what a reader knows beyond the step', () => {
