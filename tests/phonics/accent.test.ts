@@ -108,6 +108,44 @@ describe('lexical sets', () => {
     expect(said).toContain(loose(ipa))
   })
 
+  it.each(
+    'anybody somebody nobody from was what of whatever somewhat yacht again against been either neither clerk era figure tomato vase'.split(
+      ' ',
+    ),
+  )('%s is said in no other way', (word) => {
+    const said = testPhonics('southern-british')
+      .read(word)
+      .pronunciations.map(({ units }) => units.map(({ sound }) => sound).join(' '))
+    expect(new Set(said.map((sounds) => sounds.replace(/[ɪə]/g, 'ə'))).size).toBe(1)
+  })
+
+  // An r that is said before a vowel is that of the next syllable, so that the vowel is taught with the words that end in it.
+  it.each([
+    ['story', 'or=ɔː'],
+    ['furry', 'ur=ɜː'],
+    ['stirring', 'ir=ɜː'],
+    ['hearing', 'ear=ɪə'],
+    ['hairy', 'air=ɛə'],
+    ['touring', 'our=ʊə'],
+    ['boring', 'ore=ɔː'],
+    ['nearer', 'ear=ɪə'],
+    ['flowery', 'er=ə'],
+    ['during', 'u=uː'],
+    ['hero', 'e=iː'],
+    ['mirror', 'rr=r'],
+    ['red', 'r=r'],
+    ['car', 'ar=ɑː'],
+    ['sister', 'er=ə'],
+    ['forest', 'o=ɒ'],
+    ['forest', 'r=r'],
+  ])('%s has %s', (word, key) => {
+    expect(
+      testPhonics('southern-british')
+        .read(word)
+        .pronunciations[0]?.units.map((unit) => unit.key),
+    ).toContain(key)
+  })
+
   it('says r before a vowel only', () => {
     expect(first('southern-british', 'carry')).toBe('ˈkæriː')
     expect(first('southern-british', 'story')).toBe('ˈstɔːriː')

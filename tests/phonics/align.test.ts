@@ -58,6 +58,28 @@ describe('alignment', () => {
     expect(draw('batte', 'B EY T')).toBe('b=B a=EY tt=T e=')
   })
 
+  it('takes the cheaper way, whatever the number of its rows, but a silent letter is dear', () => {
+    const small = toRowSet(readRows('ab\tAE B\na\tAE\nb\tB\nb\t-\na\tAE B'))
+    const way = (row: readonly number[]) =>
+      findAlignment(small, { word: 'ab', phones: ['AE', 'B'] }, { row: Float64Array.from(row), closeInside: 3 })
+    expect(way([5, 1, 1, 0, 0])).toEqual({ path: [1, 2], cost: 2 })
+    expect(way([1, 1, 1, 0, 0])).toEqual({ path: [0], cost: 1 })
+    // The last row with the silent b costs nothing but the penalty.
+    expect(way([11, 9, 9, 0, 0])).toEqual({ path: [4, 3], cost: 10 })
+    expect(way([9, 9, 9, 0, 0])).toEqual({ path: [0], cost: 9 })
+  })
+
+  it('closes a split grapheme at no cost at the end, and dearer inside', () => {
+    const costs = toFirstCosts(set)
+    const cost = (word: string, sounds: string) => findAlignment(set, { word, phones: sounds.split(' ') }, costs)?.cost
+    expect(cost('bake', 'B EY K')).toBe(9)
+    expect(cost('bakes', 'B EY K S')).toBe(12)
+    expect(cost('bakeb', 'B EY K B')).toBe(15)
+    expect(draw('bakeb', 'B EY K B')).toBe('b=B a_e=EY k=K + b=B')
+    // A split grapheme that nothing closes is none.
+    expect(draw('bak', 'B EY K')).toBe('b=B a=EY k=K')
+  })
+
   it('leaves no comment line in the table', () => {
     expect(set.rows[0]).toMatchObject({ id: 0, letters: 'a', phones: ['AE'], example: 'cat' })
   })
@@ -79,6 +101,28 @@ describe('learning', () => {
     expect(cost('sh', 'SH')).toBeLessThan(cost('s', 'SH'))
     expect(cost('a', 'AE')).toBeLessThan(cost('a', 'EY'))
     expect(row.every(Number.isFinite)).toBe(true)
+  })
+
+  it('counts no way that ends with a split grapheme open', () => {
+    const cake = [{ word: 'bak', phones: ['B', 'EY', 'K'] }]
+    const { row } = learnCosts(set, cake, 3)
+    const cost = (letters: string, sounds: string) =>
+      row[set.rows.findIndex((one) => one.letters === letters && one.phones.join(' ') === sounds)] ?? NaN
+    expect(cost('a_e', 'EY')).toBe(cost('ea', 'IY'))
+    expect(cost('a', 'EY')).toBe(cost('b', 'B'))
+    // One of each of three rows, and a tenth of all eighteen.
+    expect(cost('a', 'EY')).toBeCloseTo(-Math.log(1.1 / 4.8))
+    expect(cost('ea', 'IY')).toBeCloseTo(-Math.log(0.1 / 4.8))
+  })
+
+  it('learns how often a split grapheme is closed inside a word', () => {
+    const toEntries = (...words: readonly string[]) =>
+      words.map((word) => ({ word, phones: ['B', 'EY', 'K', ...(word === 'bakeb' ? ['B'] : [])] }))
+    const learn = (...words: readonly string[]) => learnCosts(set, toEntries(...words), 1).closeInside
+    // One more of each kind than was seen.
+    expect(learn('bake', 'bake')).toBeCloseTo(-Math.log(1 / 4))
+    expect(learn('bakeb')).toBeLessThan(learn('bake'))
+    expect(learn()).toBeCloseTo(-Math.log(1 / 2))
   })
 
   it('never makes the likeliest alignments less likely', () => {
