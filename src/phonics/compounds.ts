@@ -10,7 +10,8 @@ export function findSeam(word: string, lexicon: Lexicon): number | undefined {
     const first = last === 0 ? 0 : toGrade(word.slice(0, at), lexicon) >> 2
     // A part that stands in many compounds goes with any; a taught pair is torn only between two of them (`t·h`).
     const least = findBonds(word).has(at) ? STRONGEST : STRONG
-    if (first > 0 && last > 0 && first + last >= least) return at
+    // Neither is more than 2, so that both are some part.
+    if (first + last >= least) return at
   }
   return undefined
 }

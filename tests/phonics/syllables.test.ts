@@ -14,6 +14,17 @@ const CUT = `
   cas-tle whis-tle spe-cial mis-take morn-ing o-cean pi-geon sur-geon pa-tient so-cial dis-cov-er mis-ter dis-tant
   drib-bling gig-gling tod-dler hap-pi-ness noth-ing star-ling hoo-ray ear-ring fu-ry
   em-pire i-de-a cre-ate be-ing cru-el ski-ing bus-es box-es dish-es hors-es
+  pas-sion pres-sure pre-cious re-gion de-li-cious ra-cial na-tion ac-tion ques-tion pic-ture na-ture wres-tle this-tle
+  tack-le tem-ple sim-ple han-dle bot-tle ma-ple ti-tle no-ble peo-ple ea-gle me-tre cen-tre a-cre
+  rid-ing hop-ing bak-ing writ-ing wait-ing sleep-ing ask-ing help-ing hand-ing bub-bling puz-zling sing-ing sing-er fin-ger
+  hun-ger fat-test hot-test kind-est cold-est nic-est ex-tra ex-it ox-en ex-press ex-plore mix-ture six-teen
+  weath-er feath-er bish-op cush-ion buck-et rock-et hatch-et mon-key tur-key par-rot fer-ret wor-ry cher-ry ar-row bor-row
+  a-rise a-ro-ma e-rase e-rupt or-ange flor-ist chor-us dair-y hair-y ju-ry cu-ri-ous se-ri-ous pe-ri-od ce-re-al
+  mu-se-um po-et gi-ant di-et flu-id ru-in du-el jew-el tow-el show-er di-ar-y ri-ot tri-umph ra-di-o on-ion
+  mil-lion bril-liant fa-mil-iar cham-pi-on guar-di-an mis-print dis-tance dis-play dis-gust his-to-ry mys-ter-y mis-ty
+  dus-ty ham-ster lob-ster in-stant in-spect trans-late con-trol con-trast com-plete hun-gry an-gry se-cret
+  ze-bra a-pron co-bra e-lec-tric dis-trict sub-tract con-struct um-brel-la oc-to-pus croc-o-dile al-li-ga-tor
+  hip-po-pot-a-mus cat-er-pil-lar
 `
   .trim()
   .split(/\s+/)

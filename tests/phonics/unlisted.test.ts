@@ -226,6 +226,16 @@ describe('words made of others, and slips', () => {
   })
 
   it.each([
+    ['jugful', 'ˈdʒʌɡfəl'],
+    ['hatless', 'ˈhætləs'],
+    ['blankly', 'ˈblæŋkliː'],
+    ['blankness', 'ˈblæŋknəs'],
+    ['penally', 'ˈpiːnəlliː'],
+  ])('%s is said %s', (word, ipa) => {
+    expect([american().read(word).source, american().read(word).pronunciations[0]?.ipa]).toEqual(['dictionary', ipa])
+  })
+
+  it.each([
     ['tosss', 'tosses'],
     ['passs', 'passes'],
     ['dresss', 'dresses'],
