@@ -33,7 +33,7 @@ export const CONSONANTS: readonly PlainRow[] = [
   ['mb', 'M', 'lamb', /\|mb$/],
   ['mm', 'M', 'hammer'],
   ['n', 'NG', 'bank', /\|n[kx](?![aeiouy])/],
-  ['n', 'NG/N', 'monkey', /\|n[kx]/],
+  ['n', 'NG/N', 'monkey/unkind', /\|n[kx]/],
   ['n', 'N', 'net', /\|n(?![kx])/],
   ['ng', 'NG', 'sing', /\|ng(?![aeiouyr])/],
   ['nn', 'N', 'dinner'],
