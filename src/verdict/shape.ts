@@ -30,11 +30,13 @@ export function toShapes(
   }))
 }
 
-// The first b of `b-but` makes no cluster with the second.
+// The first b of `b-but` makes no cluster with the second; but the d of `red-dog` closes its syllable.
 function isStutter(word: string, unit: Unit): boolean {
-  const end = unit.spans[0]?.[1] ?? 0
+  const start = startOf(unit)
+  const end = start + unit.letters.length
   const again = word.slice(end + 1, end + 1 + unit.letters.length)
-  return /[-‐‑]/.test(word.charAt(end)) && again.toLowerCase() === unit.letters.toLowerCase()
+  const isAlone = /^(?:[-‐‑]|)$/.test(word.charAt(start - 1)) && /[-‐‑]/.test(word.charAt(end))
+  return isAlone && again.toLowerCase() === unit.letters.toLowerCase()
 }
 
 function findClusters(units: readonly Unit[]): readonly Unit[] | undefined {

@@ -99,7 +99,7 @@ describe('none at all', () => {
     // Noises without a vowel.
     ...['SHH', 'SH', 'HMM', 'BRR', 'ZZZ', 'PSST', 'PST', 'MMM', 'PFFT', 'TSK', 'SSS', 'GRR', 'shh'],
     // One letter, or many.
-    ...['B', 'BCDFG', 'A.', 'a', 'DVDX1'],
+    ...['B', 'BCDFG', 'A.', 'a', 'DVDX1', 'U.K.ish'],
   ])('%s', (word) => {
     expect(findAbbreviation(word)).toBeUndefined()
   })

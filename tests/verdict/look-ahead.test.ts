@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { WordPronunciations } from '../../src/phonics/types.ts'
+import type { Pronunciation, WordPronunciations } from '../../src/phonics/types.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import { createWordJudge, keepForm } from '../../src/verdict/judge-word.ts'
 import { findFirstStep, findReadableAt, type JudgeOptions, judgeInSequence } from '../../src/verdict/look-ahead.ts'
@@ -84,6 +84,22 @@ describe('what stands first', () => {
     )
   })
 
+  it('what is never taught, then what comes later, and last that the word is in no dictionary', () => {
+    const guess = toPronunciations('?dup', 'd=d u=ʌ p=p')
+    const [pronunciation] = guess.pronunciations as [Pronunciation]
+    const units = pronunciation.units.map((unit) => (unit.vowel ? { ...unit, shown: 'cup' } : unit))
+    expect(toOutcome({ ...guess, pronunciations: [{ ...pronunciation, units }] }, 'three')).toBe(
+      'unreadable correspondence-untaught@never correspondence-later@four unknown-word@never',
+    )
+  })
+
+  it('what no step can do anything about has none', () => {
+    const guess = toPronunciations('?shap', 'sh=ʃ a=æ p=p')
+    expect(toOutcome({ ...guess, unsure: true }, 'one')).toBe('unreadable unsure@never')
+    expect(toOutcome({ ...guess, meant: 'shape' }, 'one')).toBe('unreadable misspelt@never')
+    expect(toOutcome(toPronunciations('TV', 't=t v=v'), 'one')).toBe('unreadable abbreviation@never')
+  })
+
   it('what no step ever mends, since the word waits for it', () => {
     expect(toOutcome(toPronunciations('shut', 'sh=ʃ u=ʌ t=t'), 'one')).toBe(
       'unreadable irregular@never correspondence-later@two too-many-letters@two',
@@ -139,6 +155,7 @@ describe('a reader who lacks what was taught', () => {
     const rain = toPronunciations('rain', 'r=r ai=eɪ n=n')
     expect(toReasons(rain, { correspondencesNotYet: ['ai=eɪ'] })).toEqual(['correspondence-later@three 1,3'])
     expect(toReasons(rain, { correspondencesNotYet: ['ay=eɪ'] })).toEqual([])
+    expect(toReasons(rain, { sightWords: ['hen'] }, 'three')).toEqual(['correspondence-later@four 0,1'])
   })
 
   it('is told nothing of what it knows beyond the step', () => {

@@ -30,6 +30,8 @@ describe('toShapes', () => {
     ['b‑.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
     ['B-.but', 'b=b b=b u=ʌ t=t', 'CVC', 'but'],
     ['sh-.ship', 'sh=ʃ sh=ʃ i=ɪ p=p', 'CVC', 'ship'],
+    ['red-.dog', 'r=r e=ɛ d=d d=d o=ɑ g=ɡ', 'CVC CVC', 'red dog'],
+    ['b-.b-.but', 'b=b b=b b=b u=ʌ t=t', 'CVC', 'but'],
     ['hen-.coop', 'h=h e=ɛ n=n c=k oo=u p=p', 'CVC CVC', 'hen coop'],
     ['i.raq', 'i=ɪ r=r a=æ q=k', 'V CVC', 'i raq'],
     ['hmm', 'h=h mm=m', 'CC', 'hmm'],
@@ -43,6 +45,12 @@ describe('toShapes', () => {
     expect(found.map(({ shape }) => shape).join(' ')).toBe(shapes)
     const letters = found.flatMap((one) => one.letters.map(([start, end]) => word.slice(start, end)))
     expect(letters.join(' ')).toBe(blamed)
+  })
+
+  it('finds the syllables of a word with hyphens, which stand in none', () => {
+    const spoken = toPronunciation('Up-.and-.down', 'u=ʌ p=p a=æ n=n d=d d=d ow=aʊ n=n')
+    const shapes = toShapes('Up-and-down', { ...spoken, syllables: ['Up', 'and', 'down'] }, isInflection)
+    expect(shapes.map(({ shape }) => shape)).toEqual(['VC', 'VCC', 'CVC'])
   })
 
   it('counts an ending that is not taught as such', () => {
