@@ -7,6 +7,7 @@ import { BookPlace } from './book/spread.tsx'
 import { listenToKeys } from './keys.ts'
 import { type Page, PageContext, type PageTools, usePage } from './page.ts'
 import { Dialogs } from './panels/dialogs.tsx'
+import { Said } from './panels/parts.tsx'
 import { SaveState } from './panels/save-state.tsx'
 import { Notices } from './panels/saving.tsx'
 import { Shelf } from './panels/shelf.tsx'
@@ -46,7 +47,7 @@ function Desk() {
         {place.value === 'book' && <BookPlace />}
       </main>
       <p class="status" role="status">
-        {page.voice.said}
+        <Said text={page.voice.said.value} />
       </p>
       <Dialogs />
     </div>

@@ -3,7 +3,7 @@
 import type { Folder } from './folder/types.ts'
 
 /** @example toStem('Où est Sid?', 'story') → 'ou-est-sid' */
-export function toStem(title: string, otherwise: string): string {
+function toStem(title: string, otherwise: string): string {
   const plain = title.normalize('NFKD').toLowerCase().replaceAll(/\p{M}/gu, '')
   const stem = plain.replaceAll(/[^a-z0-9]+/g, '-').slice(0, 60)
   return stem.replaceAll(/^-|-$/g, '') || otherwise

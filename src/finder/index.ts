@@ -12,14 +12,13 @@ export { findRime, toLetterPattern, toListPronunciation, toSoundPattern } from '
 export { readQuery, type WrittenQuery } from './query.ts'
 export {
   type Pair,
-  type ProposedSet,
   proposeBox,
   proposeMixed,
   proposePairs,
   type Relaxed,
 } from './sets.ts'
 export { openSheet, type SheetKind, type SheetPart } from './sheet.ts'
-export { findShown, proposeByClass, type ShowAs } from './shown.ts'
+export type { ShowAs } from './shown.ts'
 export { findSpelling, type Spelling } from './spelling.ts'
 export { type ListTable, type ListUnit, openListTable } from './table.ts'
 export { isUnhelpful } from './unhelpful.ts'

@@ -52,7 +52,7 @@ const hang = (line: string, width: number): string[] =>
   wrap(line, width - 4).map((part, at) => (at === 0 ? `  ${part}` : `    ${part}`))
 
 /** One line for each kind of thing, such as `sight words: the, said`. */
-export function toAddsLines({ adds }: Pick<Step, 'adds'>): string[] {
+function toAddsLines({ adds }: Pick<Step, 'adds'>): string[] {
   const lines: string[] = []
   const add = (label: string, items: readonly string[] | 'any') => {
     if (items === 'any') lines.push(`${label}: any`)

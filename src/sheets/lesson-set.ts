@@ -20,7 +20,7 @@ export interface SetWish {
 }
 
 /** What one kind of sheet asks beyond the set: just these words, or only what the step brings. */
-export interface OwnWords {
+interface OwnWords {
   readonly words?: readonly string[]
   readonly newAtStep?: boolean
 }

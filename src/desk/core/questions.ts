@@ -30,7 +30,7 @@ export type { About, AboutEdit, Choice, ReaderChoice, SettingKey } from './quest
 export type { Book, BookWish, Printed, PrintKind, PrintWish, Spread } from './questions/book.ts'
 export type { Card, Fix, FixWish, Letters } from './questions/cards.ts'
 export type { DeskData, DeskFiles, Listed, Opened, Part } from './questions/data.ts'
-export type { SequenceEdit, SequenceItem, SequenceShown, SequenceStep } from './questions/sequence.ts'
+export type { SequenceEdit, SequenceItem, SequenceStep } from './questions/sequence.ts'
 export type { Changed, DeskEdit, StoryText } from './questions/shared.ts'
 export type { BookRow, ShelfAnswer } from './questions/shelf.ts'
 export type { CheckAnswer, CheckedText, Mark, PageCount, Place } from './questions/story.ts'

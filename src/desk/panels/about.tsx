@@ -133,7 +133,7 @@ function Steps({ about }: AboutProps) {
     <Field label={label} hint={toFrom(about[key])} problem={about[key].problem}>
       <select
         value={about[key].value ?? ''}
-        onChange={(event) => void set(page, { key, value: event.currentTarget.value }, `${label} is chosen.`)}
+        onChange={(event) => void set(page, { key, value: event.currentTarget.value }, `The ${key} is chosen.`)}
       >
         {!choices.some(({ value }) => value === about[key].value) && (
           <option value={about[key].value ?? ''}>{about[key].value ?? 'Choose one'}</option>

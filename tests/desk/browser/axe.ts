@@ -9,7 +9,7 @@ import { ROOT } from '../../console.ts'
 const AXE = readFileSync(join(ROOT, 'node_modules', 'axe-core', 'axe.min.js'), 'utf8')
 
 /** What axe finds, one line each; in both colours. */
-export async function findFaults(page: Page, state: string): Promise<readonly string[]> {
+async function findFaults(page: Page, state: string): Promise<readonly string[]> {
   const found: string[] = []
   for (const value of ['light', 'dark']) {
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }])
@@ -22,7 +22,7 @@ export async function findFaults(page: Page, state: string): Promise<readonly st
 }
 
 /** What a finger would miss: less than 44 px high or wide. Marked words stand in the text, and the list of places leads to them too. */
-export const findSmall = (page: Page): Promise<readonly string[]> =>
+const findSmall = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
     const inner = document.querySelector('dialog[open]') ?? document
     return [...inner.querySelectorAll('button, input, select, summary, textarea')].flatMap((one) => {

@@ -104,7 +104,7 @@ function pointing(page: Page, name: string, tap: Tap): Hand {
 
 export const mouse = (page: Page): Hand => pointing(page, 'the mouse', (target) => target.click())
 
-export const finger = (page: Page): Hand => pointing(page, 'a finger', (target) => target.tap())
+const finger = (page: Page): Hand => pointing(page, 'a finger', (target) => target.tap())
 
 /** Runs in the page. Never round the end: there the browser's own bar would have the keys. */
 function toWay(target: Element): 'there' | 'back' | 'on' {
@@ -116,7 +116,7 @@ function toWay(target: Element): 'there' | 'back' | 'on' {
 }
 
 /** By keys alone: Tab until it is there, then Enter; the arrow keys between tabs. */
-export function keys(page: Page): Hand {
+function keys(page: Page): Hand {
   const reach = async (name: string): Promise<void> => {
     const target = await named(page, name)
     for (let presses = 0; presses < 120; presses++) {
