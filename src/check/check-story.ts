@@ -92,7 +92,7 @@ export async function checkPrepared(
     options: toStoryOptions(settings),
     lines: createLines(input.source),
     figures,
-    messages: toOrdered([...reported, ...unread, ...found]),
+    messages: reported.length + unread.length === 0 ? found : toOrdered([...reported, ...unread, ...found]),
   }
 }
 

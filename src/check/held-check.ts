@@ -4,7 +4,7 @@ import { toRuleSettings } from '../config/index.ts'
 import type { Finish } from '../lint/held/echo.ts'
 import { createHeldRun } from '../lint/held/held-run.ts'
 import { createHeldStory } from '../story/held.ts'
-import { homeOf } from '../story/held-blocks.ts'
+import { homesOf } from '../story/held-pages.ts'
 import {
   type CheckInput,
   type CheckTools,
@@ -46,7 +46,7 @@ function createTools(): CheckTools {
   return {
     read: story.read,
     isTaggerNeeded(plain, phonics, input) {
-      run.open(plain.story, homeOf, [phonics, ...toSettled(plain, input)])
+      run.open(plain.story, homesOf, [phonics, ...toSettled(plain, input)])
       return run.isTaggerNeeded(plain.context, phonics.heteronyms)
     },
     async run(prepared, input) {

@@ -65,6 +65,20 @@ export function toOrdered(messages: Message[]): Message[] {
   return messages
 }
 
+/** So many lists are joined at a time: each is an argument. */
+const MOST_LISTS = 10_000
+
+/** Lists, each in order of place, as one in order: where they follow one another, only their ends are looked at. */
+export function joinOrdered(lists: readonly (readonly Message[])[]): Message[] {
+  let all: Message[] = []
+  for (let from = 0; from < lists.length; from += MOST_LISTS) all = all.concat(...lists.slice(from, from + MOST_LISTS))
+  const isInOrder = (list: readonly Message[], at: number): boolean => {
+    const [last, first] = [lists[at - 1]?.at(-1), list[0]]
+    return last === undefined || first === undefined || compareMessages(last, first) <= 0
+  }
+  return lists.every(isInOrder) ? all : all.sort(compareMessages)
+}
+
 /** Texts cut at their places: `['', 'word', ' has ', 'letters', '']`. */
 const cutTexts = new Map<string, readonly string[]>()
 

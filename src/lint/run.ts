@@ -37,14 +37,14 @@ function walk(story: Story, made: MadeRules): void {
   made.story(story)
 }
 
-/** Leaves out what switches silence, and lets the rules on switches speak. They come last and cannot be silenced themselves. */
+/** The same list where there are no switches. Leaves out what they silence, and lets the rules on switches speak. They come last and cannot be silenced themselves. */
 export function applySwitches(
   { story }: Pick<StoryContext, 'story'>,
   rules: readonly Rule[],
   { all, take }: Pick<MadeRules, 'all' | 'take'>,
-  messages: readonly Message[],
+  messages: Message[],
 ): Message[] {
-  if (story.comments.length === 0) return [...messages]
+  if (story.comments.length === 0) return messages
   const ids = rules.map(({ id }) => id)
   const ran = all.map(({ rule }) => rule.id)
   const { kept, unused, problems } = readSwitches(story, ids).filter(messages, ran)

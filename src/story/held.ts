@@ -4,7 +4,7 @@ import { findLastIndex } from '../sorted.ts'
 import { type Change, findChange } from './change.ts'
 import { readYamlNode } from './front-matter.ts'
 import { findNewObstacle, type Passed, tooDeep } from './guard.ts'
-import { heldBlocks } from './held-blocks.ts'
+import { createHeldPages } from './held-pages.ts'
 import { addAsides, isTwin } from './move.ts'
 import { addToOutline, createOutline, type HeadingPiece, type Outline, type TextPiece } from './outline.ts'
 import { parseMarkdown, parsePart } from './parse.ts'
@@ -41,6 +41,7 @@ const NOTHING: Held = { source: '', strange: 0, from: 0, parts: [], isWhole: tru
 const RUN_LENGTH = 1000
 
 export function createHeldStory(): HeldStory {
+  const pages = createHeldPages()
   let held = NOTHING
   return {
     read(source, options = {}) {
@@ -52,7 +53,7 @@ export function createHeldStory(): HeldStory {
           if (!('strange' in passed)) return toEmptyStory(source, [passed])
           held = readAnew(held, passed, change)
         }
-        return buildStory(source, joinParts(held), options, heldBlocks)
+        return buildStory(source, joinParts(held), options, pages)
       } catch (error) {
         held = NOTHING
         if (!(error instanceof RangeError)) throw error

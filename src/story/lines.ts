@@ -20,16 +20,17 @@ export interface Lines {
 const lineEnd = /\r\n|\n|\r/g
 
 /**
- * Index the lines of a source once, so that each look-up is a short search.
+ * Index the lines of a source once, when first asked for, so that each look-up is a short search.
  *
  * A byte order mark is no column: editors do not show it.
  */
 export function createLines(source: string): Lines {
-  const starts = toLineStarts(source)
+  let found: readonly number[] | undefined
+  const toStarts = (): readonly number[] => (found ??= toLineStarts(source))
   // Look-ups mostly come in order of place, so the line found last is tried first.
   let last = 0
 
-  function findLine(offset: number): number {
+  function findLine(starts: readonly number[], offset: number): number {
     const start = starts[last] ?? 0
     const next = starts[last + 1] ?? Number.POSITIVE_INFINITY
     if (offset >= start && offset < next) return last
@@ -38,12 +39,16 @@ export function createLines(source: string): Lines {
   }
 
   return {
-    count: starts.length,
+    get count() {
+      return toStarts().length
+    },
     toPoint(offset) {
-      last = findLine(offset)
+      const starts = toStarts()
+      last = findLine(starts, offset)
       return { line: last + 1, column: Math.max(0, Math.min(offset, source.length) - (starts[last] ?? 0)) + 1 }
     },
     toOffset(line, column) {
+      const starts = toStarts()
       const start = starts[Math.max(0, Math.min(line, starts.length) - 1)] ?? 0
       const end = starts[line] ?? source.length
       return Math.max(start, Math.min(start + column - 1, end))

@@ -14,8 +14,7 @@ import type { Block, FrontMatter, Note, Oddity, Range } from './types.ts'
 export interface Home {
   readonly block: Block
   readonly page: number
-  /** Undefined until it is asked for. */
-  words: WordCount | undefined
+  readonly words: WordCount
   /** The block where it last stood elsewhere. */
   last: { readonly block: Block; readonly page: number } | undefined
 }

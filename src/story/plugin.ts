@@ -6,7 +6,7 @@ import type { Node } from 'unist'
 import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
 import { createLines } from './lines.ts'
-import { type BlockMaker, buildStory, countWords, makeBlock, outlinePieces } from './read.ts'
+import { buildStory, createPages, makeBlock, outlinePieces, type PageMaker } from './read.ts'
 import type { Block, Story, StoryOptions } from './types.ts'
 
 declare module 'nlcst' {
@@ -34,12 +34,12 @@ export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFil
     const outline = outlinePieces(source, [{ root: tree, base }])
     const lines = createLines(source)
     const paragraphs = new Map<Block, Paragraph>()
-    const make: BlockMaker['make'] = (...given) => {
-      const { block, paragraph } = makeBlock(...given, lines)
+    const make: PageMaker['make'] = ({ kind, piece }, page) => {
+      const { block, paragraph } = makeBlock(kind, piece, page, lines)
       paragraphs.set(block, paragraph)
       return block
     }
-    const story = buildStory(source, outline, options, { make, count: countWords })
+    const story = buildStory(source, outline, options, createPages(make))
     const blocks = story.pages.flatMap((page) => page.blocks)
     return toRoot(
       story,

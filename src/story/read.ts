@@ -21,7 +21,7 @@ import {
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
 import { toStoryProblems } from './problems.ts'
-import type { Block, Oddity, Page, Story, StoryOptions } from './types.ts'
+import type { Block, Oddity, Page, Range, Story, StoryOptions } from './types.ts'
 
 /**
  * Read a story from Markdown. Never throws: what cannot be read is among the story's problems.
@@ -46,10 +46,17 @@ export function outlinePieces(source: string, pieces: Iterable<ParsedPiece>): Ou
   return outline
 }
 
-/** How pieces become blocks, and what is asked of a block without looking at its words. */
-export interface BlockMaker {
-  make(kind: Block['kind'], piece: TextPiece | HeadingPiece, page: number): Block
-  count(block: Block): WordCount
+/** A text that the child reads, and what it is there. */
+export interface ReadPiece {
+  readonly kind: Block['kind']
+  readonly piece: TextPiece | HeadingPiece
+}
+
+/** How pieces become blocks and pages, and what is asked of a page without looking at its words. */
+export interface PageMaker {
+  make(read: ReadPiece, page: number): Block
+  toPage(range: Omit<Page, 'blocks'>, read: readonly ReadPiece[]): Page
+  count(page: Page): WordCount
 }
 
 /** @param lines nodes of the parsed sentences have places where they are given */
@@ -64,70 +71,79 @@ export function makeBlock(
   return { block: toBlock(kind, map, paragraph, piece, page), paragraph }
 }
 
-export function countWords({ sentences }: Block): WordCount {
+export function countWords(blocks: readonly Block[]): WordCount {
   let words = 0
   let foreign = 0
-  for (const sentence of sentences) {
-    words += sentence.words.length
-    for (const { form } of sentence.words) if (form === 'foreign') foreign++
+  for (const { sentences } of blocks) {
+    for (const sentence of sentences) {
+      words += sentence.words.length
+      for (const { form } of sentence.words) if (form === 'foreign') foreign++
+    }
   }
   return { words, foreign }
 }
 
-const PLAIN_MAKER: BlockMaker = { make: (...given) => makeBlock(...given).block, count: countWords }
+/** Pages whose blocks are made at once. */
+export const createPages = (make: PageMaker['make']): PageMaker => ({
+  make,
+  toPage: (range, read) => ({ ...range, blocks: read.map((one) => make(one, range.number)) }),
+  count: ({ blocks }) => countWords(blocks),
+})
+
+const PLAIN_MAKER = createPages(({ kind, piece }, page) => makeBlock(kind, piece, page).block)
 
 /** Cut an outline into pages, and find the sentences and words of all that a child reads. */
 export function buildStory(source: string, outline: Outline, options: StoryOptions, maker = PLAIN_MAKER): Story {
   const { countTitle = true, countHeadings = true } = options
   const cut = cutPages(outline.pieces, options.pages)
   let title: Block | undefined
-  const all: Block[] = []
-  const read = (piece: TextPiece | HeadingPiece, page: number, blocks: Block[]): void => {
-    const isTitle = piece === cut.title
-    const kind = isTitle ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph'
-    const isCounted = isTitle ? countTitle : kind === 'paragraph' || countHeadings
-    if (!isCounted && !isTitle) return
-    const block = maker.make(kind, piece, page)
-    if (isTitle) title = block
-    if (!isCounted) return
-    blocks.push(block)
-    all.push(block)
-  }
+  const ranges: Range[] = []
   const pages: Page[] = cut.pages.map(({ start, end, pieces }, index) => {
     const number = index + 1
-    const blocks: Block[] = []
-    for (const piece of pieces) read(piece, number, blocks)
-    return { number, start, end, blocks }
+    const read: ReadPiece[] = []
+    for (const piece of pieces) {
+      if (piece === cut.title ? !countTitle : piece.kind === 'heading' && !countHeadings) continue
+      read.push({ kind: piece === cut.title ? 'title' : piece.kind === 'heading' ? 'heading' : 'paragraph', piece })
+      ranges.push(piece)
+    }
+    const page = maker.toPage({ number, start, end }, read)
+    if (cut.title && pieces.includes(cut.title))
+      title = countTitle
+        ? page.blocks.find(({ kind }) => kind === 'title')
+        : maker.make({ kind: 'title', piece: cut.title }, number)
+    return page
   })
-  const comments = addNextBlocks(outline.comments, all)
-  const found = [...outline.problems, ...findTextProblems(source, all, maker)].sort((a, b) => a.start - b.start)
+  const comments = addNextBlocks(outline.comments, ranges)
+  const found = [...outline.problems, ...findTextProblems(source, pages, maker)].sort((a, b) => a.start - b.start)
   const problems = toStoryProblems(found, source)
   const { frontMatter } = outline
   return { source, frontMatter, title, pages, ...toAsides(outline, cut, pages), comments, problems }
 }
 
-function findTextProblems(source: string, blocks: readonly Block[], { count }: BlockMaker): Oddity[] {
+function findTextProblems(source: string, pages: readonly Page[], { count }: PageMaker): Oddity[] {
   let words = 0
   let foreign = 0
-  for (const block of blocks) {
-    const found = count(block)
+  for (const page of pages) {
+    const found = count(page)
     words += found.words
     foreign += found.foreign
   }
   if (words === 0) {
     return [{ code: 'empty', message: 'There is no text for a child to read here.', start: 0, end: source.length }]
   }
-  const language = findForeignLanguage(() => toFirstWords(blocks), { words, foreign })
+  const language = findForeignLanguage(() => toFirstWords(pages), { words, foreign })
+  if (language === undefined) return []
+  const blocks = pages.flatMap((page) => page.blocks)
   const start = blocks[0]?.start ?? 0
   const end = blocks.at(-1)?.end ?? start
-  if (language === undefined) return []
   return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
 }
 
-function toFirstWords(blocks: readonly Block[]): readonly string[] {
+function toFirstWords(pages: readonly Page[]): readonly string[] {
   const words: string[] = []
-  for (const { sentences } of blocks) {
-    for (const sentence of sentences) for (const { text } of sentence.words) words.push(text)
+  for (const { blocks } of pages) {
+    for (const { sentences } of blocks)
+      for (const sentence of sentences) for (const { text } of sentence.words) words.push(text)
     if (words.length >= maxSample) break
   }
   return words.slice(0, maxSample)

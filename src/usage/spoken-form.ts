@@ -4,7 +4,7 @@ import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import { findLastIndex } from '../sorted.ts'
-import type { Block, Mark, Sentence, Story, Word } from '../story/types.ts'
+import type { Block, Mark, Page, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 
 /** How many sentences before one show the tense of the story. */
@@ -57,21 +57,39 @@ function settleWord(heteronyms: Heteronyms, word: Word, sentence: Sentence, opti
   return settle(heteronyms, texts, parts.indexOf(word), options)
 }
 
+/** Looks at no more of a long book than the pages that stand right before a sentence. */
 function createLookBack({ pages }: Story): (sentence: Sentence) => readonly (readonly string[])[] {
-  let blocks: readonly Block[] | undefined
   return (sentence) => {
-    blocks ??= pages.flatMap((page) => page.blocks)
-    const at = findBlock(blocks, sentence.block)
-    if (at === -1) return []
-    const own = sentence.block.sentences
-    return sentencesBefore(blocks, at, own.slice(0, own.indexOf(sentence))).map((one) => toParts(one).texts)
+    const { block } = sentence
+    const page = findPage(pages, block)
+    const blocks = pages[page]?.blocks
+    if (blocks === undefined) return []
+    const own = block.sentences
+    const found = sentencesBefore(blocks, findBlock(blocks, block), own.slice(0, own.indexOf(sentence)))
+    return addEarlier(pages, page, found).map((one) => toParts(one).texts)
   }
 }
 
-/** They stand in order of place, so that the book need not be searched. */
+function findPage(pages: readonly Page[], block: Block): number {
+  const has = (page: Page | undefined): boolean => page !== undefined && findBlock(page.blocks, block) >= 0
+  const at = findLastIndex(pages.length, (index) => (pages[index]?.start ?? 0) <= block.start)
+  return has(pages[at]) ? at : pages.findIndex(has)
+}
+
+/** Blocks stand in order of place. */
 function findBlock(blocks: readonly Block[], wanted: Block): number {
   const at = findLastIndex(blocks.length, (index) => (blocks[index]?.start ?? 0) <= wanted.start)
   return blocks[at] === wanted ? at : blocks.indexOf(wanted)
+}
+
+/** With the sentences of earlier pages, where there are too few. */
+function addEarlier(pages: readonly Page[], page: number, found: readonly Sentence[]): readonly Sentence[] {
+  let all = found
+  for (let at = page - 1; at >= 0 && all.length < LOOK_BACK; at--) {
+    const { blocks = [] } = pages[at] ?? {}
+    all = sentencesBefore(blocks, blocks.length, all)
+  }
+  return all
 }
 
 /**

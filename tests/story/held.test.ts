@@ -4,7 +4,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { createHeldStory } from '../../src/story/held.ts'
-import { homeOf } from '../../src/story/held-blocks.ts'
+import { homesOf } from '../../src/story/held-pages.ts'
 import { readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
 import { applyEdit, session, trapSession } from './edits.ts'
 import { toPlain } from './plain-story.ts'
@@ -82,7 +82,7 @@ it.each(traps)('%j with %j put in and taken out', (marked, put) => {
 it('keeps the blocks that an edit does not touch, wherever they move', () => {
   const source = Array.from({ length: 50 }, (_, at) => `Tam **sat** on hen ${at}.`).join('\n\n')
   const held = createHeldStory()
-  const toHomes = ({ pages }: Story) => pages.flatMap(({ blocks }) => blocks.map((block) => homeOf(block)))
+  const toHomes = ({ pages }: Story) => pages.flatMap((page) => homesOf(page).homes)
   const before = toHomes(held.read(source))
   const after = toHomes(held.read(applyEdit(source, { at: 0.5, cut: 0, put: 'x' })))
   expect(after.filter((block) => !before.includes(block))).toHaveLength(1)

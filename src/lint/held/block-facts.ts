@@ -2,6 +2,8 @@
 // and go.
 
 import { isSame } from '../../sorted.ts'
+import type { PageHomes } from '../../story/held-pages.ts'
+import type { Home } from '../../story/outline.ts'
 import type { Block, Page, Sentence } from '../../story/types.ts'
 import { toUseName } from '../../usage/count.ts'
 import { addNameSigns, hasCapital, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
@@ -9,8 +11,8 @@ import { LOOK_BACK, sentencesBefore } from '../../usage/spoken-form.ts'
 import { toWordKey } from '../../verdict/index.ts'
 import type { StoryContext, StoryFigures } from '../types.ts'
 import { type Bag, createBag } from './bag.ts'
-import type { SaidBlock, SaidPage, Saying } from './saying.ts'
-import { addCounts, createCounts, createDifferent, sumFigures } from './sums.ts'
+import type { SaidPage, Saying } from './saying.ts'
+import { addCounts, createCounts, createDifferent, sumFigures, toSaidPage } from './sums.ts'
 
 interface Facts {
   readonly capital: ReadonlySet<string>
@@ -29,12 +31,14 @@ interface Facts {
   hadTagger: boolean
 }
 
+export type HomesOf = (page: Page) => PageHomes
+
 export interface BlockFacts {
   /**
    * To be called with each version before anything else.
-   * @param homeOf the same object for as long as the text of a block stays
+   * @param homesOf what stands on a page
    */
-  update(pages: readonly Page[], homeOf: (block: Block) => Block, context: StoryContext): void
+  update(pages: readonly Page[], homesOf: HomesOf, context: StoryContext): void
   likelyNames(): ReadonlySet<string>
   anyNeedsTagger(test: (block: Block) => boolean): boolean
   /** What is said of each block; asked for where that is not known. */
@@ -48,16 +52,20 @@ export interface BlockFacts {
 
 const NONE: readonly Sentence[] = []
 
-/** A block as it stands, as it was first read, and what is known of it. */
+/** A block of a page, and what is known of it. */
 interface Entry {
-  readonly block: Block
-  readonly home: Block
+  readonly page: Page
+  readonly at: number
+  readonly home: Pick<Home, 'block'>
   facts: Facts
 }
+
+const blockOf = ({ page, at }: Entry): Block => page.blocks[at] as Block
 
 export function createBlockFacts(): BlockFacts {
   const sums = createSums()
   let pages: readonly Page[] = []
+  let homesOfPage: HomesOf
   let entries: readonly Entry[] = []
   const forget = (facts: Facts): void => {
     if (facts.saying) sums.addUses(facts.saying, -1)
@@ -81,26 +89,27 @@ export function createBlockFacts(): BlockFacts {
       sums.addWords(facts, -1)
     }
     for (const entry of entries.slice(start, entries.length - end)) {
-      entry.facts = toFacts(entry.home, context)
+      entry.facts = toFacts(entry.home.block, context)
       sums.addWords(entry.facts, 1)
     }
     return { start, tail: entries.length - end }
   }
 
   return {
-    update(next, homeOf, context) {
+    update(next, homesOf, context) {
       if (next === pages) return
       pages = next
+      homesOfPage = homesOf
       const before = entries
-      entries = toEntries(pages, homeOf)
+      entries = toEntries(pages, homesOf)
       const { start, tail } = takeOver(before, context)
-      const homes = entries.map(({ home }) => home)
+      const homes = entries.map(({ home }) => home.block)
       // Until all that stands before a block was there before.
       let unchanged = 0
       for (let at = start; at < entries.length && unchanged < LOOK_BACK; at++) {
         const { facts, home } = entries[at] as Entry
         lookBack(facts, sentencesBefore(homes, at))
-        if (at >= tail) unchanged += home.sentences.length
+        if (at >= tail) unchanged += home.block.sentences.length
       }
     },
     likelyNames() {
@@ -110,23 +119,29 @@ export function createBlockFacts(): BlockFacts {
       return sums.likelyNames()
     },
     anyNeedsTagger(test) {
-      return entries.some(({ facts, block }) => {
-        facts.needsTagger ??= facts.isOpen && test(block)
+      return entries.some((entry) => {
+        const { facts } = entry
+        facts.needsTagger ??= facts.isOpen && test(blockOf(entry))
         return facts.needsTagger
       })
     },
     say(hasTagger, ask) {
-      const sayOne = ({ facts, block }: Entry, page: Page): SaidBlock => {
+      const sayOne = (entry: Entry): Saying => {
+        const { facts, page } = entry
         if (facts.isOpen && facts.hadTagger !== hasTagger) forget(facts)
         if (facts.saying === undefined) {
-          facts.saying = ask(block, page)
+          facts.saying = ask(blockOf(entry), page)
           facts.hadTagger = hasTagger
           sums.addUses(facts.saying, 1)
         }
-        return { block, saying: facts.saying }
+        return facts.saying
       }
       let at = 0
-      return pages.map((page) => ({ page, blocks: page.blocks.map(() => sayOne(entries[at++] as Entry, page)) }))
+      return pages.map((page) => {
+        const sayings: Saying[] = []
+        for (; entries[at]?.page === page; at++) sayings.push(sayOne(entries[at] as Entry))
+        return toSaidPage(page, sayings, homesOfPage(page).starts)
+      })
     },
     figures: sums.figures,
     countOf: sums.countOf,
@@ -137,10 +152,10 @@ export function createBlockFacts(): BlockFacts {
 
 const UNKNOWN: Facts = toFacts({ sentences: [], kind: 'heading' }, { isAlwaysPlain: () => true })
 
-function toEntries(pages: readonly Page[], homeOf: (block: Block) => Block): readonly Entry[] {
+function toEntries(pages: readonly Page[], homesOf: HomesOf): readonly Entry[] {
   const entries: Entry[] = []
-  for (const { blocks } of pages)
-    for (const block of blocks) entries.push({ block, home: homeOf(block), facts: UNKNOWN })
+  for (const page of pages)
+    for (const [at, home] of homesOf(page).homes.entries()) entries.push({ page, at, home, facts: UNKNOWN })
   return entries
 }
 
@@ -187,18 +202,21 @@ function createNameBags() {
     likely: () => likely,
     /** Names that have become likely or have ceased to be. */
     takeChanged(): readonly string[] {
-      if (!hasComeOrGone(capital) && !hasComeOrGone(small)) return []
-      const before = likely
-      likely = toLikelyNames(capital.names(), small)
-      return [...likely, ...before].filter((name) => likely.has(name) !== before.has(name))
+      const words = takeComeAndGone(small)
+      const names = takeComeAndGone(capital)
+      if (words.size > 0) for (const name of capital.names()) if (words.has(name.toLowerCase())) names.add(name)
+      const now = toLikelyNames([...names].filter(capital.has), small)
+      const changed = [...names].filter((name) => now.has(name) !== likely.has(name))
+      if (changed.length > 0) likely = new Set([...likely].filter((name) => !names.has(name)).concat([...now]))
+      return changed
     },
   }
 }
 
-function hasComeOrGone(bag: Bag): boolean {
-  const is = bag.changes().some(([name, before]) => before > 0 !== bag.has(name))
+function takeComeAndGone(bag: Bag): Set<string> {
+  const found = bag.changes().filter(([name, before]) => before > 0 !== bag.has(name))
   bag.forgetChanges()
-  return is
+  return new Set(found.map(([name]) => name))
 }
 
 function toFacts(

@@ -1,12 +1,12 @@
 // Says again what was said of blocks and pages, each where it stands now.
 
 import { isSame } from '../../sorted.ts'
-import type { Block } from '../../story/types.ts'
+import type { Block, Page } from '../../story/types.ts'
 import type { MadeRules } from '../made-rules.ts'
-import { toOrdered } from '../message.ts'
+import { joinOrdered, toOrdered } from '../message.ts'
 import type { Message } from '../types.ts'
 import type { IsFirst } from '../word-faults.ts'
-import { type Finished, moveMessages, type SaidBlock, type SaidPage, type Saying } from './saying.ts'
+import { type Finished, moveMessages, type SaidPage, type Saying } from './saying.ts'
 
 /** How often the story has a word. */
 export type CountOf = (word: string) => number
@@ -28,40 +28,48 @@ export interface EchoTools {
   readonly changedWords: readonly string[]
 }
 
-/** Messages in the order of their pages and blocks, those of each block in order of place. */
+/** The messages of all pages and blocks, in order of place. */
 export function echo(pages: readonly SaidPage[], tools: EchoTools): Message[] {
-  const all: Message[] = []
-  for (const said of pages) {
-    for (const message of tools.finish.loose(echoPage(said, tools), tools.countOf)) all.push(message)
-    for (const block of said.blocks) for (const message of echoBlock(block, said.page.number, tools)) all.push(message)
+  const lists: (readonly Message[])[] = []
+  const add = (messages: readonly Message[]): void => {
+    if (messages.length > 0) lists.push(messages)
   }
-  return all
+  for (const said of pages) {
+    add(tools.finish.loose(echoPage(said, tools), tools.countOf))
+    const { sayings, starts, page } = said
+    for (let at = 0; at < sayings.length; at++)
+      add(echoBlock(sayings[at] as Saying, starts[at] ?? 0, page.number, tools))
+  }
+  return joinOrdered(lists)
 }
 
-function echoBlock({ block, saying }: SaidBlock, page: number, tools: EchoTools): readonly Message[] {
+function echoBlock(saying: Saying, start: number, page: number, tools: EchoTools): readonly Message[] {
   const chosen = choose(saying, tools.isFirst)
-  const { memory } = saying
-  let known = memory.finished
+  let known = saying.finished
   if (known === undefined || !isSame(chosen, known.chosen) || hasChanged(known.counts, tools))
-    known = memory.finished = finishBlock(saying, chosen, tools)
-  const by = block.start - saying.block.start
-  if (known.placed?.by !== by || known.placed.page !== page)
-    known.placed = { by, page, messages: moveMessages(known.messages, by, page) }
-  return known.placed.messages
+    known = saying.finished = finishBlock(saying, chosen, tools)
+  if (known.start !== start || known.page !== page) {
+    known.messages = moveMessages(known.messages, start - known.start, page)
+    known.start = start
+    known.page = page
+  }
+  return known.messages
 }
 
-function echoPage(said: SaidPage, { made }: EchoTools): readonly Message[] {
-  const memory = said.blocks[0]?.saying.memory
-  const before = memory?.page
-  const by = before && findPageShift(before, said)
-  if (before && by !== undefined) return moveMessages(before.messages, by, said.page.number)
-  made.page(said.page)
-  const messages = made.take()
-  if (memory) memory.page = { ...said, messages }
+function echoPage({ page, starts, memory }: SaidPage, { made }: EchoTools): readonly Message[] {
+  const before = memory.said
+  const by = before && findPageShift(before, page, starts)
+  if (before && by !== undefined) return moveMessages(before.messages, by, page.number)
+  made.page(page)
+  const messages = toOrdered(made.take())
+  memory.said = { page, starts, messages }
   return messages
 }
 
 const ALL: readonly boolean[] = []
+
+/** Messages tell of their page; whether it is still that one is asked of them. */
+const NO_PAGE = 0
 
 /** Of each part, whether the story has it first here; empty where that makes no difference. */
 const choose = ({ parts, isPlain }: Saying, isFirst: IsFirst): readonly boolean[] =>
@@ -76,17 +84,16 @@ function finishBlock({ block, parts }: Saying, chosen: readonly boolean[], { fin
     return count
   }
   const said = parts.flatMap(({ first, later }, at) => (chosen[at] === false ? later : first))
-  return { chosen, counts, messages: toOrdered([...finish.block(said, block, noted)]), placed: undefined }
+  const messages = toOrdered([...finish.block(said, block, noted)])
+  return { chosen, counts, messages, start: block.start, page: NO_PAGE }
 }
 
 const hasChanged = (counts: Finished['counts'], { changedWords, countOf }: EchoTools): boolean =>
   counts.size > 0 && changedWords.some((word) => counts.has(word) && counts.get(word) !== countOf(word))
 
-/** How far a page has moved, where that is all that has changed. */
-function findPageShift(before: SaidPage, { page, blocks }: SaidPage): number | undefined {
+/** How far a page with the same blocks has moved, where that is all that has changed. */
+function findPageShift(before: Pick<SaidPage, 'page' | 'starts'>, page: Page, starts: SaidPage['starts']) {
   const by = page.start - before.page.start
   const isSamePage = page.number === before.page.number && page.end - before.page.end === by
-  const areSame = ({ block, saying }: SaidBlock, at: number): boolean =>
-    saying === before.blocks[at]?.saying && block.start - before.blocks[at].block.start === by
-  return isSamePage && blocks.length === before.blocks.length && blocks.every(areSame) ? by : undefined
+  return isSamePage && starts.every((start, at) => start - (before.starts[at] ?? 0) === by) ? by : undefined
 }

@@ -2,7 +2,7 @@
 
 import type { Heteronyms } from '../../phonics/heteronyms/types.ts'
 import { isSame } from '../../sorted.ts'
-import type { Block, Page, Story } from '../../story/types.ts'
+import type { Page, Story } from '../../story/types.ts'
 import type { StoryCount } from '../../usage/count.ts'
 import { createTaggerTest } from '../../usage/spoken-form.ts'
 import { makeRules } from '../made-rules.ts'
@@ -10,7 +10,7 @@ import { toOrdered } from '../message.ts'
 import { applySwitches } from '../run.ts'
 import type { Message, Rule, RuleSettings, StoryContext, StoryFigures } from '../types.ts'
 import { createFirstTest } from '../word-faults.ts'
-import { createBlockFacts } from './block-facts.ts'
+import { createBlockFacts, type HomesOf } from './block-facts.ts'
 import { echo, type Finish } from './echo.ts'
 import { createAsker, type SaidPage, sayBlock } from './saying.ts'
 import { sumCounts } from './sums.ts'
@@ -18,10 +18,10 @@ import { sumCounts } from './sums.ts'
 export interface HeldRun {
   /**
    * To be called with each version before anything else.
-   * @param homeOf the same object for as long as the text of a block stays
+   * @param homesOf what stands on a page of the story
    * @param settings all that verdicts and rules stand on, by identity: where any of it changes, everything is asked anew
    */
-  open(story: Story, homeOf: (block: Block) => Block, settings: readonly unknown[]): void
+  open(story: Story, homesOf: HomesOf, settings: readonly unknown[]): void
   /** As `isTaggerNeeded`; `plain` is the context without a tagger. */
   isTaggerNeeded(plain: StoryContext, heteronyms: Heteronyms): boolean
   /** What `runRules` and the figures of the context say. */
@@ -42,22 +42,22 @@ export function createHeldRun(): HeldRun {
   let facts = createBlockFacts()
   let settled: readonly unknown[] = []
   let pages: readonly Page[] = []
-  let homeOf = (block: Block): Block => block
+  let homesOf: HomesOf
   return {
-    open(story, toHome, settings) {
+    open(story, toHomes, settings) {
       if (!isSame(settings, settled)) {
         facts = createBlockFacts()
         settled = settings
       }
       pages = story.pages
-      homeOf = toHome
+      homesOf = toHomes
     },
     isTaggerNeeded(plain, heteronyms) {
-      facts.update(pages, homeOf, plain)
+      facts.update(pages, homesOf, plain)
       return facts.anyNeedsTagger(createTaggerTest(plain.story, heteronyms, plain))
     },
     run(context, rules, settings, { hasTagger, finish }) {
-      facts.update(pages, homeOf, context)
+      facts.update(pages, homesOf, context)
       const likely = facts.likelyNames()
       let said: readonly SaidPage[] = []
       let figures: StoryFigures | undefined
@@ -76,11 +76,13 @@ export function createHeldRun(): HeldRun {
       said = facts.say(hasTagger, (block, page) => sayBlock(block, page, { made, asker, context: own }))
       isAsking = false
       const { countOf } = facts
-      const messages = echo(said, { made, finish, isFirst, countOf, changedWords: facts.changedWords() })
+      const ofBlocks = echo(said, { made, finish, isFirst, countOf, changedWords: facts.changedWords() })
       facts.forgetChangedWords()
       made.story(context.story)
-      for (const message of finish.loose(made.take(), countOf)) messages.push(message)
-      return { messages: toOrdered(applySwitches(own, rules, made, messages)), figures: toFigures() }
+      const ofStory = finish.loose(made.take(), countOf)
+      const all = ofStory.length === 0 ? ofBlocks : toOrdered([...ofBlocks, ...ofStory])
+      const kept = applySwitches(own, rules, made, all)
+      return { messages: kept === all ? all : toOrdered(kept), figures: toFigures() }
     },
   }
 }

@@ -30,46 +30,37 @@ export interface Saying {
   readonly counts: KindCounts
   /** Whether all of it is said, whatever the story has had before. */
   readonly isPlain: boolean
-  /** What was made of it last; kept here, since a look-up for each block would be a burden at each keystroke. */
-  readonly memory: {
-    finished?: Finished
-    /** Of the page that begins with this block. */
-    page?: PageSaying
-    figures?: PageFigures
-  }
+  /** What was last made of it, and of the page that begins with it: kept here, since a look-up for each is too slow. */
+  finished: Finished | undefined
+  page: PageMemory | undefined
 }
 
-/** Messages of one block as they were last finished, in order of place, and what that stood on. */
+/** Messages of one block as they were last finished, in order of place, where they were last said, and what they stand on. */
 export interface Finished {
   /** Of each part, whether the story has it first here; empty where that makes no difference. */
   readonly chosen: readonly boolean[]
   readonly counts: ReadonlyMap<string, number>
-  readonly messages: readonly Message[]
-  placed: { readonly by: number; readonly page: number; readonly messages: readonly Message[] } | undefined
+  messages: readonly Message[]
+  start: number
+  page: number
 }
 
-/** A block of the story as it stands, with what was said of it. */
-export interface SaidBlock {
-  readonly block: Block
-  readonly saying: Saying
-}
-
+/** A page of the story as it stands, with what was said of its blocks. */
 export interface SaidPage {
   readonly page: Page
-  readonly blocks: readonly SaidBlock[]
+  readonly sayings: readonly Saying[]
+  /** Where its blocks start now. */
+  readonly starts: readonly number[]
+  /** What is known of a page with just these blocks. */
+  readonly memory: PageMemory
 }
 
-interface PageSaying extends SaidPage {
-  readonly messages: readonly Message[]
-}
-
-interface PageFigures {
-  readonly blocks: readonly SaidBlock[]
+export interface PageMemory {
+  readonly sayings: readonly Saying[]
   readonly figures: Figures
+  /** What rules said of the page, and where it stood then. */
+  said: (Pick<SaidPage, 'page' | 'starts'> & { readonly messages: readonly Message[] }) | undefined
 }
-
-export const areSameSayings = (these: readonly SaidBlock[], those: readonly SaidBlock[]): boolean =>
-  these.length === those.length && these.every(({ saying }, at) => saying === those[at]?.saying)
 
 export type KindCounts = Readonly<Record<Verdict['kind'], number>>
 
@@ -133,7 +124,7 @@ export function sayBlock(
   const toJudged = (use: WordUse): JudgedUse => ({ ...use, verdict: context.judge(use.word, use.sentence).verdict })
   const judged = uses.map(toJudged)
   const isPlain = parts.every(({ name }) => name === undefined)
-  return { block, parts, uses: judged, counts: countKinds(judged), isPlain, memory: {} }
+  return { block, parts, uses: judged, counts: countKinds(judged), isPlain, finished: undefined, page: undefined }
 }
 
 function countKinds(uses: readonly JudgedUse[]): KindCounts {

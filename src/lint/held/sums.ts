@@ -1,28 +1,38 @@
 // What is counted over a whole story, put together from what was counted block by block.
 
+import { isSame } from '../../sorted.ts'
+import type { Block, Page } from '../../story/types.ts'
 import { type StoryCount, toUseName, type WordUse } from '../../usage/count.ts'
 import { BY_HARDNESS, toKind, toShares } from '../../verdict/index.ts'
 import type { Figures, Verdict } from '../../verdict/types.ts'
 import type { StoryFigures } from '../types.ts'
-import { areSameSayings, type JudgedUse, type KindCounts, type SaidBlock, type SaidPage } from './saying.ts'
+import type { JudgedUse, KindCounts, SaidPage, Saying } from './saying.ts'
+
+/** The page, with what is known of it where it has the same blocks as before. */
+export function toSaidPage(page: Page, sayings: readonly Saying[], starts: readonly number[]): SaidPage {
+  const first = sayings[0]
+  const known = first?.page
+  if (known && isSame(known.sayings, sayings)) return { page, sayings: known.sayings, starts, memory: known }
+  const memory = { sayings, figures: sumPage(sayings), said: undefined }
+  if (first) first.page = memory
+  return { page, sayings, starts, memory }
+}
+
+function sumPage(sayings: readonly Saying[]): Figures {
+  const counts = createCounts()
+  for (const saying of sayings) addCounts(counts, saying.counts)
+  return toShares(counts)
+}
 
 /** @param total of the story; `different` of each of its words once */
-export function sumFigures(
+export const sumFigures = (
   pages: readonly SaidPage[],
   { total, different }: { readonly total: KindCounts; readonly different: KindCounts },
-): StoryFigures {
-  return { pages: pages.map(({ blocks }) => sumPage(blocks)), total: toShares(total), different: toShares(different) }
-}
-
-function sumPage(blocks: readonly SaidBlock[]): Figures {
-  const memory = blocks[0]?.saying.memory
-  if (memory?.figures && areSameSayings(memory.figures.blocks, blocks)) return memory.figures.figures
-  const counts = createCounts()
-  for (const { saying } of blocks) addCounts(counts, saying.counts)
-  const figures = toShares(counts)
-  if (memory) memory.figures = { blocks, figures }
-  return figures
-}
+): StoryFigures => ({
+  pages: pages.map(({ memory }) => memory.figures),
+  total: toShares(total),
+  different: toShares(different),
+})
 
 export const createCounts = () => ({ decodable: 0, sight: 0, name: 0, unreadable: 0 })
 
@@ -61,13 +71,13 @@ type Sum = { -readonly [Field in keyof WordUse]: WordUse[Field] }
 export function sumCounts(pages: readonly SaidPage[]): StoryCount {
   const uses = new Map<string, Sum>()
   let words = 0
-  const counted = pages.map(({ page, blocks }) => {
+  const counted = pages.map(({ page, sayings }) => {
     const onPage = new Map<WordUse, number>()
-    for (const said of blocks) {
-      for (const use of said.saying.uses) {
+    for (const [at, saying] of sayings.entries()) {
+      for (const use of saying.uses) {
         const name = toUseName(use)
         let sum = uses.get(name)
-        if (sum === undefined) uses.set(name, (sum = toSum(use, said)))
+        if (sum === undefined) uses.set(name, (sum = toSum(use, saying, page.blocks[at] ?? saying.block)))
         sum.times += use.times
         words += use.times
         onPage.set(sum, (onPage.get(sum) ?? 0) + use.times)
@@ -79,7 +89,7 @@ export function sumCounts(pages: readonly SaidPage[]): StoryCount {
 }
 
 /** With the word where it stands now. */
-function toSum({ verdict: _, word, sentence, ...use }: JudgedUse, { block, saying }: SaidBlock): Sum {
+function toSum({ verdict: _, word, sentence, ...use }: JudgedUse, saying: Saying, block: Block): Sum {
   const now = block.sentences[saying.block.sentences.indexOf(sentence)] ?? sentence
   return { ...use, sentence: now, word: now.words[sentence.words.indexOf(word)] ?? word, times: 0 }
 }
