@@ -53,9 +53,11 @@ export function* cutParts(
     return
   }
   let run: Part | undefined
+  let block: LongBlock = { end: 0, itemsEnd: 0 }
   for (let at = skipBlankLines(source, from); at < source.length; ) {
     const plain = readPlainBlock(source, at)
-    const end = plain?.end ?? findBlockEnd(source, at)
+    if (!plain && at >= block.end) block = toBlock(source, at)
+    const end = plain?.end ?? findItem(source, at + length, block) ?? block.end
     if (run && (plain || isCut(source, run, at, length))) {
       yield run
       run = undefined
@@ -65,6 +67,30 @@ export function* cutParts(
     at = skipBlankLines(source, end)
   }
   if (run) yield run
+}
+
+/** A block that the parser must see, and up to where a list in it can be cut. */
+interface LongBlock {
+  readonly end: number
+  readonly itemsEnd: number
+}
+
+function toBlock(source: string, start: number): LongBlock {
+  const end = findBlockEnd(source, start)
+  const html = source.slice(start, end).indexOf('<')
+  return { end, itemsEnd: html === -1 ? end : start + html }
+}
+
+const itemStart = /\n(?=[-*+] {1,4}\S)/
+
+/**
+ * Where in a block the next item of a list begins: at the margin it ends all that stands before it but HTML, so that a long
+ * list can be cut there. Of a list as a whole the parser makes two thousand times as much in memory.
+ */
+function findItem(source: string, from: number, { itemsEnd }: LongBlock): number | undefined {
+  if (from >= itemsEnd) return undefined
+  const found = source.slice(from - 1, itemsEnd).search(itemStart)
+  return found === -1 ? undefined : from + found
 }
 
 /** Whether the parser's run ends before the block at an offset. */

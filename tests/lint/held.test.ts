@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { rules } from '../../rules/index.ts'
 import { createStoryContext, type ReadingSettings } from '../../src/lint/context.ts'
 import { createBag } from '../../src/lint/held/bag.ts'
+import type { HomesOf } from '../../src/lint/held/block-facts.ts'
 import type { Finish } from '../../src/lint/held/echo.ts'
 import { createHeldRun } from '../../src/lint/held/held-run.ts'
 import { defineRule } from '../../src/lint/rule.ts'
@@ -45,20 +46,23 @@ const withCount = (message: Message, countOf: (word: string) => number): Message
   message.word === undefined ? message : { ...message, note: `${message.note} ×${countOf(toWordKey(message.word))}` }
 
 /** The same object for as long as a text stays; of texts that are alike, by their order. */
-function createHomes(): (story: readonly Block[]) => (block: Block) => Block {
-  const homes = new Map<string, Block>()
+function createHomes(): (story: readonly Block[]) => HomesOf {
+  const homes = new Map<string, { readonly block: Block }>()
   return (blocks) => {
     const times = new Map<string, number>()
-    const found = new Map<Block, Block>()
+    const found = new Map<Block, { readonly block: Block }>()
     for (const block of blocks) {
       const key = `${block.kind} ${block.text}`
       const time = (times.get(key) ?? 0) + 1
       times.set(key, time)
-      const home = homes.get(`${key} ${time}`) ?? block
+      const home = homes.get(`${key} ${time}`) ?? { block }
       homes.set(`${key} ${time}`, home)
       found.set(block, home)
     }
-    return (block) => found.get(block) as Block
+    return (page) => ({
+      homes: page.blocks.map((block) => found.get(block) ?? { block }),
+      starts: page.blocks.map(({ start }) => start),
+    })
   }
 }
 

@@ -7,8 +7,10 @@ import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import { describe, expect, it } from 'vitest'
 import { remarkFrontmatter } from '../../src/story/front-matter.ts'
-import { parseMarkdown } from '../../src/story/parse.ts'
+import { type ParsedPiece, parseMarkdown, parsePart } from '../../src/story/parse.ts'
+import { cutParts } from '../../src/story/parts.ts'
 import { readPlainBlock } from '../../src/story/plain.ts'
+import { outlinePieces } from '../../src/story/read.ts'
 
 const seed = 20_261_125
 const runs = Number(process.env.STORY_RUNS ?? 3000)
@@ -166,6 +168,44 @@ describe('part by part', () => {
     )
   }, 120_000)
 })
+
+it('reads a list that is cut between its items as remark-parse reads it whole', () => {
+  const lines = fc.array(fc.oneof({ weight: 1, arbitrary: line }, { weight: 2, arbitrary: item }), { maxLength: 14 })
+  const long = fc.tuple(lines, fc.constantFrom('\n', '\r\n')).map(([all, end]) => all.join(end))
+  fc.assert(
+    fc.property(long, fc.integer({ min: 1, max: 30 }), (text, length) => {
+      const parts = [...cutParts(text, 0, length)].map((part) => parsePart(text, part))
+      expect(toOutlined(text, parts)).toEqual(toOutlined(text, [{ root: plain.parse(text), base: 0 }]))
+    }),
+    { seed, numRuns: runs },
+  )
+}, 120_000)
+
+const item = fc.constantFrom(
+  ...[
+    '- a hen',
+    '- *a* hen',
+    '* a',
+    '+ a',
+    '-   a',
+    '- - a',
+    '-',
+    '- `a',
+    '  - a',
+    '  a',
+    '1. a',
+    '2. a',
+    '> - a',
+    '* * *',
+  ],
+  ...['- <!-- a', '- b -->', '- <div>', '- a  ', '- a\\', '- # A', '- ---', '    - a', '-     a', '- 1. a', '- > a'],
+)
+
+/** What a story takes of a tree; a list is as good as two. */
+const toOutlined = (text: string, pieces: Iterable<ParsedPiece>) => {
+  const { frontMatter: _, ...rest } = outlinePieces(text, pieces)
+  return rest
+}
 
 it('gives the tree of remark-parse for any text with words between asterisks', () => {
   const pieces = fc.constantFrom(
