@@ -7,7 +7,6 @@ import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './m
 const stop = /^[.!?…‽]+$/
 const closer = /^["'”’)\]»›.!?…‽]+$/
 const opener = /^["'“‘([«‹]+$/
-const goesOn = /^[,;]+$/
 
 /** Mend a paragraph in place. Most need nothing, and are looked at once. */
 export function mendParagraph(paragraph: Paragraph): void {
@@ -84,7 +83,7 @@ function isFullStop(node: SentenceContent): node is Extract<SentenceContent, { t
 /** Whether a word has kept its full stop: `Mr.` */
 function keepsStop(word: Extract<SentenceContent, { type: 'WordNode' }>): boolean {
   const last = word.children.at(-1)
-  return last !== undefined && last.type !== 'TextNode' && 'value' in last && last.value === '.'
+  return last !== undefined && 'value' in last && last.value === '.'
 }
 
 function joinsStop(
@@ -123,7 +122,7 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
   const next = tokens[at]
   if (!next || !tokens.slice(at, at + 50).some((it) => it.type === 'WordNode')) return false
   if (isCount(tokens, index, ends)) return false
-  if (next.type !== 'WordNode') return !isGlued && !('value' in next && goesOn.test(next.value))
+  if (next.type !== 'WordNode') return !isGlued && !('value' in next && (next.value === ',' || next.value === ';'))
   const isLower = /^['’]?\p{Ll}/u.test(toWordText(next))
   if (isGlued) return !isLower
   const node = tokens[index]

@@ -69,6 +69,19 @@ describe('alignment', () => {
     expect(way([9, 9, 9, 0, 0])).toEqual({ path: [0], cost: 9 })
   })
 
+  it('leaves the e of a long vowel to it, though the consonant has a row with an e: f·a_e·c', () => {
+    const small = toRowSet(readRows('a\tEY\na_e\tEY\nc\tS\nce\tS\nf\tF\nn\tN\no\tAO'))
+    const way = (word: string, sounds: string) =>
+      findAlignment(
+        small,
+        { word, phones: sounds.split(' ') },
+        { row: Float64Array.from([0, 5, 5, 0, 1, 1, 1]), closeInside: 3 },
+      )?.path
+    expect(way('face', 'F EY S')).toEqual([4, 1, 2, CLOSE])
+    expect(way('fance', 'F EY N S')).toEqual([4, 0, 5, 3])
+    expect(way('foce', 'F AO S')).toEqual([4, 6, 3])
+  })
+
   it('closes a split grapheme at no cost at the end, and dearer inside', () => {
     const costs = toFirstCosts(set)
     const cost = (word: string, sounds: string) => findAlignment(set, { word, phones: sounds.split(' ') }, costs)?.cost

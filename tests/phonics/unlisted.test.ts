@@ -249,6 +249,14 @@ describe('words made of others, and slips', () => {
     ['tabel', 'table'],
     ['untill', 'until'],
     ['runing', 'running'],
+    ['hapen', 'happen'],
+    ['rabit', 'rabbit'],
+    ['beleive', 'believe'],
+    ['freind', 'friend'],
+    ['dont', "don't"],
+    ['theyre', "they're"],
+    ['theyll', "they'll"],
+    ['Dont', "don't"],
   ])('%s is a slip of %s', (word, meant) => {
     expect(american().read(word).meant ?? findSlip(word, american())).toBe(meant)
   })

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { findObstacle, maxDepth, maxLength } from '../../src/story/guard.ts'
 import { createHeldStory } from '../../src/story/held.ts'
+import { readStory } from '../../src/story/index.ts'
 
 const codeOf = (source: string) => findObstacle(source)?.code
 const markedIn = (source: string) => {
@@ -118,6 +119,14 @@ describe('nesting', () => {
     expect(markedIn(`A hen\r\n\r\n${deep} a  \r\nA pig`)).toBe(`${deep} a`)
     expect(markedIn(`A hen\n${'>'.repeat(101)}`)).toBe('>'.repeat(101))
     expect(findObstacle(deep)?.message).toContain('more than 100 deep')
+  })
+
+  it('that is let through is read to its bottom', () => {
+    const { notes, problems } = readStory(`A hen\n\n${'> '.repeat(maxDepth)}a pig`)
+    expect([notes.map(({ text }) => text), problems]).toEqual([['a pig'], []])
+    const list = readStory(`${'- '.repeat(maxDepth / 2)}a pig`)
+    expect([list.pages[0]?.blocks[0]?.text, list.problems]).toEqual(['a pig', []])
+    expect(readStory(`${'*a _b '.repeat(50)}`).problems).toEqual([])
   })
 
   it('is turned away as well while a story is held', () => {

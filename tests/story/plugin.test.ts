@@ -94,6 +94,7 @@ describe('storyPlugin', () => {
         .replaceAll('--', '—')
         .replaceAll('(c)', '©')
         .replaceAll('½', '1/2')
+        .replaceAll('Quack quack', 'Zzz')
     const change = () => (tree: MarkdownRoot) => {
       for (const block of tree.children)
         if (block.type === 'paragraph')
@@ -104,6 +105,7 @@ describe('storyPlugin', () => {
       ['Sid (c) sat ½ way up', ['Sid', 'sat', '½', 'way', 'up']],
       ['A hen...\n"Yes" &amp; "no"', ['A', 'hen', 'Yes', 'no']],
       ['Tam "sat"', ['Tam', 'sat']],
+      ['A hen\n\nQuack quack', ['A', 'hen', 'Quack quack']],
       ['"', []],
     ] as const) {
       const file = new VFile(text)

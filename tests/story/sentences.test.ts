@@ -125,6 +125,7 @@ const splits = [
   'Tam ran.|6 hens sat.',
   'Tam ran?meg ran.',
   'Stop! , he said.',
+  'Stop! ; he said.',
 ]
 
 describe('sentences', () => {
