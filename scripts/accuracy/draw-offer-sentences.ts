@@ -1,7 +1,9 @@
 // Draws sentences on which offers are measured, one unreadable word each, by a seed, as many for each of three steps: half to tune by, half (called by
 // the name that is given) to stay unseen. They are added to the table, which lies beside this file, so that the measure needs no folder of stories.
 //
-//   npx tsx scripts/accuracy/draw-offer-sentences.ts FOLDER-OF-STORIES SEED HOW-MANY-A-STEP NAME
+//   npx tsx scripts/accuracy/draw-offer-sentences.ts FOLDER-OF-STORIES SEED HOW-MANY-A-STEP NAME [all]
+//
+// With `all`, none are there to tune by.
 
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -15,7 +17,7 @@ import { createRandom } from '../../src/finder/order.ts'
 import { toProblemLine } from '../../src/problem/index.ts'
 import type { Story } from '../../src/story/index.ts'
 
-const [folder = '', seed = '', each = '', name = ''] = process.argv.slice(2)
+const [folder = '', seed = '', each = '', name = '', whole] = process.argv.slice(2)
 if (!folder || !(Number(seed) > 0) || !(Number(each) > 0) || !name)
   throw new Error('say where the stories lie, a seed, how many sentences a step, and the name of the unseen half')
 const STEPS = ['blue-3', 'green-3', 'green-8'] as const
@@ -87,7 +89,7 @@ for (const step of STEPS) {
     bySentence.set(place.sentence, [...(bySentence.get(place.sentence) ?? []), place])
   for (const [sentence, places] of shuffle([...bySentence], random)) {
     const place = places[Math.floor(random() * places.length)]
-    const half = random() < 0.5 ? 'tuning' : name
+    const half = random() < 0.5 && whole !== 'all' ? 'tuning' : name
     if (place === undefined || taken.has(sentence)) continue
     taken.add(sentence)
     rows.push([half, step, place.word, sentence, place.story].join('\t'))
@@ -95,6 +97,8 @@ for (const step of STEPS) {
   }
 }
 
+const sourcesPath = new URL('offer-sources.tsv', data)
+const known = readFileSync(sourcesPath, 'utf8').trimEnd().split('\n').slice(2)
 const used = new Set([...before.split('\n'), ...rows].map((row) => row.split('\t')[4]))
 const sources = stories
   .filter(({ name }) => used.has(name))
@@ -104,10 +108,10 @@ const sources = stories
 
 writeFileSync(new URL('offer-sentences.tsv', data), `${before}\n# Seed ${seed}\n${rows.join('\n')}\n`)
 writeFileSync(
-  new URL('offer-sources.tsv', data),
+  sourcesPath,
   `# Where the sentences of offer-sentences.tsv come from: African Storybook, africanstorybook.org. CC-BY: Creative Commons Attribution.
 # story	title	text by	licence
-${sources.join('\n')}
+${[...new Set([...known, ...sources])].sort().join('\n')}
 `,
 )
 process.stdout.write(`${rows.length} sentences of ${sources.length} stories\n`)

@@ -64,8 +64,11 @@ interface Tools extends SuggestSources {
   readonly isFit: (word: string) => boolean
 }
 
+/** Fit in a list, where a teacher knows which is meant; as an offer they would say the other thing. */
+const ONLY_LISTED = /^(?:shoots?|shots?)$/
+
 const canBeRead = (text: string, { isReadable, isFit }: Tools): boolean =>
-  text !== '' && text.split(' ').every((part) => isReadable(part) && isFit(part))
+  text !== '' && text.split(' ').every((part) => isReadable(part) && isFit(part) && !ONLY_LISTED.test(part))
 
 const toKey = (word: string, { part, inflection }: WordUse): string => `${word} ${part} ${inflection}`
 

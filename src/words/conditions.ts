@@ -70,7 +70,9 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
     opensObject(place.after[1], factsOf) &&
     !OBJECTS.has(place.after[1] ?? ''),
   /** A person after it: him, them. */
-  P: ({ after }) => PERSONS.has(after[0] ?? '') && !(after[0] === 'her' && after[1] !== undefined && !isMark(after[1])),
+  P: ({ after }) =>
+    PERSONS.has(after[0] ?? '') &&
+    (after[0] !== 'her' || endsClause(after[1]) || /^(?:a|an|how|not|some|that|the|to|what)$/.test(after[1] ?? '')),
   /** `the` before it. */
   T: (place) => prevOf(place) === 'the',
   /** A describing word after it, and nothing that this describes. */
@@ -100,10 +102,10 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   /** `it` shortly before it. */
   it: ({ before }) => before.slice(-3).some((word) => word === 'it' || word === "it's"),
   /** Where to, after it: up, into, home. */
-  m: ({ after }) =>
+  m: ({ after }, factsOf) =>
     PARTICLES.has(after[0] ?? '') &&
     !/^(?:from|with)$/.test(after[1] ?? '') &&
-    !(after[0] === 'to' && OBJECTS.has(after[1] ?? '')),
+    !(after[0] === 'to' && (OBJECTS.has(after[1] ?? '') || factsOf(after[1] ?? '')?.main === 'verb')),
   /** What is acted on, after it. */
   o: (place, factsOf) =>
     opensObject(nextOf(place), factsOf) &&
@@ -118,6 +120,14 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   ob: (place, factsOf) => opensObject(nextOf(place), factsOf) && !goesSomewhere(place),
   /** Down or over what, after it: `down his face`. */
   dw: (place) => /^(?:down|from|over|through)$/.test(nextOf(place) ?? ''),
+  /** A person after it, and `to`: `him to sing`. */
+  Pt: (place, factsOf) => CONDITIONS.P?.(place, factsOf) === true && place.after[1] === 'to',
+  /** A clause after it that opens with what it is about: `felt the hens were sad`. */
+  cc: (place, factsOf) =>
+    opensObject(nextOf(place), factsOf) &&
+    place.after.slice(1, 5).some((word) => /^(?:are|can|could|had|has|is|must|was|were|will|would)$/.test(word)),
+  /** `with` after it, or the end of its clause. */
+  wi: (place) => nextOf(place) === 'with' || (endsClause(nextOf(place)) && nextOf(place) !== 'to'),
   /** `after` after it. */
   af: (place) => nextOf(place) === 'after',
   /** `at`, `in` or `on` after it. */
@@ -234,7 +244,12 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
     return (/^(?:they|we|you)$/.test(prev) || factsOf(prev)?.inflection === 'plural') && isLoved(place, factsOf)
   },
   /** After a form of `be` or `get`, and for what after it: `ready to go`. */
-  rd: (place) => isAfterLink(place) && (endsClause(nextOf(place)) || /^(?:for|to)$/.test(nextOf(place) ?? '')),
+  rd: (place) => isAfterLink(place) && /^(?:for|to)$/.test(nextOf(place) ?? ''),
+  /** After what leaps or goes, and what is passed after it: `jumped over the fire`. */
+  mv: (place, factsOf) =>
+    (MOVES.test(prevOf(place) ?? '') ||
+      /^(?:climb|hop|jump|leap|leapt|sprang|step)(?:s|ed|ing|ped|ping)?$/.test(prevOf(place) ?? '')) &&
+    opensObject(nextOf(place), factsOf),
   /** `for` after it. */
   lf: (place) => nextOf(place) === 'for',
   /** One thing after it, that `a` can stand before. */

@@ -33,6 +33,10 @@ const TOGETHER =
   /^(?:appear|cook|danc|eat|laugh|liv|play|run|sing|sit|sleep|swim|talk|travel|walk|work)(?:e?s|ed|e|ing)?$|^(?:ate|danced|ran|sang|sat|slept|swam|running|swimming)$/
 const OUT =
   /^(?:call|called|calling|cried|cry|help|helped|pluck|plucked|pour|poured|scream|screamed|shout|shouted|spread|stretch|stretched)$/
+const HELPS = /^(?:are|can|could|had|have|may|might|must|shall|should|were|will|would)$/
+/** With these the word before says one thing: `paper bag` is a bag, `paper work` no work of paper. */
+const WHOLE =
+  /^(?:bank|bar|bed|bird|clip|fish|girl|boy|house|hall|man|mine|plane|room|sitter|teeth|tooth|woman|wood|work|yard)s?$/
 const DOWN = /^(?:bend|bent|fall|falls|fell|kneel|knelt|lay|lie|lies|sat|sit|sits|sitting)$/
 
 /** After these a clause needs no `that`. */
@@ -81,8 +85,20 @@ export const LEAVES: Readonly<Record<string, Leave>> = {
     )
       return false
     if (/^(?:her|his|its|my|our|the|their|these|those|your)$/.test(next ?? '') || /'s$/.test(next ?? '')) return true
-    if (/^(?:it|them|us)$/.test(prev ?? '')) return endsClause(next)
+    if (/^(?:it|them|us)$/.test(prev ?? '')) return endsClause(next) || PREPOSITIONS.has(next ?? '')
+    if (HELPS.test(prev ?? '')) return /^(?:they|we|you)$/.test(before.at(-2) ?? '')
     return /^(?:they|we|you)$/.test(prev ?? '') && factsOf(next ?? '')?.main === 'verb'
+  },
+  /** Between two that do it and what they are or do: `were both sad`. */
+  bb: (place) => HELPS.test(prevOf(place) ?? '') && nextOf(place) !== undefined && !isMark(nextOf(place) ?? ''),
+  /** `back` before it: `back home`. */
+  bk: (place) => prevOf(place) === 'back',
+  /** What a thing is made of or where it belongs, before it: `the clay pot`. */
+  mo: (place, factsOf) => {
+    const [prev, next] = [prevOf(place), nextOf(place)]
+    if (prev === undefined || factsOf(next ?? '')?.main !== 'noun' || TIMES.test(next ?? '') || WHOLE.test(next ?? ''))
+      return false
+    return DETERMINERS.has(prev) || /'s$/.test(prev) || factsOf(prev)?.main === 'adjective'
   },
   /** How much, before a describing word: `very big`. */
   dg: (place, factsOf) => {

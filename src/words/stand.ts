@@ -29,7 +29,7 @@ const isJoinedTo = (text: string, { before, after }: Surroundings): boolean =>
 
 /** What somebody takes, has or makes without taking anything: `took no notice`, `gave a cry`. */
 const DONE =
-  /^(?:a?part|attention|bath|birth|break|breath|bow|care|chance|cry|cover|ease|energy|fun|heart|hold|home|kiss|life|look|notice|note|part|photo|picture|place|pity|rest|root|seat|sense|shape|shelter|shower|smile|time|trouble|turn|turns|walk|way)s?$/
+  /^(?:a?part|attention|bath|birth|break|breath|bow|care|chance|cry|cover|ease|energy|fun|heart|hold|kiss|life|look|notice|note|part|photo|picture|place|pity|rest|root|seat|sense|shape|shelter|shower|smile|time|trouble|turn|turns|walk|way)s?$/
 
 /** Whether the word and what follows say one thing together, so that no other word can take its part. */
 function isPhrase({ after }: Surroundings): boolean {

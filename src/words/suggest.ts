@@ -11,7 +11,7 @@ import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
 import { canStand } from './stand.ts'
 import type { StandIn } from './stand-ins.ts'
-import { isAfterBe, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
+import { isAfterBe, isMark, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
 import { findUse, type WordUse } from './use.ts'
 
 /** The word to replace, and where it stands. */
@@ -105,14 +105,24 @@ const holds = ({ where }: StandIn, place: Surroundings, { candidates }: Tools): 
 const isPassive = ({ part, inflection }: WordUse, place: Surroundings): boolean =>
   part === 'verb' && inflection === 'participle' && isAfterBe(place)
 
+/** Right after what somebody says only saying stands: `“No!” thought Ann.` */
+const isAfterSpeech = ({ before }: Surroundings): boolean => {
+  const last = before.at(-1)
+  if (last !== '"') return before.length > 1 && (last === '”' || last === '»')
+  // An even number of plain marks: the last one closes.
+  return before.filter((word) => word === '"').length % 2 === 0
+}
+
 /** One word, or one with where to: `was put up`; not `was run after`. */
 const actsAlone = ({ text, where }: StandIn): boolean =>
   (where === undefined || where === 'o' || where === 'P') &&
-  /^(?!get|got|ha[ds]|have|having)[^ ]+(?: (?:away|back|down|in|off|out|up))?$/.test(text)
+  /^(?!get|got|ha[ds]|have|having|let)[^ ]+(?: (?:away|back|down|in|off|out|up))?$/.test(text)
 
 /** `didn't` → `did not`; not where a question turns the two words round: `didn't he`. */
 function writeOut(written: string, word: string, place: Surroundings, tools: Tools): string[] {
   if (SUBJECTS.has(nextOf(place) ?? '')) return []
+  // `Don't these men …?`
+  if (/n't$/.test(word) && place.before.every(isMark) && place.after.includes('?')) return []
   return findAsItIs(word, place, tools)
     .map((text) => toCaseOf(written, text))
     .slice(0, 1)
@@ -132,6 +142,7 @@ const fromTable = (word: string, use: WordUse, place: Surroundings, tools: Tools
   tools.candidates
     .listed(word, use)
     .filter((standIn) => (isPassive(use, place) ? actsAlone(standIn) : holds(standIn, place, tools)))
+    .filter(({ where }) => where === 'q' || use.part !== 'verb' || !isAfterSpeech(place))
     .map(({ text }) => text)
 
 function fromTree(word: string, use: WordUse, place: Surroundings, tools: Tools): string[] {

@@ -80,7 +80,7 @@ const isDoer = (word: string | undefined, factsOf: FactsOf): boolean =>
 export const isDetermined = ({ before }: Surroundings, factsOf: FactsOf): boolean => {
   for (let at = before.length - 1; at >= 0 && at >= before.length - 4; at--) {
     const word = before[at] ?? ''
-    if (DETERMINERS.has(word) || /'s$/.test(word)) return true
+    if (DETERMINERS.has(word) || /'s$/.test(word) || /^(?:what|which)$/.test(word)) return true
     if (isMark(word) || PREPOSITIONS.has(word) || JOINING.has(word) || BE.has(word)) return false
     // `the burned skin`, but `his father returned home`
     const isDeed = factsOf(word)?.main === 'verb' && (!/(?:ed|ing)$/.test(word) || isDoer(before[at - 1], factsOf))

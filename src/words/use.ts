@@ -57,7 +57,8 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   const describing = (): PartOfSpeech | undefined =>
     can(isLed ? 'adjective' : 'noun') ?? can('noun') ?? can('adjective')
   if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
-  if (isAfterHelper(place) && inflection === 'none') return can('verb')
+  if ((isAfterHelper(place) || isLet(place)) && inflection === 'none') return can('verb')
+  if (main === 'noun' && next === 'of') return 'noun'
   if (prev === 'you' && isLed && can('adjective') && main !== 'verb') return 'adjective'
   if (prev !== undefined && DOERS.has(prev)) return can('verb')
   if (isAfterHave(place) && /^(?:past|participle)$/.test(inflection)) return can('verb')
@@ -81,6 +82,10 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   if (main === 'adjective' && leader?.main === 'verb') return 'adverb'
   return main === 'adjective' && leader?.main === 'adverb' ? undefined : main
 }
+
+/** `let us look`, `made her laugh` */
+const isLet = ({ before }: Surroundings): boolean =>
+  /^(?:help|helped|helps|let|lets|made|make|makes)$/.test(before.at(-2) ?? '') && OBJECTS.has(before.at(-1) ?? '')
 
 /** A form in -ed, and what it is done to or where to: `and hurried home`. */
 const isDoneTo = (word: string, next: string | undefined): boolean => /[^e]ed$/.test(word) && isAsked(next)

@@ -61,7 +61,7 @@ describe('fitness', () => {
     'gunners',
     'Rum',
     "gun's",
-    'shot',
+    'shootings',
     'stabbing',
     'kidnapping',
     'kidnappings',
