@@ -17,14 +17,18 @@ export const LEFT_OUT = '-'
 const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const
 type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
 
-/** `fresh`: drawn later, looked at once; then the faults of grammar that it showed were mended. `last`: of other stories, drawn when all that was done. */
-export const HALVES = ['tuning', 'unseen', 'fresh', 'last'] as const
+/**
+ * `fresh`: drawn later, looked at once; then the faults of grammar that it showed were mended. `others`: of thirteen stories that nobody had
+ * looked at; then what it showed was mended too. `last`: of nine more, drawn when all that was done.
+ */
+export const HALVES = ['tuning', 'unseen', 'fresh', 'others', 'last'] as const
 
 export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   tuning: 'sentences seen while tuning',
   unseen: 'sentences not seen while tuning',
   fresh: 'sentences of a later draw, after which some offers were taken out',
-  last: 'sentences of stories that nobody had looked at, drawn last',
+  others: 'sentences of thirteen other stories, by which faults were mended',
+  last: 'sentences of nine more stories, drawn last',
 }
 type Half = (typeof HALVES)[number]
 

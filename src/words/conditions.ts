@@ -120,6 +120,10 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   ob: (place, factsOf) => opensObject(nextOf(place), factsOf) && !goesSomewhere(place),
   /** Down or over what, after it: `down his face`. */
   dw: (place) => /^(?:down|from|over|through)$/.test(nextOf(place) ?? ''),
+  /** The same, away from what somebody says. */
+  iq: (place, factsOf) => CONDITIONS.i?.(place, factsOf) === true && CONDITIONS.q?.(place, factsOf) !== true,
+  /** A person after it, and no `to`. */
+  Pn: (place, factsOf) => CONDITIONS.P?.(place, factsOf) === true && place.after[1] !== 'to',
   /** A person after it, and `to`: `him to sing`. */
   Pt: (place, factsOf) => CONDITIONS.P?.(place, factsOf) === true && place.after[1] === 'to',
   /** A clause after it that opens with what it is about: `felt the hens were sad`. */

@@ -54,6 +54,8 @@ const OF = /(?:^|\b)(?:afraid|fond|full|scared|sick|tired)$/
 /** What follows a describing word goes with just that word: `pleased with him`; and there is no `more big`. */
 function canDescribe(text: string, place: Surroundings): boolean {
   const [prev, next] = [prevOf(place) ?? '', nextOf(place) ?? '']
+  // `a perfect hat` is no `a best hat`.
+  if (/^an?$/.test(prev) && /^(?:best|most|worst)$|[a-z]{2}est$/.test(text)) return false
   if (/^(?:at|by|with)$/.test(next)) return !isAfterLink(place)
   if (next === 'of') return OF.test(text)
   return !/^(?:least|less|more|most)$/.test(prev) || /[aeiouy]+[^aeiouy]+[aeiouy]/.test(text)
