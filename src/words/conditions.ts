@@ -153,7 +153,9 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
     factsOf(after[0] ?? '')?.main === undefined,
   /** Opens its sentence, and what was done comes next: `Everybody ran`. */
   sp: ({ before, after }, factsOf) =>
-    before.every(isMark) && factsOf(after[0] ?? '')?.inflection === 'past' && !/^(?:did|had|was)$/.test(after[0] ?? ''),
+    (before.every(isMark) || /^(?:and|but)$/.test(before.at(-1) ?? '')) &&
+    factsOf(after[0] ?? '')?.inflection === 'past' &&
+    !/^(?:did|had|was)$/.test(after[0] ?? ''),
   /** Opens a clause that tells what was so then: `while she sat`. */
   wc: (place) => SUBJECTS.has(nextOf(place) ?? '') && !/^(?:a|for|little|long|once|the)$/.test(prevOf(place) ?? ''),
   /** `of` after it. */
@@ -266,7 +268,7 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   nD: (place, factsOf) => !isDetermined(place, factsOf),
   /** A `not` before it, in its clause. */
   ng: ({ before, after }) =>
-    before.slice(-4).some((word) => /n't$|^(?:cannot|never|not)$/.test(word)) && after[0] !== 'else',
+    before.slice(-6).some((word) => /n't$|^(?:cannot|never|not)$/.test(word)) && after[0] !== 'else',
   /** The same of `her`, which may be the one who is given something. */
   nh: (place, factsOf) => CONDITIONS.nx?.(place, factsOf) === true && !GIVES.test(prevOf(place) ?? ''),
   /** One thing after it, and no clause: `that man`; not `he said that men …`, `the dog that bit`. */

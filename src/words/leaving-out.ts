@@ -67,7 +67,7 @@ export const LEAVES: Readonly<Record<string, Leave>> = {
     const [prev, next] = [prevOf(place), nextOf(place)]
     const second = factsOf(next ?? '')
     // `a shiny blue hat`
-    const thing = second?.main === 'adjective' ? factsOf(place.after[1] ?? '') : second
+    const thing = second === undefined || second.main === 'adjective' ? factsOf(place.after[1] ?? '') : second
     if (TIMES.test(next ?? '')) return false
     if (thing?.main !== 'noun' || (prev !== undefined && (HOLDS.test(prev) || isMeasured(prev) || prev === ',')))
       return false
@@ -107,8 +107,9 @@ export const LEAVES: Readonly<Record<string, Leave>> = {
     if (isNegated(place) || DEGREES.has(prev ?? '') || prev === 'the') return false
     // `so big that`, `so that`.
     if (place.after.slice(0, 9).some((word) => word === 'that' || word === 'as')) return false
-    const main = factsOf(next)?.main
-    return main === 'adjective' || main === 'adverb'
+    const facts = factsOf(next)
+    if (facts?.main === 'adjective' || facts?.main === 'adverb') return true
+    return facts?.partsOfSpeech.includes('adjective') === true && endsClause(place.after[1])
   },
   /** The same of `so`, which may stand for `so that` with no `that`: only where nothing follows. */
   ds: (place, factsOf) =>

@@ -58,7 +58,9 @@ function ruler({ before }: Surroundings): string | undefined {
 /** What can only begin another clause: `when they came he sat`. */
 const BEGINS_CLAUSE = toSet('he i she they we')
 /** What may come last in a clause, after what the clause needs: `he sat again`. */
-const LAST = toSet('again alone early here late now soon there today together tomorrow tonight too yesterday yet')
+const LAST = toSet(
+  'again alone anymore anyway early either here late now soon there today together tomorrow tonight too yesterday yet',
+)
 
 export const endsClause = (next: string | undefined): boolean =>
   next === undefined || isMark(next) || JOINING.has(next) || BEGINS_CLAUSE.has(next) || LAST.has(next)

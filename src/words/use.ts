@@ -56,6 +56,9 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   const isLed = next !== undefined && leadsNoun(next, factsOf)
   const describing = (): PartOfSpeech | undefined =>
     can(isLed ? 'adjective' : 'noun') ?? can('noun') ?? can('adjective')
+  // `went to visit him`, but `went to work`
+  if (prev === 'to' && isAsked(next) && !PARTICLES.has(next ?? '') && can('verb') && inflection === 'none')
+    return 'verb'
   if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
   if ((isAfterHelper(place) || isLet(place)) && inflection === 'none') return can('verb')
   if (main === 'noun' && next === 'of') return 'noun'
