@@ -55,25 +55,40 @@ export function measureListed({ lexicon, phonics }: Engine): readonly Row[] {
   })
 }
 
-/** Of the words that children of grade 3 know, and their forms, those that are never proposed. */
+/** Of the words that children of grade 3 know, and their forms, those that are never proposed: for a reason that is written down, or without need. */
 export function measureRefused({ lexicon }: Engine): readonly Row[] {
   const { data, table } = openWordFiles(readWordFiles(DATA_FOLDER), lexicon.size)
-  const { findUnfit } = data.fitness()
-  const best = Array.from({ length: table.size }, (_, row) => row).filter(
-    (row) => data.facts.factsAt(table.placeAt(row)).known === 3,
-  )
-  const refused = best.flatMap((row) => findUnfit(table.wordAt(row)) ?? [])
-  const bases = [...new Set(refused.map(({ base }) => base))].sort()
+  const { isFit } = data.fitness()
+  const best = Array.from({ length: table.size }, (_, row) => row)
+    .filter((row) => data.facts.factsAt(table.placeAt(row)).known === 3)
+    .map((row) => table.wordAt(row))
+  const refused = best.filter((word) => !isFit(word)).sort()
+  const needed = readNeeded()
+  const needless = refused.filter((word) => !needed.has(word))
+  const row = (what: string, published: string, words: readonly string[]): Row => ({
+    what: `best-known words and their forms that are held unfit, ${what}`,
+    published,
+    ours: `${words.length} of ${best.length}`,
+    source: "the project's own judgement",
+    ...(words.length > 0 && { note: words.join(' ') }),
+  })
   return [
-    {
-      what: 'best-known words and their forms that are held unfit',
-      published: 'goal at most 10',
-      ours: `${refused.length} of ${best.length}`,
-      source: "the project's own judgement",
-      note: `they are forms of ${bases.length}: ${bases.join(' ')}`,
-    },
+    row('without need', 'goal at most 10', needless),
+    row(
+      'for a reason',
+      '-',
+      refused.filter((word) => needed.has(word)),
+    ),
   ]
 }
+
+/** Forms of scripts/accuracy/data/refusals.tsv that are refused for a reason. */
+const readNeeded = (): ReadonlySet<string> =>
+  new Set(
+    readRows(readFileSync(new URL('data/refusals.tsv', import.meta.url), 'utf8'))
+      .map((row) => row.split('\t'))
+      .flatMap(([form = '', verdict]) => (verdict === 'needed' ? [form] : [])),
+  )
 
 function isListedAt(word: string, step: number | undefined, pool: Pool): boolean {
   const at = pool.find(word)
