@@ -19,16 +19,18 @@ type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
 
 /**
  * `fresh`: drawn later, looked at once; then the faults of grammar that it showed were mended. `others`: of thirteen stories that nobody had
- * looked at; then what it showed was mended too. `last`: of nine more, drawn when all that was done.
+ * looked at, `more`: of nine more; each was looked at once, and then what it showed was mended. `last`: other sentences of these stories, drawn when
+ * all that was done; nothing but one fault of grammar was mended after it.
  */
-export const HALVES = ['tuning', 'unseen', 'fresh', 'others', 'last'] as const
+export const HALVES = ['tuning', 'unseen', 'fresh', 'others', 'more', 'last'] as const
 
 export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   tuning: 'sentences seen while tuning',
   unseen: 'sentences not seen while tuning',
   fresh: 'sentences of a later draw, after which some offers were taken out',
   others: 'sentences of thirteen other stories, by which faults were mended',
-  last: 'sentences of nine more stories, drawn last',
+  more: 'sentences of nine more stories, by which faults were mended',
+  last: 'other sentences of these stories, drawn last, after which one fault of grammar was mended',
 }
 type Half = (typeof HALVES)[number]
 

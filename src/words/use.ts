@@ -138,6 +138,9 @@ function leadsNoun(next: string, factsOf: FactsOf): boolean {
 /** Past forms that look like the base, and participles that look like past forms, go by what stands before. */
 function toVerbUse(word: string, use: WordUse, place: Surroundings, factsOf: FactsOf): WordUse | undefined {
   const isLed = isAfterHave(place) || isAfterBe(place)
+  // `have come`: the participle of a few looks like the base.
+  const isBaseToo = toBases(word).some(({ base, inflection }) => base === word && inflection === 'participle')
+  if (isBaseToo && use.inflection === 'none' && isAfterHave(place)) return { part: 'verb', inflection: 'participle' }
   if (use.inflection === 'past' && isLed) return { part: 'verb', inflection: 'participle' }
   // `Took his walk.`: what does it is not said, and a participle would look the same.
   const prev = prevOf(place)

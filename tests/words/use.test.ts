@@ -30,6 +30,13 @@ describe('how a sentence uses a word', () => {
     ['the dog', 'jumped', '.', 'verb past'],
     ['he', 'hurt', 'him', 'verb past'],
     ['can', 'hurt', 'him', 'verb none'],
+    ['they have', 'come', 'out', 'verb participle'],
+    ['they had', 'become', 'sad', 'verb participle'],
+    ['they will', 'come', 'out', 'verb none'],
+    ['they stopped', 'singing', '.', 'verb ing'],
+    ['let us', 'play', '.', 'verb none'],
+    ['they went to', 'visit', 'him', 'verb none'],
+    ['he worked', 'hard', 'all day', 'adverb none'],
     ['they went to', 'bed', '.', 'noun none'],
     ['is', 'very', 'happy', 'adverb none'],
   ])('%s [%s] %s is a %s', (before, word, after, expected) => {
