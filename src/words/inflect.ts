@@ -65,6 +65,19 @@ export function toForm(base: string, inflection: Inflection): string {
  * hold the word itself: `sheep`.
  */
 export function toBases(word: string): readonly Base[] {
+  const known = found.get(word)
+  if (known !== undefined) return known
+  const bases = findBases(word)
+  if (found.size > MOST_KEPT) found.clear()
+  found.set(word, bases)
+  return bases
+}
+
+/** Every sentence asks for the same words again. What is kept has a bound, since a server never ends. */
+const found = new Map<string, readonly Base[]>()
+const MOST_KEPT = 20_000
+
+function findBases(word: string): readonly Base[] {
   const bases = [...(BASES.get(word) ?? [])]
   const tryBase = (base: string, inflection: Inflection): void => {
     if (base.length > 1 && toForm(base, inflection) === word) bases.push({ base, inflection })

@@ -2,6 +2,7 @@
 
 import { CONDITIONS } from './conditions.ts'
 import type { PartOfSpeech } from './facts.ts'
+import { keep } from './keep.ts'
 
 export interface StandIn {
   /** One word or several: `go up`. Of several doing words, the first is inflected; of others, the last. */
@@ -32,22 +33,29 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
 /** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
 export function openStandIns(text: string): StandIns {
   let rows: ReadonlyMap<string, string> | undefined
-  const cells = (word: string, kind: PartOfSpeech | 'form'): readonly string[] => {
+  const read = keep((key) => {
     rows ??= toRows(text)
-    return rows.get(`${word}\t${KINDS[kind]}`)?.split(' ') ?? []
-  }
-  const isNothing = (cell: string): boolean => cell.startsWith(NOTHING)
+    const cells = rows.get(key)?.split(' ')
+    return cells === undefined ? EMPTY : toRow(cells)
+  })
+  const toKey = (word: string, kind: PartOfSpeech | 'form'): string => `${word}\t${KINDS[kind]}`
   return {
-    find: (word, kind) =>
-      cells(word, kind)
-        .filter((cell) => !isNothing(cell))
-        .map(toStandIn),
-    leaves: (word, kind) =>
-      cells(word, kind)
-        .filter(isNothing)
-        .map((cell) => cell.slice(NOTHING.length)),
+    find: (word, kind) => read(toKey(word, kind)).standIns,
+    leaves: (word, kind) => read(toKey(word, kind)).leaves,
   }
 }
+
+interface TableRow {
+  readonly standIns: readonly StandIn[]
+  readonly leaves: readonly string[]
+}
+
+const EMPTY: TableRow = { standIns: [], leaves: [] }
+
+const toRow = (cells: readonly string[]): TableRow => ({
+  standIns: cells.filter((cell) => !cell.startsWith(NOTHING)).map(toStandIn),
+  leaves: cells.filter((cell) => cell.startsWith(NOTHING)).map((cell) => cell.slice(NOTHING.length)),
+})
 
 function toRows(text: string): Map<string, string> {
   const rows = new Map<string, string>()

@@ -81,17 +81,14 @@ const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
 ]
 
 const isPair = (word: string, next: string | undefined): boolean =>
-  next !== undefined && PAIRS.some(([first, second]) => first.test(word) && second.test(next))
+  next !== undefined && PAIRS.some(([first, second]) => second.test(next) && first.test(word))
 
-/** The word that another is to stand for, in its sentence. */
-export interface Standing {
-  readonly word: string
-  readonly use: WordUse
-  readonly place: Surroundings
-}
+/** Whether a doing word and what follows say one thing, so that nothing can stand for the word alone. */
+export const isBound = (word: string, { part }: WordUse, place: Surroundings): boolean =>
+  part === 'verb' && (isPair(word, nextOf(place)) || isPhrase(place))
 
 /** Says nothing of meaning. */
-export function canStand(text: string, { word, use, place }: Standing, factsOf: FactsOf): boolean {
+export function canStand(text: string, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
   const words = text.split(' ')
   const [first = '', last = ''] = [words[0], words.at(-1)]
   const [prev, next] = [prevOf(place), nextOf(place)]
@@ -99,7 +96,6 @@ export function canStand(text: string, { word, use, place }: Standing, factsOf: 
   if (!mayStandAs(use.part, place)) return false
   // `very not big`.
   if (first === 'not' && isAfterDegree(place)) return false
-  if (use.part === 'verb' && (isPhrase(place) || isPair(word, next))) return false
   // `as soon as`
   if (prev === 'as' && next === 'as' && words.length > 1) return false
   // `the only pleasure` is no `the just pleasure`, `a very big hen` no `a so big hen`.

@@ -9,7 +9,7 @@ import { keep } from './keep.ts'
 import { canGo } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
-import { canStand } from './stand.ts'
+import { canStand, isBound } from './stand.ts'
 import type { StandIn } from './stand-ins.ts'
 import { isAfterBe, isMark, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
 import { findUse, type WordUse } from './use.ts'
@@ -72,16 +72,18 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
   const facts = way === 'none' ? undefined : factsOf(stem)
   if (facts === undefined) return []
   const use = owner === '' ? (given ?? findUse(stem, facts, place, factsOf)) : toOwner(facts)
-  if (use === undefined || use.part === 'little') return []
+  if (use === undefined || use.part === 'little' || isBound(stem, use, place)) return []
   const offers: string[] = []
   const end = owner === '' ? place : { ...place, after: [] }
-  for (const find of [fromTable, fromTree])
+  for (const find of [fromTable, fromTree]) {
+    // What was judged is better than what was found; and the tree is dear.
+    if (offers.length > 0) break
     for (const text of find(stem, use, place, tools)) {
-      if (offers.length === MOST) return offers
+      if (offers.length === MOST) break
       const offer = toCaseOf(written, withOwner(text, owner))
-      if (!offers.includes(offer) && text !== stem && canStand(text, { word: stem, use, place: end }, factsOf))
-        offers.push(offer)
+      if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
     }
+  }
   return offers
 }
 
