@@ -51,7 +51,8 @@ export function createCandidates(sources: SuggestSources): Candidates {
     return index < 0 ? undefined : data.facts.factsAt(index)
   }
   const listed = keep((key) => findListed(key, tools))
-  const kin = keep((key) => findKin(key, tools))
+  // What the table says nothing of, whatever the child can read: the tree is dear, and finds next to nothing for words that were judged.
+  const kin = keep((key) => (isListed(key, tools) ? [] : findKin(key, tools)))
   return {
     factsOf: keep(factsOf),
     asItIs: keep((word) => data.standIns.find(word, 'form').filter(({ text }) => canBeRead(text, tools))),
@@ -84,6 +85,11 @@ function findListed(key: string, tools: Tools): readonly StandIn[] {
   const found = toOwnBases(word, use).flatMap((base) => standIns.find(base, use.part))
   const inflected = found.map(({ text, where }) => ({ text: inflect(text, use), where }))
   return [...standIns.find(word, 'form'), ...inflected].filter(({ text }) => canBeRead(text, tools))
+}
+
+function isListed(key: string, { data: { standIns } }: Tools): boolean {
+  const { word, use } = fromKey(key)
+  return toOwnBases(word, use).some((base) => standIns.find(base, use.part).length > 0)
 }
 
 /** Of several doing words the first is inflected, of others the last: `got up`, `bad men`. */
