@@ -28,8 +28,10 @@ export default defineRule({
       const word = toQuoted(text)
       const found = findAbbreviation(text)
       const more = { ...body, note: `Use other words, or teach ${word} by heart and list it under \`sight words\`.` }
-      if (found?.kind === 'short') report({ ...more, messageId: 'short', data: { word, full: toQuoted(found.full) } })
-      else if (found?.kind === 'first letter')
+      if (found?.kind === 'short') {
+        const full = found.full.split(' or ').map(toQuoted).join(' or ')
+        report({ ...more, messageId: 'short', data: { word, full } })
+      } else if (found?.kind === 'first letter')
         report({ ...more, messageId: 'first', data: { word, letter: toQuoted(found.letter) } })
       else report({ ...more, messageId: 'letters', data: { word } })
     }

@@ -2,9 +2,9 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
-import { toAsIn, toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+import { toAsIn, toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
-import { hasCapital } from '../../src/usage/likely-names.ts'
+import { hasCapital, toBareName } from '../../src/usage/likely-names.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({
@@ -74,7 +74,7 @@ export default defineRule({
 
 const toUnsureNote = (text: string): string =>
   hasCapital(text)
-    ? `If it is a name, tell it to the child and list ${toQuoted(text)} under \`names\`; if not, use another word.`
+    ? toUnsureNameNote(toBareName(text))
     : 'Use another word, or say it to the child and list it under `sight words`.'
 
 /** `z` as in `zip`, `u` as in `cup`, `b` as in `bat` */

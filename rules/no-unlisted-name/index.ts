@@ -1,7 +1,7 @@
 // A word that cannot be read has a capital in mid-sentence: most likely a name that nobody listed.
 
 import { defineRule } from '../../src/lint/rule.ts'
-import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
+import { toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
 import { toBareName } from '../../src/usage/likely-names.ts'
 
 export default defineRule({
@@ -17,11 +17,14 @@ export default defineRule({
   create: ({ report }) => ({
     fault: (fault) => {
       const name = toBareName(fault.word.text)
+      const isUnsure = fault.judged?.pronunciations.unsure === true
       report({
         ...toFaultReport(fault),
-        messageId: fault.judged?.pronunciations.unsure ? 'unsure' : 'unlisted',
+        messageId: isUnsure ? 'unsure' : 'unlisted',
         data: { word: toQuoted(fault.word.text) },
-        note: `If it is, tell it to the child and list ${toQuoted(name)} under \`names\` at the top of the story; if not, use another word.`,
+        note: isUnsure
+          ? toUnsureNameNote(name)
+          : `If it is, tell it to the child and list ${toQuoted(name)} under \`names\` at the top of the story; if not, use another word.`,
       })
     },
   }),

@@ -6,4 +6,6 @@ export interface HeteronymCase {
   readonly form: string
   /** Held-out sentences were never looked at while the program was tuned. */
   readonly set: 'dev' | 'held-out'
+  /** Where it comes from, where the table says so. */
+  readonly from?: string
 }

@@ -32,15 +32,21 @@ const JUDGED = new URL('data/heteronym-sentences.tsv', import.meta.url)
  */
 const LATER = new URL('data/heteronym-later.tsv', import.meta.url)
 
+/**
+ * Of open text: example sentences of a dictionary (Debian's trans-de-en, Ding) and of the tales of a game (Debian's wesnoth-1.16
+ * campaigns; see heteronym-open-sources.tsv), drawn by a seed for each word and judged before the program saw them.
+ */
+const OPEN = new URL('data/heteronym-open.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
-const UNSEEN: ReadonlySet<string> = new Set(['fourth', 'held-out', 'unseen'])
+const UNSEEN: ReadonlySet<string> = new Set(['fourth', 'held-out', 'tales-unseen', 'unseen'])
 
 async function readCases(file: URL): Promise<readonly HeteronymCase[]> {
   const [, ...lines] = (await readFile(file, 'utf8')).trimEnd().split('\n')
   return lines.map((line) => {
-    const [sentence = '', word = '', form = '', set = ''] = line.split('\t')
-    return { sentence, word, form, set: UNSEEN.has(set) ? 'held-out' : 'dev' }
+    const [sentence = '', word = '', form = '', set = '', from = ''] = line.split('\t')
+    return { sentence, word, form, set: UNSEEN.has(set) ? 'held-out' : 'dev', from }
   })
 }
 
@@ -57,6 +63,12 @@ export interface HeteronymMeasure {
   readonly third: HeteronymShares
   /** A draw after it. */
   readonly fourth: HeteronymShares
+  /** Example sentences of a dictionary, all of them looked at while faults were mended. */
+  readonly dictionary: HeteronymShares
+  /** Sentences of tales, half of them looked at while tuning. */
+  readonly tales: HeteronymShares
+  /** The other half, by which one fault was mended. */
+  readonly talesUnseen: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
 }
@@ -67,7 +79,11 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const results = (await readHeteronymCases()).map((item) => toResult(item, tagger))
   const judged = (await readCases(JUDGED)).map((item) => toResult(item, tagger))
   const later = (await readCases(LATER)).map((item) => toResult(item, tagger))
+  const open = (await readCases(OPEN)).map((item) => toResult(item, tagger))
   return {
+    dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
+    tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
+    talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),
     third: toShares(later.filter(({ set }) => set === 'dev')),
     fourth: toShares(later.filter(({ set }) => set === 'held-out')),
     tuning: toShares(judged.filter(({ set }) => set === 'dev')),

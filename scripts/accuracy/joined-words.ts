@@ -1,5 +1,6 @@
 // Words joined and misspelt, made by seed or by rule: which are known as words, and which are told as slips?
 
+import { readFileSync } from 'node:fs'
 import { createRandom } from '../../src/finder/order.ts'
 import type { Spelled } from '../../src/phonics/cutting.ts'
 import { frequencyRank } from '../build/frequency.ts'
@@ -39,6 +40,22 @@ export function drawCompounds(nouns: readonly string[], wordnet: WordNet): reado
     .slice(0, 100)
     .map(({ word }) => word)
 }
+
+/** A word that parts into two words in use: put together of them, or only looking so. */
+export interface DrawnWord {
+  readonly word: string
+  readonly isCompound: boolean
+}
+
+export const readDrawnWords = (): readonly DrawnWord[] =>
+  readFileSync(new URL('../../tests/phonics/data/compounds.tsv', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .slice(1)
+    .map((line) => {
+      const [word = '', kind] = line.split('\t')
+      return { word, isCompound: kind === 'compound' }
+    })
 
 export interface Misspelling {
   readonly wrong: string

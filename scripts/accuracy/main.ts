@@ -5,11 +5,13 @@
 //   npm run accuracy -- spellings    each sound's spellings and each spelling's sounds, with their shares
 //   npm run accuracy -- accent       the words that differ from the independent voice
 //   npm run accuracy -- doubts       entries of the dictionary that the guesser and the voice both doubt
+//   npm run accuracy -- family       entries that are said otherwise than the word that they are made of
 
 import { readFileSync, writeFileSync } from 'node:fs'
 import { measureAccent } from './accent.ts'
 import { findDoubts } from './doubts.ts'
 import { openEngine } from './engine.ts'
+import { findFamilyDoubts } from './family-doubts.ts'
 import { toPercent } from './percent.ts'
 import { PARTS, type Row } from './rows.ts'
 import { measureSpellings, type Table } from './spellings.ts'
@@ -63,10 +65,16 @@ async function printDoubts(): Promise<void> {
   for (const { word, ours, guessed, voice } of await findDoubts()) print([word, ours, guessed, voice].join('\t'))
 }
 
+function printFamily(): void {
+  for (const { word, ours, stem, likely } of findFamilyDoubts(openEngine()))
+    print([word, ours.join(' / '), stem, likely.join(' / ')].join('\t'))
+}
+
 const [what] = process.argv.slice(2)
 if (what === 'spellings') printSpellings()
 else if (what === 'accent') await printAccent()
 else if (what === 'doubts') await printDoubts()
+else if (what === 'family') printFamily()
 else if (what === 'docs') await writeDocs()
 else if (what === undefined) await printTable()
 else {

@@ -7,6 +7,7 @@ import { measureCurriculum } from './curriculum.ts'
 import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
+import { measureJudgedDoubts } from './judged-doubts.ts'
 import { measureListed, measureRefused } from './listed.ts'
 import { countOffers, findFirstOffers, HALF_NAMES, HALVES } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
@@ -15,7 +16,7 @@ import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
 import { measureShowing } from './showing.ts'
 import { measureSyllables } from './syllables.ts'
-import { freshNameRows, joinedRows, madeWordRows, saidWordRows, screeningRows } from './unlisted-rows.ts'
+import { compoundRows, freshNameRows, joinedRows, madeWordRows, saidWordRows, screeningRows } from './unlisted-rows.ts'
 
 export interface Row {
   readonly what: string
@@ -42,6 +43,8 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   saidWordRows,
   freshNameRows,
   joinedRows,
+  compoundRows,
+  measureJudgedDoubts,
   heteronyms,
   measureListed,
   measureRefused,
@@ -155,7 +158,8 @@ function guesser(): readonly Row[] {
 }
 
 async function heteronyms(): Promise<readonly Row[]> {
-  const { dev, heldOut, tuning, unseen, third, fourth, wordNet } = await measureHeteronyms()
+  const { dev, heldOut, tuning, unseen, third, fourth, dictionary, tales, talesUnseen, wordNet } =
+    await measureHeteronyms()
   const own = "the project's own sentences"
   const sets = [
     ['seen while tuning', dev, own],
@@ -164,6 +168,9 @@ async function heteronyms(): Promise<readonly Row[]> {
     ['a second set, unseen', unseen, 'African Storybook and made, judged by hand'],
     ['a third set, by which faults were mended', third, 'African Storybook and made, judged by hand'],
     ['a fourth set, drawn after, by which one fault was mended', fourth, 'African Storybook and made, judged by hand'],
+    ['of a dictionary, by which faults were mended', dictionary, "Debian's trans-de-en, judged by hand"],
+    ['of tales, seen while tuning', tales, "Debian's wesnoth-1.16, judged by hand"],
+    ['of tales, unseen, by which one fault was mended', talesUnseen, "Debian's wesnoth-1.16, judged by hand"],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
   ] as const
   return sets.map(([set, one, source]) => ({

@@ -20,7 +20,17 @@ export interface SaidFigures {
 
 /** A table whose first column is the word and whose last is its sounds. */
 export function readSaidWords(
-  name: 'names-drawn' | 'names-second' | 'names-third' | 'names-fourth' | 'names-fresh' | 'names-of-lands' | 'noises',
+  name:
+    | 'names-drawn'
+    | 'names-fifth'
+    | 'names-fourth'
+    | 'names-fresh'
+    | 'names-of-lands'
+    | 'names-second'
+    | 'names-seventh'
+    | 'names-sixth'
+    | 'names-third'
+    | 'noises',
 ): readonly SaidWord[] {
   const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)
   const lines = readFileSync(file, 'utf8')

@@ -6,7 +6,15 @@ import type { Accent } from '../../src/phonics/types.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
 import { loadWordnet } from '../build/wordnet.ts'
 import type { Engine } from './engine.ts'
-import { drawCompounds, findMissed, joinRandomWords, makeMisspellings, measureKnown } from './joined-words.ts'
+import {
+  type DrawnWord,
+  drawCompounds,
+  findMissed,
+  joinRandomWords,
+  makeMisspellings,
+  measureKnown,
+  readDrawnWords,
+} from './joined-words.ts'
 import { MADE_KINDS, makeWords, measureMadeWords } from './made-words.ts'
 import { toPercent } from './percent.ts'
 import type { Row } from './rows.ts'
@@ -77,7 +85,10 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['drawn by seed, by which faults were mended', 'names-drawn'],
     ['a second draw, by which faults were mended', 'names-second'],
     ['a third draw, by which faults were mended', 'names-third'],
-    ['a fourth draw, looked at last, by which a few faults were mended', 'names-fourth'],
+    ['a fourth draw, by which faults were mended', 'names-fourth'],
+    ['of another source, by which faults were mended', 'names-fifth'],
+    ['of that source, a second draw, by which faults were mended', 'names-sixth'],
+    ['of that source, a third draw, by which one fault was mended', 'names-seventh'],
   ] as const
   return sets.map(([set, table]): Row => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))
@@ -109,6 +120,27 @@ export function screeningRows({ lexicon, phonics }: Engine): readonly Row[] {
   })
 }
 
+/** Compounds that neither the dictionary nor WordNet has, and words that only look so; every second row was unseen. */
+export function compoundRows({ spelling }: Engine): readonly Row[] {
+  const isKnown = ({ word }: DrawnWord): boolean => spellWord(word, spelling).source === 'dictionary'
+  return ['seen', 'unseen'].flatMap((half, rest) => {
+    const words = readDrawnWords().filter((_, at) => at % 2 === rest)
+    return [true, false].map((isCompound): Row => {
+      const ofKind = words.filter((one) => one.isCompound === isCompound)
+      const odd = ofKind.filter((one) => isKnown(one) !== isCompound).map(({ word }) => word)
+      return {
+        what: isCompound
+          ? `compounds that no list has, known by their parts, ${half} half`
+          : `words that only look like compounds, taken for one, ${half} half`,
+        published: isCompound ? `${ofKind.length}` : `0 of ${ofKind.length}`,
+        ours: `${ofKind.filter(isKnown).length}`,
+        source: "Debian's wamerican-huge, judged by hand",
+        ...(odd.length > 0 ? { note: `otherwise: ${odd.slice(0, 5).join(' ')}` } : {}),
+      }
+    })
+  })
+}
+
 /** Words joined, and endings put on wrongly, by seed. */
 export function joinedRows({ lexicon, spelling }: Engine): readonly Row[] {
   const isWord = (word: string) => lexicon.indexOf(word) >= 0
@@ -131,7 +163,7 @@ export function joinedRows({ lexicon, spelling }: Engine): readonly Row[] {
       what: 'compounds drawn by seed, known',
       published: `${real.known.length + real.unknown.length}`,
       ours: `${real.known.length}`,
-      source: 'WordNet 3.1',
+      source: 'WordNet 3.1, which the dictionary was filled up from',
       ...(real.unknown.length > 0 ? { note: `unknown: ${real.unknown.slice(0, 5).join(' ')}` } : {}),
     },
     {

@@ -1,9 +1,10 @@
 // Which words people put together into one, so that `henhouse` is known by its parts and `catand` is not.
 
-import { isLittleWord } from '../../src/words/little.ts'
+import { isPart, LEAST_LETTERS } from './compound-parts.ts'
 import { frequencyRank } from './frequency.ts'
 import type { DictionaryWord } from './pronunciations.ts'
 import type { WordNet } from './wordnet.ts'
+import type { Compound } from './wordnet-compounds.ts'
 
 /** How far a word goes with others, as first part or as last: not at all, where the other part is strong, or with any part. */
 type Bond = 0 | 1 | 2
@@ -14,49 +15,27 @@ export interface PartOfCompounds {
   readonly last: Bond
 }
 
-/** Parts of compounds are words in use; a thing of every day may join a strong part though nobody has joined them yet. */
-const IN_USE = 15_000
+/** A thing of every day may join a strong part though nobody has joined them yet. */
 const EVERYDAY = 10_000
 /** A part of so many known compounds goes with any everyday thing: snow, sun, fire; house, boat, berry. */
-const STRONG = 3
-const LEAST_LETTERS = 3
-
-/** Words that stand where an ending or a beginning stands, and are no part of a compound: each with a word that shows it. */
-const AFFIXES: ReadonlyMap<string, string> = new Map([
-  ['ability', 'dependability'],
-  ['able', 'reachable'],
-  ['con', 'conform'],
-  ['counter', 'counteract'],
-  ['ding', 'sledding'],
-  ['hood', 'childhood'],
-  ['ion', 'champion'],
-  ['king', 'baking'],
-  ['less', 'harmless'],
-  ['let', 'booklet'],
-  ['ling', 'duckling'],
-  ['men', 'regimen'],
-  ['miss', 'dismiss'],
-  ['ness', 'dampness'],
-  ['per', 'scamper'],
-  ['ping', 'stamping'],
-  ['pro', 'protest'],
-  ['rep', 'represent'],
-  ['ring', 'scaring'],
-  ['ted', 'wanted'],
-  ['ting', 'planting'],
-  ['trans', 'transplant'],
-  ['ward', 'homeward'],
-  ['way', 'anyway'],
-])
+const STRONG = 4
 
 /** The parts, by the compounds that the dictionary has: two words in use, said as the one and then the other. */
-export function findCompoundParts(words: readonly DictionaryWord[], wordnet: WordNet): readonly PartOfCompounds[] {
+export function findCompoundParts(
+  words: readonly DictionaryWord[],
+  wordnet: WordNet,
+  others: readonly Compound[],
+): readonly PartOfCompounds[] {
   const sounds = new Map(
     words.map(({ word, transcriptions }) => [word, transcriptions.map(({ phones }) => toLoose(phones))]),
   )
   const firsts = new Map<string, number>()
   const lasts = new Map<string, number>()
   const add = (counts: Map<string, number>, word: string) => counts.set(word, (counts.get(word) ?? 0) + 1)
+  for (const { first, last } of others) {
+    add(firsts, first)
+    add(lasts, last)
+  }
   for (const { word } of words) {
     if (wordnet.isName(word) || !(frequencyRank.has(word) || wordnet.isNoun(word))) continue
     for (let at = LEAST_LETTERS; at <= word.length - LEAST_LETTERS; at++) {
@@ -74,12 +53,6 @@ export function findCompoundParts(words: readonly DictionaryWord[], wordnet: Wor
     .filter(({ word }) => isPart(word, wordnet))
     .map(({ word }) => ({ word, first: grade(firsts, word), last: grade(lasts, word) }))
     .filter(({ first, last }) => first + last > 0)
-}
-
-function isPart(word: string, wordnet: WordNet): boolean {
-  if (word.length < LEAST_LETTERS || AFFIXES.has(word) || isLittleWord(word) || wordnet.isName(word)) return false
-  if ((frequencyRank.get(word) ?? Infinity) > IN_USE) return false
-  return wordnet.isNoun(word) || wordnet.isVerb(word) || wordnet.isAdjective(word)
 }
 
 const isEverydayThing = (word: string, wordnet: WordNet): boolean =>

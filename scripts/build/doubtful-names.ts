@@ -4,16 +4,17 @@
 import { readFileSync } from 'node:fs'
 import nlp from 'compromise'
 import { createPlainReader } from '../../src/phonics/guess/plain.ts'
-import { endsOpen, isSaidAlikeThroughout, looksForeign } from '../../src/phonics/guess/world.ts'
+import { endsOpen, isEnglishHabit, isSaidAlikeThroughout, looksForeign } from '../../src/phonics/guess/world.ts'
 import { toRowSet } from '../../src/phonics/lattice.ts'
 import type { Row } from '../../src/phonics/rows.ts'
 import { toBases } from '../../src/words/inflect.ts'
+import { isLittleWord } from '../../src/words/little.ts'
 import { loadChildWords } from './children.ts'
 import type { WordNet } from './wordnet.ts'
 
 /** How English makes words of words, each with one that neither WordNet nor the list of use knows. */
 const MADE: readonly (readonly [pattern: RegExp, example: string])[] = [
-  [/^(?:anti|dis|mis|non|over|out|pre|re|self|semi|sub|super|un|under)(?=.{3})/, 'undrinkable'],
+  [/^(?:anti|dis|mis|non|over|out|pre|re|self|semi|sub|super|under|un)(?=.{3})/, 'undrinkable'],
   [/(?:able|er|ers|ful|ish|ism|ist|less|ly|man|men|ment|ness|or|ors|ship|women|woman)$/, 'natively'],
 ]
 
@@ -23,15 +24,14 @@ const BRITISH =
 
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
-  `alba alonso amar anas anders armin arno aryan arjun cesar concepcion delphine demetrius dietrich domingo emile ernst eugenia
-  fahd fatima giuseppe gonzalo goran gunter gunther gustav hasan hussein ibrahim jing johannes kai lars leda leonid ludwig mahdi
-  maire marcello masoud mathias mauricio milos mohammad mohammed muhammad nils noa olivier omer paolo petro prem rainer ramon
-  raphael rohan rolando rolf sabine salome sami selma siddhartha silvia syed tula veda wei xavier yan zola`.split(
-    /\s+/,
-  ),
+  `aisling amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
+  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa paolo petro prem rainer ramon rolando rolf
+  selma tula veda wei zola`.split(/\s+/),
 )
 
 const LEAST_PART = 3
+/** A name that films seldom say may be borne by anybody. */
+const MUCH_USED = 100
 
 const children = loadChildWords()
 
@@ -51,34 +51,37 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     wordnet.senses(word).some((sense) => wordnet.synset(sense.pos, sense.offset).words.includes(word)) ||
     (children.count(word) > 0 && !children.isCapital(word))
   const isForm = (word: string): boolean => [word, ...toBases(word).map(({ base }) => base)].some(isSmall)
-  const isKnown = (word: string): boolean =>
-    wordnet.senses(word).length > 0 || children.count(word) > 0 || isForm(word) || isMade(word) || isPutTogether(word)
+  const isKnown = (word: string, isFirst: boolean): boolean =>
+    isPlace(word) ||
+    children.count(word) >= (isFirst && children.isCapital(word) ? MUCH_USED : 1) ||
+    isForm(word) ||
+    isMade(word) ||
+    isPutTogether(word)
+  /** Names of places and peoples are said as the dictionary says them, whoever lives there. */
+  const isPlace = (word: string): boolean => wordnet.senses(word).some((sense) => sense.lexFile !== 'noun.person')
   const isMade = (word: string): boolean =>
     MADE.some(([pattern]) => pattern.test(word) && toStems(word.replace(pattern, '')).some(isForm))
   const isPutTogether = (word: string): boolean =>
     [...word].some(
       (_, at) =>
-        at >= LEAST_PART && word.length - at >= LEAST_PART && isForm(word.slice(0, at)) && isForm(word.slice(at)),
+        at >= LEAST_PART && word.length - at >= LEAST_PART && isPart(word.slice(0, at)) && isPart(word.slice(at)),
     )
+  // `underpass`, but not `theodor`.
+  const isPart = (part: string): boolean => isForm(part) && (part.length > LEAST_PART || !isLittleWord(part))
   const isPlain = (word: string, sounds: readonly string[]): boolean =>
     plain.read(word).some(({ path }) => toLoose(path.flatMap((id) => rows[id]?.phones ?? [])) === toLoose(sounds))
   return (word, path) => {
     if (word.includes("'") || everyday.has(word) || everyday.has(word.replace(/s$/, ''))) return false
-    if (!OF_OTHER_LANDS.has(word) && isKnown(word)) return false
-    // `Watford`, `Kenyans`, `ikea`: known, and no person's name.
     const tags = toTags(word)
+    if (!OF_OTHER_LANDS.has(word) && isKnown(word, isFirstName(tags))) return false
+    // `Watford`, `Kenyans`, `ikea`: known, and no person's name.
     if (tags.length > 0 && !tags.some((tag) => tag.endsWith('Name'))) return false
     const units = path.flatMap((id) => rows[id] ?? [])
     // `Kofi`, `Rashid`: as English says it, so do most lands.
     if (!looksForeign(word) && isSaidAlikeThroughout(units)) return false
     const sounds = units.flatMap(({ phones }) => phones)
-    return (
-      OF_OTHER_LANDS.has(word) ||
-      isFirstName(tags) ||
-      endsOpen(word) ||
-      /[^aeiou]i?e$/.test(word) ||
-      (!isPlain(word, sounds) && !BRITISH.test(word))
-    )
+    if (OF_OTHER_LANDS.has(word) || isFirstName(tags) || endsOpen(word) || /[^aeiou]i?e$/.test(word)) return true
+    return !BRITISH.test(word) && (!isPlain(word, sounds) || isEnglishHabit(units))
   }
 }
 

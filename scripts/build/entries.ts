@@ -109,13 +109,15 @@ function findTrueEnding(
   return undefined
 }
 
-/** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA (`wanted` beside `want`). */
+/** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA, the beginnings re- and ad- (`replaces` beside `replace`). */
 const toLoose = (phones: readonly string[]): string =>
   phones
     .join(' ')
     .replace(/\bAH\b/g, 'IH')
     .replace(/IH L/g, 'L')
     .replace(/\bAO\b/g, 'AA')
+    .replace(/^([BDR] |P R )IY\b/, '$1IH')
+    .replace(/^AE (?=D )/, 'IH ')
 
 /** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
 function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {

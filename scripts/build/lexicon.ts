@@ -20,6 +20,7 @@ import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
+import { findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
 
 const ROUNDS = 5
 
@@ -57,7 +58,10 @@ export function buildLexicon(): LexiconBuild {
   const residue: string[] = []
   const careful: Careful[] = []
   const wordnet = loadWordnet()
-  const corrected = toCorrected(words).filter(({ word }) => !isSlip(word, wordnet))
+  const own = toCorrected(words)
+  const compounds = findWordnetCompounds(wordnet, new Set(own.map(({ word }) => word)))
+  const put = toDictionaryWords(compounds, own).map((one) => ({ ...one, given: true }))
+  const corrected = inOrder([...own, ...put]).filter(({ word }) => !isSlip(word, wordnet))
   let aligned = 0
   let total = 0
   for (const { word, transcriptions, given } of corrected) {
@@ -95,7 +99,7 @@ export function buildLexicon(): LexiconBuild {
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   // What is ordinary is measured with the words as they are stored.
-  const parts = findCompoundParts(words, wordnet)
+  const parts = findCompoundParts(words, wordnet, compounds)
   const isDoubtful = createNameDoubts(wordnet, rows)
   const isGiven = new Set(corrected.filter(({ given }) => given).map(({ word }) => word))
   const unsure = new Set(
@@ -148,5 +152,8 @@ function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { give
     const word = toBritish(entry.word)
     return word === undefined || known.has(word) ? [] : [{ ...entry, word }]
   })
-  return [...all, ...added, ...british].sort((x, y) => (x.word < y.word ? -1 : 1))
+  return inOrder([...all, ...added, ...british])
 }
+
+const inOrder = <T extends DictionaryWord>(words: readonly T[]): T[] =>
+  words.toSorted((x, y) => (x.word < y.word ? -1 : 1))

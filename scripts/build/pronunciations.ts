@@ -117,7 +117,7 @@ function addNew(byWord: Map<string, Transcription[]>, word: string, transcriptio
 
 /**
  * Mends what the dictionary writes in two ways:
- * `w` as HH W (now said by few), ER R for ER, ER for a last `a` (`pasadena`), vowels before r.
+ * `w` as HH W (now said by few), ER R for ER, ER or AA for a last `a` (`pasadena`, `africa`), vowels before r.
  */
 export function mend(word: string, { phones, stress }: Transcription): Transcription {
   const mended: string[] = []
@@ -133,6 +133,8 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
     }
     const before = mended.at(-1)
     if (phone === 'R' && before === 'ER') continue
+    // No k is written in `length` and `strength`.
+    if (phone === 'K' && before === 'NG' && /length|strength/.test(word)) continue
     if (phone === 'W' && before === 'HH' && word.includes('w')) mended.pop()
     if (phone === 'R') mended.push(...toBeforeR(word, mended.pop()))
     if (phone === 'ER' && isOneBeat(word, before)) mended.push('R')
@@ -142,6 +144,10 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
     }
   }
   if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
+  if (hasWeakEnd(word) && mended.at(-1) === 'AA' && marks.length > 1 && marks.at(-1) !== 1) {
+    mended[mended.length - 1] = 'AH'
+    marks[marks.length - 1] = 0
+  }
   // `decide` is written with a second stress, and `describe` without one.
   if (
     marks[0] === 2 &&
@@ -154,6 +160,12 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
   if (marks[0] === 0 && mended[0] === 'AH' && /^(un|up(?!on))/.test(word)) marks[0] = 2
   return { phones: mended, stress: marks }
 }
+
+/** Said with a full a at the end. */
+const FULL_ENDS = new Set(['accra', 'baja', 'dada', 'grandma', 'grandpa', 'hoopla', 'panama', 'tata'])
+
+/** The last a of `Africa`, `Elena` and `polka` is weak, as in `sofa`, though the dictionary writes some two hundred with a full one. */
+const hasWeakEnd = (word: string): boolean => /[^aeiou]a$|ia$/.test(word) && !FULL_ENDS.has(word)
 
 /** `hear` is written with IY and `near` with IH, `poor` with UW and `tour` with UH: one sound before r. */
 function toBeforeR(word: string, phone: string | undefined): readonly string[] {

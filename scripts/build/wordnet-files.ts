@@ -30,6 +30,8 @@ export interface Synset {
   /** As written: with capitals, underscores for spaces, no syntactic marker. */
   readonly words: readonly string[]
   readonly pointers: readonly Pointer[]
+  /** What it means, with examples. */
+  readonly gloss: string
 }
 
 // Numbers and names as in WordNet's lexnames(5WN).
@@ -129,5 +131,12 @@ export function toSynset(line: string, pos: WordNetPos, offset: number): Synset 
       to: Number.parseInt(numbers.slice(2), 16),
     })
   }
-  return { pos, offset, isSatellite: fields[2] === 's', words, pointers }
+  return {
+    pos,
+    offset,
+    isSatellite: fields[2] === 's',
+    words,
+    pointers,
+    gloss: line.slice(line.indexOf('|') + 1).trim(),
+  }
 }

@@ -151,10 +151,14 @@ function reportFaults(
     toAddition(word.text, judged.verdict.reasons) !== undefined
   // What the note tells to add need not be told again.
   const isNoted = ({ reason }: Fault) => isToAdd && reason !== undefined && reason.taughtAt === undefined
+  // That nobody knows how a name is said, its own message says.
+  const isSaid = (first: Fault, { code }: Fault) => first.code === 'unlisted-name' && code === 'unsure'
   for (const [index, fault] of faults.entries()) {
     const handler = handlers.get(fault.code)
     if (handler === undefined) continue
-    outbox.further = faults.slice(index + 1).filter((one) => handlers.has(one.code) && !isNoted(one))
+    outbox.further = faults
+      .slice(index + 1)
+      .filter((one) => handlers.has(one.code) && !isNoted(one) && !isSaid(fault, one))
     handler({ ...fault, ...found })
     if (outbox.messages.length > before) break
   }

@@ -40,6 +40,10 @@ export function toLimitText(allowed: number, step: string, isOwn: boolean): stri
   return isOwn ? `your settings allow at most ${allowed}` : `step ${step} allows at most ${allowed}`
 }
 
+/** What to do about a name whose letters do not tell how its bearer says it: only the maker can. */
+export const toUnsureNameNote = (name: string): string =>
+  `Say it to the child as its bearer does, and list it at the top of the story: \`names: [${name}]\`. If it is no name, use another word.`
+
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
 export function toWordNote({ word, judged, reason }: WordFault, context: StoryContext): string {
   const readableAt = judged?.readableAt ?? null

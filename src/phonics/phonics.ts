@@ -5,6 +5,7 @@ import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
 import type { Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
+import type { RawUnit } from './raw.ts'
 import { createSpelling, type Spelling } from './spelling.ts'
 import { findSpokenApart } from './spoken-apart.ts'
 import { toPronunciation } from './to-pronunciation.ts'
@@ -92,9 +93,23 @@ const CAPITAL = /^\p{Lu}\P{Lu}+$/u
 function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): boolean {
   const letters = word.normalize('NFD')
   if (!/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
-  const last = cuttings[0]?.raw.units.at(-1)?.phones.at(-1)
-  const isShut = /e\u0301$/u.test(letters) && last !== 'EY'
-  return source === 'guess' || isShut || OF_NO_LOANWORD.test(letters)
+  const units = cuttings[0]?.raw.units ?? []
+  const isShut = /e\u0301$/u.test(letters) && units.at(-1)?.phones.at(-1) !== 'EY'
+  // Arturs with a mark: an s at the end is no English plural.
+  const isPlural = units.at(-1)?.phones.join() === 'Z' && /s$/.test(letters)
+  return source === 'guess' || isShut || isPlural || OF_NO_LOANWORD.test(letters) || hasWeakMark(word, units)
+}
+
+/** `Román`, `Pál`, `Thérèse`: a letter with a mark is said in full, with the sound that the mark asks for. */
+function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
+  return [...word.normalize('NFC')].some((letter, at) => {
+    const [plain = '', mark] = letter.toLowerCase().normalize('NFD')
+    // The two dots of `Zoë` only keep her vowels apart.
+    if (mark === undefined || !/[\u0300-\u0302]/.test(mark)) return false
+    const unit = units.find(({ spans }) => spans.some(([from, to]) => from <= at && at < to))
+    const said = unit?.phones.join(' ') ?? ''
+    return plain === 'a' ? /^A[EH]/.test(said) : plain === 'e' && /^(?:AH|IH|IY)/.test(said)
+  })
 }
 
 /** Two dots, a ring, a hook or a tail: on letters of words that English has taken over there is none of them, but on `naïve` and `façade`. */

@@ -90,8 +90,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       if (inflection.stem.length < 3 || isUndoubled(inflection)) continue
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
-      // `Samed` is no form of `same`, though `samed` would be one.
-      const doubt = inflection.ending.endsWith('s') ? {} : ({ unsureAsName: true } as const)
+      // `Samed` is no form of `same`, though `samed` would be one; `Dinis` is as doubtful as `Dini`.
+      const isFamily = inflection.ending.endsWith('s') && !stem?.unsure
+      const doubt = isFamily ? {} : ({ unsureAsName: true } as const)
       if (cuttings.length > 0) return { source: 'dictionary', cuttings, ...doubt }
     }
     return undefined

@@ -5,7 +5,14 @@ import { type Cutting, type Spelled, toInflected } from './cutting.ts'
 import { type Guess, guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
 import { createPlainReader, type Plain } from './guess/plain.ts'
-import { endsOpen, isSaidAlike, isSaidAlikeThroughout, isSaidOddly, looksForeign } from './guess/world.ts'
+import {
+  endsOpen,
+  isEnglishHabit,
+  isSaidAlike,
+  isSaidAlikeThroughout,
+  isSaidOddly,
+  looksForeign,
+} from './guess/world.ts'
 import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
@@ -21,6 +28,8 @@ export const PLAUSIBLE = 2.3
 const MOST_GUESSES = 4
 /** Below this share the first pronunciation is a mere guess: of names of many lands, it is as often wrong as right. */
 const LEAST_SHARE = 0.75
+/** With more syllables there are too many ways. */
+const MOST_VOWELS = 4
 /** Longer words are not guessed: no child's book has one, and no pronunciation would mean anything. */
 const LONGEST_GUESS = 60
 
@@ -67,13 +76,15 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
     const { cuttings, isSure, isPlain } = guessInflected(word)
-    if (isSure) return { source: 'guess', cuttings }
+    // `Zubs` is sure; `Eluned` may be a name and no form of `elune`.
+    if (isSure) return { source: 'guess', cuttings, ...(word.endsWith('s') ? {} : { unsureAsName: true }) }
     const whole = guessWhole(word)
     const all = { source: 'guess', cuttings: [...cuttings, ...whole.cuttings] } as const
     if (looksForeign(word)) return { ...all, unsure: true }
     if (cuttings.length > 0) return isPlain ? all : { ...all, unsureAsName: true }
     const certainty = toCertainty(word, whole)
-    const isLikely = certainty === 'word' || (certainty === 'sure' && hasDoubtedJ(whole))
+    const isDoubted = hasDoubtedJ(whole) || isEnglishHabit(whole.cuttings[0]?.raw.units ?? [])
+    const isLikely = certainty === 'word' || (certainty === 'sure' && isDoubted)
     if (certainty === 'sure' && !isLikely) return all
     return { ...all, ...(isLikely ? { unsureAsName: true } : { unsure: true }) }
   }
@@ -106,7 +117,9 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
       if (!isLikelyEnding(inflection)) continue
       const stem = guessWhole(inflection.stem)
       const cuttings = toInflected(stem.cuttings, inflection)
-      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none', isPlain: stem.share === 1 }
+      // `Eluned` is no form of `elun`.
+      const isPlain = stem.share === 1 && inflection.ending === 's'
+      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none', isPlain }
     }
     return { cuttings: [], isSure: false, isPlain: false }
   }
@@ -132,11 +145,12 @@ function toCertainty(word: string, { cuttings, share }: Whole): 'none' | 'sure' 
   const units = cuttings[0]?.raw.units ?? []
   if (share === 1) return 'sure'
   if (share < LEAST_SHARE || hasOpenA(cuttings[0]) || isSaidOddly(units)) return 'none'
-  if (isSaidAlikeThroughout(units)) return 'sure'
   const vowels = units.filter(({ phones }) => phones.some(isVowel))
+  if (vowels.length > MOST_VOWELS && !isBuilt.test(word)) return 'none'
+  if (isSaidAlikeThroughout(units)) return 'sure'
   const isLong = vowels.length > 2 && !isBuilt.test(word)
   // A silent e at the end of a longer word is an English way: A-yi-ze.
-  const isSplit = vowels.length > 1 && /_e$/.test(vowels.at(-1)?.letters ?? '') && !isBuilt.test(word)
+  const isSplit = vowels.length > 1 && /_e$|re$/.test(vowels.at(-1)?.letters ?? '') && !isBuilt.test(word)
   return isLong || isSplit || (endsOpen(word) && !isSaidAlike(units)) ? 'none' : 'word'
 }
 

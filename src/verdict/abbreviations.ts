@@ -24,14 +24,14 @@ const SHORT: ReadonlyMap<string, string> = new Map(
     prof: 'professor',
     rd: 'road',
     sr: 'senior',
-    st: 'saint` or `street',
+    st: 'saint or street',
     vs: 'against',
   }),
 )
 
 /** Said by their letters' names; none is a word of its own. Sorted. */
 const LETTERS = new Set(
-  'abc bbc cd cia diy dj dvd eu fbi gp hq iq mp nhs nyc ok pc pj pm rv sos suv tv ufo uk usa vip xl'.split(' '),
+  'abc bbc cd cia diy dj dvd eu fbi gp hq iq mp nhs nyc ok pc pj pm pta pto rv sos suv tv ufo uk usa vip xl'.split(' '),
 )
 
 /** Letters without a vowel that are a noise all the same: `SHH`, `HMM`, `BRR`, `ZZZ`, `PSST`. */

@@ -31,6 +31,7 @@ describe('lexical sets', () => {
     ['SQUARE', 'hair', 'hɛr', 'hɛə'],
     ['GOAT', 'boat', 'boʊt', 'bəʊt'],
     ['GOOSE, yod kept', 'new', 'nuː', 'njuː'],
+    ['CURE, yod kept', 'during', 'ˈdʊrɪŋ', 'ˈdjʊərɪŋ'],
     ['LETTER', 'winter', 'ˈwɪntər', 'ˈwɪntə'],
   ])('%s: %s', (_, word, american, british) => {
     expect(first('general-american', word)).toBe(american)

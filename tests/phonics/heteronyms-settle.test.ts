@@ -23,6 +23,19 @@ describe('settle', () => {
   it.each([
     ['Sid wants to *read*.', 'present'],
     ['Meg can’t *read* it yet.', 'present'],
+    ['The mice can help *produce* the cheese.', 'verb'],
+    ['Do not try and *protest*.', 'verb'],
+    ['You dare *insult* the queen!', 'verb'],
+    ['We can sing and *record* the songs.', 'verb'],
+    ['Who let those geese *lead* the way?', 'guide'],
+    ['Sid cleaned the floor and all *objects* on it.', 'noun'],
+    ['Two *record* shops were in Tansy Lane.', 'noun'],
+    ['We do not stoop to *insults*.', 'noun'],
+    ['The dog has *upset* my plans.', 'verb'],
+    ['Slow *progress* has been made.', 'noun'],
+    ['I strongly *protest* against this!', 'verb'],
+    ['They lived from hand to *mouth*.', 'noun'],
+    ['Zub sharpened his *axes*.', 'tools'],
     ['She has never *read* it.', 'past'],
     ['Did Meg and Sid *read* it?', 'present'],
     ['Can you and Tam *read* it?', 'present'],
@@ -151,6 +164,18 @@ describe('settle', () => {
     'A *minute* hen.',
   ])('%s cannot be told by the small words', (text) => {
     expect(ask(text)).toBe('tagger-needed')
+  })
+
+  it.each([
+    ['He fought with a sword and a *bow*.', 'knot'],
+    ['He left the wood in the parish *records*.', 'noun'],
+    ['Meg paid by bank *transfer*.', 'noun'],
+    ['The mice are due for a pay *increase*.', 'noun'],
+    ['The box is fit for storage and *transport*.', 'noun'],
+    ['Ned gave them costly *presents*.', 'noun'],
+    ['*Transport* costs are high.', 'noun'],
+  ])('%s → %s, with a tagger', (text, form) => {
+    expect(ask(text, { tagger })).toBe(form)
   })
 
   it('asks for a tagger where parts of speech would tell, and settles with one', () => {

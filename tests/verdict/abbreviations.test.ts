@@ -53,7 +53,7 @@ describe('short for another word', () => {
     ['Ms', 'miz'],
     ['Dr', 'doctor'],
     ['Prof', 'professor'],
-    ['St', 'saint` or `street'],
+    ['St', 'saint or street'],
     ['Rd', 'road'],
     ['Jr', 'junior'],
     ['Sr', 'senior'],

@@ -4,7 +4,7 @@
 //   r is said only before a vowel     car  kɑː      carry kæri      story stɔːri
 //   LOT and CLOTH are rounded         hot  hɒt      dog   dɒɡ       want  wɒnt
 //   BATH words have a long a          bath bɑːθ     dance dɑːns
-//   yod is kept after t d n           new  njuː     tune  tjuːn
+//   yod is kept after t d n           new  njuː     tune  tjuːn     during djʊərɪŋ
 
 import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
@@ -39,7 +39,7 @@ function toSound(place: Place): string {
   if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : isAfterShort(letters, place) ? 'ə' : ''
   if (phones === 'ER') return toStrongR(unit, letters, place)
   const withR = WITH_R[phones]
-  if (withR) return toVowelWithR(withR, letters, place)
+  if (withR) return toVowelWithR(keepsYod(phones, letters, place) ? `j${withR}` : withR, letters, place)
   if (phones === 'AA' || phones === 'AO') return toOpenO(phones, letters, place)
   if (phones === 'AE' || phones === 'AE F') return toBath(unit, place)
   if (letters === 'a' && phones === 'EH' && nextSound(place) === 'R') return isShortA(place) ? 'æ' : 'ɛə'
@@ -76,11 +76,18 @@ function toOpenA(phones: string, place: Place): string {
 /** GOOSE keeps its yod after t, d and n where the letters are u, ew, ue, eu: `new`, `tune`, `student`. */
 function toU(phones: string, letters: string, place: Place): string {
   const plain = phones === 'UH' ? 'ʊ' : 'uː'
-  const before = place.units[place.at - 1]
-  const joins =
-    /^(u|u_e|ue|ew|eu|ure|ur)$/.test(letters) && before !== undefined && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
-  return joins && before?.letters !== 'tt' ? `j${plain}` : plain
+  return joinsYod(letters, place) ? `j${plain}` : plain
 }
+
+function joinsYod(letters: string, { units, at }: Place): boolean {
+  const before = units[at - 1]
+  const isAfter = before !== undefined && before.letters !== 'tt' && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
+  return isAfter && /^(u|u_e|ue|ew|eu|eur|ure|ur)$/.test(letters)
+}
+
+/** And so does CURE: `during`, `endure`. */
+const keepsYod = (phones: string, letters: string, place: Place): boolean =>
+  phones === 'UH R' && joinsYod(letters, place)
 
 function toPlain(unit: RawUnit): string {
   let seen = false

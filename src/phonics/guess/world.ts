@@ -2,6 +2,7 @@
 //
 // From the project's own knowledge of names, no source; measured on the names of many lands.
 
+import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
 
 type Said = Pick<RawUnit, 'letters' | 'phones'>
@@ -34,11 +35,11 @@ const FOREIGN: readonly (readonly [pattern: RegExp, example: string])[] = [
     'Ndidi, Xhosa',
   ],
   [
-    /bh|cz|dh(?!e)|dj|(?<![aeiou])gh|kh|lj|mh|nh|rz(?=[aeiou])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
+    /bh|cz|dh(?!e)|dj|(?<![iu])gh|kh|lj|mh|nh|rz(?=[aeiou])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
     'Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam',
   ],
   [
-    /q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
+    /q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
     'Tariq, Mehmet, Piotr, Badr, Hafiz, Manoj; not zabgiz',
   ],
 ]
@@ -72,6 +73,14 @@ export function isSaidAlikeThroughout(units: readonly Said[]): boolean {
   return isSaidAlike(units) && !isSaidOddly(units) && units.every(isKnown)
 }
 
+/** Letters with a sound that English gives them in a few words only: Gustav, Toluwani, Nazzareno. */
+const ODD: ReadonlyMap<string, RegExp> = new Map([
+  ['v', /F/],
+  ['w', /^$/],
+  ['z', /S/],
+  ['zz', /S/],
+])
+
 /** `j` said as in `Jan`, `ch` said as in `Chiamaka`, `Sio` as in `mansion`: of the guesses, one that English seldom makes. */
 export function isSaidOddly(units: readonly Said[]): boolean {
   return units.some(({ letters, phones }, at) => {
@@ -79,9 +88,61 @@ export function isSaidOddly(units: readonly Said[]): boolean {
     // Da-wid, not daw-id; and no n says ny but in another tongue.
     if (/^[aeo]w$/.test(letters) && /^[aeiou]/.test(units[at + 1]?.letters ?? '')) return true
     if (letters === 'n' && phones.length > 1) return true
+    if (ODD.get(letters)?.test(phones.join(' '))) return true
     if (letters.includes('j')) return !phones.includes('JH')
     return /^(?:ch|g)$/.test(letters) && !ALIKE.get(letters)?.test(phones.join(' '))
   })
+}
+
+/** Pairs of vowel letters with a sound that only English gives them. */
+const ENGLISH_PAIRS: ReadonlyMap<string, RegExp> = new Map([
+  ['ai', /EY/], // Aisling
+  ['ar', /^ER$/], // Gaspar
+  ['au', /AO/],
+  ['aw', /AO/], // Dawid
+  ['ay', /EY/], // Aykal
+  ['ea', /IY|EH/], // Andrea
+  ['ei', /IY|AY/], // Leif
+  ['eu', /UW/],
+  ['ew', /UW/], // Newroz
+  ['ie', /AY/],
+  ['oa', /OW/], // Joao
+  ['oe', /OW/], // Joel
+  ['oi', /OY/], // Moises
+  ['or', /^ER$/], // Theodor
+  ['ou', /AW/], // Doukas
+  ['ow', /AW/],
+  ['ue', /UW/], // Miguel
+  ['ui', /UW/], // Luis
+])
+
+/** Whether a name is said by a habit of English that most lands do not share. */
+export function isEnglishHabit(units: readonly Said[]): boolean {
+  const vowels = units.filter(({ phones }) => phones.some(isVowel))
+  // Elnur and Tane; Yunt and Ulduz, but not Zub.
+  if (units.some(({ letters }, at) => letters === 'ur' || /^[aeiou]_e$/.test(letters) || isShortU(units, at)))
+    return true
+  if (vowels.length < 2) return false
+  const last = vowels.at(-1)
+  // The worn-down or short a at the end: Berdan, Fergal.
+  const isShut = last !== units.at(-1) && last?.letters === 'a' && /^A[EH]$/.test(last.phones.join(' '))
+  return isShut || units.some((unit, at) => isHabit(unit, units[at + 1]))
+}
+
+/** A short u before two consonant letters that are not one sound; `Flump` and `Kerplunk` are noises. */
+function isShortU(units: readonly Said[], at: number): boolean {
+  const [vowel, next, after] = units.slice(at, at + 3)
+  if (vowel?.letters !== 'u' || vowel.phones[0] !== 'AH') return false
+  if (next?.letters === 'ng') return true
+  const isPair = after !== undefined && next?.letters.length === 1 && !after.phones.some(isVowel)
+  return isPair && !/^(?:mp|nk)$/.test(`${next.letters}${after.letters}`)
+}
+
+function isHabit({ letters, phones }: Said, next: Said | undefined): boolean {
+  const sound = phones.join(' ')
+  if (letters === 'e') return next !== undefined && /^(?:EY|IH|IY)$/.test(sound) // Vedrana, Eluned
+  if (letters === 'a') return sound === 'AE' && next?.letters === 'l' // Valter
+  return ENGLISH_PAIRS.get(letters)?.test(sound) ?? false
 }
 
 /** A word that does not end as English words do: a, i, o or u at the end. */

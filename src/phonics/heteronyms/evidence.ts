@@ -17,16 +17,66 @@ const FINITE: Classes = ['verb', 'past']
 const PREDICATE: Classes = ['adjective', 'past']
 const has = (group: ReadonlySet<string>, word: string | undefined): boolean => word !== undefined && group.has(word)
 
-/** `to read`, `used to live`; not `next to lead`. */
-const infinitive: Clue = (place) =>
-  findBefore(place) === 'to' && !has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? ['verb'] : undefined
+/** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
+const infinitive: Clue = (place, inflected) => {
+  if (findBefore(place) !== 'to') return undefined
+  if (inflected) return NOMINAL
+  return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
+}
 
 /** `can use`, `did not close`, `let's read`. */
 const helper: Clue = (place) => {
   const before = findBefore(place)
   if (has(is.MODALS, before)) return ['verb']
-  return has(is.HAVE, before) ? ['past', 'noun', 'adjective'] : undefined
+  if (!has(is.HAVE, before)) return undefined
+  // `has upset my plans`, `had aged by a year`
+  return hasObject(place) || (/ed$/.test(place.words[place.index] ?? '') && isClosed(place))
+    ? ['past']
+    : ['past', 'noun', 'adjective']
 }
+
+/** `can help combat it`, `to help produce food`; `try and protest`. */
+const helped: Clue = (place, inflected) => {
+  if (inflected) return undefined
+  const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
+  if (has(is.HELP, first) && (has(is.MODALS, second) || second === 'to' || hasObject(place))) return ['verb']
+  const isBare =
+    third === undefined || has(is.MODALS, third) || third === 'to' || has(is.OBJECTS, third) || third === 'than'
+  return first === 'and' && has(is.TRY, second) && isBare ? ['verb'] : undefined
+}
+
+/** `the floor and all objects`: no plural agrees with a verb in -s. */
+const every: Clue = (place, inflected) =>
+  inflected && /^(?:all|both)$/.test(place.words[place.index - 1] ?? '') ? NOMINAL : undefined
+
+/** `Two record companies have it`: a number, then two nouns, then their verb. */
+const numbered: Clue = (place, inflected) => {
+  const [before, after, verb] = [
+    place.words[place.index - 1],
+    place.words[place.index + 1],
+    place.words[place.index + 2],
+  ]
+  const isPair = !inflected && has(is.NUMBERS, before) && /[^s]s$/.test(after ?? '')
+  return isPair && (has(is.BE, verb) || has(is.HAVE, verb) || has(is.MODALS, verb)) ? NOMINAL : undefined
+}
+
+/** `would let those geese lead your sister`: behind what somebody lets or helps. */
+const letLong: Clue = (place, inflected) => {
+  if (inflected || !hasObject(place)) return undefined
+  for (let at = place.index - 1; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
+    const word = place.words[at]
+    if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
+    if (!has(is.DETERMINERS, word) && !has(is.PLURAL_DETERMINERS, word)) continue
+    return has(is.LET, place.words[at - 1]) && at < place.index - 1 ? ['verb'] : undefined
+  }
+  return undefined
+}
+
+/** `all that lives`, `everything that objects`. */
+const relative: Clue = (place, inflected) =>
+  inflected && findBefore(place) === 'that' && /^(?:all|(?:any|every|no|some)thing)$/.test(findBefore(place, 2) ?? '')
+    ? ['verb']
+    : undefined
 
 /** `do you live`, `are they close`, `have we read`; `can Tam bow`, `did Meg and Sid read`. */
 const inversion: Clue = (place) => {
@@ -73,6 +123,11 @@ const adjective: Clue = (place, inflected) => {
   if (led) return nominal(place)
   const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
   return inflected || !loose ? nominal(place) : undefined
+}
+
+const isClosed = (place: Place): boolean => {
+  const after = place.words[place.index + 1]
+  return isEdge(after) || has(is.PREPOSITIONS, after) || has(is.ADVERBS, after) || after === 'well'
 }
 
 function hasObject(place: Place): boolean {
@@ -127,10 +182,17 @@ const order: Clue = (place, inflected) => {
   return isMark(before) || has(is.CLAUSE_STARTS, before) ? FINITE : undefined
 }
 
-/** `Lead is soft`, `Tears were in his eyes`. */
-const firstSubject: Clue = (place) => {
+/** `scant progress has been made`: what stands before `has` or `is` is its subject. */
+const beforeSingular: Clue = (place, inflected) => {
+  const isSubject = !inflected && /^(?:has|is|was)(?:n't)?$/.test(place.words[place.index + 1] ?? '')
+  return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
+}
+
+/** `Lead is soft`, `Tears were in his eyes`, `Tears blurred it`. */
+const firstSubject: Clue = (place, inflected) => {
   if (!isMark(findBefore(place))) return undefined
   const after = place.words[place.index + 1]
+  if (inflected && findBefore(place) === undefined && isPast(after ?? '')) return ['noun']
   return has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after) ? ['noun'] : undefined
 }
 
@@ -179,6 +241,11 @@ const CLUES: readonly Clue[] = [
   inversion,
   causative,
   helper,
+  helped,
+  letLong,
+  relative,
+  every,
+  numbered,
   longInversion,
   adverb,
   determiner,
@@ -189,6 +256,7 @@ const CLUES: readonly Clue[] = [
   subject,
   order,
   firstSubject,
+  beforeSingular,
   followedByOf,
   linking,
   afterVerb,

@@ -28,17 +28,28 @@ export function isEdge(word: string | undefined): boolean {
   return isMark(word) && word !== '-' && word !== "'"
 }
 
-/** The index of the nth word before the place, small adverbs passed over; -1 before the first. */
+/** Words in -ly that are no adverbs. */
+const NO_ADVERBS = new Set(
+  (
+    'belly bubbly bully chilly costly crumbly cuddly curly daily deadly early elderly family friendly giggly hilly holy jelly ' +
+    'jolly july lively lonely lovely monthly prickly reply silly smelly sparkly supply ugly weekly wobbly woolly wrinkly yearly'
+  ).split(' '),
+)
+
+/** `still`, `strongly`: can stand between any two words. */
+const isAdverb = (word: string): boolean => ADVERBS.has(word) || (/[a-z]{3}ly$/.test(word) && !NO_ADVERBS.has(word))
+
+/** The index of the nth word before the place, adverbs passed over; -1 before the first. */
 export function beforeIndex(place: Place, n = 1): number {
   let at = place.index
   for (let found = 0; found < n && at >= 0; found++) {
     at--
-    while (at >= 0 && ADVERBS.has(place.words[at] ?? '')) at--
+    while (at >= 0 && isAdverb(place.words[at] ?? '')) at--
   }
   return at
 }
 
-/** The nth word before the place, small adverbs passed over; undefined before the first. */
+/** The nth word before the place, adverbs passed over; undefined before the first. */
 export function findBefore(place: Place, n = 1): string | undefined {
   return place.words[beforeIndex(place, n)]
 }

@@ -4,7 +4,16 @@ import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
 import type { Place } from './place.ts'
 import { beforeIndex, isEdge, isMark, isName } from './place.ts'
-import { CLAUSE_JOINS, DETERMINERS, MODALS, OBJECT_STARTS } from './vocabulary.ts'
+import {
+  BE,
+  CLAUSE_JOINS,
+  DETERMINERS,
+  HAVE,
+  MODALS,
+  OBJECT_STARTS,
+  PLURAL_DETERMINERS,
+  PREPOSITIONS,
+} from './vocabulary.ts'
 
 export type Tags = readonly ReadonlySet<string>[]
 type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefined
@@ -12,6 +21,8 @@ type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefine
 const PLURALS = new Set('children people men women mice geese sheep fish police'.split(' '))
 /** Plural in form, and often a describing word: `sports contest`. */
 const DESCRIBING_PLURALS = new Set('sports games goods clothes arms sales savings news'.split(' '))
+/** Words before a thing that is no subject. */
+const LEADS = new Set([...PREPOSITIONS, 'against', 'before', 'after', 'between', 'during', 'to', 'through', 'over'])
 const DESCRIBING = ['Adjective', 'Determiner', 'Possessive', 'Preposition', 'Value']
 
 /** `Hens produce eggs`, `The boys bow to her`: a plural subject, and this word or no other is its verb. */
@@ -50,6 +61,63 @@ const compound: Clue = (place, tags, inflected) => {
   return !inflected && isPair && led && !hasHelper(place) && !hasObject(place) ? ['noun', 'past'] : undefined
 }
 
+/** Verbs that need no object, so that a thing before them may be their subject: `the man in the hat objects`. */
+const NEEDS_NO_OBJECT = new Set(
+  'conflicts contracts contrasts decreases increases objects progresses projects protests rebels resumes'.split(' '),
+)
+
+/** `can recruit or recall them`, `to sing and record it`. */
+const joinedVerb: Clue = (place, tags, inflected) => {
+  const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
+  const isJoined = (join === 'and' || join === 'or') && tags[place.index - 2]?.has('Verb')
+  return !inflected && isJoined && (lead === 'to' || MODALS.has(lead ?? '')) ? ['verb'] : undefined
+}
+
+/** `of insurance contracts`, `by bank transfer`, `in our parish records`, `for a pay increase`, `of steady use`: led by a preposition. */
+const led: Clue = (place, tags, inflected) => {
+  const [before, after] = [beforeIndex(place), place.words[place.index + 1]]
+  const isClosed =
+    isEdge(after) ||
+    (PREPOSITIONS.has(after ?? '') && after !== 'with') ||
+    after === 'only' ||
+    after === 'or' ||
+    after === 'to'
+  if (!isClosed || before < 0 || (!isThing(tags[before]) && !tags[before]?.has('Adjective'))) return undefined
+  let at = before
+  while (at >= 0 && isDescribing(tags[at]) && !PREPOSITIONS.has(place.words[at] ?? '')) at--
+  const isLed = DETERMINERS.has(place.words[at] ?? '') || PLURAL_DETERMINERS.has(place.words[at] ?? '')
+  const start = place.words[isLed ? at - 1 : at] ?? ''
+  if (!LEADS.has(start) || place.words[before] === start) return undefined
+  if (isLed && inflected && NEEDS_NO_OBJECT.has(place.words[place.index] ?? '')) return undefined
+  return isLed && !inflected && isPluralAt(place, tags, before) ? undefined : ['noun']
+}
+
+const isDescribing = (tags: ReadonlySet<string> | undefined): boolean =>
+  tags !== undefined && (isThing(tags) || tags.has('Adjective') || tags.has('Value')) && !tags.has('Determiner')
+
+/** `for storage and transport`, `great pain and torment`: joined to a bare thing that a preposition or an adjective leads. */
+const joined: Clue = (place, tags, inflected) => {
+  const [lead, thing, and] = place.words.slice(Math.max(0, place.index - 3), place.index)
+  const isLed = LEADS.has(lead ?? '') || tags[place.index - 3]?.has('Adjective') === true
+  const isJoined = and === 'and' && thing !== undefined && isThing(tags[place.index - 2]) && isLed
+  if (!isJoined || !isEdge(place.words[place.index + 1]) || lead === 'to') return undefined
+  return !inflected || isPluralAt(place, tags, place.index - 2) ? ['noun'] : undefined
+}
+
+/** `gave them costly presents`: what is described before and closes its clause is a thing. */
+const describedPlural: Clue = (place, tags, inflected) => {
+  const at = beforeIndex(place)
+  const isAlone = tags[at]?.has('Adjective') && !tags[at]?.has('Noun')
+  return inflected && isAlone && isEdge(place.words[place.index + 1]) ? ['noun'] : undefined
+}
+
+/** `Transfer rates are high`: first, before a thing that has its own verb. */
+const firstOfTwo: Clue = (place, tags, inflected) => {
+  const [after, verb] = [tags[place.index + 1], place.words[place.index + 2] ?? '']
+  const isFirst = !inflected && isMark(place.words[place.index - 1]) && isThing(after)
+  return isFirst && (BE.has(verb) || HAVE.has(verb) || MODALS.has(verb)) ? ['noun', 'adjective'] : undefined
+}
+
 /** `a clever dove sat`: described before, and the verb comes after. */
 const described: Clue = (place, tags) => {
   const at = beforeIndex(place)
@@ -74,7 +142,20 @@ const adjective: Clue = (place, tags) => {
   return isEdge(place.words[place.index + 1]) || isThing(tags[place.index + 1]) ? ['adjective'] : undefined
 }
 
-const CLUES: readonly Clue[] = [question, pluralSubject, singularSubject, compound, described, noun, adjective]
+const CLUES: readonly Clue[] = [
+  question,
+  joinedVerb,
+  led,
+  joined,
+  describedPlural,
+  firstOfTwo,
+  pluralSubject,
+  singularSubject,
+  compound,
+  described,
+  noun,
+  adjective,
+]
 
 /** The classes left open; undefined where the tagger is not to be believed. `inflected`: the word ends in its own -s. */
 export function findTaggedClasses(place: Place, tags: Tags, inflected: boolean): Classes | undefined {

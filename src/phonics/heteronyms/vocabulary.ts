@@ -20,11 +20,12 @@ export const SINGULAR_SUBJECTS = words('he she it everyone everybody someone som
 export const OBJECTS = words('me you him her it us them')
 /** Begin an object after a verb: `close the gate`, `wind it`. */
 export const OBJECT_STARTS = words(
-  'a an the my your his her its our their this that these those me you him it us them some every each no',
+  'a an the my your his her its our their this that these those me you him it us them some every each no ' +
+    'another anything anyone everything everyone something someone nothing',
 )
 export const MODALS = words(
   "will would can could shall should may might must cannot can't won't wouldn't couldn't shouldn't mustn't " +
-    "do does did don't doesn't didn't let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
+    "do does did don't doesn't didn't dare let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
 )
 export const BE = words(
   "be am is are was were been being isn't aren't wasn't weren't i'm you're we're they're it's he's she's that's " +
@@ -33,6 +34,10 @@ export const BE = words(
 export const HAVE = words("has have had having hasn't haven't hadn't i've you've we've they've who've")
 /** `let me use it`: what follows the object is a bare verb. */
 export const LET = words('let lets help helps helped helping')
+/** `can help combat it`: what follows is a bare verb. */
+export const HELP = words('help helps helped helping')
+/** `try and protest`: what follows `and` is a bare verb. */
+export const TRY = words('try come go')
 /** `make it live`, `make it perfect`: a bare verb or an adjective follows the object. */
 export const MAKE = words('make makes made making keep keeps kept find finds found')
 /** `saw her use it`, `saw her record`: nothing can be told. */
@@ -61,7 +66,7 @@ export const QUESTIONS = words('how what if whether where why')
 export const ADJECTIVES = words(
   'bad best better big biggest bitter black blue bold brave bright broken brown busy calm cheap clean clever ' +
     'close cold cool curious daily damp dark dead dear deep different dirty dry dull early easy empty faint fair ' +
-    'false famous far fast fat favorite favourite fierce fine first fit flat free fresh full funny gentle glad ' +
+    'false famous far fast fat favorite favourite fierce fine first fit flat free fresh full funny further gentle glad ' +
     'good grand great green grey hairy happy hard heavy high hot huge hungry icy important impossible kind large ' +
     'last late lazy little lively long loud lovely low lucky mad main merry messy mighty muddy nasty naughty neat ' +
     'new next nice noisy odd old oldest only orange own perfect pink plain polite poor possible pretty proud ' +

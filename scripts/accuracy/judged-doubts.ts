@@ -1,0 +1,46 @@
+// The row of the table about entries of the dictionary that a machine doubted: how many were judged, and how?
+
+import { readFileSync } from 'node:fs'
+import type { Engine } from './engine.ts'
+import { findFamilyDoubts } from './family-doubts.ts'
+import type { Row } from './rows.ts'
+
+/** An entry that was doubted, with what a person said of it. */
+export interface JudgedDoubt {
+  readonly word: string
+  readonly by: string
+  readonly isRight: boolean
+  readonly reason: string
+}
+
+export function readJudgedDoubts(): readonly JudgedDoubt[] {
+  const lines = readFileSync(new URL('data/dictionary-doubts.tsv', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+  return lines.slice(1).map((line) => {
+    const [word = '', by = '', verdict = '', reason = ''] = line.split('\t')
+    return { word, by, isRight: verdict === 'right', reason }
+  })
+}
+
+/** Words that are doubted today by their family and that nobody has judged. */
+export function findUnjudged(engine: Engine): readonly string[] {
+  const judged = new Set(readJudgedDoubts().map(({ word }) => word))
+  return findFamilyDoubts(engine).flatMap(({ word }) => (judged.has(word) ? [] : [word]))
+}
+
+export function measureJudgedDoubts(engine: Engine): readonly Row[] {
+  const unjudged = findUnjudged(engine)
+  return ['guesser and voice', 'family'].map((by): Row => {
+    const judged = readJudgedDoubts().filter((one) => one.by === by)
+    const right = judged.filter(({ isRight }) => isRight).length
+    const left = by === 'family' ? unjudged : []
+    return {
+      what: `entries of the dictionary doubted by ${by}, judged one by one`,
+      published: `${judged.length + left.length}`,
+      ours: `${judged.length - right} corrected; ${right} right as they stand`,
+      source: "the project's own judgement",
+      ...(left.length > 0 ? { note: `not judged: ${left.slice(0, 5).join(' ')}` } : {}),
+    }
+  })
+}
