@@ -22,6 +22,7 @@ export interface SaidFigures {
 export function readSaidWords(
   name:
     | 'names-drawn'
+    | 'names-eighth'
     | 'names-fifth'
     | 'names-fourth'
     | 'names-fresh'

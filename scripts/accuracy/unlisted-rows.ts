@@ -89,6 +89,7 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['of another source, by which faults were mended', 'names-fifth'],
     ['of that source, a second draw, by which faults were mended', 'names-sixth'],
     ['of that source, a third draw, by which one fault was mended', 'names-seventh'],
+    ['of that source, a fourth draw, looked at last', 'names-eighth'],
   ] as const
   return sets.map(([set, table]): Row => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))
