@@ -33,7 +33,7 @@ export function toPronunciation(
 ): Pronunciation {
   const rules = RULES[accent]
   const sounds = rules.toSounds(raw.units, word, stem)
-  const cut = cutSyllables(word, raw.units)
+  const cut = stressFull(cutSyllables(word, raw.units), raw.units, sounds)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
     const letters = toSingleR(unit.base ?? unit.letters)
@@ -44,6 +44,15 @@ export function toPronunciation(
   })
   const shown = findOrdinary === undefined ? units : units.map((unit, at) => show(unit, at, units, findOrdinary))
   return { units: shown, ipa: toIpa(units, cut), syllables: toSyllables(word, cut) }
+}
+
+/** The main stress stands on no worn-down vowel: where the accent wears one down, the next strong one has it (`moustache`). */
+function stressFull(cut: Cut, units: readonly RawUnit[], sounds: readonly string[]): Cut {
+  const vowels = units.flatMap(({ phones }, at) => phones.filter(isVowel).map(() => sounds[at] ?? ''))
+  const main = cut.stress.indexOf(1)
+  const next = cut.stress.indexOf(2, main)
+  if (main < 0 || next < 0 || vowels.length !== cut.stress.length || vowels[main] !== 'ə') return cut
+  return { ...cut, stress: cut.stress.map((mark, at) => (at === main ? 0 : at === next ? 1 : mark)) }
 }
 
 /** The sounds that a worn-down vowel is read out with: those called short, letter by letter. */
