@@ -26,6 +26,7 @@ export function readSaidWords(
     | 'names-fifth'
     | 'names-fourth'
     | 'names-fresh'
+    | 'names-ninth'
     | 'names-of-lands'
     | 'names-second'
     | 'names-seventh'

@@ -89,7 +89,8 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['of another source, by which faults were mended', 'names-fifth'],
     ['of that source, a second draw, by which faults were mended', 'names-sixth'],
     ['of that source, a third draw, by which one fault was mended', 'names-seventh'],
-    ['of that source, a fourth draw, looked at last', 'names-eighth'],
+    ['of that source, a fourth draw, by which faults were mended', 'names-eighth'],
+    ['of that source, a fifth draw, by which faults were mended', 'names-ninth'],
   ] as const
   return sets.map(([set, table]): Row => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))

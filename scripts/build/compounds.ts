@@ -47,7 +47,9 @@ export function findCompoundParts(
   }
   const grade = (counts: ReadonlyMap<string, number>, word: string): Bond => {
     const count = counts.get(word) ?? 0
-    return count >= STRONG ? 2 : count > 0 || isEverydayThing(word, wordnet) ? 1 : 0
+    // One compound alone, of a rare part, makes none: `militiaman`, but no `militiabar`.
+    const isUsed = count > 1 || (count > 0 && (frequencyRank.get(word) ?? Infinity) < EVERYDAY)
+    return count >= STRONG ? 2 : isUsed || isEverydayThing(word, wordnet) ? 1 : 0
   }
   return words
     .filter(({ word }) => isPart(word, wordnet))

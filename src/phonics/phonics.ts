@@ -100,7 +100,10 @@ function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): bool
   return source === 'guess' || isShut || isPlural || OF_NO_LOANWORD.test(letters) || hasWeakMark(word, units)
 }
 
-/** `Román`, `Pál`, `Thérèse`: a letter with a mark is said in full, with the sound that the mark asks for. */
+/** Sounds that no vowel letter with a mark has in a name. */
+const WEAK: Readonly<Record<string, RegExp>> = { a: /^A[EH]/, e: /^(?:AH|IH|IY)/, u: /^AH/ }
+
+/** `Román`, `Pál`, `Thérèse`, `Tùng`: a letter with a mark is said in full, with the sound that the mark asks for. */
 function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
   return [...word.normalize('NFC')].some((letter, at) => {
     const [plain = '', mark] = letter.toLowerCase().normalize('NFD')
@@ -108,7 +111,7 @@ function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
     if (mark === undefined || !/[\u0300-\u0302]/.test(mark)) return false
     const unit = units.find(({ spans }) => spans.some(([from, to]) => from <= at && at < to))
     const said = unit?.phones.join(' ') ?? ''
-    return plain === 'a' ? /^A[EH]/.test(said) : plain === 'e' && /^(?:AH|IH|IY)/.test(said)
+    return WEAK[plain]?.test(said) ?? false
   })
 }
 

@@ -13,6 +13,7 @@ const ALIKE: ReadonlyMap<string, RegExp> = new Map([
   ['ai', /^AY$/], // Mai
   ['ao', /^AW$/], // Bao
   ['au', /^AW$/], // Klaus
+  ['c', /^K$/], // Luca, not Araceli
   ['ch', /^CH$/], // Chike, not Chiamaka with a k
   ['e', /^(?:EH|EY|AH)$/], // Esi
   ['ei', /^EY$/], // Mei
@@ -52,9 +53,15 @@ export const looksForeign = (word: string): boolean => FOREIGN.some(([pattern]) 
  * long, so a shut-in one must be what English says.
  */
 export function isSaidAlike(units: readonly Said[]): boolean {
-  return units.every((unit) => {
+  return units.every((unit, at) => {
     // A silent e in the middle of a word is an English way: Wi-re-mu.
     if (/^[aeiou](?:_e|re)$/.test(unit.letters)) return false
+    // Worn down at the end: Oleg, but not Soren.
+    const after = units[at + 1]
+    const isLast = after !== undefined && at === units.length - 2
+    if (unit.letters === 'e' && unit.phones[0] === 'AH' && isLast && after.letters !== 'n') return false
+    // Lukas
+    if (unit.letters === 's' && unit.phones[0] === 'Z' && after === undefined) return false
     const alike = ALIKE.get(unit.letters)
     return alike === undefined || alike.test(unit.phones.join(' '))
   })
@@ -73,8 +80,9 @@ export function isSaidAlikeThroughout(units: readonly Said[]): boolean {
   return isSaidAlike(units) && !isSaidOddly(units) && units.every(isKnown)
 }
 
-/** Letters with a sound that English gives them in a few words only: Gustav, Toluwani, Nazzareno. */
+/** Letters with a sound that English gives them in a few words only: Alessandro, Gustav, Toluwani, Nazzareno. */
 const ODD: ReadonlyMap<string, RegExp> = new Map([
+  ['ss', /Z/],
   ['v', /F/],
   ['w', /^$/],
   ['z', /S/],
@@ -94,7 +102,7 @@ export function isSaidOddly(units: readonly Said[]): boolean {
   })
 }
 
-/** Pairs of vowel letters with a sound that only English gives them. */
+/** Pairs of letters with a sound that English gives them, and few other tongues. */
 const ENGLISH_PAIRS: ReadonlyMap<string, RegExp> = new Map([
   ['ai', /EY/], // Aisling
   ['ar', /^ER$/], // Gaspar
@@ -113,6 +121,7 @@ const ENGLISH_PAIRS: ReadonlyMap<string, RegExp> = new Map([
   ['ou', /AW/], // Doukas
   ['ow', /AW/],
   ['ue', /UW/], // Miguel
+  ['th', /TH|DH/], // Margoth
   ['ui', /UW/], // Luis
 ])
 
@@ -122,10 +131,12 @@ export function isEnglishHabit(units: readonly Said[]): boolean {
   // Elnur and Tane; Yunt and Ulduz, but not Zub.
   if (units.some(({ letters }, at) => letters === 'ur' || /^[aeiou]_e$/.test(letters) || isShortU(units, at)))
     return true
-  if (vowels.length < 2) return false
+  if (vowels.length < 2) return vowels[0]?.letters === 'ou' && vowels[0].phones[0] === 'AW' // Nour
   const last = vowels.at(-1)
   // The worn-down or short a at the end: Berdan, Fergal.
   const isShut = last !== units.at(-1) && last?.letters === 'a' && /^A[EH]$/.test(last.phones.join(' '))
+  // Shamsuddeen; in the first syllable it may be a made name, `Zubmog`.
+  if (vowels.slice(1).some(({ letters, phones }) => letters === 'u' && phones[0] === 'AH')) return true
   return isShut || units.some((unit, at) => isHabit(unit, units[at + 1]))
 }
 
@@ -142,6 +153,7 @@ function isHabit({ letters, phones }: Said, next: Said | undefined): boolean {
   const sound = phones.join(' ')
   if (letters === 'e') return next !== undefined && /^(?:EY|IH|IY)$/.test(sound) // Vedrana, Eluned
   if (letters === 'a') return sound === 'AE' && next?.letters === 'l' // Valter
+  if (letters === 's') return sound === 'Z' && next === undefined // Dinis
   return ENGLISH_PAIRS.get(letters)?.test(sound) ?? false
 }
 
