@@ -136,17 +136,24 @@ export function isEnglishHabit(units: readonly Said[]): boolean {
   // The worn-down or short a at the end: Berdan, Fergal.
   const isShut = last !== units.at(-1) && last?.letters === 'a' && /^A[EH]$/.test(last.phones.join(' '))
   // Shamsuddeen; in the first syllable it may be a made name, `Zubmog`.
-  if (vowels.slice(1).some(({ letters, phones }) => letters === 'u' && phones[0] === 'AH')) return true
+  if (units.some((unit, at) => vowels.indexOf(unit) > 0 && isWornU(units, at))) return true
   return isShut || units.some((unit, at) => isHabit(unit, units[at + 1]))
 }
 
-/** A short u before two consonant letters that are not one sound; `Flump` and `Kerplunk` are noises. */
+const isWornU = (units: readonly Said[], at: number): boolean =>
+  units[at]?.letters === 'u' && units[at]?.phones[0] === 'AH' && !isNoisy(units, at)
+
+/** `Flump` and `Kerplunk` are noises. */
+const isNoisy = (units: readonly Said[], at: number): boolean =>
+  /^(?:mp|nk)$/.test(`${units[at + 1]?.letters}${units[at + 2]?.letters}`)
+
+/** A short u before two consonant letters that are not one sound. */
 function isShortU(units: readonly Said[], at: number): boolean {
   const [vowel, next, after] = units.slice(at, at + 3)
   if (vowel?.letters !== 'u' || vowel.phones[0] !== 'AH') return false
   if (next?.letters === 'ng') return true
   const isPair = after !== undefined && next?.letters.length === 1 && !after.phones.some(isVowel)
-  return isPair && !/^(?:mp|nk)$/.test(`${next.letters}${after.letters}`)
+  return isPair && !isNoisy(units, at)
 }
 
 function isHabit({ letters, phones }: Said, next: Said | undefined): boolean {
