@@ -43,6 +43,9 @@ describe('a capital', () => {
     expect(capitals('none', 'Sid ran. I had a PAN.')).toEqual(['Sid: capital', 'PAN: all-capitals'])
     expect(capitals('first', 'Sid ran. I had a PAN.')).toEqual(['PAN: all-capitals'])
     expect(capitals('all', 'Sid ran. I had a PAN.')).toEqual([])
+    // Nor is it where something else is wrong with the word.
+    expect(capitals('all', 'I had a FISH.').join()).toMatch(/^FISH: (?!.*capital)/)
+    expect(capitals('first', 'I had a FISH.').join()).toContain('all-capitals')
   })
 
   it('of an allowed name is no surprise', () => {

@@ -68,6 +68,8 @@ describe('what a switch silences', () => {
       '30',
     ],
     ['the whole file', '10\n\nwon\n\n<!-- battledore disable-file no-numeral -->', 'won'],
+    ['a block of one letter', '<!-- battledore ignore -->\n\n6\n\n20', '20'],
+    ['the last word of a block', '<!-- battledore ignore -->\n\nwon 6\n\n20', '20'],
     ['with a colon', '<!-- battledore: ignore -->\n\n20', ''],
     ['two words', "<!-- battledore ignore 'won', ‘20’ -->\n\n20 30 won", '30'],
     ['a line at the end of the file', '10\n<!-- battledore ignore-line --> 20', '10'],
