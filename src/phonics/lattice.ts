@@ -141,7 +141,6 @@ function isCutShort(row: Row, word: string, end: number): boolean {
 }
 
 function isMatch(wanted: readonly string[], phones: readonly string[], at: number): boolean {
-  if (at + wanted.length > phones.length) return false
   for (let k = 0; k < wanted.length; k++) if (wanted[k] !== phones[at + k]) return false
   return true
 }

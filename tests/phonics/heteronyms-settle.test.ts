@@ -162,6 +162,8 @@ describe('settle', () => {
     'It is *used* to dig.',
     'The net we *used* to catch it.',
     'A *minute* hen.',
+    'He saw a boy who now and then *read*.',
+    'They went to have a look and *read* it.',
   ])('%s cannot be told by the small words', (text) => {
     expect(ask(text)).toBe('tagger-needed')
   })

@@ -8,10 +8,10 @@ const HELPERS = [MODALS, HAVE, BE, LET, MAKE, PERCEIVE]
 
 /** True where a helper earlier in the clause may govern the word: `did the children read`, `we heard Meg read`. */
 export function hasHelper(place: Place): boolean {
-  for (let at = place.index - 1; at >= 0; at--) {
+  // The edge of the sentence is a mark.
+  for (let at = place.index - 1; ; at--) {
     const word = place.words[at] ?? ''
     if (isMark(word) || CLAUSE_JOINS.has(word)) return false
     if (HELPERS.some((group) => group.has(word))) return true
   }
-  return false
 }
