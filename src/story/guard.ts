@@ -3,8 +3,8 @@
 import type { Change } from './change.ts'
 import type { Oddity, Range } from './types.ts'
 
-/** The longest story that is read, in UTF-16 units. A picture book of 32 pages has some 5,000. */
-export const maxLength = 8_000_000
+/** The longest story that is read, in UTF-16 units: as many as a file may have bytes. A picture book of 32 pages has some 5,000. */
+export const maxLength = 10 * 1024 * 1024
 
 /** How many block quotes, lists and brackets may stand in one another. */
 export const maxDepth = 100
@@ -16,7 +16,7 @@ const maxEmphasis = { '*': 100, _: 500 }
 export function findObstacle(source: string): Oddity | undefined {
   if (source.length > maxLength) {
     const millions = Math.ceil(source.length / 100_000) / 10
-    const limit = maxLength / 1_000_000
+    const limit = Math.floor(maxLength / 100_000) / 10
     return {
       code: 'too-large',
       message: `This file has ${millions} million characters. The longest that is read has ${limit} million.`,
