@@ -17,6 +17,7 @@ import { benchRepository } from './bench/repository.ts'
 import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { benchStart } from './bench/start.ts'
 import { makeStories } from './bench/stories.ts'
+import { benchStream } from './bench/stream.ts'
 import { benchWatch } from './bench/watch.ts'
 import { benchWords } from './bench/words.ts'
 import { ROOT } from './root.ts'
@@ -60,6 +61,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   words: benchWords,
   match: () => benchMatch(),
   shelf: () => benchShelf(),
+  stream: () => benchStream(corpus ? readFolder(corpus) : made, corpus ? 'real text' : 'made stories'),
 }
 
 const only = toValue('--only')
