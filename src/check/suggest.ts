@@ -35,7 +35,10 @@ export function withSuggestions(
   context: StoryContext,
   { suggester }: SuggestTools,
 ): readonly Message[] {
-  const places = findPlaces(context.story.pages.flatMap((page) => page.blocks))
+  const places = findPlaces(
+    messages,
+    context.story.pages.flatMap((page) => page.blocks),
+  )
   const counts = toWordCounts(context.count())
   return addToMessages(messages, places, { context, suggester, countOf: (key) => counts.get(key) ?? 1 })
 }
@@ -44,7 +47,7 @@ export function withSuggestions(
 export function createFinish(context: StoryContext, { suggester }: SuggestTools): Finish {
   const finish = (messages: readonly Message[], toBlocks: () => readonly Block[], countOf: CountOf) =>
     messages.some(wantsWord)
-      ? addToMessages(messages, findPlaces(toBlocks()), { context, suggester, countOf })
+      ? addToMessages(messages, findPlaces(messages, toBlocks()), { context, suggester, countOf })
       : messages
   return {
     block: (messages, block, countOf) => finish(messages, () => [block], countOf),
@@ -79,11 +82,14 @@ const addToMessages = (
     }
   })
 
-function findPlaces(blocks: readonly Block[]): ReadonlyMap<number, Place> {
+/** Where the words stand that messages are about. */
+function findPlaces(messages: readonly Message[], blocks: readonly Block[]): ReadonlyMap<number, Place> {
+  const wanted = new Set<number>()
+  for (const message of messages) if (wantsWord(message)) wanted.add(message.start)
   const places = new Map<number, Place>()
   for (const block of blocks)
     for (const sentence of block.sentences)
-      for (const word of sentence.words) places.set(word.start, { word, sentence })
+      for (const word of sentence.words) if (wanted.has(word.start)) places.set(word.start, { word, sentence })
   return places
 }
 

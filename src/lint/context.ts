@@ -115,7 +115,9 @@ function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge'
   const all = uses.map((use) => toCounted(use, use.times))
   const toPage = (counts: ReadonlyMap<WordUse, number>): Figures => {
     const tally = createTally()
-    for (const [use, times] of counts) tally.add(use.form, verdicts.get(use)?.kind ?? 'unreadable', times)
+    counts.forEach((times, use) => {
+      tally.add(use.form, verdicts.get(use)?.kind ?? 'unreadable', times)
+    })
     return tally.figures()
   }
   return { pages: pages.map((page) => toPage(page.uses)), total: toFigures(all), different: toDifferentFigures(all) }

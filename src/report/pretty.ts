@@ -73,16 +73,17 @@ function toNothing({ figures }: CheckedStory, { scope }: PrettyOptions): string 
 
 /** `27:13 error: …` with the rest set in below it: where, and what is wrong. */
 function toHead(group: Group, { lines }: CheckedStory, { width, paint }: PrettyOptions): string {
-  const [{ severity, message }] = group
+  const { severity, message } = group[0]
   const places = group.map(({ start }) => {
     const { line, column } = lines.toPoint(start)
     return `${line}:${column}`
   })
   const also = places.length > 1 ? `, also at ${toList(places.slice(1))}` : ''
-  const [head = '', ...rest] = wrap(`${places[0]}${also} ${severity}: ${message}`, width - 6)
+  const all = wrap(`${places[0]}${also} ${severity}: ${message}`, width - 6)
   const label = severity === 'error' ? paint.error('error:') : paint.warning('warning:')
+  const [head = ''] = all
   let text = `    ${head.replace(`${severity}:`, () => label)}\n`
-  for (const line of rest) text += `      ${line}\n`
+  for (let at = 1; at < all.length; at++) text += `      ${all[at]}\n`
   return text
 }
 

@@ -40,12 +40,13 @@ export interface NameSigns {
 export function addNameSigns({ kind, sentences }: Pick<Block, 'kind' | 'sentences'>, signs: NameSigns): void {
   if (kind !== 'paragraph') return
   for (const sentence of sentences) {
-    for (const [index, word] of sentence.words.entries()) {
+    // Every word of every story comes by here.
+    sentence.words.forEach((word, index) => {
       const bare = toBareName(word.text)
       const first = bare.charAt(0)
       if (first === first.toLowerCase()) signs.small.add(bare.toLowerCase())
       else if (!isAllCapitals(bare) && bare !== 'I' && !isOpening(word, index, sentence)) signs.capital.add(bare)
-    }
+    })
   }
 }
 

@@ -82,7 +82,7 @@ function findBases(word: string): readonly Base[] {
   const tryBase = (base: string, inflection: Inflection): void => {
     if (base.length > 1 && toForm(base, inflection) === word) bases.push({ base, inflection })
   }
-  for (const [ending, inflections] of ENDINGS) {
+  for (const { ending, inflections } of ENDINGS) {
     if (!word.endsWith(ending)) continue
     const stem = word.slice(0, -ending.length)
     if (!/[aeiouy]/.test(stem)) continue
@@ -95,13 +95,13 @@ function findBases(word: string): readonly Base[] {
   return bases.filter((a, i) => bases.findIndex((b) => b.base === a.base && b.inflection === a.inflection) === i)
 }
 
-const ENDINGS: readonly (readonly [string, readonly Inflection[]])[] = [
-  ['s', ['plural', 'third']],
-  ['es', ['plural', 'third']],
-  ['ed', ['past']],
-  ['ing', ['ing']],
-  ['er', ['comparative']],
-  ['est', ['superlative']],
+const ENDINGS: readonly { readonly ending: string; readonly inflections: readonly Inflection[] }[] = [
+  { ending: 's', inflections: ['plural', 'third'] },
+  { ending: 'es', inflections: ['plural', 'third'] },
+  { ending: 'ed', inflections: ['past'] },
+  { ending: 'ing', inflections: ['ing'] },
+  { ending: 'er', inflections: ['comparative'] },
+  { ending: 'est', inflections: ['superlative'] },
 ]
 
 function addS(base: string): string {
