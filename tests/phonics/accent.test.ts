@@ -98,7 +98,7 @@ describe('lexical sets', () => {
       'very vɛriː, merry mɛriː, hero hɪərəʊ, zero zɪərəʊ, fire faɪə, tower taʊə, flower flaʊə, player pleɪə, lawyer lɔːjə, ' +
       'near nɪə, nearer nɪərə, hear hɪə, hearing hɪərɪŋ, hair hɛə, hairy hɛəriː, star stɑː, starry stɑːriː, door dɔː, cure kjʊə, ' +
       "they're ðɛə, you're jʊə, we're wɪə, can't kɑːnt, bath bɑːθ, dancing dɑːnsɪŋ, gasped ɡɑːspt, " +
-      'laughter lɑːftə, classroom klɑːsruːm, aunt ɑːnt, gas ɡæs, lass læs, mass mæs, ceremony sɛrɪməniː, library laɪbrəriː, ordinary ɔːdənəriː'
+      'lastly lɑːstliː, vastly vɑːstliː, laughter lɑːftə, classroom klɑːsruːm, aunt ɑːnt, gas ɡæs, lass læs, mass mæs, ceremony sɛrɪməniː, library laɪbrəriː, ordinary ɔːdənəriː'
     )
       .split(', ')
       .map((one) => one.split(' ') as [string, string]),

@@ -203,6 +203,8 @@ describe('settle', () => {
     expect(ask('They *read* the book.', { tagger, before: present })).toBe('present')
     expect(ask('They *read* the book.', { tagger, before: mixed })).toBe('unsettled')
     expect(ask('“They *read* it,” said Tam.', { tagger, before: past })).toBe('unsettled')
+    expect(ask('"They *read* it," said Tam.', { tagger, before: past })).toBe('unsettled')
+    expect(ask('"Go," said Tam. They *read* it.', { tagger, before: past })).toBe('past')
     expect(ask('They *read* a page every day.', { tagger, before: past })).toBe('unsettled')
     expect(ask('They want to *read*.', { tagger, before: past })).toBe('present')
   })

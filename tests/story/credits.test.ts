@@ -318,3 +318,8 @@ it('what stands for the adult among the credits is told in order of place', () =
     ...['quote One.', 'credits Text: a', 'quote Two.', 'credits Cover: b', 'quote Three.'],
   ])
 })
+
+it('a picture with which the credits begin is for the adult', () => {
+  const { pictures } = readStory('A hen.\n\n![h](h.png)\n\n![l](l.png) By Ann Bell')
+  expect(pictures.map(({ source, inNote }) => `${source} ${inNote}`)).toEqual(['h.png false', 'l.png true'])
+})

@@ -183,6 +183,15 @@ describe('other languages', () => {
     expect(find([...fill(60), ...fill(12, 'the'), ...fill(13, 'el'), ...fill(10)])).toBe('Spanish')
   })
 
+  it.each('the and is in it he she to of was you they this had'.split(' '))(
+    'are not told where %s stands often enough',
+    (word) => {
+      const fill = (count: number, one: string) => Array.from({ length: count }, () => one)
+      const words = [...fill(5, 'el'), ...fill(3, word), ...fill(12, 'zub')]
+      expect(findForeignLanguage(() => words, { words: 20, foreign: 0 })).toBeUndefined()
+    },
+  )
+
   it('are told by letters where more than half of the words have others', () => {
     const find = (words: number, foreign: number) => findForeignLanguage(() => [], { words, foreign })
     expect(find(4, 3)).toBe('another language')

@@ -59,6 +59,7 @@ describe('words', () => {
       'wait--what wait---what up…up Sid..sat',
       [...['wait', 'what', 'wait', 'what', 'up', 'up', 'Sid', 'sat']],
     ],
+    ['a quote closes behind dots too', "'Er, go...' said Meg", ['Er', 'go', 'said', 'Meg']],
     ['only a comma joins thousands', '1;000 1!000 1 000', ['1', '000', '1', '000', '1', '000']],
     ['an accent without its letter is a mark', 'A \u0301 hen', ['A', 'hen']],
     ['letters beyond the first plane', '𝐀bc sat', ['𝐀bc', 'sat']],
