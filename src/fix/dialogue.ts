@@ -54,7 +54,7 @@ export function toQuestion(finding: Finding, view: { readonly width: number; rea
     '',
     ...(suggestions.length > 0 ? wrapped(suggestions.map((word, at) => `${at + 1} ${word}`).join('   ')) : []),
     ...(slot ? [] : wrapped(BOUND)),
-    ...wrapped(toDo).map(paint.quiet),
+    ...wrapped(toDo).map((line) => paint.quiet(line)),
   ].join('\n')
 }
 

@@ -19,6 +19,7 @@ import {
   putIn,
   toDiffPlace,
   toFindings,
+  toQuestion,
   toUnifiedDiff,
 } from '../../src/fix/index.ts'
 import { opensWithVowel } from '../../src/fix/put-in.ts'
@@ -182,6 +183,17 @@ describe('replacing words', () => {
   it('keeps the case of the word', async () => {
     const findings = (await find('Meg ran. Holes are big.')).filter(({ word }) => word === 'Holes')
     for (const { suggestions } of findings) for (const word of suggestions) expect(word[0]).toBe(word[0]?.toUpperCase())
+  })
+
+  // A library of colours prints every argument that it is handed.
+  it('paints each line of a question by itself', async () => {
+    const [finding] = await find('Meg had a hole.')
+    const all = (...texts: readonly unknown[]): string => texts.join(' ')
+    const paint = { strong: all, quiet: all, error: all, warning: all, good: all }
+    const question = finding && toQuestion(finding, { width: 40, paint })
+    expect(question).toContain('q: stop here')
+    expect(question).not.toMatch(/ 0 {3}| 1 {3}a number/)
+    expect(question?.match(/q: stop here/g)).toHaveLength(1)
   })
 
   it('refuses changes that overlap', () => {
