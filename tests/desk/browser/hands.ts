@@ -60,9 +60,17 @@ type Tap = (target: ElementHandle) => Promise<void>
 /** By mouse or finger: everything is pressed where it stands. */
 function pointing(page: Page, name: string, tap: Tap): Hand {
   const press = async (label: string): Promise<void> => {
-    const target = await named(page, label)
-    await target.evaluate((one) => one.scrollIntoView({ block: 'nearest' }))
-    await tap(target)
+    // What is drawn anew in just that moment is looked for again, as a hand would.
+    for (let tries = 1; ; tries++) {
+      const target = await named(page, label)
+      await target.evaluate((one) => one.scrollIntoView({ block: 'nearest' }))
+      try {
+        return await tap(target)
+      } catch (error) {
+        const isGone = !(await target.evaluate((one) => one.isConnected))
+        if (!isGone || tries === 5) throw error
+      }
+    }
   }
   return {
     name,

@@ -10,7 +10,7 @@ import { type BrowserName, openBrowser } from '../../../scripts/browser/browsers
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
-import { openStoryPage, waitForStatus, waitForText } from './saving-page.ts'
+import { openStoryPage, waitForText } from './saving-page.ts'
 
 const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
 
@@ -70,7 +70,6 @@ for (const name of BROWSERS)
         await hand.openCard('Night')
         await hand.press('Keep it here…')
         await page.keyboard.type('what Tam says\n')
-        await waitForStatus(page, 'is kept here')
         await waitForFile(page, /battledore ignore .*what Tam says/)
         await hand.press('About')
         await hand.fill('Title', 'Tam and the Big Bun\n')
@@ -84,9 +83,8 @@ for (const name of BROWSERS)
         await hand.press('Words')
         await hand.toText()
         await page.waitForSelector('.bank button')
+        const put = await page.$eval('.bank button', (one) => one.firstChild?.textContent)
         await page.click('.bank button')
-        await waitForStatus(page, 'is put in')
-        const put = await page.$eval('.status', (one) => one.textContent?.split(' ')[0])
         await waitForFile(page, new RegExp(`For Meg\\. ${put}`))
         await hand.press('About')
         await hand.press('As it was when I opened it')
