@@ -24,7 +24,7 @@ export function readJudgedDoubts(): readonly JudgedDoubt[] {
 }
 
 /** Words that are doubted today by their family and that nobody has judged. */
-export function findUnjudged(engine: Engine): readonly string[] {
+function findUnjudged(engine: Engine): readonly string[] {
   const judged = new Set(readJudgedDoubts().map(({ word }) => word))
   return findFamilyDoubts(engine).flatMap(({ word }) => (judged.has(word) ? [] : [word]))
 }

@@ -11,7 +11,7 @@ import type { Resources } from '../../src/resources/types.ts'
 import { readRows } from './read-rows.ts'
 
 /** Stands for an offer to leave the word out. */
-export const LEFT_OUT = '-'
+const LEFT_OUT = '-'
 
 /** What scripts/accuracy/data/offer-judgements.tsv says of an offer; its head says what each means. */
 const VERDICTS = ['helpful', 'ungrammatical', 'sense', 'unfit'] as const

@@ -6,7 +6,7 @@ import type { Point } from 'unist'
 
 type Place = Point & { readonly offset: number }
 
-export interface PlainList {
+interface PlainList {
   readonly node: List
   /** The end of its last item, counted from where the offsets of its places count. */
   readonly end: number

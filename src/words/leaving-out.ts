@@ -61,7 +61,7 @@ const isMeasured = (prev: string): boolean => DEGREES.has(prev) || /^(?:less|mor
 const isPlural = (facts: WordFacts | undefined): boolean => facts?.main === 'noun' && facts.inflection === 'plural'
 
 /** Where the word can go, by the sign in the table. */
-export const LEAVES: Readonly<Record<string, Leave>> = {
+const LEAVES: Readonly<Record<string, Leave>> = {
   /** A describing word before its thing: `the old man`. */
   ad: (place, factsOf) => {
     const [prev, next] = [prevOf(place), nextOf(place)]

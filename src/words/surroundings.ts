@@ -33,7 +33,7 @@ export const PREPOSITIONS = toSet(
 export const PARTICLES = toSet(
   'across along around away back down home in inside into off on onto out outside over past through to toward towards under up',
 )
-export const JOINING = toSet('after and as because before but if or so than then though until when where while')
+const JOINING = toSet('after and as because before but if or so than then though until when where while')
 /** Words that say how much: `very big`. */
 export const DEGREES = toSet('as how pretty quite rather really so too very')
 const LINKING = toSet(

@@ -55,7 +55,7 @@ export interface SaidPage {
   readonly memory: PageMemory
 }
 
-export interface PageMemory {
+interface PageMemory {
   readonly sayings: readonly Saying[]
   readonly figures: Figures
   /** What rules said of the page, and where it stood then. */
