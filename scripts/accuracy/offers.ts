@@ -26,7 +26,7 @@ export const HALVES = ['tuning', 'unseen', 'fresh', 'others', 'more', 'last'] as
 
 export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   tuning: 'sentences seen while tuning',
-  unseen: 'sentences not seen while tuning',
+  unseen: 'sentences unseen at first, by which faults were mended since',
   fresh: 'sentences of a later draw, after which some offers were taken out',
   others: 'sentences of thirteen other stories, by which faults were mended',
   more: 'sentences of nine more stories, by which faults were mended',

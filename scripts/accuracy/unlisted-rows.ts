@@ -33,7 +33,7 @@ export function madeWordRows({ lexicon, phonics }: Engine): readonly Row[] {
   )
   return [
     ...MADE_KINDS.map((kind) => ({ name: kind, isIn: (at: number) => words[at]?.kind === kind })),
-    { name: 'all, unseen half', isIn: (at: number) => at % 2 === 1 },
+    { name: 'all, the half that was unseen at first', isIn: (at: number) => at % 2 === 1 },
   ].map(({ name, isIn }) => {
     const {
       words: count,
