@@ -4,8 +4,8 @@
 // stand once. It makes many small files, and each costs a short run its opening; so a second pass joins those that the
 // program needs at once, and the parts take their pieces from it. No code stands twice: a module has one state.
 
-import { writeFileSync } from 'node:fs'
-import { basename, resolve } from 'node:path'
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { basename, dirname, resolve } from 'node:path'
 import { type BuildOptions, build, type Metafile, type Plugin } from 'esbuild'
 import { toAscii } from './ascii.ts'
 
@@ -143,7 +143,10 @@ async function buildProgram(options: BuildOptions, { entry }: Split, cut: Cut): 
       ),
     ],
   })
-  for (const { path, text } of outputFiles) writeFileSync(path, toAscii(text))
+  for (const { path, text } of outputFiles) {
+    mkdirSync(dirname(path), { recursive: true })
+    writeFileSync(path, toAscii(text))
+  }
 }
 
 async function buildPart(options: BuildOptions, part: Chunk, cut: Cut): Promise<void> {
