@@ -3,4 +3,5 @@
 import { defineConfig } from 'vitest/config'
 import { BROWSER, shared } from './vitest.config.ts'
 
-export default defineConfig({ test: { ...shared, include: BROWSER } })
+// Three at a time: browsers wait more than they work.
+export default defineConfig({ test: { ...shared, maxWorkers: 3, include: BROWSER } })
