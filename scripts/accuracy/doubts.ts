@@ -3,14 +3,14 @@
 //   npm run accuracy -- doubts    a line each: word, the dictionary's sounds, the guesser's, the voice's; to be judged by hand
 
 import { readFileSync } from 'node:fs'
-import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
+import { countEdits } from '../../src/edits.ts'
 import { type Guess, guessPaths } from '../../src/phonics/guess/guess.ts'
 import { openModel } from '../../src/phonics/guess/model.ts'
-import { CLOSE, type RowSet, toRowSet } from '../../src/phonics/lattice.ts'
+import { type RowSet, toRowSet } from '../../src/phonics/lattice.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { frequencyRank } from '../build/frequency.ts'
-import { LIMITS, learnModel } from '../build/guess-model.ts'
 import { type DictionaryWord, readCorrections, readDictionary } from '../build/pronunciations.ts'
+import { teachGuesser, toPhones } from './teach-guesser.ts'
 
 const VOICE = 'en-us'
 /** Each word is guessed by a model that was taught without a third of the words. */
@@ -54,15 +54,8 @@ type Doubted = Omit<Doubt, 'voice'>
 
 function doubtFold(words: readonly DictionaryWord[], fold: number, set: RowSet): readonly Doubted[] {
   const taught = words.filter((_, at) => at % FOLDS !== fold)
-  const firsts = taught.flatMap(({ word, transcriptions: [first] }) => (first ? [{ word, ...first }] : []))
-  const costs = learnCosts(set, firsts, 3)
-  const lessons = firsts.flatMap((entry) => {
-    const found = findAlignment(set, entry, costs)
-    return found ? [{ path: found.path, stress: entry.stress }] : []
-  })
-  const model = openModel(learnModel(lessons, set.rows, LIMITS))()
-  const toSounds = ({ path }: Guess): string =>
-    path.flatMap((id) => (id === CLOSE ? [] : (set.rows[id]?.phones ?? []))).join(' ')
+  const model = openModel(teachGuesser(taught, set, 3))()
+  const toSounds = (guess: Guess): string => toPhones(guess, set).join(' ')
   return words
     .filter(({ word }, at) => at % FOLDS === fold && (frequencyRank.get(word) ?? Infinity) < MOST_RANK)
     .flatMap(({ word, transcriptions }): readonly Doubted[] => {
@@ -128,18 +121,9 @@ const toCommon = (ipa: string): string =>
 
 const isNearer = (said: string, { ours, guessed }: Doubted): boolean => {
   const voice = toCommon(said)
-  const listed = Math.min(...ours.split(' / ').map((one) => toDistance(toCommon(toIpa(one)), voice)))
-  return toDistance(toCommon(toIpa(guessed)), voice) < listed
+  const listed = Math.min(...ours.split(' / ').map((one) => toDistance(one, voice)))
+  return toDistance(guessed, voice) < listed
 }
 
-/** Fewest signs to change, add or leave out (Levenshtein). */
-function toDistance(one: string, two: string): number {
-  let row = Array.from({ length: two.length + 1 }, (_, k) => k)
-  ;[...one].forEach((sign, i) => {
-    const next = [i + 1]
-    for (let k = 1; k <= two.length; k++)
-      next[k] = Math.min((row[k] ?? 0) + 1, (next[k - 1] ?? 0) + 1, (row[k - 1] ?? 0) + (sign === two[k - 1] ? 0 : 1))
-    row = next
-  })
-  return row[two.length] ?? 0
-}
+/** In signs of speech: a vowel of two signs counts as two. */
+const toDistance = (sounds: string, voice: string): number => countEdits([...toCommon(toIpa(sounds))], [...voice])

@@ -1,15 +1,15 @@
 // How well the guesser reads words that it has not seen: learnt from nine tenths of the words in use, tried on the rest.
 
 import { readFileSync } from 'node:fs'
-import { findAlignment, learnCosts } from '../../src/phonics/align.ts'
+import { countEdits } from '../../src/edits.ts'
 import { type Guess, guessPaths } from '../../src/phonics/guess/guess.ts'
 import { openModel } from '../../src/phonics/guess/model.ts'
-import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
-import { type Row, readRows } from '../../src/phonics/rows.ts'
+import { toRowSet } from '../../src/phonics/lattice.ts'
+import { readRows } from '../../src/phonics/rows.ts'
 import { PLAUSIBLE } from '../../src/phonics/unlisted.ts'
 import { frequencyRank } from '../build/frequency.ts'
-import { LIMITS, learnModel } from '../build/guess-model.ts'
-import { type DictionaryWord, readDictionary } from '../build/pronunciations.ts'
+import { readDictionary } from '../build/pronunciations.ts'
+import { teachGuesser, toPhones } from './teach-guesser.ts'
 
 export interface GuesserFigures {
   readonly tried: number
@@ -32,21 +32,22 @@ export function measureGuesser(): GuesserFigures {
   const all = readDictionary().words.filter(({ word }) => !word.includes("'"))
   const tried = all.filter(({ word }) => frequencyRank.has(word)).filter(isHeldOut)
   const hidden = new Set(tried.map(({ word }) => word))
-  const bytes = learnFrom(
+  const bytes = teachGuesser(
     all.filter(({ word }) => !hidden.has(word)),
-    rows,
+    set,
+    4,
   )
   const model = openModel(bytes)()
   const counts = { first: 0, listed: 0, any: 0, wrong: 0, sounds: 0 }
   for (const { word, transcriptions } of tried) {
     const guesses = guessPaths(set, model, word, 4)
-    const said = guesses.map(({ path }) => path.flatMap((id) => (id === CLOSE ? [] : (set.rows[id]?.phones ?? []))))
+    const said = guesses.map((guess) => toPhones(guess, set))
     const [best = []] = said
     const phones = transcriptions[0]?.phones ?? []
     if (isSame(best, phones)) counts.first++
     if (transcriptions.some((one) => isSame(best, one.phones))) counts.listed++
     if (said.some((one, k) => isPlausible(guesses, k) && isSame(one, phones))) counts.any++
-    counts.wrong += toDistance(best, phones)
+    counts.wrong += countEdits(best, phones)
     counts.sounds += phones.length
   }
   return {
@@ -63,31 +64,3 @@ const isPlausible = (guesses: readonly Guess[], k: number): boolean =>
   (guesses[k]?.cost ?? Infinity) <= (guesses[0]?.cost ?? 0) + PLAUSIBLE
 
 const isSame = (one: readonly string[], two: readonly string[]): boolean => one.join(' ') === two.join(' ')
-
-/** The model as the lexicon has it, from other words. */
-function learnFrom(words: readonly DictionaryWord[], rows: readonly Row[]): Uint8Array {
-  const set = toRowSet(rows)
-  const firsts = words.flatMap(({ word, transcriptions: [first] }) => (first ? [{ word, ...first }] : []))
-  const costs = learnCosts(set, firsts, 4)
-  const lessons = firsts.flatMap((entry) => {
-    const found = findAlignment(set, entry, costs)
-    return found ? [{ path: found.path, stress: entry.stress }] : []
-  })
-  return learnModel(lessons, rows, LIMITS)
-}
-
-/** Fewest sounds to change, add or leave out (Levenshtein). */
-function toDistance(one: readonly string[], two: readonly string[]): number {
-  let row = two.map((_, k) => k + 1)
-  one.forEach((phone, i) => {
-    let corner = i
-    let left = i + 1
-    row = row.map((up, k) => {
-      const cost = Math.min(left + 1, up + 1, corner + (phone === two[k] ? 0 : 1))
-      corner = up
-      left = cost
-      return cost
-    })
-  })
-  return two.length === 0 ? one.length : (row.at(-1) ?? 0)
-}

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import type { Engine } from './engine.ts'
 import { findFamilyDoubts } from './family-doubts.ts'
+import { readRows } from './read-rows.ts'
 import type { Row } from './rows.ts'
 
 /** An entry that was doubted, with what a person said of it. */
@@ -14,9 +15,7 @@ export interface JudgedDoubt {
 }
 
 export function readJudgedDoubts(): readonly JudgedDoubt[] {
-  const lines = readFileSync(new URL('data/dictionary-doubts.tsv', import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('#'))
+  const lines = readRows(readFileSync(new URL('data/dictionary-doubts.tsv', import.meta.url), 'utf8'))
   return lines.slice(1).map((line) => {
     const [word = '', by = '', verdict = '', reason = ''] = line.split('\t')
     return { word, by, isRight: verdict === 'right', reason }
@@ -24,15 +23,16 @@ export function readJudgedDoubts(): readonly JudgedDoubt[] {
 }
 
 /** Words that are doubted today by their family and that nobody has judged. */
-function findUnjudged(engine: Engine): readonly string[] {
-  const judged = new Set(readJudgedDoubts().map(({ word }) => word))
+function findUnjudged(engine: Engine, all: readonly JudgedDoubt[]): readonly string[] {
+  const judged = new Set(all.map(({ word }) => word))
   return findFamilyDoubts(engine).flatMap(({ word }) => (judged.has(word) ? [] : [word]))
 }
 
 export function measureJudgedDoubts(engine: Engine): readonly Row[] {
-  const unjudged = findUnjudged(engine)
+  const all = readJudgedDoubts()
+  const unjudged = findUnjudged(engine, all)
   return ['guesser and voice', 'family'].map((by): Row => {
-    const judged = readJudgedDoubts().filter((one) => one.by === by)
+    const judged = all.filter((one) => one.by === by)
     const right = judged.filter(({ isRight }) => isRight).length
     const left = by === 'family' ? unjudged : []
     return {
