@@ -1,16 +1,15 @@
 // Every notice and every state in which something is in the way, before axe-core: at each size, light and dark.
 
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
-import { type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { beforeEach, expect, it } from 'vitest'
 import { runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { createLooker, openDesk, SIZES } from './axe.ts'
 import { type Hand, mouse } from './hands.ts'
 import { STORY, waitForDraft, waitForNotice, waitForSaved } from './saving-page.ts'
+import { copyShelf, useBrowser } from './set-up.ts'
 
 const OWN = `name: our-class
 title: Our class
@@ -29,14 +28,8 @@ async function openBook(hand: Hand, title: string): Promise<void> {
 }
 
 describeWith('chromium', 'the page in trouble, for everybody', () => {
-  let open: OpenBrowser
+  const open = useBrowser('chromium')
   let folder: string
-  beforeAll(async () => {
-    open = await openBrowser('chromium')
-  })
-  afterAll(async () => {
-    await open?.browser.close()
-  })
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'battledore-axe-trouble-'))
   })
@@ -44,11 +37,11 @@ describeWith('chromium', 'the page in trouble, for everybody', () => {
 
   it.each(SIZES)('no notice at %i × %i has a fault', async (width, height) => {
     const desk = await runDesk(folder)
-    const page = await openDesk(open, desk.address, width, height)
+    const page = await openDesk(open(), desk.address, width, height)
     const hand = mouse(page)
     const { faults, look } = createLooker(page)
     await look('an empty shelf', '.empty')
-    cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
+    copyShelf(folder)
     await page.waitForSelector('table')
     await openBook(hand, 'Tam and the Hat')
     await page.waitForSelector('.cm-content')
@@ -62,7 +55,7 @@ describeWith('chromium', 'the page in trouble, for everybody', () => {
     await hand.press('Put away')
     await waitForDraft(page, 'Zub!')
     await page.close({ runBeforeUnload: false })
-    const again = await openDesk(open, desk.address, width, height)
+    const again = await openDesk(open(), desk.address, width, height)
     const other = mouse(again)
     const second = createLooker(again)
     await openBook(other, 'Tam')
@@ -94,7 +87,7 @@ describeWith('chromium', 'the page in trouble, for everybody', () => {
     write('our-class.yaml', OWN)
     write('own.md', '---\nstep: one\nsequence: our-class.yaml\n---\n\n# A Mat\n\nTam sat.\n')
     const desk = await runDesk(folder)
-    const page = await openDesk(open, desk.address, width, height)
+    const page = await openDesk(open(), desk.address, width, height)
     const hand = mouse(page)
     const { faults, look } = createLooker(page)
     await look('files that are no stories', '.shelf .problems')

@@ -1,24 +1,20 @@
 // Every state of the page before axe-core (WCAG 2.2 A and AA, best practice), light and dark, wide, as a tablet and as a phone;
 // and the tree that a screen reader is given, which must hold each mark and each place.
 
-import { cpSync, mkdtempSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { SerializedAXNode } from 'puppeteer-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
 import { type RunningDesk, runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { createLooker, openDesk, SIZES } from './axe.ts'
 import { mouse } from './hands.ts'
+import { makeShelf } from './set-up.ts'
 
 describeWith('chromium', 'the page for everybody', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'battledore-axe-'))
+  const folder = makeShelf('axe')
   let open: OpenBrowser
   let desk: RunningDesk
   beforeAll(async () => {
-    cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
     open = await openBrowser('chromium')
     desk = await runDesk(folder)
   })

@@ -1,13 +1,12 @@
 // What the page says, and what it keeps, where a file cannot be written: in both browsers, on real files and real disks.
 
-import { cpSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
-import { type BrowserName, type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { OpenBrowser } from '../../../scripts/browser/browsers.ts'
 import { type RunningDesk, runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { clear, waitForFile } from './downloads.ts'
 import { mouse } from './hands.ts'
@@ -20,9 +19,8 @@ import {
   waitForStatus,
   waitForText,
 } from './saving-page.ts'
+import { BROWSERS, copyShelf, useBrowser } from './set-up.ts'
 import { openSmallDisk, type SmallDisk } from './small-disk.ts'
-
-const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
 
 const probe = openSmallDisk()
 probe?.remove()
@@ -39,15 +37,9 @@ const notice = (page: Page) => page.$eval('.notice p', (one) => one.textContent)
 
 for (const name of BROWSERS)
   describeWith(name, `what the page says in ${name}`, () => {
-    let open: OpenBrowser
+    const open = useBrowser(name)
     let desk: RunningDesk
-    beforeAll(async () => {
-      open = await openBrowser(name)
-    })
-    afterAll(async () => {
-      await open?.browser.close()
-    })
-    beforeEach(() => clear(open.downloads))
+    beforeEach(() => clear(open().downloads))
     afterEach(async () => {
       await desk?.close()
     })
@@ -56,7 +48,7 @@ for (const name of BROWSERS)
       const folder = mkdtempSync(join(tmpdir(), 'battledore-old-'))
       writeFileSync(join(folder, 'old.md'), OLD)
       desk = await runDesk(folder)
-      const { page, hand } = await openUnlisted(open, desk.address, 'old.md')
+      const { page, hand } = await openUnlisted(open(), desk.address, 'old.md')
       await waitForNotice(page, 'is not UTF-8')
       expect(await notice(page)).toContain('Save a copy to go on writing')
       await waitForText(page, 'Tam sat in the café.')
@@ -73,7 +65,7 @@ for (const name of BROWSERS)
       let disk: SmallDisk
       beforeEach(() => {
         disk = openSmallDisk() as SmallDisk
-        cpSync(join(ROOT, 'fixtures', 'shelf'), disk.folder, { recursive: true })
+        copyShelf(disk.folder)
       })
       afterEach(() => {
         disk?.remove()
@@ -82,7 +74,7 @@ for (const name of BROWSERS)
 
       it('of a full disk: the text stays, the file too, the draft survives, and it is saved when there is room', async () => {
         desk = await runDesk(disk.folder)
-        const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+        const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
         const before = read()
         disk.fill()
         await mouse(page).toText()
@@ -96,11 +88,11 @@ for (const name of BROWSERS)
         await waitForNotice(page, 'the disk is full')
         expect(readdirSync(disk.folder).filter((one) => one.includes('copy'))).toEqual([])
         await mouse(page).press('Download it')
-        expect(readFileSync(await waitForFile(open.downloads, '.md'), 'utf8')).toContain('Zub sat.')
+        expect(readFileSync(await waitForFile(open().downloads, '.md'), 'utf8')).toContain('Zub sat.')
         await waitForDraft(page, 'Zub sat.')
         await page.close({ runBeforeUnload: false })
         disk.free()
-        const again = await openStoryPage(open, desk.address, 'Tam and the Hat')
+        const again = await openStoryPage(open(), desk.address, 'Tam and the Hat')
         await waitForNotice(again, 'that were not saved')
         await mouse(again).press('Take them')
         await mouse(again).toText()
@@ -112,7 +104,7 @@ for (const name of BROWSERS)
 
       it('of a folder that becomes read-only while somebody writes: nothing is lost, and it is saved when it may be', async () => {
         desk = await runDesk(disk.folder)
-        const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+        const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
         const before = read()
         disk.lock()
         await mouse(page).toText()
@@ -132,7 +124,7 @@ for (const name of BROWSERS)
       it('of a folder that is read-only from the beginning: it can be read, and written in once that is taken off', async () => {
         disk.lock()
         desk = await runDesk(disk.folder)
-        const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+        const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
         const hand = mouse(page)
         await waitForNotice(page, 'You can read it here')
         await hand.toText()

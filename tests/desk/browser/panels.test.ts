@@ -1,33 +1,24 @@
 // What somebody has begun in a panel stays, and what cannot be done is never told as done: in a real browser, on real files.
 
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
-import { type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { beforeEach, expect, it } from 'vitest'
 import { runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
 import { openStoryPage, STORY, waitForNotice, waitForSaved, waitForText } from './saving-page.ts'
+import { makeShelf, useBrowser } from './set-up.ts'
 
 describeWith('chromium', 'panels of the desk', () => {
-  let open: OpenBrowser
+  const open = useBrowser('chromium')
   let folder: string
-  beforeAll(async () => {
-    open = await openBrowser('chromium')
-  })
-  afterAll(async () => {
-    await open?.browser.close()
-  })
   beforeEach(() => {
-    folder = mkdtempSync(join(tmpdir(), 'battledore-panels-'))
-    cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
+    folder = makeShelf('panels')
   })
 
   it('a reason that is half typed stays when the text is checked anew', async () => {
     const desk = await runDesk(folder)
-    const page = await openStoryPage(open, desk.address, 'A Duck at the Pond')
+    const page = await openStoryPage(open(), desk.address, 'A Duck at the Pond')
     const hand = mouse(page)
     await hand.openCard('won')
     await hand.press('Keep it here…')
@@ -54,7 +45,7 @@ describeWith('chromium', 'panels of the desk', () => {
 
   it('theirs that cannot be taken is told, and mine stays on the screen', async () => {
     const desk = await runDesk(folder)
-    const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+    const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
     const hand = mouse(page)
     await hand.toText()
     await page.keyboard.type(' Zub sat.')
@@ -74,7 +65,7 @@ describeWith('chromium', 'panels of the desk', () => {
     writeFileSync(join(folder, 'no-step.md'), '# A Cat\n\nA cat sat.\n')
     writeFileSync(join(folder, 'old.md'), old)
     const desk = await runDesk(folder)
-    const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+    const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
     const hand = mouse(page)
     await hand.toText()
     await page.keyboard.type(' Zub sat.')
@@ -94,7 +85,7 @@ describeWith('chromium', 'panels of the desk', () => {
   it('what is left out of every check stands on no shelf', async () => {
     writeFileSync(join(folder, '.battledoreignore'), '02-*\n')
     const desk = await runDesk(folder)
-    const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+    const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
     await mouse(page).press('Shelf')
     await page.waitForSelector('tbody tr')
     const titles = await page.$$eval('tbody th', (all) => all.map((one) => one.textContent))
@@ -105,7 +96,7 @@ describeWith('chromium', 'panels of the desk', () => {
 
   it('words for the wall and a set for a lesson are printed from here', async () => {
     const desk = await runDesk(folder)
-    const page = await openStoryPage(open, desk.address, 'Tam and the Hat')
+    const page = await openStoryPage(open(), desk.address, 'Tam and the Hat')
     const hand = mouse(page)
     await hand.press('Print')
     for (const [kind, told] of [

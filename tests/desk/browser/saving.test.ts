@@ -1,37 +1,26 @@
 // What stands between a text and its file, in both browsers and on a real disk: another program, a server that is gone, a second tab.
 
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
-import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest'
-import { type BrowserName, type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { beforeEach, expect, it } from 'vitest'
 import { runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
 import { openStoryPage, STORY, waitForDraft, waitForNotice, waitForSaved, waitForText } from './saving-page.ts'
+import { BROWSERS, makeShelf, useBrowser } from './set-up.ts'
 
 const THEIRS = '---\nstep: pink-4\n---\n\n# Tam\r\n\r\nTam ran.\r\n'
-const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
-
 for (const name of BROWSERS)
   describeWith(name, `saving in ${name}`, () => {
-    let open: OpenBrowser
+    const open = useBrowser(name)
     let folder: string
-    beforeAll(async () => {
-      open = await openBrowser(name)
-    })
-    afterAll(async () => {
-      await open?.browser.close()
-    })
     beforeEach(() => {
-      folder = mkdtempSync(join(tmpdir(), 'battledore-saving-'))
-      cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
+      folder = makeShelf('saving')
     })
     const read = (): string => readFileSync(join(folder, STORY), 'utf8')
 
-    const openStory = (address: string): Promise<Page> => openStoryPage(open, address, 'Tam and the Hat')
+    const openStory = (address: string): Promise<Page> => openStoryPage(open(), address, 'Tam and the Hat')
 
     it('another program changes the story: nothing is written over, and both can be had', async () => {
       const desk = await runDesk(folder)

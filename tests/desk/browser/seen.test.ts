@@ -1,17 +1,14 @@
 // What must be seen whatever the system asks for: marks in forced colours and without any colour, nothing that moves where motion is
 // reduced, and a mark in the book no wider than its word.
 
-import { cpSync, mkdtempSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type OpenBrowser, openBrowser } from '../../../scripts/browser/browsers.ts'
 import { type RunningDesk, runDesk } from '../../../scripts/browser/desk.ts'
-import { ROOT } from '../../console.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
 import { openStoryPage } from './saving-page.ts'
+import { makeShelf } from './set-up.ts'
 
 /** How the marked word and its letters are drawn, colours aside. */
 const findMark = (page: Page) =>
@@ -32,12 +29,11 @@ const findMark = (page: Page) =>
 const DRAWN = { word: 'dotted', line: 'underline', bar: ['solid', expect.any(Number)] }
 
 describeWith('chromium', 'the page as the system asks for it', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'battledore-seen-'))
+  const folder = makeShelf('seen')
   let open: OpenBrowser
   let desk: RunningDesk
   let page: Page
   beforeAll(async () => {
-    cpSync(join(ROOT, 'fixtures', 'shelf'), folder, { recursive: true })
     open = await openBrowser('chromium')
     desk = await runDesk(folder)
     page = await openStoryPage(open, desk.address, 'A Duck at the Pond')

@@ -6,13 +6,12 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'puppeteer-core'
 import { expect, it } from 'vitest'
-import { type BrowserName, openBrowser } from '../../../scripts/browser/browsers.ts'
+import { openBrowser } from '../../../scripts/browser/browsers.ts'
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
 import { openStoryPage, waitForText } from './saving-page.ts'
-
-const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
+import { BROWSERS } from './set-up.ts'
 
 /** A byte order mark, and lines that end in two ways: what nobody touches must come back as it is. */
 const BEGUN =

@@ -5,37 +5,24 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import {
-  type BrowserName,
-  type OpenBrowser,
-  openBrowser,
-  openPage,
-  type Watched,
-} from '../../../scripts/browser/browsers.ts'
+import { expect, it } from 'vitest'
+import { openPage, type Watched } from '../../../scripts/browser/browsers.ts'
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { describeWith } from '../../tools.ts'
 import { clear, waitForFile } from './downloads.ts'
 import { HANDS } from './hands.ts'
+import { BROWSERS, useBrowser } from './set-up.ts'
 import { FILE, lookAtBook, printStory, SENTENCES, writeStory } from './write-a-story.ts'
-
-const BROWSERS: readonly BrowserName[] = ['chromium', 'firefox-esr']
 
 for (const name of BROWSERS)
   describeWith(name, `a story written in ${name}`, () => {
-    let open: OpenBrowser
-    beforeAll(async () => {
-      open = await openBrowser(name)
-    })
-    afterAll(async () => {
-      await open?.browser.close()
-    })
+    const open = useBrowser(name)
 
     it.each(HANDS)('by $hand.name, $width × $height', async ({ hand: toHand, width, height, hasTouch }) => {
-      clear(open.downloads)
+      clear(open().downloads)
       const folder = mkdtempSync(join(tmpdir(), 'battledore-desk-'))
       const desk = await runDesk(folder)
-      const watched = await openPage(open, width, height, hasTouch)
+      const watched = await openPage(open(), width, height, hasTouch)
       const { page } = watched
       try {
         await page.goto(desk.address)
@@ -47,7 +34,7 @@ for (const name of BROWSERS)
         expect(readFileSync(join(folder, files[0] ?? ''), 'utf8')).toBe(FILE)
         await lookAtBook(page, hand)
         await printStory(page, hand)
-        expectPrinted(await waitForFile(open.downloads, '.pdf'))
+        expectPrinted(await waitForFile(open().downloads, '.pdf'))
         expectOwnAddress(watched, desk.origin)
       } finally {
         await page.close()
