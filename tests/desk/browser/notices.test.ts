@@ -13,6 +13,7 @@ import { mouse } from './hands.ts'
 import {
   openStoryPage,
   STORY,
+  takeDraft,
   waitForDraft,
   waitForNotice,
   waitForSaved,
@@ -92,14 +93,8 @@ for (const name of BROWSERS)
         await waitForDraft(page, 'Zub sat.')
         await page.close({ runBeforeUnload: false })
         disk.free()
-        const again = await openStoryPage(open(), desk.address, 'Tam and the Hat')
-        await waitForNotice(again, 'that were not saved')
-        await mouse(again).press('Take them')
-        await mouse(again).toText()
-        await waitForText(again, 'Zub sat.')
-        await waitForSaved(again)
+        await takeDraft(open(), desk.address, 'Tam and the Hat', 'Zub sat.')
         expect(read()).toContain('Zub sat.')
-        await again.close()
       })
 
       it('of a folder that becomes read-only while somebody writes: nothing is lost, and it is saved when it may be', async () => {

@@ -49,3 +49,15 @@ export async function openStoryPage(open: OpenBrowser, address: string, title: s
   await page.waitForFunction(() => document.querySelector('.page-head span')?.textContent !== '')
   return page
 }
+
+/** Opened again: what was typed and not saved is taken back, stands on the screen, and is saved. */
+export async function takeDraft(open: OpenBrowser, address: string, title: string, words: string): Promise<void> {
+  const page = await openStoryPage(open, address, title)
+  await waitForNotice(page, 'that were not saved')
+  await mouse(page).press('Take them')
+  // Only what is on the screen is drawn.
+  await mouse(page).toText()
+  await waitForText(page, words)
+  await waitForSaved(page)
+  await page.close()
+}

@@ -7,7 +7,15 @@ import { beforeEach, expect, it } from 'vitest'
 import { runDesk } from '../../../scripts/browser/desk.ts'
 import { describeWith } from '../../tools.ts'
 import { mouse } from './hands.ts'
-import { openStoryPage, STORY, waitForDraft, waitForNotice, waitForSaved, waitForText } from './saving-page.ts'
+import {
+  openStoryPage,
+  STORY,
+  takeDraft,
+  waitForDraft,
+  waitForNotice,
+  waitForSaved,
+  waitForText,
+} from './saving-page.ts'
 import { BROWSERS, makeShelf, useBrowser } from './set-up.ts'
 
 const THEIRS = '---\nstep: pink-4\n---\n\n# Tam\r\n\r\nTam ran.\r\n'
@@ -52,15 +60,8 @@ for (const name of BROWSERS)
       await waitForDraft(page, 'Zub sat.')
       await page.close({ runBeforeUnload: false })
       const second = await runDesk(folder, Number(new URL(first.origin).port))
-      const again = await openStory(second.address)
-      await waitForNotice(again, 'that were not saved')
-      await mouse(again).press('Take them')
-      // Only what is on the screen is drawn.
-      await mouse(again).toText()
-      await waitForText(again, 'Zub sat.')
-      await waitForSaved(again)
+      await takeDraft(open(), second.address, 'Tam and the Hat', 'Zub sat.')
       expect(read()).toContain('Zub sat.')
-      await again.close()
       await second.close()
     })
 
