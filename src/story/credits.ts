@@ -65,13 +65,15 @@ const creditHeading =
 /**
  * The index of the piece at which the credits start; `pieces.length` where there are none.
  *
- * Looked for after the last page break or heading only, and only with story text before it. Credits are: a heading
+ * Looked for only after the last page break or heading that has anything behind it, and only with story text before it. Credits are: a heading
  * that says so; or a run of `Key: value` lines of which one names a licence, a copyright or an ISBN, or two name other
  * things of this kind (`Text:`, `Illustration:`); or closing lines such as `Written by …`, `By Ann Bell` or `© …`. All that follows
  * them belongs to them. A list whose keys are not known (`Tam: yes`) is story.
  */
 export function findCredits(pieces: readonly Piece[]): number {
-  const breakAt = pieces.findLastIndex((it) => it.kind === 'rule' || (it.kind === 'heading' && it.isTop))
+  // `***` behind the last line closes the book.
+  const inner = pieces.slice(0, withBreaksBefore(pieces, pieces.length))
+  const breakAt = inner.findLastIndex((it) => it.kind === 'rule' || (it.kind === 'heading' && it.isTop))
   const tail = breakAt + 1
   const lead = pieces[breakAt]
   let start = pieces.length

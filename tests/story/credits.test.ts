@@ -312,6 +312,30 @@ describe('closing lines', () => {
   })
 })
 
+describe('a page break behind the last line of the credits', () => {
+  const ends = ['***', '---', '***\n\n***', '##', '---\n\n##\n']
+  it.each(ends)('cuts no page: %j', (end) => {
+    expect(isCredit(`Written by Ann Bell\n\n${end}`)).toBe(true)
+    expect(isCredit(`- Text: Ann Bell\n- Pictures: Tom Hill\n\n${end}`)).toBe(true)
+    expect(pageTexts(`${STORY}Tam sat.\n\n${end}`)).toEqual(['Tip A hen hid', 'Tam sat'])
+  })
+
+  it('leaves a heading that names the credits, and a story of one page, what they are', () => {
+    expect(isCredit('## Credits\n\nWe thank Old Ned.\n\n***')).toBe(true)
+    expect(pageTexts('A hen hid.\n\nWritten by Ann Bell\n\n***\n')).toEqual(['A hen hid'])
+    expect(pageTexts('Written by Ann Bell\n\n***\n')).toEqual(['Written by Ann Bell'])
+    expect(readStory('A hen hid.\n\nWritten by Ann Bell\n\n***\n').notes.map(({ text }) => text)).toEqual([
+      'Written by Ann Bell',
+    ])
+  })
+
+  it('is one that ends a page where something follows it', () => {
+    expect(pageTexts(`${STORY}Written by Ann Bell\n\n***\n\nTam sat.`)).toEqual([
+      ...['Tip A hen hid', 'Written by Ann Bell', 'Tam sat'],
+    ])
+  })
+})
+
 it('what stands for the adult among the credits is told in order of place', () => {
   const { notes } = readStory('# Tip\n\nA hen.\n\n> One.\n\n---\n\nText: a\n\n> Two.\n\nCover: b\n\n> Three.')
   expect(notes.map(({ kind, text }) => `${kind} ${text}`)).toEqual([
