@@ -7,6 +7,7 @@ import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './m
 const stop = /^[.!?…‽]+$/
 const closer = /^["'”’)\]»›.!?…‽]+$/
 const opener = /^["'“‘([«‹]+$/
+const dash = /^[-–—―]+$/
 
 /** Mend a paragraph in place. Most need nothing, and are looked at once. */
 export function mendParagraph(paragraph: Paragraph): void {
@@ -17,6 +18,7 @@ export function mendParagraph(paragraph: Paragraph): void {
     if (token && isStop(token)) {
       const last = skipClosers(tokens, index)
       if (endsHere(tokens, index, last, ends)) ends.add(last)
+      else if (isDash(tokens[last + 2])) ends.delete(last)
       index = last
     } else if (token?.type === 'WordNode' && keepsStop(token)) {
       if (endsAtKeptStop(tokens, index)) ends.add(index)
@@ -28,6 +30,7 @@ export function mendParagraph(paragraph: Paragraph): void {
 
 function needsMending(sentence: Sentence): boolean {
   const nodes = sentence.children
+  if (isDash(nodes[0])) return true
   let hasStop = false
   for (const node of nodes) {
     if (node.type === 'WordNode') {
@@ -122,13 +125,16 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
   const next = tokens[at]
   if (!next || !tokens.slice(at, at + 50).some((it) => it.type === 'WordNode')) return false
   if (isCount(tokens, index, ends)) return false
-  if (next.type !== 'WordNode') return !isGlued && !('value' in next && (next.value === ',' || next.value === ';'))
-  const isLower = /^['’]?\p{Ll}/u.test(toWordText(next))
-  if (isGlued) return !isLower
+  const word = isDash(next) ? tokens.slice(at + 1).find((it) => it.type !== 'WhiteSpaceNode') : next
+  const isLower = word?.type === 'WordNode' && /^['’]?\p{Ll}/u.test(toWordText(word))
+  if (isGlued) return next.type === 'WordNode' && !isLower
   const node = tokens[index]
-  // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam` and `Stop! said Tam` are one.
-  return !isLower || (last === index && node !== undefined && isFullStop(node))
+  // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam`, `“Stop!” – said Tam` and `Stop! said Tam` are one.
+  if (isLower) return last === index && node !== undefined && isFullStop(node)
+  return !('value' in next && (next.value === ',' || next.value === ';'))
 }
+
+const isDash = (node: SentenceContent | undefined): boolean => node?.type === 'PunctuationNode' && dash.test(node.value)
 
 // 1. Get a pan.
 // ^ the number of a step, not a sentence

@@ -102,6 +102,18 @@ const splits = [
   '"Stop." | Tam ran.',
   '“Sit!” the hen ran.',
   '“Stop!”, said Tam.',
+  // A dash between speech and who says it, as it is set in Britain and on the continent; one before a capital begins anew.
+  '“Stop!” – said Tam. | Meg ran.',
+  '“Is it Tam?” — said Meg.',
+  '“Stop!” - said Tam.',
+  '“Stop!” -- said Tam.',
+  'Stop! – said Tam.',
+  'Wait... – said Meg.',
+  '“Stop!” –said Tam.',
+  '“Stop!” | – Tam sat.',
+  '“Stop!” | – “No!” said Tam.',
+  'Tam sat. | – the hen ran.',
+  'Tam sat! | – 6 hens ran.',
   // More marks.
   'Wait… | Zub is here.',
   'Wait … | Zub is here.',
