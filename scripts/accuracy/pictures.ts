@@ -20,9 +20,7 @@ export function measurePictures(): readonly PictureFigure[] {
   // The facts are of single words; a name of two (Santa Claus) is asked of the rule itself.
   const isNameable = (word: string): boolean => {
     const lower = word.toLowerCase()
-    const answer = word.includes(' ')
-      ? sources.showable.nameable(lower, true)
-      : findFacts(lower, sources).facts.nameable
+    const answer = word.includes(' ') ? sources.showable.nameable(lower, true) : findFacts(lower, sources).nameable
     return answer !== 'no'
   }
   const measure = (what: string, source: string, words: readonly string[], isRight: boolean): PictureFigure => ({

@@ -2,7 +2,7 @@
 // hashes.
 
 import { cuss } from 'cuss'
-import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord } from '../../src/words/fitness.ts'
+import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord, isFine } from '../../src/words/fitness.ts'
 import { readRows } from './rows.ts'
 import type { WordNet } from './wordnet.ts'
 
@@ -28,7 +28,7 @@ const SAME_START = 3
 
 /**
  * The rows, and one more for each of the words that WordNet derives from an unfit one: `weaponry`, `kidnapping`. A row of
- * kind `fit` keeps a word out of it: `gravity` is not of the grave.
+ * a fit kind keeps a word out of it: `gravity` is not of the grave.
  * @param words among which to look, lower case
  */
 export function addDerived(
@@ -41,7 +41,7 @@ export function addDerived(
   const byStart = new Map<string, UnfitRow[]>()
   for (const row of rows) {
     const start = row.word.slice(0, SAME_START)
-    if (row.kind !== 'fit') byStart.set(start, [...(byStart.get(start) ?? []), row])
+    if (!isFine(row.kind)) byStart.set(start, [...(byStart.get(start) ?? []), row])
   }
   const derived = words.flatMap((word) => {
     const bases = byStart.get(word.slice(0, SAME_START)) ?? []

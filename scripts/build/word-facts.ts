@@ -26,17 +26,14 @@ const LEAST_NOUN_SHARE = 0.2
 const NOT_LISTED = 31
 const STEPS_PER_DOUBLING = 1.9
 
-/** Facts of one lower-case word, and the uses that they were found from. */
-export function findFacts(
-  word: string,
-  sources: WordSources,
-): { readonly facts: WordFacts; readonly uses: readonly Use[] } {
+/** Facts of one lower-case word. */
+export function findFacts(word: string, sources: WordSources): WordFacts {
   const { children, fitness, wordnet } = sources
   const uses = findUses(word, wordnet, children)
   // What is a name or no word to people is left as a word that no list has.
   const isListed = !isName(word, uses, sources) && isMade(word, uses, sources)
   const rank = isListed ? children.rank(word) : undefined
-  const facts: WordFacts = {
+  return {
     partsOfSpeech: [...new Set(uses.map((use) => use.part))],
     main: uses[0]?.part,
     inflection: uses[0]?.inflection ?? 'none',
@@ -46,7 +43,6 @@ export function findFacts(
     rarity:
       rank === undefined ? NOT_LISTED : Math.min(NOT_LISTED - 1, Math.floor(STEPS_PER_DOUBLING * Math.log2(rank))),
   }
-  return { facts, uses }
 }
 
 // A form of a name is one: `sundays`. A form of a word is none, though there is a name like it: `queens`, `drew`.

@@ -13,7 +13,7 @@ export interface Sense {
   readonly tags: number
 }
 
-export interface Pointer {
+interface Pointer {
   readonly symbol: string
   readonly pos: WordNetPos
   readonly offset: number

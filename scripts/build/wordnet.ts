@@ -6,7 +6,7 @@ import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { readSenses, type Sense, type Synset, toSynset, type WordNetPos } from './wordnet-files.ts'
 
-export type { Pointer, Sense, Synset, WordNetPos } from './wordnet-files.ts'
+export type { Sense, Synset, WordNetPos } from './wordnet-files.ts'
 
 /** How many senses a lemma has as one part of speech, and how often they were tagged in all. */
 interface PosCount {

@@ -1,15 +1,14 @@
-// Builds the data of the word finder, one file: facts, thesaurus, the words that are never proposed, and what children say of
+// Builds the data of the word finder, one file: facts, what could stand for a word, the words that are never proposed, and what children say of
 // things and pictures.
 
 import { joinSections } from '../../src/words/bytes.ts'
 import { createFitness } from '../../src/words/fitness.ts'
 import { loadChildWords } from './children.ts'
-import { buildCompany, buildStandIns } from './company.ts'
 import { loadEveryday, readGrownUp } from './everyday.ts'
 import { buildKinds, buildNames } from './kinds.ts'
 import { openShowable } from './showable.ts'
 import { buildShowing } from './showing.ts'
-import { buildThesaurus } from './thesaurus.ts'
+import { buildStandIns } from './stand-ins.ts'
 import { addDerived, buildUnfit, readUnfit } from './unfit.ts'
 import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
@@ -29,17 +28,6 @@ export function buildWords(words: readonly string[]): Uint8Array {
   const wordnet = loadWordnet()
   const unfit = buildUnfit(addDerived(readUnfit(), words, wordnet))
   const sources = loadWordSources(wordnet, unfit)
-  const found = words.map((word) => ({ word, ...findFacts(word, sources) }))
-  const facts = buildWordFacts(found.map(({ facts }) => facts))
-  const thesaurus = buildThesaurus(found, wordnet)
-  return joinSections([
-    facts,
-    thesaurus,
-    unfit,
-    buildShowing(),
-    buildStandIns(),
-    buildCompany(words),
-    buildKinds(),
-    buildNames(),
-  ])
+  const facts = buildWordFacts(words.map((word) => findFacts(word, sources)))
+  return joinSections([facts, unfit, buildShowing(), buildStandIns(), buildKinds(), buildNames()])
 }

@@ -3,7 +3,10 @@
 import { toStraight } from '../apostrophe.ts'
 import { toBases } from './inflect.ts'
 
-/** Why a word is not proposed. `fit` marks a word that only looks like a form of an unfit one. */
+/**
+ * Why a word is not proposed. `fit` marks a word that only looks like a form of an unfit one; `only-listed` one that is fit in a
+ * list, where a teacher knows which is meant, and would say the other thing where it stands for another word.
+ */
 export type FitnessKind =
   | 'profanity'
   | 'slur'
@@ -15,6 +18,7 @@ export type FitnessKind =
   | 'adult-news'
   | 'second-meaning'
   | 'fit'
+  | 'only-listed'
 
 /** In the order of their numbers in the compiled table. */
 export const FITNESS_KINDS = [
@@ -28,10 +32,11 @@ export const FITNESS_KINDS = [
   'adult-news',
   'second-meaning',
   'fit',
+  'only-listed',
 ] as const satisfies readonly FitnessKind[]
 
 /** Why a word is unfit; `added` where the project's own list has it. */
-export type UnfitKind = Exclude<FitnessKind, 'fit'> | 'added'
+export type UnfitKind = Exclude<FitnessKind, 'fit' | 'only-listed'> | 'added'
 
 export interface FitnessOptions {
   /** Words that are not to be proposed here. Inflected forms follow. */
@@ -43,6 +48,8 @@ export interface FitnessOptions {
 export interface Fitness {
   /** Whether the program may propose the word, in any case. True for a word that no list knows. */
   isFit(word: string): boolean
+  /** Whether it may stand for another word. */
+  mayStandFor(word: string): boolean
   /** Why not, or undefined for a fit word. `added` where the project's own list has it. */
   findUnfit(word: string): { readonly base: string; readonly kind: UnfitKind } | undefined
 }
@@ -63,29 +70,45 @@ export function createFitness(table: Uint8Array, { add = [], clear = [] }: Fitne
   for (const word of add) own.set(word.toLowerCase(), 'added')
   const findBuiltIn = (word: string): Listed | undefined => kinds.get(hashWord(word))
 
-  const findUnfit = (word: string): ReturnType<Fitness['findUnfit']> => {
+  // The project's word comes first, forms and all: who clears `spade` means `spades` too, which the list has by itself.
+  const findOne = (word: string): Found | undefined => {
     const plain = toStraight(word.toLowerCase()).replace(/'s?$/, '')
-    // The project's word comes first, forms and all: who clears `spade` means `spades` too, which the list has by itself.
-    const found = findBase(plain, (one) => own.get(one), 2) ?? findBase(plain, findBuiltIn, 2)
-    return found === undefined || found.kind === 'fit' ? undefined : { base: found.base, kind: found.kind }
+    return findBase(plain, (one) => own.get(one), 2) ?? findBase(plain, findBuiltIn, 2)
   }
-  return { findUnfit, isFit: (word) => findUnfit(word) === undefined }
+  return {
+    findUnfit(word) {
+      const found = findOne(word)
+      return found === undefined || isFine(found.kind) ? undefined : { base: found.base, kind: found.kind }
+    },
+    isFit(word) {
+      const found = findOne(word)
+      return found === undefined || isFine(found.kind)
+    },
+    mayStandFor(word) {
+      const found = findOne(word)
+      return found === undefined || found.kind === 'fit'
+    },
+  }
 }
+
+interface Found {
+  readonly base: string
+  readonly kind: Listed
+}
+
+/** Whether a row clears a word. */
+export const isFine = (kind: Listed): kind is 'fit' | 'only-listed' => kind === 'fit' || kind === 'only-listed'
 
 // Two endings deep: gunners → gunner → gun. A word that can come from a fit base is fit: priced is from price, not from
 // a rude word.
-function findBase(
-  word: string,
-  findListed: (word: string) => Listed | undefined,
-  depth: number,
-): { readonly base: string; readonly kind: Listed } | undefined {
+function findBase(word: string, findListed: (word: string) => Listed | undefined, depth: number): Found | undefined {
   const kind = findListed(word)
   if (kind !== undefined) return { base: word, kind }
   if (depth === 0) return undefined
   const found = [...toBases(word).map(({ base }) => base), ...toUndoubled(word)]
     .map((base) => findBase(base, findListed, depth - 1))
     .filter((one) => one !== undefined)
-  return found.find((one) => one.kind === 'fit') ?? found[0]
+  return found.find(({ kind }) => isFine(kind)) ?? found[0]
 }
 
 // Words of two syllables double their last letter too, where the stress asks for it: kidnapping, abetted. Which do is not

@@ -1,8 +1,7 @@
-// Finds up to five words that can stand where a child cannot read one: of the same part of speech and form, near in
-// meaning, and at home between the same neighbours. Better none than one that does not fit.
+// Finds up to five words that can stand where a child cannot read one: of the same part of speech and form, and near in
+// meaning. Better none than one that does not fit.
 
 import { type Candidates, createCandidates, type SuggestSources } from './candidates.ts'
-import { EDGE, type Neighbours } from './company.ts'
 import { CONDITIONS } from './conditions.ts'
 import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
@@ -31,9 +30,6 @@ export interface Suggester {
 }
 
 const MOST = 5
-
-/** How much worse than the word itself an offer may stand between its neighbours; found as the bounds of the candidates were. */
-const MOST_LOST = 4
 
 export function createSuggester(sources: SuggestSources): Suggester {
   const candidates = createCandidates(sources)
@@ -75,14 +71,10 @@ function findOffers(written: string, place: Surroundings, given: WordUse | undef
   if (use === undefined || use.part === 'little' || isBound(stem, use, place)) return []
   const offers: string[] = []
   const end = owner === '' ? place : { ...place, after: [] }
-  for (const find of [fromTable, fromTree]) {
-    // What was judged is better than what was found; and the tree is dear.
-    if (offers.length > 0) break
-    for (const text of find(stem, use, place, tools)) {
-      if (offers.length === MOST) break
-      const offer = toCaseOf(written, withOwner(text, owner))
-      if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
-    }
+  for (const text of fromTable(stem, use, place, tools)) {
+    if (offers.length === MOST) break
+    const offer = toCaseOf(written, withOwner(text, owner))
+    if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
   }
   return offers
 }
@@ -146,28 +138,3 @@ const fromTable = (word: string, use: WordUse, place: Surroundings, tools: Tools
     .filter((standIn) => (isPassive(use, place) ? actsAlone(standIn) : holds(standIn, place, tools)))
     .filter(({ where }) => where === 'q' || use.part !== 'verb' || !isAfterSpeech(place))
     .map(({ text }) => text)
-
-function fromTree(word: string, use: WordUse, place: Surroundings, tools: Tools): string[] {
-  // What a doing word asks for on its right is not told by its meaning: `says` and `tells`.
-  if (use.part === 'verb') return []
-  const kin = tools.candidates.kin(word, use)
-  if (kin.length === 0) return []
-  const { company } = tools.data
-  const neighbours = toNeighbours(place)
-  const ownFit = company.fit(tools.lexicon.indexOf(word), neighbours)
-  if (ownFit === undefined) return []
-  return kin
-    .filter(({ at }) => (company.fit(at, neighbours) ?? Number.NEGATIVE_INFINITY) >= ownFit - MOST_LOST)
-    .map(({ form }) => form)
-}
-
-function toNeighbours({ before, after }: Surroundings): Neighbours {
-  const isWord = (token: string | undefined): token is string => token !== undefined && /\p{L}/u.test(token)
-  const pick = (near: string | undefined, far: string | undefined) => {
-    if (!isWord(near)) return [EDGE, undefined] as const
-    return [near, isWord(far) ? far : EDGE] as const
-  }
-  const [left, left2] = pick(before.at(-1), before.at(-2))
-  const [right, right2] = pick(after[0], after[1])
-  return { left, left2, right, right2 }
-}

@@ -1,20 +1,15 @@
-// The compiled data of the word finder, opened: facts and thesaurus by the lexicon's places, and the words that are
-// never proposed.
+// The compiled data of the word finder, opened: facts by the lexicon's places, what could stand for a word, and the words
+// that are never proposed.
 
 import { splitSections } from './bytes.ts'
-import { type Company, openCompany } from './company.ts'
 import { openWordFacts, type WordFactTable } from './facts.ts'
 import { createFitness, type Fitness, type FitnessOptions } from './fitness.ts'
 import { openStandIns, type StandIns } from './stand-ins.ts'
-import { openThesaurus, type Thesaurus } from './thesaurus.ts'
 
 export interface WordData {
   readonly facts: WordFactTable
-  readonly thesaurus: Thesaurus
   /** What a teacher can put for a word in most sentences. */
   readonly standIns: StandIns
-  /** What goes with which neighbours. */
-  readonly company: Company
   /** What people and animals in a story can be called, the best known first. */
   readonly names: () => readonly string[]
   /** What may be proposed, with what a project adds and a school clears. */
@@ -27,8 +22,8 @@ export interface WordData {
  * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
-  const [facts, thesaurus, unfit, showing, standIns, company, kinds, names] = splitSections(bytes, 8)
-  if (!facts || !thesaurus || !unfit || !showing || !standIns || !company || !kinds || !names)
+  const [facts, unfit, showing, standIns, kinds, names] = splitSections(bytes, 6)
+  if (!facts || !unfit || !showing || !standIns || !kinds || !names)
     throw new RangeError('the word data ends too early')
   const table = openWordFacts(facts, showing, kinds)
   if (size !== undefined && size !== table.size) {
@@ -36,9 +31,7 @@ export function openWordData(bytes: Uint8Array, size?: number): WordData {
   }
   return {
     facts: table,
-    thesaurus: openThesaurus(thesaurus),
     standIns: openStandIns(new TextDecoder().decode(standIns)),
-    company: openCompany(company),
     names: () => new TextDecoder().decode(names).split('\n'),
     fitness: (options) => createFitness(unfit, options),
   }

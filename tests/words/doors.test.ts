@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { readOwnRows } from '../../scripts/build/unfit.ts'
 import { main } from '../../src/cli/main.ts'
 import { findCompleter } from '../../src/finder/readable-words.ts'
+import { isFine } from '../../src/words/fitness.ts'
 import { createWorld } from '../cli/io.ts'
 import { filesInMemory, openDesk } from '../desk/core/host.ts'
 import { testSequence, testTable, testWords } from '../finder/sources.ts'
@@ -52,7 +53,7 @@ async function inTurn<Item, Result>(items: readonly Item[], ask: (item: Item) =>
 const at = (step: string) => ['--step', step]
 
 const own = testWords().fitness({ add: ADDED, clear: CLEARED })
-const cleared = new Set(readOwnRows().flatMap(({ word, kind }) => (kind === 'fit' ? [word] : [])))
+const cleared = new Set(readOwnRows().flatMap(({ word, kind }) => (isFine(kind) ? [word] : [])))
 const RATED = new Set(
   Object.entries(cuss).flatMap(([word, rating]) => (rating === 2 && !cleared.has(word) ? [word] : [])),
 )

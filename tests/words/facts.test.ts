@@ -6,7 +6,7 @@ import { openWordFacts, packFacts, unpackFacts, type WordFacts } from '../../src
 import { LITTLE_WORDS } from '../../src/words/little.ts'
 
 const sources = loadWordSources()
-const factsOf = (word: string): WordFacts => findFacts(word, sources).facts
+const factsOf = (word: string): WordFacts => findFacts(word, sources)
 
 // Main part of speech and inflection: common dictionary knowledge, no source.
 describe('findFacts', () => {

@@ -9,7 +9,9 @@ const fitness = createFitness(table)
 
 describe('fitness', () => {
   it('knows every word that npm cuss rates above zero, but for the rows that say why a child may have it', () => {
-    const cleared = new Set(readOwnRows().flatMap(({ key, word }) => (key === 'plain-first' ? [word] : [])))
+    const cleared = new Set(
+      readOwnRows().flatMap(({ key, word }) => (key === 'plain-first' || key === 'only-listed' ? [word] : [])),
+    )
     const missed = Object.entries(cuss).filter(
       ([word, rating]) => rating > 0 && !word.includes(' ') && !cleared.has(word) && fitness.isFit(word),
     )
@@ -51,6 +53,11 @@ describe('fitness', () => {
     'hell',
   ])('%s is unfit', (word) => {
     expect(fitness.isFit(word)).toBe(false)
+  })
+
+  it.each(['shoot', 'shoots', 'shot', 'shots', "Shot's"])('%s is listed, but never stands for another word', (word) => {
+    expect([fitness.isFit(word), fitness.mayStandFor(word)]).toEqual([true, false])
+    expect(createFitness(table, { clear: ['shoot', 'shot'] }).mayStandFor(word)).toBe(true)
   })
 
   it.each([

@@ -21,6 +21,5 @@ export const words: readonly string[] = Object.keys(dictionary)
   .filter((word) => /^[a-z']+$/.test(word) && isInUse(word))
   .sort()
 const places = new Map(words.map((word, i) => [word, i]))
-export const lexicon: WordOrder = { indexOf: (word) => places.get(word) ?? -1, wordAt: (index) => words[index] ?? '' }
-export const bytes: Uint8Array = buildWords(words)
-export const data: WordData = openWordData(bytes)
+export const lexicon: WordOrder = { indexOf: (word) => places.get(word) ?? -1 }
+export const data: WordData = openWordData(buildWords(words))
