@@ -8,7 +8,7 @@ import type { Plugin } from 'esbuild'
 /** What we and commander ask of each. A name that is missing here stops the build. */
 const LAZY = new Map([
   ['node:child_process', ['spawn', 'spawnSync']],
-  ['node:os', ['availableParallelism']],
+  ['node:os', ['availableParallelism', 'tmpdir']],
   ['node:zlib', ['inflateSync']],
 ])
 

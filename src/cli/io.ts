@@ -23,6 +23,7 @@ type FileSystem = Pick<
   | 'rmSync'
   | 'statSync'
   | 'writeFileSync'
+  | 'writeSync'
 >
 
 export interface Io {

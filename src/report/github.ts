@@ -29,31 +29,32 @@ interface Annotation {
   }
 }
 
-/** `toFile` gives the path from the top of the checkout, as GitHub wants it. */
+/** `toFile` gives the path from the top of the checkout, as GitHub wants it. What is shown on the lines stands first. */
 export function createGithubReporter(toFile: (path: string) => string): Reporter {
-  return { end: (results) => toGithubReport(results, toFile) }
-}
-
-export function toGithubReport(results: readonly Result[], toFile: (path: string) => string): string {
   const isNew = createOnce()
-  const all = results.flatMap((result) => toAnnotations(result, toFile, isNew))
   const kept: Annotation[] = []
-  const hidden: Annotation[] = []
   const room: Record<Kind, number> = { error: SHOWN_PER_KIND, warning: SHOWN_PER_KIND }
-  for (const one of all) (room[one.kind]-- > 0 ? kept : hidden).push(one)
-  return [...kept.map(toCommand), ...toHidden(hidden)].map((line) => `${line}\n`).join('')
+  let hidden = 0
+  const toLine = (one: Annotation): string => {
+    if (room[one.kind]-- > 0) {
+      kept.push(one)
+      return ''
+    }
+    hidden++
+    return `${toPlain(one)}\n`
+  }
+  return {
+    story: (result) => toAnnotations(result, toFile, isNew).map(toLine).join(''),
+    head: () => {
+      const group = hidden === 0 ? '' : `::group::${toCount(hidden, 'further message')}\n`
+      return kept.map((one) => `${toCommand(one)}\n`).join('') + group
+    },
+    end: () => (hidden === 0 ? '' : `::endgroup::\n::notice title=battledore::${escapeData(toNotice(hidden))}\n`),
+  }
 }
 
-function toHidden(hidden: readonly Annotation[]): string[] {
-  if (hidden.length === 0) return []
-  const text = `${toCount(hidden.length, 'further message')} ${hidden.length === 1 ? 'is' : 'are'} not shown on the lines: GitHub shows ${SHOWN_PER_KIND} errors and ${SHOWN_PER_KIND} warnings of a step. The log of this step lists all.`
-  return [
-    `::group::${toCount(hidden.length, 'further message')}`,
-    ...hidden.map(toPlain),
-    '::endgroup::',
-    `::notice title=battledore::${escapeData(text)}`,
-  ]
-}
+const toNotice = (hidden: number): string =>
+  `${toCount(hidden, 'further message')} ${hidden === 1 ? 'is' : 'are'} not shown on the lines: GitHub shows ${SHOWN_PER_KIND} errors and ${SHOWN_PER_KIND} warnings of a step. The log of this step lists all.`
 
 function toAnnotations(
   result: Result,

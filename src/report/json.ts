@@ -4,22 +4,43 @@ import { type CheckedStory, isChecked, type UncheckedStory } from '../check/resu
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
 import { toProblemFields } from './problems.ts'
+import type { Reporter } from './reporter.ts'
 
 /** Raised when a field changes its meaning or goes; new fields may come without it. */
 const CHECK_SCHEMA = 2
 
-/** The whole report as a plain value. `sequence` is that of the first story: each file names its own. */
-export function toJsonReport(results: readonly (CheckedStory | UncheckedStory)[]): unknown {
-  const checked = results.filter(isChecked)
+/**
+ * The text of `JSON.stringify` of the whole report, two blanks an indent, written file by file. `sequence` is that of the first
+ * story, since each file names its own; what could not be checked stands behind all files, so it is held.
+ */
+export function createJsonReporter(): Reporter {
+  const failures: unknown[] = []
+  let begun = false
+  const begin = (sequence: string | null): string => {
+    begun = true
+    return `{\n  "schema": ${CHECK_SCHEMA},\n  "sequence": ${JSON.stringify(sequence)},\n  "files": [`
+  }
   return {
-    schema: CHECK_SCHEMA,
-    sequence: checked[0]?.sequence.name ?? null,
-    files: checked.map((one) => ({ path: one.path, ...toFileFields(one) })),
-    failures: results
-      .filter((one): one is UncheckedStory => !isChecked(one))
-      .map(({ path, problems }) => ({ path, problems: problems.map(toProblemFields) })),
+    story(result) {
+      if (!isChecked(result)) {
+        failures.push(toFailure(result))
+        return ''
+      }
+      const before = begun ? ',' : begin(result.sequence.name)
+      return `${before}\n    ${toIndented({ path: result.path, ...toFileFields(result) }, 4)}`
+    },
+    end() {
+      const close = begun ? '\n  ]' : `${begin(null)}]`
+      return `${close},\n  "failures": ${toIndented(failures, 2)}\n}\n`
+    },
   }
 }
+
+const toFailure = ({ path, problems }: UncheckedStory) => ({ path, problems: problems.map(toProblemFields) })
+
+/** A value as it stands so far from the margin in a larger one: no text of JSON holds a line end of its own. */
+export const toIndented = (value: unknown, indent: number): string =>
+  JSON.stringify(value, null, 2).replaceAll('\n', `\n${' '.repeat(indent)}`)
 
 /** All of a story but its path. */
 export function toFileFields(checked: CheckedStory) {

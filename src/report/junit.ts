@@ -5,11 +5,9 @@
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Place } from '../problem/index.ts'
-import { type ShownProblem, toAllProblems, toShownProblem } from './problems.ts'
-import type { Reporter, Result } from './reporter.ts'
+import { createOnce, type ShownProblem, toNewProblems, toShownProblem } from './problems.ts'
+import type { Reporter } from './reporter.ts'
 import { toCount } from './text.ts'
-
-export const junitReporter: Reporter = { end: toJunit }
 
 interface Suite {
   readonly xml: string
@@ -18,27 +16,46 @@ interface Suite {
   readonly errors: number
 }
 
-export function toJunit(results: readonly Result[]): string {
-  const reported = toAllProblems(results)
-  const stories = new Set(results.map(({ path }) => path))
-  const others = new Set(reported.map(({ path }) => path).filter((path) => !stories.has(path)))
-  const suites = [
-    ...results.map((result) => (isChecked(result) ? toSuite(result) : toBrokenSuite(result))),
-    ...[...others].map((file) =>
-      toErrorSuite(
-        file,
-        reported.filter(({ path }) => path === file),
-      ),
+/** The head counts all tests, so it waits for them. Mistakes of other files, each once, are suites at the end. */
+export function createJunitReporter(): Reporter {
+  const isNew = createOnce()
+  const reported: ShownProblem[] = []
+  const stories = new Set<string>()
+  const sum = { tests: 0, failures: 0, errors: 0 }
+  const add = ({ xml, tests, failures, errors }: Suite): string => {
+    sum.tests += tests
+    sum.failures += failures
+    sum.errors += errors
+    return xml
+  }
+  let others: string | undefined
+  const addOthers = (): string => {
+    others ??= toOthers(reported, stories).map(add).join('')
+    return others
+  }
+  return {
+    story(result) {
+      stories.add(result.path)
+      if (isChecked(result)) return add(toSuite(result))
+      reported.push(...toNewProblems(result, isNew))
+      return add(toBrokenSuite(result))
+    },
+    head() {
+      addOthers()
+      return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites${toAttributes({ name: 'battledore', ...sum })}>\n`
+    },
+    end: () => `${addOthers()}</testsuites>\n`,
+  }
+}
+
+function toOthers(reported: readonly ShownProblem[], stories: ReadonlySet<string>): readonly Suite[] {
+  const files = new Set(reported.map(({ path }) => path).filter((path) => !stories.has(path)))
+  return [...files].map((file) =>
+    toErrorSuite(
+      file,
+      reported.filter(({ path }) => path === file),
     ),
-  ]
-  const sum = (pick: (suite: Suite) => number): number => suites.reduce((total, suite) => total + pick(suite), 0)
-  const head = toAttributes({
-    name: 'battledore',
-    tests: sum(({ tests }) => tests),
-    failures: sum(({ failures }) => failures),
-    errors: sum(({ errors }) => errors),
-  })
-  return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites${head}>\n${suites.map(({ xml }) => xml).join('')}</testsuites>\n`
+  )
 }
 
 /** A story without pages still has one test: that it was read. */

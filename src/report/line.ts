@@ -2,11 +2,11 @@
 
 import { type CheckedStory, isChecked } from '../check/result.ts'
 import { createOnce, toNewProblems, toProblemReportLine } from './problems.ts'
-import type { LiveReporter } from './reporter.ts'
+import type { Reporter } from './reporter.ts'
 import { toPrintable } from './text.ts'
 
 /** `path:line:col-endLine:endCol: severity: message [rule]`; a story that could not be checked has its reasons as lines. */
-export function createLineReporter(): LiveReporter {
+export function createLineReporter(): Reporter {
   const isNew = createOnce()
   return {
     story: (result) =>

@@ -1,8 +1,7 @@
 // Why stories could not be checked, as reports show it: each problem in its own file, and one of another file only once.
 
-import { isChecked, type UncheckedStory } from '../check/result.ts'
+import type { UncheckedStory } from '../check/result.ts'
 import { type Place, type Problem, toProblemKey, toProblemText } from '../problem/index.ts'
-import type { Result } from './reporter.ts'
 import { toPrintable } from './text.ts'
 
 /** A problem with the file in which it is shown. */
@@ -36,12 +35,6 @@ export const toNewProblems = ({ path, problems }: UncheckedStory, isNew: (proble
 
 /** Whether a problem is reported of this story itself, or of a file that it stands in alone. */
 const isOf = (problem: Problem, storyPath: string): boolean => (problem.path ?? storyPath) === storyPath
-
-/** The problems of all stories, each once, in order of the stories. */
-export function toAllProblems(results: readonly Result[]): readonly ShownProblem[] {
-  const isNew = createOnce()
-  return results.flatMap((result) => (isChecked(result) ? [] : toNewProblems(result, isNew)))
-}
 
 const BEGINNING = { line: 1, column: 1 }
 

@@ -1,11 +1,13 @@
 // SARIF 2.1.0, for code scanning services: https://docs.oasis-open.org/sarif/sarif/v2.1.0/sarif-v2.1.0.html
 
+import { FRONT_MATTER } from '../check/check-story.ts'
 import { type CheckedStory, isChecked } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Place } from '../problem/index.ts'
 import type { Range } from '../story/types.ts'
-import { type ShownProblem, toAllProblems } from './problems.ts'
-import type { Reporter, Result } from './reporter.ts'
+import { toIndented } from './json.ts'
+import { createOnce, type ShownProblem, toNewProblems } from './problems.ts'
+import type { Reporter } from './reporter.ts'
 import { toSentence } from './text.ts'
 
 export interface SarifRule {
@@ -16,31 +18,66 @@ export interface SarifRule {
 
 const SCHEMA = 'https://json.schemastore.org/sarif-2.1.0.json'
 
-/** `toFile` gives the path from the top of the checkout, as code scanning services want it. */
+/** What mistakes in front matter are told as: they belong to no rule. It is listed where it is met. */
+const TOP: SarifRule = { id: FRONT_MATTER, summary: 'What the top of a story says must be right.', severity: 'error' }
+
+/**
+ * `toFile` gives the path from the top of the checkout, as code scanning services want it. The list of files and what could not
+ * be checked stand before the results, so they are held; results are not.
+ */
 export function createSarifReporter(
   rules: readonly SarifRule[],
   version: string,
   toFile: (path: string) => string,
 ): Reporter {
+  const indexOf = new Map([...rules, TOP].map(({ id }, at) => [id, at]))
+  const isNew = createOnce()
+  const failed: ShownProblem[] = []
+  const paths: string[] = []
+  let [hasTop, hasResults] = [false, false]
+  const toFrame = (): readonly [before: string, behind: string] => {
+    const text = toText({ known: hasTop ? [...rules, TOP] : rules, version, failed, paths, toFile })
+    const at = text.lastIndexOf(RESULTS) + RESULTS.length - 1
+    return [text.slice(0, at), `${hasResults ? '\n      ' : ''}${text.slice(at)}`]
+  }
   return {
-    end: (results) => `${JSON.stringify(toSarif(results, rules, version, toFile), null, 2)}\n`,
+    story(result) {
+      paths.push(result.path)
+      if (!isChecked(result)) {
+        failed.push(...toNewProblems(result, isNew))
+        return ''
+      }
+      hasTop ||= result.messages.some(({ rule }) => rule === TOP.id)
+      const found = toResults(result, indexOf, { uri: toUri(toFile(result.path)), index: paths.length - 1 })
+      return found
+        .map((one) => {
+          const text = `${hasResults ? ',' : ''}\n        ${toIndented(one, 8)}`
+          hasResults = true
+          return text
+        })
+        .join('')
+    },
+    head: () => toFrame()[0],
+    end: () => toFrame()[1],
   }
 }
 
-export function toSarif(
-  results: readonly Result[],
-  rules: readonly SarifRule[],
-  version: string,
-  toFile: (path: string) => string = (path) => path,
-): unknown {
-  const known = toKnownRules(results, rules)
-  const indexOf = new Map(known.map(({ id }, at) => [id, at]))
-  const failed = toAllProblems(results)
-  const stories = new Set(results.map(({ path }) => path))
+interface Frame {
+  readonly known: readonly SarifRule[]
+  readonly version: string
+  readonly failed: readonly ShownProblem[]
+  readonly paths: readonly string[]
+  toFile(path: string): string
+}
+
+const RESULTS = '"results": []'
+
+function toText({ known, version, failed, paths, toFile }: Frame): string {
+  const stories = new Set(paths)
   const [inStories, elsewhere] = [true, false].map((isStory) =>
     failed.filter(({ path }) => stories.has(path) === isStory).map((shown) => toNotification(shown, toFile)),
   )
-  return {
+  const log = {
     $schema: SCHEMA,
     version: '2.1.0',
     runs: [
@@ -55,36 +92,16 @@ export function toSarif(
             ...(elsewhere?.length ? { toolConfigurationNotifications: elsewhere } : {}),
           },
         ],
-        artifacts: results.map(({ path }) => ({ location: { uri: toUri(toFile(path)) } })),
-        results: results
-          .filter(isChecked)
-          .flatMap((story) =>
-            toResults(story, indexOf, { uri: toUri(toFile(story.path)), index: results.indexOf(story) }),
-          ),
+        artifacts: paths.map((path) => ({ location: { uri: toUri(toFile(path)) } })),
+        results: [],
       },
     ],
   }
+  return `${JSON.stringify(log, null, 2)}\n`
 }
 
 const toVersion = (version: string) =>
   /^\d+\.\d+\.\d+$/.test(version) ? { version, semanticVersion: version } : { version }
-
-/** The rules, and ids that belong to none, such as that of mistakes in front matter. */
-function toKnownRules(results: readonly Result[], rules: readonly SarifRule[]): readonly SarifRule[] {
-  const ids = new Set(rules.map(({ id }) => id))
-  const others = new Set(
-    results
-      .filter(isChecked)
-      .flatMap(({ messages }) => messages.map(({ rule }) => rule))
-      .filter((id) => !ids.has(id)),
-  )
-  return [
-    ...rules,
-    ...[...others]
-      .sort()
-      .map((id) => ({ id, summary: 'What the top of a story says must be right.', severity: 'error' as const })),
-  ]
-}
 
 const toDescriptor = ({ id, summary, severity }: SarifRule) => ({
   id,

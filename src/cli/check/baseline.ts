@@ -53,26 +53,30 @@ function toBaseline(path: string, allowed: Readonly<Record<string, Counts>>): Ba
   }
 }
 
-/** What is allowed of files that were not checked stays, as long as they are there. */
-export function writeBaseline(
-  file: string,
-  stories: readonly (readonly [storyPath: string, story: CheckedStory])[],
-  io: Io,
-): Result<undefined> {
+interface NewBaseline {
+  story(storyPath: string, story: CheckedStory): void
+  write(): Result<undefined>
+}
+
+/** Counted story by story. What is allowed of files that were not checked stays, as long as they are there. */
+export function createNewBaseline(file: string, io: Io): NewBaseline {
   const path = resolve(io.cwd, file)
-  const text = io.fs.existsSync(path) ? readTextFile(path, io, file) : undefined
-  const files = new Map(Object.entries((text?.ok ? parse(text.value) : undefined) ?? {}))
-  for (const key of files.keys()) if (!io.fs.existsSync(resolve(dirname(path), key))) files.delete(key)
-  for (const [storyPath, { messages }] of stories) {
-    if (messages.length > 0) files.set(toKey(path, storyPath), count(messages))
-    else files.delete(toKey(path, storyPath))
+  const found = new Map<string, Counts | undefined>()
+  return {
+    story: (storyPath, { messages }) =>
+      void found.set(toKey(path, storyPath), messages.length > 0 ? count(messages) : undefined),
+    write() {
+      const text = io.fs.existsSync(path) ? readTextFile(path, io, file) : undefined
+      const files = new Map(Object.entries((text?.ok ? parse(text.value) : undefined) ?? {}))
+      for (const key of files.keys()) if (!io.fs.existsSync(resolve(dirname(path), key))) files.delete(key)
+      for (const [key, counts] of found) {
+        if (counts) files.set(key, counts)
+        else files.delete(key)
+      }
+      const value = { baseline: FORMAT, files: toSorted(Object.fromEntries(files)) }
+      return writeTextFile(path, `${JSON.stringify(value, null, 2)}\n`, io, file)
+    },
   }
-  return writeTextFile(
-    path,
-    `${JSON.stringify({ baseline: FORMAT, files: toSorted(Object.fromEntries(files)) }, null, 2)}\n`,
-    io,
-    file,
-  )
 }
 
 /** From the folder of the baseline, so that the check may run anywhere. */

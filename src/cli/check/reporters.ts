@@ -3,13 +3,14 @@
 import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
 import { withErrorsOnly } from '../../check/result.ts'
-import { toJsonReport } from '../../report/json.ts'
+import { createJsonReporter } from '../../report/json.ts'
 import { createLineReporter } from '../../report/line.ts'
 import { PLAIN } from '../../report/paint.ts'
 import { type PrettyOptions, toPrettyStory, toSummary } from '../../report/pretty.ts'
-import { isLive, type LiveReporter, type Reporter, type Result } from '../../report/reporter.ts'
+import type { Reporter, Result } from '../../report/reporter.ts'
 import type { Sum } from '../../report/sum.ts'
 import { complainOf, toPaint, toWidth } from '../command.ts'
+import { createScratch, type Scratch } from '../files/scratch.ts'
 import { writeTextFile } from '../files/write.ts'
 import type { Io } from '../io.ts'
 import { VERSION } from '../version.ts'
@@ -19,11 +20,9 @@ import type { Format, Wanted } from './options.ts'
 export interface Printer {
   /** Whether it writes to standard output while stories are being checked. */
   readonly isLive: boolean
-  /** Whether it must be handed all stories at the end. */
-  readonly isWhole: boolean
   story(result: Result): void
   /** False where its file could not be written. */
-  end(sum: Sum, results: readonly Result[]): boolean
+  end(sum: Sum): boolean
 }
 
 export interface PrinterOptions {
@@ -38,60 +37,55 @@ export async function createPrinter({ format, file }: Wanted, options: PrinterOp
     format === 'pretty'
       ? await createPrettyReporter(isForScreen, options, io)
       : toQuiet(await createReporter(format, io), options.isQuiet)
-  const live = isLive(reporter) ? reporter : undefined
-  const toEnd = (sum: Sum, results: readonly Result[]): string =>
-    isLive(reporter) ? reporter.end(sum) : reporter.end(results)
-  if (file === undefined) {
-    return {
-      isLive: live !== undefined,
-      isWhole: live === undefined,
-      story: (result) => write(live?.story(result) ?? '', io),
-      end(sum, results) {
-        write(toEnd(sum, results), io)
-        return true
-      },
-    }
+  const isLive = isForScreen && reporter.head === undefined
+  if (isLive) {
+    return { isLive, story: (result) => write(reporter.story(result), io), end: (sum) => write(reporter.end(sum), io) }
   }
-  let text = ''
+  const scratch = createScratch(io)
   return {
-    isLive: false,
-    isWhole: live === undefined,
-    story: (result) => {
-      text += live?.story(result) ?? ''
-    },
-    end(sum, results) {
-      const written = writeTextFile(resolve(io.cwd, file), text + toEnd(sum, results), io, file)
+    isLive,
+    story: (result) => scratch.add(reporter.story(result)),
+    end(sum) {
+      const text = toWhole(reporter, sum, scratch)
+      if (file === undefined) {
+        for (const piece of text) write(piece, io)
+        return true
+      }
+      const written = writeTextFile(resolve(io.cwd, file), text, io, file)
       if (!written.ok) complainOf(io, written.problems)
       return written.ok
     },
   }
 }
 
-function write(text: string, io: Io): void {
-  if (text !== '') io.stdout.write(text)
+function* toWhole({ head, end }: Reporter, sum: Sum, scratch: Scratch): Generator<string | Uint8Array> {
+  yield head?.(sum) ?? ''
+  yield* scratch.take()
+  yield end(sum)
 }
 
-function toQuiet(reporter: Reporter, isQuiet: boolean): Reporter {
-  if (!isQuiet) return reporter
-  return isLive(reporter)
-    ? { ...reporter, story: (result) => reporter.story(withErrorsOnly(result)) }
-    : { end: (results) => reporter.end(results.map(withErrorsOnly)) }
+function write(text: string | Uint8Array, io: Io): true {
+  if (text.length > 0) io.stdout.write(text)
+  return true
 }
+
+const toQuiet = (reporter: Reporter, isQuiet: boolean): Reporter =>
+  isQuiet ? { ...reporter, story: (result) => reporter.story(withErrorsOnly(result)) } : reporter
 
 async function createReporter(format: Exclude<Format, 'pretty'>, io: Io): Promise<Reporter> {
   switch (format) {
     case 'line':
       return createLineReporter()
     case 'json':
-      return { end: (results: readonly Result[]) => `${JSON.stringify(toJsonReport(results), null, 2)}\n` }
+      return createJsonReporter()
     case 'github':
       return (await import('../../report/github.ts')).createGithubReporter(toCheckoutPath(io))
     case 'sarif':
       return (await import('../../report/sarif.ts')).createSarifReporter(rules, VERSION, toCheckoutPath(io))
     case 'junit':
-      return (await import('../../report/junit.ts')).junitReporter
+      return (await import('../../report/junit.ts')).createJunitReporter()
     case 'html':
-      return (await import('../../report/html/index.ts')).htmlReporter
+      return (await import('../../report/html/index.ts')).createHtmlReporter()
   }
 }
 
@@ -100,7 +94,7 @@ async function createPrettyReporter(
   isForScreen: boolean,
   { isQuiet, scope }: PrinterOptions,
   io: Io,
-): Promise<LiveReporter> {
+): Promise<Reporter> {
   const place = isForScreen ? { width: toWidth(io), paint: await toPaint(io) } : { width: 80, paint: PLAIN }
   const options: PrettyOptions = { ...place, ...(scope !== undefined && { scope }) }
   const toShown = (result: Result): Result => (isQuiet ? withErrorsOnly(result) : result)

@@ -7,7 +7,7 @@ import { complain, complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import { createProgress } from '../progress.ts'
 import type { Baseline } from './baseline.ts'
-import { checkAll, type Found } from './check-all.ts'
+import { checkAll } from './check-all.ts'
 import { printWarningCount, toExitCode } from './exit-code.ts'
 import { findInputs, type Inputs, keepChanged } from './inputs.ts'
 import type { CheckOptions, CheckSettings } from './options.ts'
@@ -15,7 +15,7 @@ import { createProblemLog, type ProblemLog } from './problem-log.ts'
 import { createPrinter, type Printer } from './reporters.ts'
 import type { Run } from './targets.ts'
 import { createTaskMaker } from './task.ts'
-import { openWantedBaseline, printBaselineChange, writeWantedBaseline } from './wanted-baseline.ts'
+import { createWantedBaseline, openWantedBaseline, printBaselineChange } from './wanted-baseline.ts'
 
 export async function runCheck(
   given: readonly string[],
@@ -44,24 +44,23 @@ export async function runCheck(
   const log = createProblemLog(hasLines, io)
   const tasks = createTaskMaker(io, options, log.config)
   const progress = createProgress(io, inputs.files.length)
-  const isHeld = options.writeBaseline || printers.some(({ isWhole }) => isWhole)
-  const held: Found[] = []
+  const newBaseline = await createWantedBaseline(options, io)
   let sum = NO_STORIES
   for await (const one of checkAll({ files: inputs.files, tasks, settings, options, io })) {
     progress.step(sum.stories + sum.failed, one?.result.path ?? '')
     if (one === undefined) continue
     const result = isChecked(one.result) ? keep(one.result, one.storyPath, { inputs, baseline, io }) : one.result
     sum = addStory(sum, result)
-    if (isHeld) held.push({ ...one, result })
+    if (isChecked(result)) newBaseline?.story(one.storyPath, result)
     log.turn(one.configProblems)
     print(result, { printers, log, hide: progress.hide })
+    if (io.stdout.isPending) await io.stdout.drained?.()
   }
   progress.end()
   log.end()
-  const results = held.map(({ result }) => result)
   const isBroken = inputs.problems.length > 0 || tasks.hasConfigErrors() || sum.failed > 0
-  const written = options.writeBaseline ? await writeWantedBaseline(held, options, io) : 0
-  const isPrinted = printers.map((printer) => printer.end(sum, results)).every(Boolean)
+  const written = newBaseline?.write() ?? 0
+  const isPrinted = printers.map((printer) => printer.end(sum)).every(Boolean)
   const hasGrown = printBaselineChange(baseline, options, io)
   if (isBroken || !isPrinted || written === 2) return 2
   if (options.writeBaseline) return 0

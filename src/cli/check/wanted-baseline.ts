@@ -1,12 +1,11 @@
 // The baseline of a run: opened, told of, written, where the options ask for it.
 
-import { isChecked } from '../../check/result.ts'
+import type { CheckedStory } from '../../check/result.ts'
 import type { Result } from '../../problem/index.ts'
 import { toCount } from '../../report/text.ts'
 import { complainOf, type ExitCode } from '../command.ts'
 import type { Io } from '../io.ts'
 import type { Baseline } from './baseline.ts'
-import type { Found } from './check-all.ts'
 import { type CheckOptions, toBaselineFile } from './options.ts'
 
 export async function openWantedBaseline(options: CheckOptions, io: Io): Promise<Result<Baseline> | undefined> {
@@ -15,20 +14,35 @@ export async function openWantedBaseline(options: CheckOptions, io: Io): Promise
   return openBaseline(options.baseline, io)
 }
 
-export async function writeWantedBaseline(found: readonly Found[], options: CheckOptions, io: Io): Promise<ExitCode> {
-  const { writeBaseline } = await import('./baseline.ts')
+interface NewBaseline {
+  story(storyPath: string, story: CheckedStory): void
+  write(): ExitCode
+}
+
+/** Undefined where none is to be written. */
+export async function createWantedBaseline(options: CheckOptions, io: Io): Promise<NewBaseline | undefined> {
+  if (!options.writeBaseline) return undefined
+  const { createNewBaseline } = await import('./baseline.ts')
   const file = toBaselineFile(options)
-  const stories = found.flatMap(({ storyPath, result }) => (isChecked(result) ? [[storyPath, result] as const] : []))
-  const written = writeBaseline(file, stories, io)
-  if (!written.ok) {
-    complainOf(io, written.problems)
-    return 2
+  const baseline = createNewBaseline(file, io)
+  let [stories, messages] = [0, 0]
+  return {
+    story(storyPath, story) {
+      stories++
+      messages += story.messages.length
+      baseline.story(storyPath, story)
+    },
+    write() {
+      const written = baseline.write()
+      if (!written.ok) {
+        complainOf(io, written.problems)
+        return 2
+      }
+      const allowed = `${toCount(messages, 'message')} of ${toCount(stories, 'story', 'stories')}`
+      io.stderr.write(`${file} now allows ${allowed}.\n`)
+      return 0
+    },
   }
-  const messages = stories.reduce((sum, [, story]) => sum + story.messages.length, 0)
-  io.stderr.write(
-    `${file} now allows ${toCount(messages, 'message')} of ${toCount(stories.length, 'story', 'stories')}.\n`,
-  )
-  return 0
 }
 
 /** Whether there is more than the baseline allows. */

@@ -5,17 +5,23 @@ import { fail, type Problem, type Result, succeed, toProblem } from '../../probl
 import type { Io } from '../io.ts'
 import { toFileProblem, toShownPath } from './file-problem.ts'
 
-/** Keeps the file's permissions, and writes what a link leads to rather than the link. `shown` is for messages. */
+type Text = string | Uint8Array
+
+/**
+ * Keeps the file's permissions, and writes what a link leads to rather than the link. A long text may come in pieces.
+ * `shown` is for messages.
+ */
 export function writeTextFile(
   path: string,
-  text: string | Uint8Array,
+  text: Text | Iterable<Text>,
   io: Io,
   shown: string = path,
 ): Result<undefined> {
   let temporary: string | undefined
   try {
     if (isDevice(path, io)) {
-      io.fs.writeFileSync(path, text)
+      const device = io.fs.openSync(path, 'w')
+      writeAll(device, text, io)
       return succeed(undefined)
     }
     const target = toTarget(path, io)
@@ -91,14 +97,19 @@ function toTarget(path: string, io: Io): string {
 }
 
 /** On the disk before the rename, so that a power cut leaves the old file or the new one. */
-function writeThrough(path: string, text: string | Uint8Array, mode: number | undefined, io: Io): void {
+function writeThrough(path: string, text: Text | Iterable<Text>, mode: number | undefined, io: Io): void {
   const file = io.fs.openSync(path, 'wx', mode ?? 0o666)
-  try {
-    io.fs.writeFileSync(file, text)
-    io.fs.fsyncSync(file)
-  } finally {
-    io.fs.closeSync(file)
-  }
+  writeAll(file, text, io, () => io.fs.fsyncSync(file))
   // The mode of `openSync` is cut by the user's mask.
   if (mode !== undefined) io.fs.chmodSync(path, mode)
+}
+
+function writeAll(file: number, text: Text | Iterable<Text>, { fs }: Io, last = (): void => undefined): void {
+  const pieces = typeof text === 'string' || text instanceof Uint8Array ? [text] : text
+  try {
+    for (const piece of pieces) fs.writeFileSync(file, piece)
+    last()
+  } finally {
+    fs.closeSync(file)
+  }
 }

@@ -221,6 +221,24 @@ describe('several reports', () => {
   })
 })
 
+describe('a report that is written story by story', () => {
+  // Reference: JSON.stringify of the whole value (ECMA-262, 25.5.2), which nobody holds.
+  it.each(['json', 'sarif'])('is in %s the text of JSON.stringify', async (format) => {
+    for (const files of [FILES, ['good.md'], ['bad.md'], ['bad.md', 'good.md', 'a story & more.md']]) {
+      const { out } = await report(...files, '--format', format)
+      expect(out).toBe(`${JSON.stringify(JSON.parse(out), null, 2)}\n`)
+    }
+  })
+
+  it('names the first sequence, and all that could not be checked at the end', async () => {
+    const { out } = await report('bad.md', ...FILES, '--format', 'json')
+    const { files, failures, sequence } = JSON.parse(out)
+    expect(files.map(({ path }: { path: string }) => path)).toEqual(['a story & more.md', 'good.md'])
+    expect([sequence, failures.length]).toEqual([files[0].sequence, 1])
+    expect(JSON.parse((await report('bad.md', '--format', 'json')).out)).toMatchObject({ sequence: null, files: [] })
+  })
+})
+
 describe('what fails', () => {
   const warned = { 'warned.md': '---\nstep: pink-3\n---\n\nSid sat.\n\nSid sat.\n\nSid sat.\n\nSid sat.\n' }
   it('--max-warnings, --quiet and --fail-on', async () => {
