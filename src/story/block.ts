@@ -94,7 +94,6 @@ function addWord(value: string, from: number, shared: Shared, words: Word[], mar
   if (bare !== text) {
     end = value.lastIndexOf('.')
     addMarks('.', from + end, shared.map, marks)
-    while (isInvisible(value[end - 1] ?? '')) end--
   }
   words.push(toWord(bare, toForm(bare), from + start, from + end, shared))
 }

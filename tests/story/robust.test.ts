@@ -2,9 +2,11 @@
 
 import { describe, expect, it } from 'vitest'
 import type { ProblemCode } from '../../src/problem/index.ts'
-import { maxLength, readStory } from '../../src/story/index.ts'
+import { createHeldStory } from '../../src/story/held.ts'
+import { maxLength, readStory, type StoryOptions } from '../../src/story/index.ts'
 import { findForeignLanguage } from '../../src/story/language.ts'
 import { pageTexts, wordTexts } from './helpers.ts'
+import { toPlain } from './plain-story.ts'
 
 const codes = (source: string): ProblemCode[] => readStory(source).problems.map((it) => it.code)
 
@@ -120,6 +122,47 @@ describe('deep nesting', () => {
     ['joined letters among references', 'ﬁ&amp;'.repeat(n)],
   ])('of other kinds does not throw: %s', (_, source) => {
     expect(() => readStory(source)).not.toThrow()
+  })
+})
+
+/** Asks with so little stack left that the first answer is one that was just possible. */
+function askAtTheEndOfTheStack<Answer>(ask: () => Answer): Answer {
+  try {
+    return askAtTheEndOfTheStack(ask)
+  } catch {
+    return ask()
+  }
+}
+
+describe('a stack that is nearly used up, by the program that asks or by a parser that calls itself', () => {
+  const source = 'A *hen* sat.\n\n- a\n  > b\n\nA pig hid.'
+  const held = createHeldStory()
+
+  it.each([
+    ['of a story', readStory],
+    ['of a story that is held', held.read],
+  ])('is told and breaks nothing: %s', (_, read) => {
+    const whole = read(source)
+    expect(whole.problems).toEqual([])
+    const { problems, pages } = askAtTheEndOfTheStack(() => read(`${source}.`))
+    expect(pages).toEqual([])
+    expect(problems).toMatchObject([
+      { code: 'too-deep', place: { start: { offset: 0 }, end: { offset: source.length + 1 } } },
+    ])
+    expect(JSON.stringify(toPlain(read(source)))).toBe(JSON.stringify(toPlain(whole)))
+  })
+
+  it.each([
+    ['of a story', readStory],
+    ['of a story that is held', held.read],
+  ])('is no name for other failures, which are not hidden: %s', (_, read) => {
+    const broken: StoryOptions = Object.defineProperty({}, 'pages', {
+      get: () => {
+        throw new TypeError('a mistake of whoever asks')
+      },
+    })
+    expect(() => read(`${source}!`, broken)).toThrow(TypeError)
+    expect(read(`${source}!`).pages).toHaveLength(1)
   })
 })
 
