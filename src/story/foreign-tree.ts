@@ -7,7 +7,7 @@ import { parseEnglish } from './english.ts'
 import { withSingleLetters } from './ligatures.ts'
 import { createLines, type Lines } from './lines.ts'
 import { toStoryProblems } from './problems.ts'
-import { appendText, createTextMap, type TextMap, type TextMapBuilder } from './text-map.ts'
+import { appendText, createTextMap, type TextMap, type TextMapBuilder, toSourceEnd, toSourceStart } from './text-map.ts'
 import type { Block, Story } from './types.ts'
 
 /**
@@ -21,9 +21,8 @@ export function storyFromTree(root: Root, source: string): Story {
   const blocks: Block[] = []
   for (const printed of toParagraphMaps(root, lines)) {
     const map = withoutAddresses(withSingleLetters(printed))
-    const start = map.sources[0] ?? 0
-    const end = (map.sources.at(-1) ?? 0) + (map.widths.at(-1) ?? 0)
-    if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), { start, end }, 1))
+    const range = { start: toSourceStart(map, 0), end: toSourceEnd(map, map.text.length) }
+    if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), range, 1))
   }
   const [first] = blocks
   const pages = first ? [{ number: 1, start: first.start, end: blocks.at(-1)?.end ?? first.end, blocks }] : []

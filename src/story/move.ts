@@ -1,5 +1,6 @@
 // The same text in another place: what was read of it, with its places moved.
 
+import { isSame } from '../sorted.ts'
 import type { Inlines } from './inlines.ts'
 import type { HeadingPiece, Outline, TextPiece } from './outline.ts'
 import type { TextMap } from './text-map.ts'
@@ -94,9 +95,8 @@ export function isTwin(one: TextPiece | HeadingPiece, other: TextPiece | Heading
 function isSameMap(one: TextMap, other: TextMap, shift: number): boolean {
   return (
     one.text === other.text &&
-    one.starts.length === other.starts.length &&
-    one.starts.every((start, at) => start === other.starts[at]) &&
-    one.widths.every((width, at) => width === other.widths[at]) &&
+    isSame(one.starts, other.starts) &&
+    isSame(one.widths, other.widths) &&
     one.sources.every((source, at) => source + shift === other.sources[at])
   )
 }

@@ -224,6 +224,25 @@ describe('storyFromTree', () => {
     expect([blocks[0]?.start, blocks[0]?.end, story.pages[0]?.start, story.problems]).toEqual([0, 23, 0, []])
   })
 
+  it('has no block for what is only for the adult, or for nobody', () => {
+    const printed = 'Tam sat.\n\nhttps://tansy.org/hens\n\nMeg ran.'
+    const { pages, problems } = storyFromTree(new ParseEnglish().parse(printed), printed)
+    expect(pages[0]?.blocks.map((it) => printed.slice(it.start, it.end))).toEqual(['Tam sat.', 'Meg ran.'])
+    expect([pages[0]?.start, pages[0]?.end, problems]).toEqual([0, printed.length, []])
+    const only = 'www.tansy.org'
+    const told = storyFromTree(new ParseEnglish().parse(only), only)
+    expect([told.pages, told.problems.map((it) => it.code)]).toEqual([[], ['empty']])
+    expect(told.problems[0]?.place).toMatchObject({ start: { offset: 0 }, end: { offset: only.length } })
+  })
+
+  it('gives no word a place that ends before it starts, whatever another program wrote', () => {
+    const point = (offset: number) => ({ line: 1, column: offset + 1, offset })
+    const text = { type: 'TextNode' as const, value: 'hen', position: { start: point(4), end: point(1) } }
+    const sentence = { type: 'SentenceNode' as const, children: [{ type: 'WordNode' as const, children: [text] }] }
+    const [page] = storyFromTree({ type: 'RootNode', children: [sentence] }, 'A b hen').pages
+    expect(page?.blocks[0]?.sentences[0]?.words[0]).toMatchObject({ text: 'hen', start: 4, end: 4 })
+  })
+
   it('takes trees without offsets, without places, and without text', () => {
     const noOffsets = JSON.parse(
       JSON.stringify(new ParseEnglish().parse(text), (key, value) => (key === 'offset' ? undefined : value)),

@@ -69,6 +69,7 @@ const splits = [
   '12\\. Get a pan. | 123\\. Get an egg.',
   'a\\. Get a pan. | b\\. Get an egg.',
   'I sat. | 12. Get a pan.',
+  'Bus 12. | Get on.',
   'Go in. | It is 6.30 now.',
   // Initials of names, after a name, at the start of a sentence and in speech.
   'Look. | T. Hen ran.',

@@ -155,6 +155,34 @@ describe('marks', () => {
     expect(marks('Tam 👍🏽 👍👎 🇬🇧 ❤️🔥 ☀️☁️ ☀☀')).toEqual(['👍🏽', '👍', '👎', '🇬🇧', '❤️', '🔥', '☀️', '☁️', '☀☀'])
   })
 
+  // Reference: extended grapheme clusters of Unicode (UAX #29, UTS #51), as Intl.Segmenter cuts them. The first and last letters of flags and the
+  // first and last colours of skin, with what stands beside them in Unicode.
+  it.each([
+    ...[
+      '🇿🇦',
+      '🇦🇿',
+      '🇬🇧☀',
+      '☀🇬🇧',
+      '🇬🇧🐔',
+      '🐔🇬🇧',
+      '🇬🇧🏿',
+      '🇬🇧🈀',
+      '🈀🇬🇧',
+      '🇬🇧🅰',
+      '🅰🇬🇧',
+      '👍🏻👍🏿👎',
+      '👍🏼☀️',
+      '👍🏺',
+      '🐔🐀',
+    ],
+    ...['👩‍🌾', '👩🏽‍🚒🐓', '🏳️‍🌈🏴', '❤️‍🔥☀', '☀️❤️', '🐻‍❄️🐻', '✌🏿✌'],
+  ])('are the pictures that a reader sees: %s', (run) => {
+    const clusters = [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(run)].map((it) => it.segment)
+    expect(marks(`Tam ${run}`)).toEqual(clusters)
+    const found = sentencesOf(readStory(`Tam ${run}`)).flatMap((it) => it.marks)
+    expect(found.map(({ start, end }) => `Tam ${run}`.slice(start, end))).toEqual(clusters)
+  })
+
   it('are signs too, and dashes in a row', () => {
     expect(marks('10% of £5 + #7, 5° = a*b ~ c|d <')).toEqual(['%', '£', '+', '#', ',', '°', '=', '*', '~', '|', '<'])
     expect(marks('Tam.. .. sat –– at — 6---7')).toEqual(['..', '..', '–', '–', '—', '---'])
