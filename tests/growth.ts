@@ -20,6 +20,16 @@ export function expectLinear(work: (size: number) => unknown, size: number, name
   expect(times.long, name).toBeLessThan(Math.max(LEAST, times.short * 10))
 }
 
+/** `work` takes less than one part in so many of what the whole takes. */
+export function expectPart(work: () => unknown, whole: () => unknown, parts: number, name?: string): void {
+  const times = { work: Number.POSITIVE_INFINITY, whole: 0 }
+  for (let round = 0; round < ROUNDS && times.work * parts >= times.whole; round += 1) {
+    times.whole = best(whole)
+    times.work = best(work)
+  }
+  expect(times.work * parts, name).toBeLessThan(times.whole)
+}
+
 const best = (work: () => unknown): number => Math.min(...[1, 2, 3].map(() => time(work)))
 
 function time(work: () => unknown): number {

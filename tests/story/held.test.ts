@@ -2,10 +2,11 @@
 // against remark-parse.
 
 import fc from 'fast-check'
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { createHeldStory } from '../../src/story/held.ts'
 import { homesOf } from '../../src/story/held-pages.ts'
 import { readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
+import { expectPart } from '../growth.ts'
 import { applyEdit, session, trapSession } from './edits.ts'
 import { toPlain } from './plain-story.ts'
 
@@ -86,4 +87,39 @@ it('keeps the blocks that an edit does not touch, wherever they move', () => {
   const before = toHomes(held.read(source))
   const after = toHomes(held.read(applyEdit(source, { at: 0.5, cut: 0, put: 'x' })))
   expect(after.filter((block) => !before.includes(block))).toHaveLength(1)
+})
+
+describe('of a long story', () => {
+  const FRONT = '---\ntitle: Hens\n---\n\n'
+  const KINDS = [
+    (at: number) => `- a *hen* ${at}\n- a \`x\` pig`,
+    (at: number) => `Tam **sat** on hen ${at}.`,
+    (at: number) => `Meg ran to [a pond](x.png) ${at}.`,
+  ]
+  const blocks = Array.from({ length: 2000 }, (_, at) => KINDS[at % KINDS.length]?.(at) ?? '')
+  const long = `${FRONT}${blocks.join('\n\n')}\n`
+  const middle = long.length >> 1
+
+  it.each([
+    ['in the front matter', FRONT.indexOf('Hens')],
+    ['in the first block', FRONT.length + 4],
+    ['in the middle', middle],
+    ['between two blocks', long.indexOf('\n\n', middle) + 1],
+    ['in the last block', long.length - 2],
+  ])('an edit %s is read in a small part of the time that the whole takes', (_, at) => {
+    const held = createHeldStory()
+    held.read(long)
+    let version = long
+    const edit = () => {
+      version = `${version.slice(0, at)}x${version.slice(at)}`
+      held.read(version)
+    }
+    expectPart(edit, () => readStory(long), 3)
+    // Nothing is read again where nothing has changed.
+    expectPart(
+      () => held.read(version),
+      () => readStory(long),
+      30,
+    )
+  })
 })
