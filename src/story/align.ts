@@ -4,7 +4,6 @@ import { decodeString } from 'micromark-util-decode-string'
 import { appendText, type TextMapBuilder } from './text-map.ts'
 
 const reference = /&(?:#[xX][\da-fA-F]{1,6}|#\d{1,7}|[\da-zA-Z]{1,31});/y
-const escapable = /[!-/:-@[-`{-~]/
 
 /** The part of the source that a text node covers, and how many block quotes it stands in. */
 export interface Span {
@@ -41,7 +40,7 @@ interface Step {
 
 function nextStep(value: string, done: number, at: number, span: Span): Step {
   const { source, end } = span
-  const letter = value[done]
+  const letter = value.charAt(done)
   if (letter === '\n' || letter === '\r') return lineStep(value, done, at, span)
   if (at < end && source[at] === '&') {
     const text = decodeReference(source, at)
@@ -49,7 +48,7 @@ function nextStep(value: string, done: number, at: number, span: Span): Step {
       return { text, source: at, width: reference.lastIndex - at, used: text.length }
     }
   }
-  if (letter !== undefined && source[at] === '\\' && source[at + 1] === letter && escapable.test(letter)) {
+  if (source[at] === '\\' && source[at + 1] === letter) {
     return { text: letter, source: at, width: 2, used: 1 }
   }
   const run = literalRun(value, done, at, span)

@@ -31,6 +31,6 @@ export function toAsides(outline: Outline, cut: Cut, pages: readonly Page[]): Pi
     end,
   })
   const byPlace = (left: FoundNote, right: FoundNote): number => left.start - right.start
-  const notes = credits.length === 0 ? outline.notes : [...outline.notes, ...credits].sort(byPlace)
+  const notes = [...outline.notes, ...credits].sort(byPlace)
   return { pictures: outline.pictures.map(toPicture), notes: notes.map(toNote) }
 }

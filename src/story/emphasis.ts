@@ -10,11 +10,8 @@ export interface FoundEmphasis extends Range {
   readonly inside: Range
 }
 
-const NONE: readonly Emphasis[] = []
-
 /** Emphasis that holds no text (a picture, code) is left out. */
 export function placeEmphasis(found: readonly FoundEmphasis[], map: TextMap): readonly Emphasis[] {
-  if (found.length === 0) return NONE
   return found
     .map(({ kind, start, end, inside }) => ({
       kind,

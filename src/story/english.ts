@@ -1,6 +1,6 @@
 // Finds sentences and words with retext's English parser, set up for the text of early readers.
 
-import type { Paragraph } from 'nlcst'
+import type { Paragraph, Sentence } from 'nlcst'
 import { ParseEnglish } from 'parse-english'
 import { endsInTitle, mayKeepStop } from './abbreviations.ts'
 import type { Lines } from './lines.ts'
@@ -52,8 +52,7 @@ function parsePart(map: TextMap, from: number, to: number, lines?: Lines): Parag
 /** White space between sentences stands beside them, not in them. */
 function liftSpace(paragraph: Paragraph): void {
   const children: Paragraph['children'] = []
-  for (const sentence of paragraph.children) {
-    if (sentence.type !== 'SentenceNode') continue
+  for (const sentence of paragraph.children as Sentence[]) {
     const [first, second] = sentence.children
     if (first?.type === 'WhiteSpaceNode') {
       children.push(first)

@@ -145,7 +145,7 @@ function countContainers(line: string): number {
     marker.lastIndex = at
     const found = marker.exec(line)
     if (!found) return count
-    if ((found[1]?.length ?? 0) >= maxIndent) return maxDepth + 1
+    if ((found[1] as string).length >= maxIndent) return maxDepth + 1
     count++
     at = marker.lastIndex
   }

@@ -5,7 +5,7 @@ import { isSame } from '../sorted.ts'
 import { moveBlock, toStanding } from './move.ts'
 import type { Home, WordCount } from './outline.ts'
 import { countWords, makeBlock, type PageMaker, type ReadPiece } from './read.ts'
-import type { Block, Page } from './types.ts'
+import type { Block, Page, Range } from './types.ts'
 
 /** What stands on a page, block by block. */
 export interface PageHomes {
@@ -50,14 +50,8 @@ class HeldPage implements Page {
     return { words, foreign }
   }
 
-  isSame({ number, start, end }: Omit<Page, 'blocks'>, homes: readonly Home[], starts: readonly number[]): boolean {
-    return (
-      number === this.number &&
-      start === this.start &&
-      end === this.end &&
-      isSame(homes, this.#homes) &&
-      isSame(starts, this.#starts)
-    )
+  isSame({ start, end }: Range, homes: readonly Home[], starts: readonly number[]): boolean {
+    return start === this.start && end === this.end && isSame(homes, this.#homes) && isSame(starts, this.#starts)
   }
 }
 

@@ -90,7 +90,7 @@ function readAnew(held: Held, passed: Passed, change: Change): Held {
  * the part that is touched is cut again.
  */
 const countUntouched = (parts: readonly Range[], { start }: Change): number =>
-  Math.max(0, findLastIndex(parts.length, (at) => (parts[at]?.start ?? 0) <= start) - 1)
+  Math.max(0, findLastIndex(parts.length, (at) => (parts[at] as Range).start <= start) - 1)
 
 /**
  * Cuts parts until one begins where one began before, past the edit: how the rest is cut depends on nothing that stands
@@ -114,7 +114,7 @@ function cutUntilKnown(
 }
 
 function findPartAt(parts: readonly Range[], start: number): number {
-  const at = findLastIndex(parts.length, (index) => (parts[index]?.start ?? 0) <= start)
+  const at = findLastIndex(parts.length, (index) => (parts[index] as Range).start <= start)
   return parts[at]?.start === start ? at : -1
 }
 

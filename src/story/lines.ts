@@ -17,7 +17,7 @@ export interface Lines {
   toOffset(line: number, column: number): number
 }
 
-const lineEnd = /\r\n|\n|\r/g
+const lineEnd = /\r\n?|\n/g
 
 /**
  * Index the lines of a source once, when first asked for, so that each look-up is a short search.
@@ -27,25 +27,14 @@ const lineEnd = /\r\n|\n|\r/g
 export function createLines(source: string): Lines {
   let found: readonly number[] | undefined
   const toStarts = (): readonly number[] => (found ??= toLineStarts(source))
-  // Look-ups mostly come in order of place, so the line found last is tried first.
-  let last = 0
-
-  function findLine(starts: readonly number[], offset: number): number {
-    const start = starts[last] ?? 0
-    const next = starts[last + 1] ?? Number.POSITIVE_INFINITY
-    if (offset >= start && offset < next) return last
-    if (offset >= next && offset < (starts[last + 2] ?? Number.POSITIVE_INFINITY)) return last + 1
-    return searchLine(starts, offset)
-  }
-
   return {
     get count() {
       return toStarts().length
     },
     toPoint(offset) {
       const starts = toStarts()
-      last = findLine(starts, offset)
-      return { line: last + 1, column: Math.max(0, Math.min(offset, source.length) - (starts[last] ?? 0)) + 1 }
+      const line = findLine(starts, offset)
+      return { line: line + 1, column: Math.max(0, Math.min(offset, source.length) - (starts[line] as number)) + 1 }
     },
     toOffset(line, column) {
       const starts = toStarts()
@@ -58,15 +47,12 @@ export function createLines(source: string): Lines {
 
 function toLineStarts(source: string): number[] {
   const starts = [source.startsWith('\uFEFF') ? 1 : 0]
-  if (!source.includes('\r')) {
-    for (let at = source.indexOf('\n'); at !== -1; at = source.indexOf('\n', at + 1)) starts.push(at + 1)
-    return starts
-  }
-  for (const match of source.matchAll(lineEnd)) starts.push(match.index + match[0].length)
+  lineEnd.lastIndex = 0
+  while (lineEnd.test(source)) starts.push(lineEnd.lastIndex)
   return starts
 }
 
-const searchLine = (starts: readonly number[], offset: number): number =>
+const findLine = (starts: readonly number[], offset: number): number =>
   Math.max(
     0,
     findLastIndex(starts.length, (at) => (starts[at] as number) <= offset),

@@ -1,6 +1,6 @@
 // Mends sentences that the parser merged or parted wrongly for the text of early readers.
 
-import type { Paragraph, Sentence, SentenceContent } from 'nlcst'
+import type { Paragraph, Sentence, SentenceContent, Word } from 'nlcst'
 import { toStopKind } from './abbreviations.ts'
 import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './mend-words.ts'
 
@@ -21,7 +21,7 @@ export function mendParagraph(paragraph: Paragraph): void {
       else if (isDash(tokens[last + 2])) ends.delete(last)
       index = last
     } else if (token?.type === 'WordNode' && keepsStop(token)) {
-      if (endsAtKeptStop(tokens, index)) ends.add(index)
+      if (endsAtKeptStop(token, tokens.slice(index + 1))) ends.add(index)
       else ends.delete(skipClosers(tokens, index))
     }
   }
@@ -84,13 +84,13 @@ function isFullStop(node: SentenceContent): node is Extract<SentenceContent, { t
 }
 
 /** Whether a word has kept its full stop: `Mr.` */
-function keepsStop(word: Extract<SentenceContent, { type: 'WordNode' }>): boolean {
+function keepsStop(word: Word): boolean {
   const last = word.children.at(-1)
   return last !== undefined && 'value' in last && last.value === '.'
 }
 
 function joinsStop(
-  word: Extract<SentenceContent, { type: 'WordNode' }>,
+  word: Word,
   before: readonly SentenceContent[],
   all: readonly SentenceContent[],
   index: number,
@@ -128,9 +128,8 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
   const word = isDash(next) ? tokens.slice(at + 1).find((it) => it.type !== 'WhiteSpaceNode') : next
   const isLower = word?.type === 'WordNode' && /^['’]?\p{Ll}/u.test(toWordText(word))
   if (isGlued) return next.type === 'WordNode' && !isLower
-  const node = tokens[index]
   // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam`, `“Stop!” – said Tam` and `Stop! said Tam` are one.
-  if (isLower) return last === index && node !== undefined && isFullStop(node)
+  if (isLower) return last === index && isFullStop(tokens[index] as SentenceContent)
   return !('value' in next && (next.value === ',' || next.value === ';'))
 }
 
@@ -146,14 +145,11 @@ function isCount(tokens: readonly SentenceContent[], index: number, ends: Set<nu
   return at < 0 || ends.has(at)
 }
 
-function endsAtKeptStop(tokens: readonly SentenceContent[], index: number): boolean {
-  const word = tokens[index]
-  if (word?.type !== 'WordNode') return false
-  const text = toWordText(word)
-  if (toStopKind(text.slice(0, -1)) !== 'tail') return false
-  const next = tokens
-    .slice(index + 1)
-    .find((it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)))
+function endsAtKeptStop(word: Word, behind: readonly SentenceContent[]): boolean {
+  if (toStopKind(toWordText(word).slice(0, -1)) !== 'tail') return false
+  const next = behind.find(
+    (it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)),
+  )
   return next?.type === 'WordNode' && !/^['’]?\p{Ll}/u.test(toWordText(next))
 }
 

@@ -50,7 +50,7 @@ export function moveBlock(home: Block, shift: number, page: number): Block {
       sentences ??= moveSentences(home, block, shift, page)
       return sentences
     },
-    emphasis: home.emphasis.length === 0 ? home.emphasis : home.emphasis.map((one) => moveRange(one, shift)),
+    emphasis: home.emphasis.map((one) => moveRange(one, shift)),
     toSource: (offset) => home.toSource(offset) + shift,
     start: home.start + shift,
     end: home.end + shift,
@@ -59,10 +59,10 @@ export function moveBlock(home: Block, shift: number, page: number): Block {
 }
 
 function moveSentences(home: Block, block: Block, shift: number, page: number): readonly Sentence[] {
-  const homeToSource = home.sentences.find(({ words }) => words.length > 0)?.words[0]?.toSource
+  const first = home.sentences.find(({ words }) => words.length > 0)?.words[0]
   // One method for all words of a block, as in the block that was read.
   function toSource(this: Word, from: number, to: number): Range {
-    return moveRange(homeToSource?.call(this, from, to) ?? this, shift)
+    return moveRange((first as Word).toSource.call(this, from, to), shift)
   }
   return home.sentences.map((sentence) => ({
     ...moveRange(sentence, shift),

@@ -27,10 +27,10 @@ export function cutPages(all: readonly Piece[], pages: StoryOptions['pages'] = '
   const pieces = all.slice(0, creditsAt)
   const title = findTitle(pieces)
   const isBreak = toBreakTest(pieces, title, pages)
-  const sections: Section[] = [{ lead: undefined, pieces: [] }]
+  const sections: [Section, ...Section[]] = [{ lead: undefined, pieces: [] }]
   for (const piece of pieces) {
     if (piece !== title && isBreak(piece)) sections.push({ lead: piece, pieces: [] })
-    if (piece.kind !== 'rule') sections.at(-1)?.pieces.push(piece)
+    if (piece.kind !== 'rule') (sections.at(-1) as Section).pieces.push(piece)
   }
   const cut = joinOuter(sections, title).map((it) => toPage(it, title))
   return { title, credits: all.slice(creditsAt), pages: cut }
@@ -76,9 +76,8 @@ function isHeading(piece: Piece, depth: number): boolean {
  * before a heading `Page 1`. After the last break, nothing at all is no page either. An empty page between two breaks
  * stays, so that the numbers match the book.
  */
-function joinOuter(sections: readonly Section[], title: HeadingPiece | undefined): Section[] {
+function joinOuter(sections: readonly [Section, ...Section[]], title: HeadingPiece | undefined): Section[] {
   const [first, second, ...others] = sections
-  if (!first) return []
   const hasText = first.pieces.some((it) => it !== title && isRead(it))
   const isCover = second?.lead?.kind === 'heading' && /^\s*(?:page\s*)?1\b/i.test(second.lead.map.text)
   const joined = second && { lead: second.lead, pieces: [...first.pieces, ...second.pieces] }

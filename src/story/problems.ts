@@ -26,15 +26,14 @@ const underline = /[\r\n][ \t]*(-+)[ \t]*$/
 /** A heading that Markdown makes of text above dashes; its writer may have meant a new page. */
 export function findDashes(source: string, start: number, end: number): Oddity | undefined {
   const found = underline.exec(source.slice(start, end))
-  const dashes = found?.[1]
-  if (found === null || dashes === undefined) return undefined
+  if (found === null) return undefined
   const from = start + found.index + found[0].indexOf('-')
   return {
     code: 'dashes-below-text',
     message:
       'This line of dashes makes a heading of the text above it, not a new page. Leave a blank line before it. For a heading, write `##` before the text.',
     start: from,
-    end: from + dashes.length,
+    end: from + (found[1] as string).length,
   }
 }
 

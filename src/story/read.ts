@@ -134,8 +134,7 @@ function findTextProblems(source: string, pages: readonly Page[], { count }: Pag
   const language = findForeignLanguage(() => toFirstWords(pages), { words, foreign })
   if (language === undefined) return []
   const blocks = pages.flatMap((page) => page.blocks)
-  const start = blocks[0]?.start ?? 0
-  const end = blocks.at(-1)?.end ?? start
+  const [{ start }, { end }] = [blocks[0] as Block, blocks.at(-1) as Block]
   return [{ code: 'other-language', message: `This looks like ${language}, not English.`, start, end }]
 }
 

@@ -34,7 +34,7 @@ export function replaceText(map: TextMap, replacements: Iterable<Replacement>): 
     copyTo(start)
     append(start, end, text)
     done = end
-    while ((map.starts[segment + 1] ?? map.text.length) <= done && segment < map.starts.length - 1) segment++
+    while ((map.starts[segment + 1] ?? Number.POSITIVE_INFINITY) <= done) segment++
   }
   copyTo(map.text.length)
   return result

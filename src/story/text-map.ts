@@ -44,10 +44,11 @@ export function appendText(map: TextMapBuilder, text: string, source: number, wi
 
 /** The source offset at which the letter at `offset` of the text starts; past the text, where its last letter ends. */
 export function toSourceStart(map: TextMap, offset: number): number {
+  if (offset <= 0) return map.sources[0] ?? 0
   if (offset >= map.text.length) return toSourceEnd(map, map.text.length)
   const index = findSegment(map, offset)
   const source = map.sources[index] ?? 0
-  return isLiteralSegment(map, index) ? source + Math.max(0, offset) - (map.starts[index] ?? 0) : source
+  return isLiteralSegment(map, index) ? source + offset - (map.starts[index] ?? 0) : source
 }
 
 /** The source offset at which the letter before `offset` of the text ends. */
@@ -78,8 +79,5 @@ export function toTextOffset(map: TextMap, source: number): number {
 function findSegment(map: TextMap, offset: number): number {
   // Most blocks are one piece, and this is asked twice for each word.
   if (map.starts.length === 1) return 0
-  return Math.max(
-    0,
-    findLastIndex(map.starts.length, (at) => (map.starts[at] ?? 0) <= offset),
-  )
+  return findLastIndex(map.starts.length, (at) => (map.starts[at] ?? 0) <= offset)
 }

@@ -96,7 +96,7 @@ describe('of a long story', () => {
     (at: number) => `Tam **sat** on hen ${at}.`,
     (at: number) => `Meg ran to [a pond](x.png) ${at}.`,
   ]
-  const blocks = Array.from({ length: 2000 }, (_, at) => KINDS[at % KINDS.length]?.(at) ?? '')
+  const blocks = Array.from({ length: 400 }, (_, at) => KINDS[at % KINDS.length]?.(at) ?? '')
   const long = `${FRONT}${blocks.join('\n\n')}\n`
   const middle = long.length >> 1
 
