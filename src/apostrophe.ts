@@ -1,5 +1,7 @@
 // Apostrophes: one set of characters for the whole program, and the straight one that all tables hold.
 
+import { isPlainText } from './letter-kinds.ts'
+
 /** Straight, curly either way as word processors set it, and the letter that Unicode has for it (U+02BC). */
 export const APOSTROPHES = "'’‘ʼ"
 
@@ -19,4 +21,5 @@ export const findApostrophe = (word: string): number => word.search(ANY)
 export const hasApostrophe = (word: string): boolean => ANY.test(word)
 
 /** The letters of a word, without its apostrophes: Unicode counts U+02BC among the letters. */
-export const toLetters = (word: string): readonly string[] => toStraight(word).match(/\p{L}/gu) ?? []
+export const toLetters = (word: string): readonly string[] =>
+  toStraight(word).match(isPlainText(word) ? /[A-Za-z]/g : /\p{L}/gu) ?? []

@@ -43,7 +43,15 @@ const arrows = imports
   .filter(({ from, to }) => from !== to)
 
 /** Every room may import these; see DEVELOPERS.md. */
-const GROUND: ReadonlySet<string> = new Set(['apostrophe', 'edits', 'files', 'nearest', 'problem', 'sorted'])
+const GROUND: ReadonlySet<string> = new Set([
+  'apostrophe',
+  'edits',
+  'files',
+  'letter-kinds',
+  'nearest',
+  'problem',
+  'sorted',
+])
 
 interface Room {
   readonly name: string

@@ -1,10 +1,11 @@
 // A word is not in the dictionary, so its sounds are a guess from its letters.
 
+import { hasCapital } from '../../src/letter-kinds.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
-import { hasCapital, toBareName } from '../../src/usage/likely-names.ts'
+import { toBareName } from '../../src/usage/likely-names.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({

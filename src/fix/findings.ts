@@ -1,8 +1,9 @@
 // The words of a checked story that a person may want to change, one by one.
 
+import { hasCapital } from '../letter-kinds.ts'
 import type { Message } from '../lint/types.ts'
 import type { Lines, Range, Story } from '../story/index.ts'
-import { hasCapital, toBareName } from '../usage/likely-names.ts'
+import { toBareName } from '../usage/likely-names.ts'
 import type { Edit } from './edit.ts'
 import { createSlots, type Slot, takeOut } from './put-in.ts'
 

@@ -1,8 +1,9 @@
 // All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
 
+import { hasCapital } from '../letter-kinds.ts'
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
-import { hasCapital, isAllCapitals, toBareName } from '../usage/likely-names.ts'
+import { isAllCapitals, toBareName } from '../usage/likely-names.ts'
 import { findAbbreviation, isContraction, type Reason } from '../verdict/index.ts'
 import { isCapitalWord } from './capital-words.ts'
 import { createNameTest } from './shared-judge.ts'

@@ -16,12 +16,25 @@ const IZE = /^(\p{L}{3,}[^s\P{L}])iz(e|es|ed|er|ers|ing|ation|ations)$/u
 const toPairs = (written: string) =>
   written.split(' ').map((pair) => pair.split('/') as [american: string, british: string])
 
-const BRITISH = new Map(
-  toPairs(PAIRS).flatMap(([american, british]) =>
-    ENDINGS.map((ending) => [join(american, ending), join(british, ending)] as const),
-  ),
-)
-const AMERICAN = new Map([...BRITISH].map(([american, british]) => [british, american]))
+interface Pairs {
+  readonly british: ReadonlyMap<string, string>
+  readonly american: ReadonlySet<string>
+}
+
+let pairs: Pairs | undefined
+
+/** British words by American ones and all British ones; made when they are first asked for, since most checks never do. */
+function openPairs(): Pairs {
+  if (pairs !== undefined) return pairs
+  const british = new Map(
+    toPairs(PAIRS).flatMap(([american, british]) =>
+      ENDINGS.map((ending) => [join(american, ending), join(british, ending)] as const),
+    ),
+  )
+  pairs = { british, american: new Set(british.values()) }
+  return pairs
+}
+
 const ONLY_AMERICAN = new Map(toPairs(WORDS))
 const ONLY_BRITISH = new Set(['aluminium', 'maths', 'mum', 'mummy', 'nappy'])
 
@@ -32,7 +45,7 @@ function join(word: string, ending: string): string {
 
 /** How an American word is written in Britain, where it is said alike; undefined where it is written the same. */
 export function toBritish(word: string): string | undefined {
-  const known = BRITISH.get(word)
+  const known = openPairs().british.get(word)
   if (known !== undefined) return known
   const [, stem, ending] = DOUBLED.exec(word) ?? []
   if (stem !== undefined) return `${stem}l${ending}`
@@ -43,5 +56,5 @@ export function toBritish(word: string): string | undefined {
 export function isForeignSpelling(word: string, accent: 'general-american' | 'southern-british'): boolean {
   const plain = word.toLowerCase()
   if (accent === 'southern-british') return ONLY_AMERICAN.has(plain) || toBritish(plain) !== undefined
-  return ONLY_BRITISH.has(plain) || AMERICAN.has(plain)
+  return ONLY_BRITISH.has(plain) || openPairs().american.has(plain)
 }

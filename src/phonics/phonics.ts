@@ -1,6 +1,7 @@
 // The engine in one accent: any word as written → its careful pronunciations.
 
 import { hasApostrophe } from '../apostrophe.ts'
+import { isPlainText } from '../letter-kinds.ts'
 import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
 import type { Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
@@ -33,7 +34,6 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
   return { accent, heteronyms: lexicon.heteronyms, read, isListed }
 }
 
-const MARKS = /\p{M}/u
 const PLAIN = /^[A-Za-z'-]*$/
 
 /** The word in plain small letters, and where each of them stands in the word as written. */
@@ -43,7 +43,7 @@ function fold(word: string): { letters: string; places: readonly number[] } {
   const places: number[] = []
   for (let at = 0; at < word.length; at++) {
     const plain = (word[at] as string).normalize('NFD')[0]?.toLowerCase() ?? ''
-    if (MARKS.test(plain) || plain === '\u00ad') continue
+    if ((!isPlainText(plain) && /\p{M}/u.test(plain)) || plain === '\u00ad') continue
     letters += hasApostrophe(plain) ? "'" : /[‐‑–]/.test(plain) ? '-' : plain
     places.push(at)
   }
@@ -82,9 +82,11 @@ function readWord(
 
 /** Whether the sounds of a word as it is written are a mere guess: those of a name are sooner than those of a word. */
 export const isUnsure = (word: string, spelled: Spelled): boolean =>
-  spelled.unsure === true || isOfOtherLand(word, spelled) || (spelled.unsureAsName === true && CAPITAL.test(word))
+  spelled.unsure === true || isOfOtherLand(word, spelled) || (spelled.unsureAsName === true && hasOneCapital(word))
 
-const CAPITAL = /^\p{Lu}\P{Lu}+$/u
+/** `Meg`: the first letter alone. */
+const hasOneCapital = (word: string): boolean =>
+  isPlainText(word) ? /^[A-Z][^A-Z]+$/.test(word) : /^\p{Lu}\P{Lu}+$/u.test(word)
 
 /**
  * A letter with a mark says what no English letter tells, as in `Haşmet`, `Gül` and `Siré`; but `café` is in the dictionary and
@@ -92,7 +94,7 @@ const CAPITAL = /^\p{Lu}\P{Lu}+$/u
  */
 function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): boolean {
   const letters = word.normalize('NFD')
-  if (!/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
+  if (isPlainText(letters) || !/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
   const units = cuttings[0]?.raw.units ?? []
   const isShut = /e\u0301$/u.test(letters) && units.at(-1)?.phones.at(-1) !== 'EY'
   // Arturs with a mark: an s at the end is no English plural.

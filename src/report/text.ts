@@ -4,7 +4,7 @@ import { eastAsianWidth } from 'get-east-asian-width'
 
 /** Letters that are one column wide each: Latin with its accents, IPA, Greek, Cyrillic, and common punctuation. */
 const PLAIN = /^[\u0020-\u007e\u00a0-\u00ac\u00ae-\u02ff\u0370-\u0482\u048a-\u04ff\u2010-\u2027\u2030-\u205e]*$/
-const UNSEEN = /[\p{M}\p{Cf}\p{Cc}]/u
+const isUnseen = (character: string): boolean => /[\p{M}\p{Cf}\p{Cc}]/u.test(character)
 
 /**
  * Columns that a text takes on a terminal. The package string-width would cost a third of a short run: it builds an
@@ -13,7 +13,7 @@ const UNSEEN = /[\p{M}\p{Cf}\p{Cc}]/u
 export function toColumnCount(text: string): number {
   if (PLAIN.test(text)) return text.length
   let count = 0
-  for (const character of text) if (!UNSEEN.test(character)) count += eastAsianWidth(character.codePointAt(0) ?? 0)
+  for (const character of text) if (!isUnseen(character)) count += eastAsianWidth(character.codePointAt(0) ?? 0)
   return count
 }
 

@@ -40,7 +40,7 @@ export function toStopKind(value: string): StopKind {
   const lower = value.toLowerCase()
   if (leads.has(lower)) return 'title'
   if (tails.has(lower)) return 'tail'
-  if (/^\p{L}(?:\.\p{L})+$/u.test(value)) return 'initials'
+  if (value.includes('.') && /^\p{L}(?:\.\p{L})+$/u.test(value)) return 'initials'
   return /^[A-HJ-Z]$/.test(value) ? 'initial' : 'word'
 }
 

@@ -9,7 +9,8 @@ const hint = /:\/\/|@|www\./i
 const web = String.raw`(?:https?:\/\/|www\.)(?=[\p{L}\p{N}])[^\s<>"“”‘’«»—…]+`
 // The part before the @ has at most 64 letters, and a look at what stands before it keeps the search short.
 const mail = String.raw`(?:mailto:)?(?<![\p{L}\p{N}._%+-])[\p{L}\p{N}._%+-]{1,64}@(?:[\p{L}\p{N}-]{1,63}\.){1,8}\p{L}{2,63}`
-const address = new RegExp(String.raw`(?<![\p{L}\p{N}])${web}|${mail}`, 'giu')
+// Made where a text may hold one, since it takes longer to make than a story to ask.
+const toAddress = (): RegExp => new RegExp(String.raw`(?<![\p{L}\p{N}])${web}|${mail}`, 'giu')
 
 /** A block's text without its addresses. What is left out still parts the words on its two sides. */
 export function withoutAddresses(map: TextMap): TextMap {
@@ -30,7 +31,7 @@ export function stripAddresses(text: string): string {
 
 function* findAddresses(text: string): Generator<Replacement> {
   let done = 0
-  for (const { 0: found, index: start } of text.matchAll(address)) {
+  for (const { 0: found, index: start } of text.matchAll(toAddress())) {
     const end = start + toAddressLength(found)
     const isHeld = start > done && holders.has(`${text[start - 1]}${text[end]}`)
     yield isHeld ? { start: start - 1, end: end + 1, text: ' ' } : { start, end, text: ' ' }

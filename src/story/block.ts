@@ -2,6 +2,7 @@
 
 import type { Nodes, Paragraph, Sentence as SentenceNode } from 'nlcst'
 import { INNER_APOSTROPHES } from '../apostrophe.ts'
+import { hasLetterOrDigit, isPlainText } from '../letter-kinds.ts'
 import { isInvisible, toVisible } from './characters.ts'
 import { placeEmphasis } from './emphasis.ts'
 import type { Inlines } from './inlines.ts'
@@ -72,7 +73,7 @@ function toSentence(node: SentenceNode, from: number, to: number, block: Block, 
 }
 
 const plain = new RegExp(`^[A-Za-z${INNER_APOSTROPHES}-]*[A-Za-z]$`)
-const numeral = new RegExp(`^[${INNER_APOSTROPHES}]?\\p{N}`, 'u')
+const numeral = new RegExp(`^[${INNER_APOSTROPHES}]?\\d`)
 
 function addWord(value: string, from: number, shared: Shared, words: Word[], marks: Mark[]): void {
   if (plain.test(value)) {
@@ -83,7 +84,7 @@ function addWord(value: string, from: number, shared: Shared, words: Word[], mar
   // Mr.
   //   ^ a mark of its own for the child, though the parser keeps it in the word
   const bare = text.length > 1 && text.endsWith('.') ? text.slice(0, -1) : text
-  if (!/[\p{L}\p{N}]/u.test(bare)) {
+  if (!hasLetterOrDigit(bare)) {
     addMarks(value, from, shared.map, marks)
     return
   }
@@ -105,6 +106,8 @@ function toWord(text: string, form: Word['form'], from: number, to: number, shar
 
 function toForm(text: string): Word['form'] {
   if (numeral.test(text)) return 'numeral'
+  if (isPlainText(text)) return 'word'
+  if (new RegExp(`^[${INNER_APOSTROPHES}]?\\p{N}`, 'u').test(text)) return 'numeral'
   return /[^\p{Script=Latin}\p{Script=Common}\p{Script=Inherited}]/u.test(text) ? 'foreign' : 'word'
 }
 
@@ -124,6 +127,10 @@ function skipInvisible(text: string, wordStart: number, letters: number): number
   return at
 }
 
+/** All that Unicode counts as punctuation, which leaves out `$+<=>^`|~`. */
+const isPunctuation = (text: string): boolean =>
+  isPlainText(text) ? /^[!-#%-*,-/:;?@[-\]_{}‐-‧]+$/.test(text) : /^\p{P}+$/u.test(text)
+
 /** Runs stay whole where the run is the mark (`...`, `--`, an emoji); `!!` is two marks. */
 function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): void {
   if (value.length === 1 && !isInvisible(value)) {
@@ -131,7 +138,7 @@ function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): voi
     return
   }
   if (toVisible(value) === '') return
-  const isWhole = /^(?:\.+|-+|`+)$/.test(value) || !/^\p{P}+$/u.test(toVisible(value))
+  const isWhole = /^(?:\.+|-+|`+)$/.test(value) || !isPunctuation(toVisible(value))
   let at = from
   for (const part of isWhole ? [value] : value) {
     const start = toSourceStart(map, at)

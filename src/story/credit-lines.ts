@@ -1,5 +1,6 @@
 // Tells whether a line at the end of a book says who made it: `Written by Ann Bell. Pictures by Tom Hill.`
 
+import { hasLetterOrDigit } from '../letter-kinds.ts'
 import { stripAddresses } from './addresses.ts'
 
 /** `perhaps` may be story too, and is a credit only beside another line that surely is one. */
@@ -26,16 +27,14 @@ export function toCreditSign(text: string): CreditSign {
 
 // Tom T. Hen. All rights reserved.
 //           ^^ but not after an initial
-const sentenceEnd = /(?<=[.!?])(?<!(?<!\p{L})\p{Lu}\.)\s+(?=\p{Lu}|©)/u
+const toSentenceEnd = (): RegExp => /(?<=[.!?])(?<!(?<!\p{L})\p{Lu}\.)\s+(?=\p{Lu}|©)/u
 
 function toLineSign(line: string): CreditSign {
   const text = stripAddresses(line).trim()
-  if (!hasLetter.test(text)) return text === line ? 'perhaps' : 'sure'
+  if (!hasLetterOrDigit(text)) return text === line ? 'perhaps' : 'sure'
   const whole = toPartSign(text)
-  return whole === 'none' ? joinSigns(text.split(sentenceEnd).map(toPartSign)) : whole
+  return whole === 'none' ? joinSigns(text.split(toSentenceEnd()).map(toPartSign)) : whole
 }
-
-const hasLetter = /[\p{L}\p{N}]/u
 
 const notice =
   /^(?:\w+ ){0,4}(?:©|\(c\)\s*(?:\d|.*\d{4})|copyright\b.*\d{4})|^(?:all rights reserved|isbn\b)|^(?:cc0|cc[ -]by|creative commons)\b/i
@@ -50,18 +49,20 @@ function toPartSign(part: string): CreditSign {
 const maker =
   /^(?:(?:written|illustrated|drawn|photographed|designed|created|translated|adapted|edited|retold|published)(?: and \w+)?|(?:cover )?(?:story|words|text|pictures|illustrations|photos|photographs|drawings|art|artwork|design|layout)(?: and \w+)?) by:? /i
 // A name, and whatever follows it up to the first stop that is not an initial's.
-const nameFirst = /^\p{Lu}(?:[^.!?]|(?<=(?<!\p{L})\p{Lu})\.)*\.?$/u
+const startsWithName = (text: string): boolean => /^\p{Lu}(?:[^.!?]|(?<=(?<!\p{L})\p{Lu})\.)*\.?$/u.test(text)
 
 /** `Drawn by Old Ned and his hens`; but not `Drawn by the hens`. */
 function isMakerLine(part: string): boolean {
   const lead = maker.exec(part)?.[0]
-  return lead !== undefined && nameFirst.test(part.slice(lead.length))
+  return lead !== undefined && startsWithName(part.slice(lead.length))
 }
 
 const noName = String.raw`(?!(?:The|A|An|My|His|Her|Our|Your|Their|This|That|Its?)(?![\p{L}.]))`
 const nameWord = String.raw`${noName}(?:(?:\p{Lu}|Dr|Mrs?|Ms|St)\.|\p{Lu}[\p{L}'’-]*)`
 const fullName = `${nameWord}(?: (?:(?:al|bin|da|de|den|der|di|du|la|le|van|von) ){0,2}${nameWord})*`
-const names = new RegExp(String.raw`^${fullName}(?:(?:, | and | & )${fullName})*(?:,? \(?\d{4}\)?)?\.?$`, 'u')
+const names = String.raw`^${fullName}(?:(?:, | and | & )${fullName})*(?:,? \(?\d{4}\)?)?\.?$`
+// Made where a line may be a credit, since it takes longer to make than a story to ask.
+const areNames = (text: string): boolean => new RegExp(names, 'u').test(text)
 
 /** `Author: Ann`, `Text: Ann Bell`: what names a thing wants a longer name. */
 const personKey =
@@ -70,10 +71,10 @@ const thingKey = /^(?:by|illustrations?|photographs|photos|text): */i
 
 function toNameSign(part: string): CreditSign {
   const person = personKey.exec(part)?.[0]
-  if (person !== undefined) return names.test(part.slice(person.length)) ? 'sure' : 'none'
+  if (person !== undefined) return areNames(part.slice(person.length)) ? 'sure' : 'none'
   const lead = thingKey.exec(part)?.[0] ?? /^by /i.exec(part)?.[0]
   const value = part.slice(lead?.length)
-  if (lead === undefined || !value.includes(' ') || !names.test(value)) return 'none'
+  if (lead === undefined || !value.includes(' ') || !areNames(value)) return 'none'
   // `By Ann Bell` stands under a book, `By Big Ben.` may answer a question in it.
   return value.endsWith('.') ? 'perhaps' : 'sure'
 }

@@ -15,7 +15,11 @@ const longest = 6000
  * The parser's steps for sentences join words with the marks in them, and do nothing where there are none. They take a
  * third of its time.
  */
-const hasInnerMark = /['’&\-/@=_·‐‑‧\u00AD]|[.:?][\p{L}\p{M}\p{N}]/u
+function hasInnerMark(text: string): boolean {
+  if (/['’&\-/@=_·‐‑‧\u00AD]|[.:?][A-Za-z0-9]/.test(text)) return true
+  // What no plain text holds: a class of Unicode's takes long to make.
+  return /[.:?][^\0-\x7F\u2010-\u2027]/.test(text) && /[.:?][\p{L}\p{M}\p{N}]/u.test(text)
+}
 
 /** `The cat sat. Did it sit?`: each stop ends a sentence, and the parser's steps that join sentences change nothing. */
 const isPlain = /^[A-Za-z](?:[A-Za-z, ]|\n(?!\n)|[.!?](?=$|[ \n][A-Z]))*$/
@@ -41,7 +45,7 @@ function parsePart(map: TextMap, from: number, to: number, lines?: Lines): Parag
   const parser = new ParseEnglish()
   const text = map.text.slice(from, to)
   parser.tokenize = () => tokenize(map, from, to, lines)
-  if (!hasInnerMark.test(text)) parser.tokenizeSentencePlugins = []
+  if (!hasInnerMark(text)) parser.tokenizeSentencePlugins = []
   const isShort = isPlain.test(text) && !mayKeepStop(text)
   if (isShort) parser.tokenizeParagraphPlugins = [liftSpace]
   const paragraph = parser.tokenizeParagraph(text)

@@ -1,8 +1,7 @@
 // Finds text in a block of HTML: Markdown leaves it alone, and its writer may not know.
 
+import { hasLetterOrDigit } from '../letter-kinds.ts'
 import type { Range } from './types.ts'
-
-const hasLetter = /[\p{L}\p{N}]/u
 
 /** Where the text of a block of HTML stands, in its offsets; undefined where it has only tags, comments and code. */
 export function findHtmlText(html: string): Range | undefined {
@@ -11,7 +10,7 @@ export function findHtmlText(html: string): Range | undefined {
   for (let at = 0; at < html.length; ) {
     const next = findMarkup(html, at)
     const text = html.slice(at, next)
-    if (hasLetter.test(text)) {
+    if (hasLetterOrDigit(text)) {
       first ??= at + text.length - text.trimStart().length
       last = at + text.trimEnd().length
     }

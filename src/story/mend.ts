@@ -1,6 +1,7 @@
 // Mends sentences that the parser merged or parted wrongly for the text of early readers.
 
 import type { Paragraph, Sentence, SentenceContent, Word } from 'nlcst'
+import { isPlainText, startsWithCapital, startsWithSmall } from '../letter-kinds.ts'
 import { toStopKind } from './abbreviations.ts'
 import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './mend-words.ts'
 
@@ -100,8 +101,8 @@ function joinsStop(
   // Tom T. Hen, A. A. Hen: but `She got an A. Tam got a B.`
   const name = before.slice(0, -1).findLast((it) => it.type !== 'WhiteSpaceNode')
   const next = all.slice(index + 1, index + 3).find((it) => it.type === 'WordNode')
-  const isAfterName = name?.type !== 'WordNode' || /^\p{Lu}/u.test(toWordText(name))
-  return isAfterName && next?.type === 'WordNode' && /^\p{Lu}/u.test(toWordText(next))
+  const isAfterName = name?.type !== 'WordNode' || startsWithCapital(toWordText(name))
+  return isAfterName && next?.type === 'WordNode' && startsWithCapital(toWordText(next))
 }
 
 /** A single quote further on, after a mark, closes the one that may have opened here. */
@@ -126,7 +127,7 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
   if (!next || !tokens.slice(at, at + 50).some((it) => it.type === 'WordNode')) return false
   if (isCount(tokens, index, ends)) return false
   const word = isDash(next) ? tokens.slice(at + 1).find((it) => it.type !== 'WhiteSpaceNode') : next
-  const isLower = word?.type === 'WordNode' && /^['’]?\p{Ll}/u.test(toWordText(word))
+  const isLower = word?.type === 'WordNode' && isSmall(toWordText(word))
   if (isGlued) return next.type === 'WordNode' && !isLower
   // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam`, `“Stop!” – said Tam` and `Stop! said Tam` are one.
   if (isLower) return last === index && isFullStop(tokens[index] as SentenceContent)
@@ -135,11 +136,17 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
 
 const isDash = (node: SentenceContent | undefined): boolean => node?.type === 'PunctuationNode' && dash.test(node.value)
 
+/** `the`, `’tis` */
+const isSmall = (word: string): boolean => startsWithSmall(/^['’]/.test(word) ? word.slice(1) : word)
+
+const isNumberOrLetter = (word: string): boolean =>
+  isPlainText(word) ? /^(?:\d{1,3}|[a-z])$/.test(word) : /^\p{N}{1,3}$/u.test(word)
+
 // 1. Get a pan.
 // ^ the number of a step, not a sentence
 function isCount(tokens: readonly SentenceContent[], index: number, ends: Set<number>): boolean {
   const word = tokens[index - 1]
-  if (word?.type !== 'WordNode' || !/^(?:\p{N}{1,3}|[a-z])$/u.test(toWordText(word))) return false
+  if (word?.type !== 'WordNode' || !isNumberOrLetter(toWordText(word))) return false
   let at = index - 2
   while (tokens[at]?.type === 'WhiteSpaceNode') at--
   return at < 0 || ends.has(at)
@@ -150,7 +157,7 @@ function endsAtKeptStop(word: Word, behind: readonly SentenceContent[]): boolean
   const next = behind.find(
     (it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)),
   )
-  return next?.type === 'WordNode' && !/^['’]?\p{Ll}/u.test(toWordText(next))
+  return next?.type === 'WordNode' && !isSmall(toWordText(next))
 }
 
 function toSentences(tokens: readonly SentenceContent[], ends: ReadonlySet<number>): Paragraph['children'] {

@@ -1,6 +1,7 @@
 // Which part of the source goes when another word takes the place of one: its letters, and the emphasis that is all its own.
 
 import type { Nodes } from 'mdast'
+import { isPlainText } from '../letter-kinds.ts'
 import { parseMarkdown } from './parse.ts'
 import type { Range } from './types.ts'
 
@@ -16,7 +17,8 @@ interface Mark extends Range {
  */
 export type FindWordRange = (letters: Range) => Range | undefined
 
-const onlyLetters = /^[\p{L}\p{M}\p{N}'’-]+$/u
+const isOnlyLetters = (text: string): boolean =>
+  isPlainText(text) ? /^[A-Za-z0-9'’-]+$/.test(text) : /^[\p{L}\p{M}\p{N}'’-]+$/u.test(text)
 
 /**
  * `**sh**ee*p*` goes as a whole, of `**night**` the letters go, and `**The ni**ght` cannot give up its second word.
@@ -25,7 +27,7 @@ const onlyLetters = /^[\p{L}\p{M}\p{N}'’-]+$/u
 export function createWordRanges(source: string): FindWordRange {
   let marks: readonly Mark[] | undefined
   return (letters) => {
-    if (onlyLetters.test(source.slice(letters.start, letters.end))) return letters
+    if (isOnlyLetters(source.slice(letters.start, letters.end))) return letters
     marks ??= [...listMarks(source)]
     return widen(letters, marks, source)
   }

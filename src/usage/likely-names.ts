@@ -9,10 +9,6 @@ export function toBareName(text: string): string {
   return findOwner(text) ?? text
 }
 
-export function hasCapital(text: string): boolean {
-  return /\p{Lu}/u.test(text)
-}
-
 /** `STOP` and `A.M.`, but not `A` or `I`, whose one letter can open a sentence. */
 export function isAllCapitals(text: string): boolean {
   const letters = toLetters(text)

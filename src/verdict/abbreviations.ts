@@ -1,5 +1,7 @@
 // Words that are not said by their letters' sounds: `TV` by the names of its letters, `Mr` as the word it stands for.
+
 import { toStraight } from '../apostrophe.ts'
+import { startsWithCapital } from '../letter-kinds.ts'
 
 /** How it is said: by the names of all its letters, of its first letter alone (`X-ray`), or as another word. */
 export type Abbreviation =
@@ -43,11 +45,12 @@ export function findAbbreviation(word: string): Abbreviation | undefined {
   if (/^[a-z]+$/.test(word)) return findListed(word)
   const straight = toStraight(word)
   const bare = straight.replaceAll('.', '')
-  const plain = bare.replace(/(\p{Lu})'?s$/u, '$1')
+  const plain = withoutEnding(bare)
   // `Ms` first as it stands: it is no `M` with an ending.
   const listed = findListed(bare.toLowerCase()) ?? findListed(plain.toLowerCase())
   if (listed !== undefined) return listed
   if (isDotted(word) || isLettersOnly(plain)) return { kind: 'letters' }
+  if (!'-‐‑'.includes(word[1] ?? '.')) return undefined
   const [, letter, rest] = /^([B-HJ-NP-Zb-hj-np-z])[-‐‑](\p{L}{3,})$/u.exec(word) ?? []
   if (letter === undefined || rest?.[0]?.toLowerCase() === letter.toLowerCase()) return undefined
   return { kind: 'first letter', letter }
@@ -59,8 +62,14 @@ function findListed(small: string): Abbreviation | undefined {
   return LETTERS.has(small) ? { kind: 'letters' } : undefined
 }
 
+/** `TVs`, `TV's`: without what stands after a capital. */
+function withoutEnding(bare: string): string {
+  const stem = bare.endsWith("'s") ? bare.slice(0, -2) : bare.endsWith('s') ? bare.slice(0, -1) : ''
+  return startsWithCapital([...stem].at(-1) ?? '') ? stem : bare
+}
+
 /** `U.K.`, `a.m.` */
-const isDotted = (word: string): boolean => /^(?:\p{L}\.){2,}\p{L}?\.?$/u.test(word)
+const isDotted = (word: string): boolean => word.includes('.') && /^(?:\p{L}\.){2,}\p{L}?\.?$/u.test(word)
 
 /** Capitals without a vowel: `DVD`. */
 const isLettersOnly = (word: string): boolean =>

@@ -1,5 +1,6 @@
 // Where a word of the table of stand-ins can stand: conditions on the words around, each by its sign there.
 
+import { hasLetter } from '../letter-kinds.ts'
 import {
   DEGREES,
   endsClause,
@@ -149,7 +150,7 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   /** A name after it: `a man called Ben`. */
   nm: ({ before, after }, factsOf) =>
     factsOf(before.at(-1) ?? '')?.main === 'noun' &&
-    /\p{L}/u.test(after[0] ?? '') &&
+    hasLetter(after[0] ?? '') &&
     factsOf(after[0] ?? '')?.main === undefined,
   /** Opens its sentence, and what was done comes next: `Everybody ran`. */
   sp: ({ before, after }, factsOf) =>

@@ -1,6 +1,7 @@
 // Whether a sentence does without a word: it stays good English and says nearly the same. The table of stand-ins says so of a
 // word by `-`, with the condition under which it can go; adverbs in -ly that tell how something is done go by rule.
 
+import { hasLetter } from '../letter-kinds.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import { MASS } from './mass.ts'
 import type { StandIns } from './stand-ins.ts'
@@ -150,7 +151,7 @@ const LEAVES: Readonly<Record<string, Leave>> = {
   ij: ({ before, after }, factsOf) => {
     if (!before.every(isMark)) return false
     const [next = ''] = after
-    if (next === ',') return /\p{L}/u.test(after[1] ?? '')
+    if (next === ',') return hasLetter(after[1] ?? '')
     return SUBJECTS.has(next) || /^(?:can|do|don't|let|let's|look)$/.test(next) || factsOf(next)?.main === 'verb'
   },
   /** With a voice or a hand: `called out to him`. */

@@ -1,5 +1,6 @@
 // Whether a word can stand at a place by grammar alone: article, neighbours, and what has no plural and no `a`.
 
+import { hasLetter } from '../letter-kinds.ts'
 import { MASS } from './mass.ts'
 import {
   DETERMINERS,
@@ -33,7 +34,7 @@ const DONE =
 
 /** Whether the word and what follows say one thing together, so that no other word can take its part. */
 function isPhrase({ after }: Surroundings): boolean {
-  const end = after.findIndex((word) => !/\p{L}/u.test(word))
+  const end = after.findIndex((word) => !hasLetter(word))
   const near = after.slice(0, end < 0 ? 3 : Math.min(end, 3))
   return near.some(
     (word, at) =>

@@ -1,5 +1,6 @@
 // The words and marks around a word in its sentence, and what they say of the word's place there.
 
+import { hasLetterOrDigit } from '../letter-kinds.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 
 export interface Surroundings {
@@ -41,7 +42,7 @@ const LINKING = toSet(
 )
 const GLUE = toSet('a_bit all also always at_last even ever just never not now often only really soon still then')
 
-export const isMark = (token: string): boolean => !/[\p{L}\p{N}]/u.test(token)
+export const isMark = (token: string): boolean => !hasLetterOrDigit(token)
 
 export const prevOf = ({ before }: Surroundings): string | undefined => before.at(-1)
 export const nextOf = ({ after }: Surroundings): string | undefined => after[0]

@@ -1,5 +1,6 @@
 // How a sentence uses a word: as which part of speech, and in which inflected form.
 
+import { hasLetter, hasLetterOrDigit } from '../letter-kinds.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import { type Inflection, toBases } from './inflect.ts'
 import {
@@ -93,7 +94,7 @@ const isLet = ({ before }: Surroundings): boolean =>
 /** A form in -ed, and what it is done to or where to: `and hurried home`. */
 const isDoneTo = (word: string, next: string | undefined): boolean => /[^e]ed$/.test(word) && isAsked(next)
 
-const isOpening = (prev: string | undefined): boolean => prev === undefined || !/[\p{L}\p{N}]/u.test(prev)
+const isOpening = (prev: string | undefined): boolean => prev === undefined || !hasLetterOrDigit(prev)
 
 /** Nothing before it, or what joins a clause: `hurry up and take it`. */
 const mayOpen = (prev: string | undefined): boolean =>
@@ -126,7 +127,7 @@ function isGerund(word: string, place: Surroundings, factsOf: FactsOf): boolean 
 
 const isNamed = (word: string, factsOf: FactsOf): boolean => {
   const facts = factsOf(word)
-  return /\p{L}/u.test(word) && (facts === undefined || facts.main === undefined || facts.main === 'noun')
+  return hasLetter(word) && (facts === undefined || facts.main === undefined || facts.main === 'noun')
 }
 
 /** Whether a word opens what a describing word before it can describe. */
@@ -144,7 +145,7 @@ function toVerbUse(word: string, use: WordUse, place: Surroundings, factsOf: Fac
   if (use.inflection === 'past' && isLed) return { part: 'verb', inflection: 'participle' }
   // `Took his walk.`: what does it is not said, and a participle would look the same.
   const prev = prevOf(place)
-  if (use.inflection === 'past' && (prev === undefined || !/[\p{L}"”’']/u.test(prev))) return undefined
+  if (use.inflection === 'past' && (prev === undefined || !(hasLetter(prev) || /["”’']/.test(prev)))) return undefined
   // `the visiting queen`: it describes.
   if (prev !== undefined && DETERMINERS.has(prev) && prev !== 'that') return undefined
   const isTwofold = toBases(word).some(({ base, inflection }) => base === word && inflection === 'past')

@@ -1,12 +1,13 @@
 // What is known of each block of a story for as long as its text stays, and what is summed over all of them as blocks come
 // and go.
 
+import { hasCapital } from '../../letter-kinds.ts'
 import { isSame } from '../../sorted.ts'
 import type { PageHomes } from '../../story/held-pages.ts'
 import type { Home } from '../../story/outline.ts'
 import type { Block, Page, Sentence } from '../../story/types.ts'
 import { toUseName } from '../../usage/count.ts'
-import { addNameSigns, hasCapital, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
+import { addNameSigns, toBareName, toLikelyNames } from '../../usage/likely-names.ts'
 import { LOOK_BACK, sentencesBefore } from '../../usage/spoken-form.ts'
 import { toWordKey } from '../../verdict/index.ts'
 import type { StoryContext, StoryFigures } from '../types.ts'

@@ -1,5 +1,6 @@
 // Picks the form of a row that the evidence leaves, by phrase, by class and by topic, in that order of weight.
 
+import { startsWithCapital, startsWithSmall } from '../../letter-kinds.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
 import { findBefore, isName, type Place } from './place.ts'
@@ -45,7 +46,7 @@ export function findByCase(row: Heteronym, place: Place): string | undefined {
   const proper = row.forms.find((form) => form.written === 'capital')
   const written = place.written[place.index]
   if (!proper || written === undefined) return undefined
-  if (/^\p{Ll}/u.test(written)) return row.forms.find((form) => form !== proper)?.form
+  if (startsWithSmall(written)) return row.forms.find((form) => form !== proper)?.form
   if (isRareBeside(proper, place)) return undefined
   return isName(place, place.index) && !isTitle(place) ? proper.form : undefined
 }
@@ -62,7 +63,7 @@ export function isOpenName(row: Heteronym, place: Place): boolean {
 
 /** True where every long word has a capital, so that capitals say nothing. */
 function isTitle(place: Place): boolean {
-  return place.written.filter((word) => word.length > 3).every((word) => /^\p{Lu}/u.test(word))
+  return place.written.filter((word) => word.length > 3).every((word) => startsWithCapital(word))
 }
 
 function hasOneClass(row: Heteronym): boolean {

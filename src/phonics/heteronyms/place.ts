@@ -1,6 +1,7 @@
 // A word in its sentence, ready to be looked round from.
 
 import { toStraight } from '../../apostrophe.ts'
+import { hasLetterOrDigit, isCapitalised } from '../../letter-kinds.ts'
 import { ADVERBS } from './vocabulary.ts'
 
 /** The sentence in small letters with straight apostrophes, and where the word stands in it. */
@@ -20,7 +21,7 @@ export function toPlain(word: string): string {
 
 /** True for a mark of punctuation, and for the edge of the sentence. */
 export function isMark(word: string | undefined): boolean {
-  return word === undefined || !/[\p{L}\p{N}]/u.test(word)
+  return word === undefined || !hasLetterOrDigit(word)
 }
 
 /** True where a clause ends: at a mark or at the end of the sentence. */
@@ -57,5 +58,5 @@ export function findBefore(place: Place, n = 1): string | undefined {
 /** True where the word at `at` is written with a capital that a sentence start does not explain. */
 export function isName(place: Place, at: number): boolean {
   const word = place.written[at]
-  return at > 0 && word !== undefined && /^\p{Lu}\p{Ll}/u.test(word) && !isMark(place.words[at - 1])
+  return at > 0 && word !== undefined && isCapitalised(word) && !isMark(place.words[at - 1])
 }
