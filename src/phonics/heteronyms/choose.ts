@@ -5,7 +5,7 @@ import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
 import { findBefore, isName, type Place } from './place.ts'
 import type { Heteronym, HeteronymForm } from './types.ts'
-import { OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
+import { has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
 /** A phrase this long outweighs what the neighbours say about the class. */
 const LONG_PHRASE = 3
@@ -37,8 +37,9 @@ export function findUsual(row: Heteronym, place: Place): string | undefined {
 
 /** Before an object, or after what looks like a plural. */
 function couldBeVerb(place: Place): boolean {
-  const [before, after] = [findBefore(place) ?? '', place.words[place.index + 1] ?? '']
-  return OBJECT_STARTS.has(after) || (/[a-z]{2}[^s']s$/.test(before) && !PLURAL_DETERMINERS.has(before))
+  const before = findBefore(place)
+  if (has(OBJECT_STARTS, place.words[place.index + 1])) return true
+  return before !== undefined && /[a-z]{2}[^s']s$/.test(before) && !PLURAL_DETERMINERS.has(before)
 }
 
 /** The form that the capital shows: `polish` or `Polish`; undefined at the start of a sentence and in titles. */

@@ -2,7 +2,7 @@
 
 import type { Place } from './place.ts'
 import { isMark } from './place.ts'
-import { BE, CLAUSE_JOINS, HAVE, LET, MAKE, MODALS, PERCEIVE } from './vocabulary.ts'
+import { BE, CLAUSE_JOINS, HAVE, has, LET, MAKE, MODALS, PERCEIVE } from './vocabulary.ts'
 
 const HELPERS = [MODALS, HAVE, BE, LET, MAKE, PERCEIVE]
 
@@ -10,8 +10,8 @@ const HELPERS = [MODALS, HAVE, BE, LET, MAKE, PERCEIVE]
 export function hasHelper(place: Place): boolean {
   // The edge of the sentence is a mark.
   for (let at = place.index - 1; ; at--) {
-    const word = place.words[at] ?? ''
-    if (isMark(word) || CLAUSE_JOINS.has(word)) return false
-    if (HELPERS.some((group) => group.has(word))) return true
+    const word = place.words[at]
+    if (isMark(word) || has(CLAUSE_JOINS, word)) return false
+    if (HELPERS.some((group) => has(group, word))) return true
   }
 }

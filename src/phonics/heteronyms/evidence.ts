@@ -8,6 +8,7 @@ import { beforeIndex, findBefore, isEdge, isMark, isName } from './place.ts'
 import type { WordClass } from './types.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
 
 export type Classes = readonly WordClass[]
 type Clue = (place: Place, inflected: boolean) => Classes | undefined
@@ -15,7 +16,8 @@ type Clue = (place: Place, inflected: boolean) => Classes | undefined
 const NOMINAL: Classes = ['noun', 'adjective']
 const FINITE: Classes = ['verb', 'past']
 const PREDICATE: Classes = ['adjective', 'past']
-const has = (group: ReadonlySet<string>, word: string | undefined): boolean => word !== undefined && group.has(word)
+const ALL_THINGS: ReadonlySet<string> = new Set(['all', 'anything', 'everything', 'nothing', 'something'])
+const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
 
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 const infinitive: Clue = (place, inflected) => {
@@ -47,7 +49,7 @@ const helped: Clue = (place, inflected) => {
 
 /** `the floor and all objects`: no plural agrees with a verb in -s. */
 const every: Clue = (place, inflected) =>
-  inflected && /^(?:all|both)$/.test(place.words[place.index - 1] ?? '') ? NOMINAL : undefined
+  inflected && has(is.WHOLES, place.words[place.index - 1]) ? NOMINAL : undefined
 
 /** `Two record companies have it`: a number, then two nouns, then their verb. */
 const numbered: Clue = (place, inflected) => {
@@ -74,9 +76,7 @@ const letLong: Clue = (place, inflected) => {
 
 /** `all that lives`, `everything that objects`. */
 const relative: Clue = (place, inflected) =>
-  inflected && findBefore(place) === 'that' && /^(?:all|(?:any|every|no|some)thing)$/.test(findBefore(place, 2) ?? '')
-    ? ['verb']
-    : undefined
+  inflected && findBefore(place) === 'that' && has(ALL_THINGS, findBefore(place, 2)) ? ['verb'] : undefined
 
 /** `do you live`, `are they close`, `have we read`; `can Tam bow`, `did Meg and Sid read`. */
 const inversion: Clue = (place) => {
@@ -184,7 +184,7 @@ const order: Clue = (place, inflected) => {
 
 /** `scant progress has been made`: what stands before `has` or `is` is its subject. */
 const beforeSingular: Clue = (place, inflected) => {
-  const isSubject = !inflected && /^(?:has|is|was)(?:n't)?$/.test(place.words[place.index + 1] ?? '')
+  const isSubject = !inflected && has(SINGULAR_VERBS, place.words[place.index + 1])
   return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
 }
 
@@ -192,7 +192,7 @@ const beforeSingular: Clue = (place, inflected) => {
 const firstSubject: Clue = (place, inflected) => {
   if (!isMark(findBefore(place))) return undefined
   const after = place.words[place.index + 1]
-  if (inflected && findBefore(place) === undefined && isPast(after ?? '')) return ['noun']
+  if (inflected && findBefore(place) === undefined && isPast(after)) return ['noun']
   return has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after) ? ['noun'] : undefined
 }
 
@@ -208,7 +208,7 @@ const degree: Clue = (place) => (has(is.DEGREES, findBefore(place)) ? ['adjectiv
 
 /** `yelled insults at him`, `keeps records in it`: after a verb that has its tense, and before no object, stands a noun. */
 const afterVerb: Clue = (place, inflected) => {
-  const [before, after] = [findBefore(place) ?? '', place.words[place.index + 1]]
+  const [before, after] = [findBefore(place), place.words[place.index + 1]]
   if (!inflected || !(isPast(before) || isPresent(before))) return undefined
   return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
 }

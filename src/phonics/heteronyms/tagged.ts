@@ -9,6 +9,7 @@ import {
   CLAUSE_JOINS,
   DETERMINERS,
   HAVE,
+  has,
   MODALS,
   OBJECT_STARTS,
   PLURAL_DETERMINERS,
@@ -29,7 +30,7 @@ const DESCRIBING = ['Adjective', 'Determiner', 'Possessive', 'Preposition', 'Val
 const pluralSubject: Clue = (place, tags, inflected) => {
   const at = beforeIndex(place)
   if (inflected || !isThing(tags[at]) || !isPluralAt(place, tags, at)) return undefined
-  if (DESCRIBING_PLURALS.has(place.words[at] ?? '')) return undefined
+  if (has(DESCRIBING_PLURALS, place.words[at])) return undefined
   if (!opensClause(place, tags, at, ['Verb'])) return undefined
   const ownVerb = tags[place.index]?.has('Verb') && canFollowVerb(place, tags)
   return ownVerb || !hasOtherVerb(place, tags) ? ['verb', 'past'] : undefined
@@ -49,15 +50,15 @@ const question: Clue = (place, tags) => {
   if (!hasObject(place)) return undefined
   let at = place.index - 1
   while (at >= 0 && !tags[at]?.has('Verb') && !isMark(place.words[at])) at--
-  const opens = isMark(place.words[at - 1]) || CLAUSE_JOINS.has(place.words[at - 1] ?? '')
-  return at >= 0 && opens && MODALS.has(place.words[at] ?? '') ? ['verb'] : undefined
+  const opens = isMark(place.words[at - 1]) || has(CLAUSE_JOINS, place.words[at - 1])
+  return at >= 0 && opens && has(MODALS, place.words[at]) ? ['verb'] : undefined
 }
 
 /** `the dog contest`: a singular noun takes no bare verb, so the two are one thing, or the second is a past. */
 const compound: Clue = (place, tags, inflected) => {
   const at = beforeIndex(place)
   const isPair = isThing(tags[at]) && !isPluralAt(place, tags, at) && tags[place.index]?.has('Noun')
-  const led = DETERMINERS.has(place.words[at - 1] ?? '')
+  const led = has(DETERMINERS, place.words[at - 1])
   return !inflected && isPair && led && !hasHelper(place) && !hasObject(place) ? ['noun', 'past'] : undefined
 }
 
@@ -70,7 +71,7 @@ const NEEDS_NO_OBJECT = new Set(
 const joinedVerb: Clue = (place, tags, inflected) => {
   const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
   const isJoined = (join === 'and' || join === 'or') && tags[place.index - 2]?.has('Verb')
-  return !inflected && isJoined && (lead === 'to' || MODALS.has(lead ?? '')) ? ['verb'] : undefined
+  return !inflected && isJoined && (lead === 'to' || has(MODALS, lead)) ? ['verb'] : undefined
 }
 
 /** `of insurance contracts`, `by bank transfer`, `in our parish records`, `for a pay increase`, `of steady use`: led by a preposition. */
@@ -78,17 +79,17 @@ const led: Clue = (place, tags, inflected) => {
   const [before, after] = [beforeIndex(place), place.words[place.index + 1]]
   const isClosed =
     isEdge(after) ||
-    (PREPOSITIONS.has(after ?? '') && after !== 'with') ||
+    (has(PREPOSITIONS, after) && after !== 'with') ||
     after === 'only' ||
     after === 'or' ||
     after === 'to'
   if (!isClosed || before < 0 || (!isThing(tags[before]) && !tags[before]?.has('Adjective'))) return undefined
   let at = before
-  while (at >= 0 && isDescribing(tags[at]) && !PREPOSITIONS.has(place.words[at] ?? '')) at--
-  const isLed = DETERMINERS.has(place.words[at] ?? '') || PLURAL_DETERMINERS.has(place.words[at] ?? '')
-  const start = place.words[isLed ? at - 1 : at] ?? ''
-  if (!LEADS.has(start) || place.words[before] === start) return undefined
-  if (isLed && inflected && NEEDS_NO_OBJECT.has(place.words[place.index] ?? '')) return undefined
+  while (at >= 0 && isDescribing(tags[at]) && !has(PREPOSITIONS, place.words[at])) at--
+  const isLed = has(DETERMINERS, place.words[at]) || has(PLURAL_DETERMINERS, place.words[at])
+  const start = place.words[isLed ? at - 1 : at]
+  if (!has(LEADS, start) || place.words[before] === start) return undefined
+  if (isLed && inflected && has(NEEDS_NO_OBJECT, place.words[place.index])) return undefined
   return isLed && !inflected && isPluralAt(place, tags, before) ? undefined : ['noun']
 }
 
@@ -98,7 +99,7 @@ const isDescribing = (tags: ReadonlySet<string> | undefined): boolean =>
 /** `for storage and transport`, `great pain and torment`: joined to a bare thing that a preposition or an adjective leads. */
 const joined: Clue = (place, tags, inflected) => {
   const [lead, thing, and] = place.words.slice(Math.max(0, place.index - 3), place.index)
-  const isLed = LEADS.has(lead ?? '') || tags[place.index - 3]?.has('Adjective') === true
+  const isLed = has(LEADS, lead) || tags[place.index - 3]?.has('Adjective') === true
   const isJoined = and === 'and' && thing !== undefined && isThing(tags[place.index - 2]) && isLed
   if (!isJoined || !isEdge(place.words[place.index + 1]) || lead === 'to') return undefined
   return !inflected || isPluralAt(place, tags, place.index - 2) ? ['noun'] : undefined
@@ -113,15 +114,15 @@ const describedPlural: Clue = (place, tags, inflected) => {
 
 /** `Transfer rates are high`: first, before a thing that has its own verb. */
 const firstOfTwo: Clue = (place, tags, inflected) => {
-  const [after, verb] = [tags[place.index + 1], place.words[place.index + 2] ?? '']
+  const [after, verb] = [tags[place.index + 1], place.words[place.index + 2]]
   const isFirst = !inflected && isMark(place.words[place.index - 1]) && isThing(after)
-  return isFirst && (BE.has(verb) || HAVE.has(verb) || MODALS.has(verb)) ? ['noun', 'adjective'] : undefined
+  return isFirst && (has(BE, verb) || has(HAVE, verb) || has(MODALS, verb)) ? ['noun', 'adjective'] : undefined
 }
 
 /** `a clever dove sat`: described before, and the verb comes after. */
 const described: Clue = (place, tags) => {
   const at = beforeIndex(place)
-  const led = tags[at]?.has('Adjective') && DETERMINERS.has(place.words[at - 1] ?? '')
+  const led = tags[at]?.has('Adjective') && has(DETERMINERS, place.words[at - 1])
   return led && tags[place.index + 1]?.has('Verb') ? ['noun'] : undefined
 }
 
@@ -172,7 +173,7 @@ function isThing(tags: ReadonlySet<string> | undefined): boolean {
 
 /** True where the noun at `at` is plural, or the second of two joined by `and`. */
 function isPluralAt(place: Place, tags: Tags, at: number): boolean {
-  if (tags[at]?.has('Plural') || PLURALS.has(place.words[at] ?? '')) return true
+  if (tags[at]?.has('Plural') || has(PLURALS, place.words[at])) return true
   const joined = place.words.slice(Math.max(0, at - 3), at).includes('and')
   return joined && tags.slice(Math.max(0, at - 5), at - 1).some((tag) => tag.has('Noun'))
 }
@@ -180,15 +181,15 @@ function isPluralAt(place: Place, tags: Tags, at: number): boolean {
 /** True where none of the tags stands between the start of the clause and the noun at `at`, which is then its subject. */
 function opensClause(place: Place, tags: Tags, at: number, barred: readonly string[]): boolean {
   for (let i = at - 1; i >= 0; i--) {
-    const word = place.words[i] ?? ''
-    if (isMark(word) || CLAUSE_JOINS.has(word)) return true
+    const word = place.words[i]
+    if (isMark(word) || has(CLAUSE_JOINS, word)) return true
     if (barred.some((tag) => tags[i]?.has(tag))) return false
   }
   return true
 }
 
 function hasObject(place: Place): boolean {
-  return OBJECT_STARTS.has(place.words[place.index + 1] ?? '')
+  return has(OBJECT_STARTS, place.words[place.index + 1])
 }
 
 /** What can come after a verb: its object, a phrase, an adverb or the end, but no further verb. */

@@ -8,17 +8,19 @@ import { isMark } from './place.ts'
 import { isSpoken, withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { CLAUSE_JOINS, HAVE, MODALS } from './vocabulary.ts'
+import { CLAUSE_JOINS, HAVE, has, MODALS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
 const RELATIVES = new Set(['that', 'which', 'who', 'whose', 'what'])
+const STOPS = new Set(['.', '!', '?', ';', ':', '“', '”', '"'])
 const CONDITIONS = new Set(['when', 'whenever', 'if'])
-const LAST =
-  /^(night|week|year|month|summer|winter|spring|autumn|time|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/
-const EVERY =
-  /^(day|night|week|morning|evening|afternoon|time|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/
-const PLACES = /^(the|a|an|my|his|her|its|our|their|your|bed|school|town)$/
+const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
+/** `last night`, `every day`. */
+const LAST = new Set(['night', 'week', 'year', 'month', 'summer', 'winter', 'spring', 'autumn', 'time', ...WEEKDAYS])
+const EVERY = new Set(['day', 'night', 'week', 'morning', 'evening', 'afternoon', 'time', 'year', ...WEEKDAYS])
+/** `to the pond`, `to bed`: no verb. */
+const PLACES = new Set('the a an my his her its our their your bed school town'.split(' '))
 
 /** The tense that times and clauses of the sentence show; undefined where they show none, or both. */
 export function findTense(place: Place): Tense | undefined {
@@ -41,10 +43,10 @@ export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
   const before = place.words[place.index - 1]
   if (before !== 'and' && before !== 'then' && before !== 'or') return undefined
   for (let at = place.index - 2; at >= 0; at--) {
-    const word = place.words[at] ?? ''
-    if (RELATIVES.has(word) || HAVE.has(word) || /^[.!?;:“”"]$/.test(word)) return undefined
-    if (word === 'to' && PLACES.test(place.words[at + 1] ?? '')) continue
-    if (word === 'to' || MODALS.has(word)) return 'present'
+    const word = place.words[at]
+    if (has(RELATIVES, word) || has(HAVE, word) || has(STOPS, word)) return undefined
+    if (word === 'to' && has(PLACES, place.words[at + 1])) continue
+    if (word === 'to' || has(MODALS, word)) return 'present'
     if (isPast(word)) return 'past'
     const tag = tags?.[at]
     if (tag?.has('Verb') && !tag.has('Gerund') && !isTenseless(word)) return tag.has('PastTense') ? 'past' : 'present'
@@ -53,15 +55,13 @@ export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
 }
 
 function hasPastTime({ words }: Place): boolean {
-  return words.some(
-    (word, i) => word === 'yesterday' || word === 'ago' || (word === 'last' && LAST.test(words[i + 1] ?? '')),
-  )
+  return words.some((word, i) => word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, words[i + 1])))
 }
 
 function hasPresentTime({ words }: Place): boolean {
   return words.some((word, i) => {
     if (word === 'now') return isMark(words[i + 1])
-    return word === 'usually' || ((word === 'every' || word === 'each') && EVERY.test(words[i + 1] ?? ''))
+    return word === 'usually' || ((word === 'every' || word === 'each') && has(EVERY, words[i + 1]))
   })
 }
 

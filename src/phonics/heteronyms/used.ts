@@ -16,20 +16,19 @@ export function findUsed(place: Place): Used | undefined {
   const next = place.words[place.index + 2]
   if (place.words[place.index + 1] !== 'to') return 'verb'
   const before = findBefore(place)
-  if (before !== undefined && GROW.has(before)) return 'used-to'
-  if (before !== undefined && is.BE.has(before)) return isThing(next) ? 'used-to' : undefined
-  if (before !== undefined && is.HAVE.has(before)) return 'verb'
+  if (is.has(GROW, before)) return 'used-to'
+  if (is.has(is.BE, before)) return isThing(next) ? 'used-to' : undefined
+  if (is.has(is.HAVE, before)) return 'verb'
   // `are you used to it`
-  if (is.SUBJECTS.has(before ?? '') && is.BE.has(findBefore(place, 2) ?? ''))
-    return isThing(next) ? 'used-to' : undefined
-  if (before === 'there' || STATES.has(next ?? '')) return 'used-to'
+  if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
+  if (before === 'there' || is.has(STATES, next)) return 'used-to'
   return hasPlainSubject(place) ? 'used-to' : undefined
 }
 
 /** `is used to catch fish` against `is used to noise`: what the tagger says of the word after `to`. */
 export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
   const before = findBefore(place)
-  if (before === undefined || !is.BE.has(before)) return undefined
+  if (!is.has(is.BE, before)) return undefined
   const next = tags[place.index + 2]
   if (next?.has('Infinitive')) return 'verb'
   return next?.has('Noun') ? 'used-to' : undefined
@@ -44,11 +43,11 @@ function isThing(next: string | undefined): boolean {
 function hasPlainSubject(place: Place): boolean {
   let at = beforeIndex(place)
   const word = place.words[at]
-  if (word === undefined || isMark(word)) return false
-  if (JOINS.has(word)) return word === 'who'
-  const bare = is.SUBJECTS.has(word) || isName(place, at) || at === 0
-  if (!bare) while (at > 0 && is.ADJECTIVES.has(place.words[at - 1] ?? '')) at--
-  if (!bare && is.DETERMINERS.has(place.words[at - 1] ?? '')) at--
+  if (isMark(word)) return false
+  if (is.has(JOINS, word)) return word === 'who'
+  const bare = is.has(is.SUBJECTS, word) || isName(place, at) || at === 0
+  if (!bare) while (at > 0 && is.has(is.ADJECTIVES, place.words[at - 1])) at--
+  if (!bare && is.has(is.DETERMINERS, place.words[at - 1])) at--
   const edge = place.words[at - 1]
-  return edge === undefined || isMark(edge) || JOINS.has(edge)
+  return isMark(edge) || is.has(JOINS, edge)
 }

@@ -1,5 +1,7 @@
 // Verbs whose spelling shows their tense, so that they can date the verb next to them.
 
+import { has } from './vocabulary.ts'
+
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 const PAST = words(
@@ -16,14 +18,16 @@ const PRESENT = words(
 const BOTH = words('put let hit cut shut set hurt split spread cost bid burst beat quit shed read')
 const NOT_ED = words('indeed hundred naked wicked speed weed reed breed bleed greed sled shed shred')
 
-export function isPast(word: string): boolean {
-  return PAST.has(word) || (/[a-z]{2}ed$/.test(word) && !/^(.|..)eed$/.test(word) && !NOT_ED.has(word))
+export function isPast(word: string | undefined): boolean {
+  return (
+    word !== undefined && (PAST.has(word) || (/[a-z]{2}ed$/.test(word) && !/^..?eed$/.test(word) && !NOT_ED.has(word)))
+  )
 }
 
-export function isPresent(word: string): boolean {
-  return PRESENT.has(word)
+export function isPresent(word: string | undefined): boolean {
+  return has(PRESENT, word)
 }
 
-export function isTenseless(word: string): boolean {
-  return BOTH.has(word)
+export function isTenseless(word: string | undefined): boolean {
+  return has(BOTH, word)
 }

@@ -2,6 +2,9 @@
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
+/** Whether a word of the sentence is of a group; what stands beyond the edge of a sentence is of none. */
+export const has = (group: ReadonlySet<string | undefined>, word: string | undefined): boolean => group.has(word)
+
 /** Stand before a noun, or before an adjective and its noun, and before nothing else. */
 export const DETERMINERS = words('a an the my your his her its our their no every each another whose this any')
 /** Stand before a plural noun; before a verb they can be its subject, so they count for -s forms only. */
@@ -9,6 +12,7 @@ export const PLURAL_DETERMINERS = words(
   'the my your his her its our their these those some any no all both many few several more most other ' +
     'two three four five six seven eight nine ten twelve twenty hundred lots',
 )
+export const WHOLES = words('all both')
 export const POSSESSIVES = words('my your his her its our their')
 export const NUMBERS = words(
   'two three four five six seven eight nine ten eleven twelve twenty thirty fifty hundred thousand',
