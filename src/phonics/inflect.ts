@@ -8,6 +8,7 @@
 //   go + es     g o          →  g oe s          the e spells the vowel, as in `toe`
 
 import { isHiss, isVoiceless } from './arpabet.ts'
+import { endOf, firstEndOf, startOf } from './places.ts'
 import type { Change, RawPronunciation, RawUnit } from './raw.ts'
 import type { Span } from './types.ts'
 
@@ -140,7 +141,7 @@ function toCompared(units: readonly RawUnit[], ending: EndingLetters): readonly 
   const last = units.at(-1)
   if (last?.letters !== 'ng' || (ending !== 'er' && ending !== 'est')) return units
   if (!/^(?:long|strong|young)$/.test(units.map((unit) => unit.letters).join(''))) return units
-  const start = last.spans[0]?.[0] ?? 0
+  const start = startOf(last)
   return [
     ...units.slice(0, -1),
     { ...last, letters: 'n', spans: [[start, start + 1]], phones: ['NG'] },
@@ -151,8 +152,8 @@ function toCompared(units: readonly RawUnit[], ending: EndingLetters): readonly 
 function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit[] | undefined {
   const last = units.at(-1) as RawUnit
   // The r of `stir` belongs to its vowel: st·irr·ed.
-  if (!/^(?:.|[aeiou]r)$/.test(last.letters) || last.spans[0]?.[1] !== length) return undefined
-  const start = last.spans[0][0]
+  if (!/^(?:.|[aeiou]r)$/.test(last.letters) || firstEndOf(last) !== length) return undefined
+  const start = startOf(last)
   return [
     ...units.slice(0, -1),
     { ...last, letters: last.letters + last.letters.at(-1), base: last.letters, spans: [[start, length + 1]] },
@@ -162,7 +163,7 @@ function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit
 function changeY(units: readonly RawUnit[], joins: boolean): readonly RawUnit[] | undefined {
   const last = units.at(-1) as RawUnit
   if (last.letters !== 'y') return undefined
-  const start = last.spans[0]?.[0] ?? 0
+  const start = startOf(last)
   return [
     ...units.slice(0, -1),
     { ...last, letters: joins ? 'ie' : 'i', base: 'y', spans: [[start, start + (joins ? 2 : 1)]] },
@@ -172,7 +173,7 @@ function changeY(units: readonly RawUnit[], joins: boolean): readonly RawUnit[] 
 function changeIe(units: readonly RawUnit[]): readonly RawUnit[] | undefined {
   const last = units.at(-1) as RawUnit
   if (last.letters !== 'ie') return undefined
-  const start = last.spans[0]?.[0] ?? 0
+  const start = startOf(last)
   return [...units.slice(0, -1), { ...last, letters: 'y', base: 'ie', spans: [[start, start + 1]] }]
 }
 
@@ -183,9 +184,8 @@ function joinE(units: readonly RawUnit[], length: number): readonly RawUnit[] {
 
 /** The units without the stem's final silent e; undefined where that e is not silent (`free`, `tie`). */
 function dropE(units: readonly RawUnit[], length: number): readonly RawUnit[] | undefined {
-  const at = units.findIndex((unit) => unit.spans.at(-1)?.[1] === length)
-  const unit = units[at]
-  if (!unit) return undefined
+  const at = units.findIndex((unit) => endOf(unit) === length)
+  const unit = units[at] as RawUnit
   if (unit.letters === 'e') return unit.phones.length === 0 ? units.filter((_, k) => k !== at) : undefined
   if (unit.letters.includes('_')) {
     const letters = unit.letters.slice(0, unit.letters.indexOf('_'))
@@ -193,7 +193,7 @@ function dropE(units: readonly RawUnit[], length: number): readonly RawUnit[] | 
   }
   const isVowelTeam = /^[aeiouy]+$/.test(unit.letters)
   if (isVowelTeam || !unit.letters.endsWith('e')) return undefined
-  const start = unit.spans[0]?.[0] ?? 0
+  const start = startOf(unit)
   const shared = {
     ...unit,
     letters: unit.letters.slice(0, -1),

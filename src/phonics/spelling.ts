@@ -5,6 +5,7 @@ import { joinCuttings, type Spelled, toInflected } from './cutting.ts'
 import { findDerived } from './derived.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection } from './inflect.ts'
 import type { Lexicon } from './lexicon/open.ts'
+import { startOf } from './places.ts'
 import { type RawPronunciation, type RawUnit, toRawPronunciation } from './raw.ts'
 import { findSqueezed, stretch } from './stretched.ts'
 import { createUnlisted } from './unlisted.ts'
@@ -62,9 +63,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const [, stem] = /^(.+[^aeiou])i(?:ness|less|ful|ly|ment|hood)(?:es)?$/.exec(word) ?? []
     if (stem === undefined || lexicon.indexOf(`${stem}y`) < 0) return raw
     const units = raw.units.map((unit) =>
-      unit.letters === 'i' && unit.phones[0] === 'IY' && unit.spans[0]?.[0] === stem.length
-        ? { ...unit, base: 'y' }
-        : unit,
+      unit.letters === 'i' && unit.phones[0] === 'IY' && startOf(unit) === stem.length ? { ...unit, base: 'y' } : unit,
     )
     return { units }
   }

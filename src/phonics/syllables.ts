@@ -9,6 +9,7 @@
 // Common practice, no source. A word has as many syllables as it has vowel sounds.
 
 import { isVowel } from './arpabet.ts'
+import { endOf, startOf } from './places.ts'
 import type { RawUnit } from './raw.ts'
 
 interface Piece {
@@ -47,7 +48,7 @@ export interface Cut {
 }
 
 export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
-  const pieces = units.map((unit) => ({ unit, start: unit.spans[0]?.[0] ?? 0, end: unit.spans.at(-1)?.[1] ?? 0 }))
+  const pieces = units.map((unit) => ({ unit, start: startOf(unit), end: endOf(unit) }))
   const nuclei = pieces.flatMap((piece, at) => toNuclei(word, piece, at))
   const starts: number[] = []
   for (let k = 1; k < nuclei.length; k++) {
@@ -97,21 +98,21 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   if (left.piece === right.piece) return right.start
   const hyphen = word.lastIndexOf('-', right.start)
   if (hyphen >= left.end) return hyphen + 1
-  const isLe = pieces[right.piece]?.unit.letters === 'le' || pieces[right.piece]?.unit.letters === 're'
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
-  const least = splitEnd(pieces[left.piece] as Piece)
+  const [before, after] = [pieces[left.piece] as Piece, pieces[right.piece] as Piece]
+  const isLe = right.letters === 'le' || right.letters === 're'
   if (left.stress !== 1 && right.stress === 1 && isPrefix(word, pieces, left, right)) return PREFIX_LENGTH
-  if (right.opens) return toStart(pieces[right.piece] as Piece)
-  if (between.length === 0) return cutAfterVowel(word, pieces[left.piece] as Piece, right)
-  const free = between.filter((piece) => piece.start >= least)
-  const isClosed = (pieces[left.piece]?.unit.spans.length ?? 0) > 1 && free.length === 1
+  if (right.opens) return toStart(after)
+  if (between.length === 0) return cutAfterVowel(word, before, right)
+  const free = between.filter((piece) => piece.start >= before.end)
+  const isClosed = before.unit.spans.length > 1 && free.length === 1
   const at = isClosed
     ? (free[0] as Piece).start
     : isLe
       ? cutBeforeLe(free, right)
-      : cutBetween(free, left, right, pieces[right.piece]?.unit.kind === 'inflection' || isMorning(word, left, right))
+      : cutBetween(free, left, right, after.unit.kind === 'inflection' || isMorning(word, left, right))
   // The silent e of `home` in `homework` stays with its syllable.
-  return Math.max(at, free.length < between.length ? Math.min(least, right.start) : 0)
+  return Math.max(at, free.length < between.length ? Math.min(before.end, right.start) : 0)
 }
 
 /** morn-ing is cut as if it had an ending; star-ling is not. */
@@ -134,9 +135,6 @@ function cutAfterVowel(word: string, { unit, end }: Piece, right: Nucleus): numb
   const isLong = /^[ou]r$/.test(letters) && /^(y|i[aeou])/.test(word.slice(end))
   return isPulled || isLong || letters.endsWith('rr') ? right.start - 1 : right.start
 }
-
-const splitEnd = (piece: Piece): number =>
-  piece.unit.spans.length > 1 ? piece.end : (piece.unit.spans[0]?.[1] ?? piece.end)
 
 const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
 

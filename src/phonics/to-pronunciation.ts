@@ -5,6 +5,7 @@ import { southernBritish } from './accents/southern-british.ts'
 import type { AccentRules } from './accents/types.ts'
 import { isVowel } from './arpabet.ts'
 import { type FindOrdinary, toPlaces } from './ordinary.ts'
+import { firstEndOf, startOf } from './places.ts'
 import type { RawPronunciation, RawUnit } from './raw.ts'
 import { type Cut, cutSyllables } from './syllables.ts'
 import type { Accent, CorrespondenceKey, Pronunciation, Unit } from './types.ts'
@@ -85,8 +86,8 @@ function partFromR(unit: Unit): readonly Unit[] | undefined {
   const vowel = SHORT_WITH_R.exec(unit.sound)?.[1]
   if (vowel === undefined || unit.kind !== 'correspondence') return undefined
   const [, letters, r = ''] = /^([aeiouy]+)(r+)$/.exec(unit.letters) ?? []
-  const start = unit.spans[0]?.[0]
-  if (letters === undefined || start === undefined) return undefined
+  if (letters === undefined) return undefined
+  const start = startOf(unit)
   const at = start + letters.length
   return [
     { ...unit, letters, spans: [[start, at]], sound: vowel, key: `${letters}=${vowel}` },
@@ -108,12 +109,11 @@ function toTaughtWeak(letters: string, sound: string): string {
  * of `paper`. Undefined for other units.
  */
 function partLong(unit: Unit): readonly Unit[] | undefined {
-  const start = unit.spans[0]?.[0]
+  const start = startOf(unit)
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)
   const taught = LONG_BEFORE_R[`${letters}=${vowel.replace('ə', '')}`]
-  if (unit.kind !== 'correspondence' || !/^[au]r$/.test(unit.letters) || !taught || start === undefined)
-    return undefined
+  if (unit.kind !== 'correspondence' || !/^[au]r$/.test(unit.letters) || !taught) return undefined
   return [
     { ...unit, letters, spans: [[start, start + 1]], sound: vowel, key: `${letters}=${taught}` },
     { letters: r, spans: [[start + 1, start + 2]], sound: 'r', kind: 'correspondence', key: 'r=r', vowel: false },
@@ -153,9 +153,9 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
   const marks = ['', 'ˈ', 'ˌ']
   let pending = marks[stress[0] ?? 0] ?? ''
   for (const unit of units) {
-    const end = unit.spans[0]?.[1] ?? 0
+    const end = firstEndOf(unit)
     // A doubled letter is cut in two; its one sound is heard with the second half.
-    const isInside = (): boolean => unit.vowel && (starts[syllable] ?? 0) > (unit.spans[0]?.[0] ?? 0)
+    const isInside = (): boolean => unit.vowel && (starts[syllable] ?? 0) > startOf(unit)
     while (syllable < starts.length && (starts[syllable] ?? 0) < end && !isInside()) {
       syllable++
       pending = marks[stress[syllable] ?? 0] ?? ''

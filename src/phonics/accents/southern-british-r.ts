@@ -1,6 +1,7 @@
 // Vowels with r in Southern British: said before a vowel only, and often another vowel there.
 
 import { isVowel } from '../arpabet.ts'
+import { firstEndOf } from '../places.ts'
 import type { RawUnit } from '../raw.ts'
 import { isIn, nextSound, type Place, previousSound } from './place.ts'
 import { LONG_A, SHORT_A, SHORT_O } from './southern-british-words.ts'
@@ -65,7 +66,7 @@ function isWeakEnding({ units, at, words }: Place): boolean {
 /** `carry` and `charity` have the a of `cat`; `vary` and `various` that of `care`. */
 export function isShortA({ units, at, words }: Place): boolean {
   const unit = units[at] as RawUnit
-  const rest = words[0].slice(unit.spans[0]?.[1] ?? 0)
+  const rest = words[0].slice(firstEndOf(unit))
   if (unit.letters === 'arr' || rest.startsWith('r')) return true
   const isLong = /^(y|i(a|o|e|u)|ies)/.test(rest) || words.some((word) => LONG_A.has(word))
   return !isLong || words.some((word) => SHORT_A.has(word))
