@@ -89,6 +89,70 @@ it('keeps the blocks that an edit does not touch, wherever they move', () => {
   expect(after.filter((block) => !before.includes(block))).toHaveLength(1)
 })
 
+/** Versions one after another: only what stands between two texts changes, so that the blocks are known and their page is not. */
+it.each([
+  ['a break that moves', ['Tam sat.\n\n---\n\n\n\nMeg ran.', 'Tam sat.\n\n\n\n---\n\nMeg ran.']],
+  ['a break of another length', ['Tam sat.\n\n---\n\n---\n\nMeg ran.', 'Tam sat.\n\n-----\n\n---\n\nMeg ran.']],
+  ['a picture that comes', ['Tam sat.\n\n---\n\n\n\nMeg ran.', 'Tam sat.\n\n---\n![\n](x)\nMeg ran.']],
+  [
+    'a break that is a heading',
+    ['A hen.\n\n---\n\nMeg ran.', 'A hen.\n\n## \n\nMeg ran.', 'A hen.\n\n# a\n\nMeg ran.'],
+  ],
+  [
+    'a page that goes, and comes again',
+    ['A.\n\n---\n\nB.\n\n---\n\nC.', 'A.\n\n---\n\nC.', 'A.\n\n---\n\nB.\n\n---\n\nC.'],
+  ],
+  ['a heading that becomes the title', ['Tam.\n\n# Hens\n\nMeg.', '# Hens\n\nMeg.', 'Tam.\n\n# Hens\n\nMeg.']],
+  ['what cannot be read', ['Tam sat.\n\nMeg ran.', 'Tam sat.\0\n\nMeg ran.', 'Tam sat!\n\nMeg ran.']],
+  ['a source that is cut no more', ['A.\n\nB.\n\n```\n\nC.\n\n```', 'A.\n\nB.\n\n\n\nC.\n\n```', 'A.\n\nB.\n\nC.\n\n']],
+])('%s: %j', (_, versions) => {
+  const held = createHeldStory()
+  for (const source of versions) expect(toText(held.read(source))).toBe(toText(readStory(source)))
+  // Once more, as somebody who undoes it.
+  for (const source of versions.toReversed()) expect(toText(held.read(source))).toBe(toText(readStory(source)))
+})
+
+describe('what is known stays the same object', () => {
+  const before = 'Tam sat.\n\nThe hen *ran*.\n\n---\n\nMeg ran.\n\n---\n\nA pig sat.\n\nIt hid.'
+
+  it('a page that an edit neither touches nor moves', () => {
+    const held = createHeldStory()
+    const { pages } = held.read(before)
+    expect(held.read(before).pages).toEqual(pages)
+    expect(held.read(before).pages.map((page, at) => page === pages[at])).toEqual([true, true, true])
+    const typed = held.read(before.replace('Meg ran', 'Meg and Tam ran')).pages
+    expect(typed.map((page, at) => page === pages[at])).toEqual([true, false, false])
+    const atEnd = held.read(`${before.replace('Meg ran', 'Meg and Tam ran')} a`).pages
+    expect(atEnd.map((page, at) => page === typed[at])).toEqual([true, true, false])
+  })
+
+  it('a block, until it moves; and one that has moved, until it moves again', () => {
+    const held = createHeldStory()
+    const blocksOf = (source: string) => held.read(source).pages.flatMap((page) => page.blocks)
+    const first = blocksOf(before)
+    const longer = before.replace('Tam sat', 'Tam sat up')
+    const moved = blocksOf(longer)
+    expect(moved.map((block, at) => block === first[at])).toEqual([false, false, false, false, false])
+    expect(moved.map(({ start }) => start)).toEqual(
+      readStory(longer).pages.flatMap(({ blocks }) => blocks.map(({ start }) => start)),
+    )
+    // The edit at the end touches no other block.
+    const last = blocksOf(`${longer} a`)
+    expect(last.map((block, at) => block === moved[at])).toEqual([true, true, true, true, false])
+    // Back where they were read, they are what they were.
+    expect(blocksOf(before).map((block, at) => block === first[at])).toEqual([false, true, true, true, false])
+  })
+
+  it('the sentences of a block, asked twice', () => {
+    const held = createHeldStory()
+    held.read(before)
+    const block = held.read(`A.\n\n${before}`).pages[1]?.blocks[0]
+    expect(block?.sentences).toBe(block?.sentences)
+    expect(block?.sentences[0]?.block).toBe(block)
+    expect(homesOf(readStory(before).pages[1] ?? expect.fail()).starts).toEqual([before.indexOf('Meg')])
+  })
+})
+
 describe('of a long story', () => {
   const FRONT = '---\ntitle: Hens\n---\n\n'
   const KINDS = [

@@ -63,6 +63,8 @@ describe('words', () => {
     ['only a comma joins thousands', '1;000 1!000 1 000', ['1', '000', '1', '000', '1', '000']],
     ['an accent without its letter is a mark', 'A \u0301 hen', ['A', 'hen']],
     ['letters beyond the first plane', '𝐀bc sat', ['𝐀bc', 'sat']],
+    // The last letter of Latin Extended-B, and the first of the IPA Extensions behind it.
+    ['letters of every block of Latin', 'ɏɐ ɐɏ Āā ſt', ['ɏɐ', 'ɐɏ', 'Āā', 'ſt']],
     ['emoji and their joiners are no words', 'A ❤️ and 👨‍👩‍👧 🇬🇧 hat', ['A', 'and', 'hat']],
   ])('%s', (_, source, expected) => {
     expect(wordTexts(source)).toEqual(expected)
@@ -91,6 +93,20 @@ describe('words', () => {
     )
     expect(slices).toEqual(['sh', 'ee', 'p'])
     expect(word?.toSource(1, 1)).toEqual({ start: 3, end: 3 })
+  })
+
+  it('gives for what stands outside a word, or a block, the nearest place in it', () => {
+    const source = 'A *hen* sat.'
+    const [block] = readStory(source).pages[0]?.blocks ?? []
+    expect([-9, 0, 2, 12, 99].map((at) => block?.toSource(at))).toEqual([0, 0, 3, 12, 12])
+    const sat = wordsOf(readStory(source))[2]
+    expect(sat?.toSource(0, 99)).toEqual({ start: 8, end: 12 })
+    expect(sat?.toSource(99, 99)).toEqual({ start: 12, end: 12 })
+    const hen = wordsOf(readStory('A h&eacute;n'))[1]
+    expect([hen?.toSource(0, 99), hen?.toSource(2, 1)]).toEqual([
+      { start: 2, end: 12 },
+      { start: 11, end: 11 },
+    ])
   })
 
   it('gives each of two joined letters the place of their one character', () => {
