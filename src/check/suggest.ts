@@ -55,6 +55,8 @@ export function createFinish(context: StoryContext, { suggester }: SuggestTools)
   }
 }
 
+const NONE: readonly string[] = []
+
 interface AddTools extends SuggestTools {
   readonly context: StoryContext
   readonly countOf: CountOf
@@ -68,18 +70,18 @@ const addToMessages = (
   messages.map((message) => {
     const place = wantsWord(message) ? places.get(message.start) : undefined
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
-    const wanted = { word: place.word.text, place: toSurroundings(place.word, place.sentence) }
-    const suggestions = suggester.suggest(wanted)
+    const { text } = place.word
+    const wanted = suggester.mayHelp(text)
+      ? { word: text, place: toSurroundings(place.word, place.sentence) }
+      : undefined
+    const suggestions = wanted === undefined ? NONE : suggester.suggest(wanted)
     if (suggestions.length > 0) return { ...message, suggestions }
-    const canGo = suggester.canGo(wanted)
-    const key = toWordKey(place.word.text)
-    const note = message.note && toSilentNote(message.note, { count: countOf(key), isLittle: isLittleWord(key), canGo })
-    return {
-      ...message,
-      note,
-      ...(message.note !== undefined && { ruleNote: message.note }),
-      ...(canGo && { canGo }),
-    }
+    const canGo = wanted !== undefined && suggester.canGo(wanted)
+    const key = toWordKey(text)
+    const ruleNote = message.note
+    if (ruleNote === undefined) return canGo ? { ...message, canGo } : message
+    const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
+    return canGo ? { ...message, note, ruleNote, canGo } : { ...message, note, ruleNote }
   })
 
 /** Where the words stand that messages are about. */

@@ -37,45 +37,49 @@ export function createCandidates(sources: SuggestSources): Candidates {
     const index = lexicon.indexOf(word)
     return index < 0 ? undefined : data.facts.factsAt(index)
   }
-  const listed = keep((key) => findListed(key, tools))
+  const listed = keep((): Listed[] => [])
   return {
     factsOf: keep(factsOf),
-    asItIs: keep((word) => data.standIns.find(word, 'form').filter(({ text }) => canBeRead(text, tools))),
-    listed: (word, use) => listed(toKey(word, use)),
+    asItIs: keep((word) => data.standIns.find(word, 'form').filter((standIn) => canBeRead(standIn, tools))),
+    listed(word, use) {
+      const known = listed(word)
+      const before = known.find(({ part, inflection }) => part === use.part && inflection === use.inflection)
+      if (before !== undefined) return before.standIns
+      const standIns = findListed(word, use, tools)
+      known.push({ ...use, standIns })
+      return standIns
+    },
   }
+}
+
+/** A word is used in two or three ways. */
+interface Listed extends WordUse {
+  readonly standIns: readonly StandIn[]
 }
 
 interface Tools extends SuggestSources {
   readonly mayStandFor: (word: string) => boolean
 }
 
-const canBeRead = (text: string, { isReadable, mayStandFor }: Tools): boolean =>
-  text !== '' && text.split(' ').every((part) => isReadable(part) && mayStandFor(part))
-
-const toKey = (word: string, { part, inflection }: WordUse): string => `${word} ${part} ${inflection}`
-
-function fromKey(key: string): { readonly word: string; readonly use: WordUse } {
-  const [word = '', part, inflection] = key.split(' ')
-  return { word, use: { part, inflection } as WordUse }
-}
+const canBeRead = ({ text, words }: StandIn, { isReadable, mayStandFor }: Tools): boolean =>
+  text !== '' && words.every((word) => isReadable(word) && mayStandFor(word))
 
 /** In the form that is wanted, those that can be read. */
-function findListed(key: string, tools: Tools): readonly StandIn[] {
-  const { word, use } = fromKey(key)
+function findListed(word: string, use: WordUse, tools: Tools): readonly StandIn[] {
   const { standIns } = tools.data
   const found = toOwnBases(word, use).flatMap((base) => standIns.find(base, use.part))
-  const inflected = found.map(({ text, where }) => ({ text: inflect(text, use), where }))
-  return [...standIns.find(word, 'form'), ...inflected].filter(({ text }) => canBeRead(text, tools))
+  const inflected = found.map((standIn) => inflect(standIn, use))
+  return [...standIns.find(word, 'form'), ...inflected].filter((standIn) => canBeRead(standIn, tools))
 }
 
 /** Of several doing words the first is inflected, of others the last: `got up`, `bad men`. */
-function inflect(text: string, { part, inflection }: WordUse): string {
-  if (inflection === 'none') return text
+function inflect(standIn: StandIn, { part, inflection }: WordUse): StandIn {
+  if (inflection === 'none') return standIn
   // Its forms are those of another meaning: less and least.
-  if (text === 'little') return ''
-  const words = text.split(' ')
-  const at = part === 'verb' ? 0 : words.length - 1
-  return words.map((word, i) => (i === at ? toForm(word, inflection) : word)).join(' ')
+  if (standIn.text === 'little') return { ...standIn, text: '' }
+  const at = part === 'verb' ? 0 : standIn.words.length - 1
+  const words = standIn.words.map((word, i) => (i === at ? toForm(word, inflection) : word))
+  return { text: words.join(' '), words, where: standIn.where }
 }
 
 function toOwnBases(word: string, { inflection }: WordUse): string[] {

@@ -217,6 +217,12 @@ export function canGo({ word, part, place }: Leaving, standIns: StandIns, factsO
   return isManner(word, factsOf) && ['md', 'en', 'vb'].some((sign) => LEAVES[sign]?.(place, factsOf) === true)
 }
 
+/** Whether there is a sentence in which it could go. */
+export const mayGo = (word: string, facts: WordFacts | undefined, standIns: StandIns, factsOf: FactsOf): boolean =>
+  standIns.leaves(word, 'form').length > 0 ||
+  facts?.partsOfSpeech.some((part) => standIns.leaves(word, part).length > 0) === true ||
+  isManner(word, factsOf)
+
 const isManner = (word: string, factsOf: FactsOf): boolean => {
   if (!/[a-z]{3}ly$/.test(word) || NEEDED.has(word)) return false
   const facts = factsOf(word)

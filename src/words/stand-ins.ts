@@ -7,6 +7,7 @@ import { keep } from './keep.ts'
 export interface StandIn {
   /** One word or several: `go up`. Of several doing words, the first is inflected; of others, the last. */
   readonly text: string
+  readonly words: readonly string[]
   /** Where it can stand; everywhere without it. */
   readonly where: keyof typeof CONDITIONS | undefined
 }
@@ -70,5 +71,6 @@ function toRows(text: string): Map<string, string> {
 function toStandIn(cell: string): StandIn {
   const [text = '', where] = cell.split('/')
   if (where !== undefined && !Object.hasOwn(CONDITIONS, where)) throw new RangeError(`no condition is called ${where}`)
-  return { text: text.replaceAll('_', ' '), where }
+  const words = text.split('_')
+  return { text: words.join(' '), words, where }
 }

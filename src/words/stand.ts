@@ -2,6 +2,7 @@
 
 import { hasLetter } from '../letter-kinds.ts'
 import { MASS } from './mass.ts'
+import type { StandIn } from './stand-ins.ts'
 import {
   DETERMINERS,
   type FactsOf,
@@ -89,10 +90,11 @@ export const isBound = (word: string, { part }: WordUse, place: Surroundings): b
   part === 'verb' && (isPair(word, nextOf(place)) || isPhrase(place))
 
 /** Says nothing of meaning. */
-export function canStand(text: string, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
-  const words = text.split(' ')
-  const [first = '', last = ''] = [words[0], words.at(-1)]
-  const [prev, next] = [prevOf(place), nextOf(place)]
+export function canStand({ text, words }: StandIn, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
+  const first = words[0] ?? ''
+  const last = words.at(-1) ?? ''
+  const prev = prevOf(place)
+  const next = nextOf(place)
   if (first === prev || last === next || isJoinedTo(text, place)) return false
   if (!mayStandAs(use.part, place)) return false
   // `very not big`.

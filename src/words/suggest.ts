@@ -5,21 +5,20 @@ import { type Candidates, createCandidates, type SuggestSources } from './candid
 import { CONDITIONS } from './conditions.ts'
 import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
-import { canGo } from './leaving-out.ts'
+import { canGo, mayGo } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
 import { canStand, isBound } from './stand.ts'
 import type { StandIn } from './stand-ins.ts'
 import { isAfterBe, isMark, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
-import { findUse, type WordUse } from './use.ts'
+import { findUse, toUses, type WordUse } from './use.ts'
+import type { WordData } from './word-data.ts'
 
 /** The word to replace, and where it stands. */
 export interface Wanted {
   /** As written: `Boats`. */
   readonly word: string
   readonly place?: Surroundings
-  /** Where it is known; otherwise what the words around it tell. */
-  readonly use?: WordUse
 }
 
 export interface Suggester {
@@ -27,6 +26,8 @@ export interface Suggester {
   suggest(wanted: Wanted): readonly string[]
   /** Whether the sentence does without the word. */
   canGo(wanted: Wanted): boolean
+  /** Whether anything could be offered for the word in any sentence, or it could go: spares the look at the sentence. */
+  mayHelp(word: string): boolean
 }
 
 const MOST = 5
@@ -36,20 +37,54 @@ export function createSuggester(sources: SuggestSources): Suggester {
   const tools: Tools = {
     ...sources,
     candidates,
-    natureOf: keep((written) => findNature(written, candidates, sources.data)),
+    knownOf: keep((written) => findKnown(written, candidates, sources.data)),
+    useIn: keepLast((word, facts, place) => findUse(word, facts, place, candidates.factsOf)),
   }
   return {
-    suggest: ({ word, place = NOWHERE, use }) => findOffers(word, place, use, tools),
-    canGo: ({ word, place = NOWHERE, use }) => canGoHere(word, place, use, tools),
+    suggest: ({ word, place = NOWHERE }) => findOffers(word, place, tools),
+    canGo: ({ word, place = NOWHERE }) => canGoHere(word, place, tools),
+    mayHelp(word) {
+      const { mayOffer, mayGo } = tools.knownOf(word)
+      return mayOffer || mayGo
+    },
   }
 }
 
-function canGoHere(written: string, place: Surroundings, given: WordUse | undefined, tools: Tools): boolean {
-  const { whole, way, owner } = tools.natureOf(written)
-  if (owner !== '') return false
+/** What is known of a word as it is written, wherever it stands. */
+interface Known extends Nature {
+  /** Of a word that others can stand for. */
+  readonly facts: WordFacts | undefined
+  readonly mayOffer: boolean
+  readonly mayGo: boolean
+}
+
+function findKnown(written: string, candidates: Candidates, { standIns }: Pick<WordData, 'standIns'>): Known {
+  const nature = findNature(written, candidates, { standIns })
+  const { whole, stem, way, owner } = nature
+  const facts = way === 'replaced' ? candidates.factsOf(stem) : undefined
+  const mayOffer =
+    way === 'written-out' || way === 'as-it-is'
+      ? candidates.asItIs(whole).length > 0
+      : facts !== undefined && toUses(stem, facts).some((use) => candidates.listed(stem, use).length > 0)
+  return { ...nature, facts, mayOffer, mayGo: owner === '' && mayGo(whole, facts, standIns, candidates.factsOf) }
+}
+
+type FindUse = (word: string, facts: WordFacts, place: Surroundings) => WordUse | undefined
+
+/** Of one place two things are asked: what can stand there, and whether the word can go. */
+function keepLast(find: FindUse): FindUse {
+  let last: { word: string; place: Surroundings; use: WordUse | undefined } | undefined
+  return (word, facts, place) => {
+    if (last?.place !== place || last.word !== word) last = { word, place, use: find(word, facts, place) }
+    return last.use
+  }
+}
+
+function canGoHere(written: string, place: Surroundings, tools: Tools): boolean {
+  const { whole, facts, mayGo } = tools.knownOf(written)
+  if (!mayGo) return false
   const { factsOf } = tools.candidates
-  const facts = way === 'replaced' ? factsOf(whole) : undefined
-  const use = facts && (given ?? findUse(whole, facts, place, factsOf))
+  const use = facts && tools.useIn(whole, facts, place)
   // What only stands before a thing describes it, though the sentence does not tell what else it might be.
   const part = use?.part ?? (facts?.main === 'adjective' ? facts.main : undefined)
   return canGo({ word: whole, part, place }, tools.data.standIns, factsOf)
@@ -57,24 +92,28 @@ function canGoHere(written: string, place: Surroundings, given: WordUse | undefi
 
 interface Tools extends SuggestSources {
   readonly candidates: Candidates
-  readonly natureOf: (written: string) => Nature
+  readonly knownOf: (written: string) => Known
+  readonly useIn: FindUse
 }
 
-function findOffers(written: string, place: Surroundings, given: WordUse | undefined, tools: Tools): string[] {
-  const { whole, way, stem, owner } = tools.natureOf(written)
+function findOffers(written: string, place: Surroundings, tools: Tools): string[] {
+  const { whole, way, stem, owner, facts, mayOffer } = tools.knownOf(written)
   const { factsOf } = tools.candidates
+  if (!mayOffer) return []
   if (way === 'written-out') return writeOut(written, whole, place, tools)
   if (way === 'as-it-is') return findAsItIs(whole, place, tools).map((text) => toCaseOf(written, text))
-  const facts = way === 'none' ? undefined : factsOf(stem)
   if (facts === undefined) return []
-  const use = owner === '' ? (given ?? findUse(stem, facts, place, factsOf)) : toOwner(facts)
-  if (use === undefined || use.part === 'little' || isBound(stem, use, place)) return []
+  const use = owner === '' ? tools.useIn(stem, facts, place) : toOwner(facts)
+  if (use === undefined || use.part === 'little') return []
+  const listed = tools.candidates.listed(stem, use)
+  if (listed.length === 0 || isBound(stem, use, place)) return []
   const offers: string[] = []
   const end = owner === '' ? place : { ...place, after: [] }
-  for (const text of fromTable(stem, use, place, tools)) {
+  for (const standIn of fromTable(listed, use, place, tools)) {
     if (offers.length === MOST) break
+    const { text } = standIn
     const offer = toCaseOf(written, withOwner(text, owner))
-    if (!offers.includes(offer) && text !== stem && canStand(text, use, end, factsOf)) offers.push(offer)
+    if (!offers.includes(offer) && text !== stem && canStand(standIn, use, end, factsOf)) offers.push(offer)
   }
   return offers
 }
@@ -84,12 +123,8 @@ function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
   const [prev, next] = [prevOf(place), nextOf(place)]
   return tools.candidates
     .asItIs(word)
-    .filter((standIn) => holds(standIn, place, tools))
+    .filter((standIn) => standIn.words[0] !== prev && standIn.words.at(-1) !== next && holds(standIn, place, tools))
     .map(({ text }) => text)
-    .filter((text) => {
-      const parts = text.split(' ')
-      return parts[0] !== prev && parts.at(-1) !== next
-    })
 }
 
 const holds = ({ where }: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
@@ -132,9 +167,10 @@ const toOwner = ({ inflection }: WordFacts): WordUse => ({
 const withOwner = (text: string, owner: string): string =>
   owner !== '' && /[^s]s$/.test(text) ? `${text}'` : text + owner
 
-const fromTable = (word: string, use: WordUse, place: Surroundings, tools: Tools): string[] =>
-  tools.candidates
-    .listed(word, use)
-    .filter((standIn) => (isPassive(use, place) ? actsAlone(standIn) : holds(standIn, place, tools)))
-    .filter(({ where }) => where === 'q' || use.part !== 'verb' || !isAfterSpeech(place))
-    .map(({ text }) => text)
+const fromTable = (listed: readonly StandIn[], use: WordUse, place: Surroundings, tools: Tools): readonly StandIn[] => {
+  const isDone = isPassive(use, place)
+  const isSaid = use.part === 'verb' && isAfterSpeech(place)
+  return listed.filter(
+    (standIn) => (!isSaid || standIn.where === 'q') && (isDone ? actsAlone(standIn) : holds(standIn, place, tools)),
+  )
+}

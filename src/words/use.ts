@@ -45,6 +45,19 @@ export function findUse(word: string, facts: WordFacts, place: Surroundings, fac
   return part === 'verb' ? toVerbUse(word, use, place, factsOf) : use
 }
 
+/** All uses that a sentence could tell. */
+export function toUses(word: string, { partsOfSpeech, inflection }: WordFacts): readonly WordUse[] {
+  const forms = new Set<Inflection>([inflection, 'none', ...toBases(word).map((base) => base.inflection)])
+  // The past and the participle of most verbs look alike.
+  if (forms.has('past')) forms.add('participle')
+  if (forms.has('participle')) forms.add('past')
+  return partsOfSpeech.flatMap((part) =>
+    [...forms]
+      .filter((form) => form === 'none' || FORMS[part].includes(form))
+      .map((form) => ({ part, inflection: form })),
+  )
+}
+
 function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: FactsOf): PartOfSpeech | undefined {
   const { partsOfSpeech, main, inflection } = facts
   if (main === undefined || main === 'little') return main

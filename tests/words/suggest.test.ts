@@ -2,13 +2,23 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { createCandidates } from '../../src/words/candidates.ts'
+import { canGo as canLeave, mayGo } from '../../src/words/leaving-out.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 import { createSuggester } from '../../src/words/suggest.ts'
+import { findUse } from '../../src/words/use.ts'
 import { data, lexicon, readable, words } from './small.ts'
 
 const fitness = data.fitness()
 const sources = { data, lexicon, fitness, isReadable: (word: string) => readable.has(word) }
 const suggester = createSuggester(sources)
+const { factsOf } = createCandidates(sources)
+/** Words that the table lets a sentence do without. */
+const LEFT_OUT = words.filter((word) =>
+  (['form', 'noun', 'verb', 'adjective', 'adverb'] as const).some(
+    (kind) => data.standIns.leaves(word, kind).length > 0,
+  ),
+)
 
 /** Offers for the word in brackets: `The [boat] is red.` */
 function suggest(sentence: string, own = suggester): readonly string[] {
@@ -176,6 +186,22 @@ describe('what could stand for a word', () => {
           expect(offer.split(' ').at(-1)).not.toBe(after[0])
         }
       }),
+    )
+  })
+
+  it('tells of a word alone whether it could go', () => {
+    const wanted = fc.constantFrom(...words.filter((word) => /ly$/.test(word)), ...LEFT_OUT)
+    const token = fc.constantFrom(...'. , “ had was the a very he ran sat dog dogs big and not'.split(' '))
+    const around = fc.array(token, { maxLength: 3 })
+    fc.assert(
+      fc.property(wanted, around, around, (word, before, after) => {
+        const place = { before, after }
+        const facts = factsOf(word)
+        const part = facts && findUse(word, facts, place, factsOf)?.part
+        if (canLeave({ word, part, place }, data.standIns, factsOf))
+          expect(mayGo(word, facts, data.standIns, factsOf), word).toBe(true)
+      }),
+      { numRuns: 2000 },
     )
   })
 

@@ -1,5 +1,7 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { findUse, type WordFacts } from '../../src/words/index.ts'
+import type { WordFacts } from '../../src/words/index.ts'
+import { findUse, toUses } from '../../src/words/use.ts'
 import { testWords } from '../finder/sources.ts'
 import { testLexicon } from '../lexicon-for-tests.ts'
 
@@ -56,4 +58,20 @@ describe('how a sentence uses a word', () => {
   ])('says where it is not told: %s [%s] %s', (before, word, after) => {
     expect(use(before, word, after)).toBe('not told')
   })
+})
+
+it('tells no use that a word alone would not allow', () => {
+  const lexicon = testLexicon()
+  const word = fc.nat(lexicon.size - 1).map((at) => lexicon.wordAt(at))
+  const token = fc.oneof(word, fc.constantFrom(...'. , “ ” had was the a very he they can to not and of'.split(' ')))
+  const around = fc.array(token, { maxLength: 3 })
+  fc.assert(
+    fc.property(word, around, around, (wanted, before, after) => {
+      const facts = factsOf(wanted)
+      if (facts?.main === undefined || facts.main === 'little') return
+      const found = findUse(wanted, facts, { before, after }, factsOf)
+      if (found !== undefined) expect(toUses(wanted, facts), `${before} [${wanted}] ${after}`).toContainEqual(found)
+    }),
+    { numRuns: Number(process.env['USE_RUNS'] ?? 3000) },
+  )
 })
