@@ -61,7 +61,7 @@ const longest = 60
 
 const keyLine = /^\s*([A-Za-z][A-Za-z ]{0,24}?)\s*:\s*\S/
 const creditHeading =
-  /^\s*(?:credits?|acknowledge?ments?|about (?:this|the) (?:stories|story|(?:book|author|artist|illustrator)s?))\s*$/i
+  /^(?:credits?|acknowledge?ments?|about (?:this|the) (?:story|stories|(?:book|author|artist|illustrator)s?))$/
 /**
  * The index of the piece at which the credits start; `pieces.length` where there are none.
  *
@@ -77,7 +77,7 @@ export function findCredits(pieces: readonly Piece[]): number {
   const tail = breakAt + 1
   const lead = pieces[breakAt]
   let start = pieces.length
-  if (lead?.kind === 'heading' && creditHeading.test(lead.map.text)) start = breakAt
+  if (lead?.kind === 'heading' && creditHeading.test(lead.map.text.trim().toLowerCase())) start = breakAt
   for (let index = Math.max(tail, pieces.length - longest); index < start; index++) {
     const first = pieces[index]
     if (first?.kind === 'text' && (isCreditList(pieces, index) || isCreditClose(pieces, index))) start = index

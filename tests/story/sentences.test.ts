@@ -103,6 +103,10 @@ const splits = [
   '"Stop." | Tam ran.',
   '“Sit!” the hen ran.',
   '“Stop!”, said Tam.',
+  // The parser's lists of units, months and counties hold `in`, `sat` and `sun`.
+  'He ran in. | “Go!” said Tam.',
+  'He ran in.|“Go!” said Tam.',
+  'Meg sat.|“Go!” said Tam.',
   // A dash between speech and who says it, as it is set in Britain and on the continent; one before a capital begins anew.
   '“Stop!” – said Tam. | Meg ran.',
   '“Is it Tam?” — said Meg.',
