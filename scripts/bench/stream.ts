@@ -1,53 +1,59 @@
-// How fast `stream` is beside the check in the process: the same real documents, both warm, in turn.
+// How fast `stream` is beside the check in the process: the same real documents, both warm, in turn, by the processor's time.
+//
+// The check hands over its result as an object. `stream` does the same check, and besides it reads a line of JSON and writes one:
+// what that costs is what the figure tells. Both say the same of every document; a run where they do not fails.
 
 import { spawn } from 'node:child_process'
-import { createInterface } from 'node:readline'
+import { once } from 'node:events'
+import { join } from 'node:path'
+import type { Readable } from 'node:stream'
 import { rules } from '../../rules/index.ts'
 import { checkStory } from '../../src/check/check-story.ts'
+import type { FreshStory } from '../../src/check/result.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
-import { PROGRAM } from '../root.ts'
+import { toFileFields } from '../../src/report/json.ts'
+import { PROGRAM, ROOT } from '../root.ts'
 import type { Story } from './check.ts'
-import { pair, type Row, time } from './measure.ts'
+import { type Row, toMedian } from './measure.ts'
 
 const STEP = 'green-5'
-/** Checked before the clock starts, and while it runs. */
-const WARM = 500
-const TIMED = 1500
+/** Checked before the clock starts. */
+const WARM = 600
+const IN_TURN = 300
+const TURNS = 12
 const LEAST = 0.85
+const HOOK = join(ROOT, 'scripts', 'bench', 'report-cpu.cjs')
 
 export async function benchStream(stories: readonly Story[], what: string): Promise<Row[]> {
-  const texts = Array.from({ length: WARM + TIMED }, (_, at) => stories[at % stories.length]?.text ?? '')
-  const checkOne = createCheck()
-  for (const text of texts.slice(0, WARM)) await checkOne(text)
-  const inProcess = () =>
-    time(async () => {
-      for (const text of texts.slice(WARM)) await checkOne(text)
-    })
-  const times = { check: [] as number[], stream: [] as number[] }
-  // Each tells its own time: the stream's begins when it is warm.
-  await pair(
-    async () => times.check.push(await inProcess()),
-    async () => times.stream.push(await timeStream(texts)),
-    5,
-    0,
-  )
-  const shares = times.check
-    .map((took, at) => took / (times.stream[at] ?? Number.NaN))
-    .sort((one, other) => one - other)
-  const share = shares[shares.length >> 1] ?? 0
-  const toSpeed = (took: readonly number[]): string => (TIMED / (Math.min(...took) / 1000)).toFixed(0)
+  const toTexts = (count: number) => Array.from({ length: count }, (_, at) => stories[at % stories.length]?.text ?? '')
+  const check = createCheck()
+  const stream = openStream()
+  const bytes = await stream.check(toTexts(WARM))
+  const told = bytes.toString().split('\n')
+  for (const [id, text] of toTexts(WARM).entries()) {
+    if (JSON.stringify({ id, ...toFileFields(await check(text)) }) !== told[id])
+      throw new Error(`stream and the check say different things of document ${id}`)
+  }
+  const texts = toTexts(IN_TURN)
+  const turns: { readonly check: number; readonly stream: number }[] = []
+  for (let turn = 0; turn < TURNS; turn++)
+    turns.push({ check: await timeCheck(texts, check), stream: await timeStream(texts, stream) })
+  await stream.end()
+  const shares = turns.map((turn) => turn.check / turn.stream)
+  const share = toMedian(shares)
+  const toEach = (way: 'check' | 'stream'): string => (toMedian(turns.map((turn) => turn[way])) / IN_TURN).toFixed(2)
   return [
     {
-      what: `speed of \`stream\` ÷ of the check in the process, ${TIMED} documents of ${what} at ${STEP}`,
-      figure: `${share.toFixed(2)} (${shares[0]?.toFixed(2)}–${shares.at(-1)?.toFixed(2)}; at best ${toSpeed(times.stream)} and ${toSpeed(times.check)} documents a second)`,
+      what: `speed of \`stream\`, which reads and writes lines of JSON, ÷ of the check in the process, which gives objects; documents of ${what} at ${STEP}, ${TURNS} turns of ${IN_TURN}`,
+      figure: `${share.toFixed(2)} (${Math.min(...shares).toFixed(2)}–${Math.max(...shares).toFixed(2)}; ${toEach('stream')} ms and ${toEach('check')} ms of the processor for a document, ${(bytes.length / WARM / 1000).toFixed(0)} KB of JSON from each)`,
       wanted: `≥ ${LEAST}`,
       holds: share >= LEAST,
     },
   ]
 }
 
-function createCheck(): (source: string) => Promise<unknown> {
+function createCheck(): (source: string) => Promise<FreshStory> {
   const resources = createResources(createProcessIo(process))
   const flags = { step: { value: STEP, origin: '--step' } }
   const given = {
@@ -58,16 +64,70 @@ function createCheck(): (source: string) => Promise<unknown> {
     rules,
     resources,
   }
-  return (source) => checkStory({ ...given, source })
+  return async (source) => {
+    const result = await checkStory({ ...given, source })
+    if ('problems' in result) throw new Error(result.problems[0]?.message)
+    return result
+  }
 }
 
-/** Milliseconds from the last warm result to the last one. */
-async function timeStream(texts: readonly string[]): Promise<number> {
-  const child = spawn(process.execPath, [PROGRAM, 'stream', '--step', STEP], { stdio: ['pipe', 'pipe', 'inherit'] })
-  child.stdin.end(texts.map((text, id) => `${JSON.stringify({ id, text })}\n`).join(''))
-  let start = 0
-  let count = 0
-  for await (const _ of createInterface({ input: child.stdout })) if (++count === WARM) start = performance.now()
-  if (count !== texts.length) throw new Error(`stream gave ${count} results for ${texts.length} documents`)
-  return performance.now() - start
+/** Milliseconds of the processor. */
+async function timeCheck(texts: readonly string[], check: (source: string) => Promise<FreshStory>): Promise<number> {
+  const start = process.cpuUsage()
+  for (const text of texts) await check(text)
+  const { user, system } = process.cpuUsage(start)
+  return (user + system) / 1000
+}
+
+async function timeStream(texts: readonly string[], stream: Stream): Promise<number> {
+  const start = await stream.askCpu()
+  await stream.check(texts)
+  return (await stream.askCpu()) - start
+}
+
+interface Stream {
+  /** Lines of JSON. */
+  check(texts: readonly string[]): Promise<Buffer>
+  /** Milliseconds of the processor so far. */
+  askCpu(): Promise<number>
+  end(): Promise<unknown>
+}
+
+function openStream(): Stream {
+  const args = ['--require', HOOK, PROGRAM, 'stream', '--step', STEP]
+  const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit', 'ipc'] })
+  const { stdin, stdout } = child
+  if (!stdin || !stdout) throw new Error('a stream without pipes')
+  return {
+    check(texts) {
+      const lines = takeLines(stdout, texts.length)
+      stdin.write(texts.map((text, id) => `${JSON.stringify({ id, text })}\n`).join(''))
+      return lines
+    },
+    async askCpu() {
+      child.send('how much?')
+      const [used] = (await once(child, 'message')) as [number]
+      return used
+    },
+    end() {
+      stdin.end()
+      return once(child, 'close')
+    },
+  }
+}
+
+/** The bytes of so many lines. They are only counted as they come: whoever reads may not take the processor from who writes. */
+function takeLines(output: Readable, count: number): Promise<Buffer> {
+  return new Promise((done) => {
+    const chunks: Buffer[] = []
+    let left = count
+    const take = (chunk: Buffer): void => {
+      chunks.push(chunk)
+      for (let at = chunk.indexOf('\n'); at >= 0; at = chunk.indexOf('\n', at + 1)) left--
+      if (left > 0) return
+      output.off('data', take)
+      done(Buffer.concat(chunks))
+    }
+    output.on('data', take)
+  })
 }

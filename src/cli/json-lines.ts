@@ -6,16 +6,19 @@ export type Line = Result<string>
 
 const NEWLINE = 0x0a
 
-/** A line longer than `most` bytes is passed over and told; empty lines are passed over. */
-export async function* readLines(chunks: AsyncIterable<Uint8Array>, most: number): AsyncGenerator<Line> {
+/**
+ * The lines of each piece of the input as it comes, so that whoever reads knows when there is no more for now.
+ * A line longer than `most` bytes is passed over and told; empty lines are passed over.
+ */
+export async function* readLines(chunks: AsyncIterable<Uint8Array>, most: number): AsyncGenerator<readonly Line[]> {
   let parts: Uint8Array[] = []
   let size = 0
   for await (const chunk of chunks) {
+    const lines: Line[] = []
     let start = 0
     for (let end = chunk.indexOf(NEWLINE); end >= 0; end = chunk.indexOf(NEWLINE, start)) {
       if (size <= most) parts.push(chunk.subarray(start, end))
-      const line = toLine(parts, size + end - start, most)
-      if (line) yield line
+      lines.push(...toLine(parts, size + end - start, most))
       parts = []
       size = 0
       start = end + 1
@@ -23,18 +26,23 @@ export async function* readLines(chunks: AsyncIterable<Uint8Array>, most: number
     size += chunk.length - start
     if (size <= most) parts.push(chunk.subarray(start))
     else parts = []
+    if (lines.length > 0) yield lines
   }
-  const line = toLine(parts, size, most)
-  if (line) yield line
+  const last = toLine(parts, size, most)
+  if (last.length > 0) yield last
 }
 
-function toLine(parts: readonly Uint8Array[], size: number, most: number): Line | undefined {
+const decoder = new TextDecoder('utf-8', { fatal: true })
+
+/** None where it is empty. */
+function toLine(parts: readonly Uint8Array[], size: number, most: number): readonly Line[] {
   if (size > most)
-    return fail({ code: 'too-large', message: `The line is longer than ${Math.floor(most / 1024 / 1024)} MB` })
+    return [fail({ code: 'too-large', message: `The line is longer than ${Math.floor(most / 1024 / 1024)} MB` })]
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts)).trim()
-    return text === '' ? undefined : succeed(text)
+    const [first = new Uint8Array()] = parts
+    const text = decoder.decode(parts.length > 1 ? Buffer.concat(parts) : first).trim()
+    return text === '' ? [] : [succeed(text)]
   } catch {
-    return fail({ code: 'binary', message: 'The line is not UTF-8' })
+    return [fail({ code: 'binary', message: 'The line is not UTF-8' })]
   }
 }

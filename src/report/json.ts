@@ -43,7 +43,13 @@ export const toIndented = (value: unknown, indent: number): string =>
   JSON.stringify(value, null, 2).replaceAll('\n', `\n${' '.repeat(indent)}`)
 
 /** All of a story but its path. */
-export function toFileFields(checked: CheckedStory) {
+export const toFileFields = (checked: CheckedStory) => ({
+  ...toStoryFields(checked),
+  messages: checked.messages.map((message) => toMessageFields(message, checked)),
+})
+
+/** What stands before the messages. */
+export function toStoryFields(checked: CheckedStory) {
   const { figures, story, lines } = checked
   return {
     sequence: checked.sequence.name,
@@ -55,13 +61,12 @@ export function toFileFields(checked: CheckedStory) {
       ...toFigures(figures.pages[at]),
     })),
     totals: { ...toFigures(figures.total), different: toFigures(figures.different) },
-    messages: checked.messages.map((message) => toMessageFields(message, checked)),
   }
 }
 
 const toFigures = (figures: Figures | undefined): Figures | Record<string, never> => (figures ? { ...figures } : {})
 
-/** One message with its place in lines and columns, from 1. */
+/** One message with its place in lines and columns, from 1. `json-bytes` writes the same. */
 function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'>) {
   const start = lines.toPoint(message.start)
   const end = lines.toPoint(message.end)

@@ -2,16 +2,21 @@
 
 import type { CheckedStory } from '../check/result.ts'
 import { type Problem, toProblemLine } from '../problem/index.ts'
-import { toFileFields } from './json.ts'
+import { toStoryFields } from './json.ts'
+import type { JsonBytes } from './json-bytes.ts'
 import { toProblemFields } from './problems.ts'
 
-type Id = string | number | boolean | null
+/** The same bytes as `JSON.stringify` of `toFileFields` under the id. @param id as JSON */
+export function writeStreamResult(id: string, story: CheckedStory, out: JsonBytes): void {
+  const inner = JSON.stringify(toStoryFields(story)).slice(1, -1)
+  out.text(`{"id":${id},${inner},"messages":`)
+  out.messages(story)
+  out.text('}\n')
+}
 
-export const toStreamResult = (id: Id, story: CheckedStory): unknown => ({ id, ...toFileFields(story) })
-
-/** `error` is the first problem in one line, for who only wants to see it. */
-export const toStreamError = (id: Id, problems: readonly Problem[]): unknown => ({
-  id,
-  error: problems.slice(0, 1).map(toProblemLine).join(),
-  problems: problems.map(toProblemFields),
-})
+/** `error` is the first problem in one line, for who only wants to see it. @param id as JSON */
+export function writeStreamError(id: string, problems: readonly Problem[], out: JsonBytes): void {
+  const error = problems.slice(0, 1).map(toProblemLine).join()
+  const inner = JSON.stringify({ error, problems: problems.map(toProblemFields) }).slice(1)
+  out.text(`{"id":${id},${inner}\n`)
+}

@@ -2,14 +2,15 @@
 
 import { rules } from '../../../rules/index.ts'
 import { checkStory, DEFAULT_SEQUENCE } from '../../check/check-story.ts'
-import { isChecked } from '../../check/result.ts'
+import type { CheckedStory, UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../config/index.ts'
 import { isSequencePath, MAX_BYTES } from '../../files/index.ts'
 import { loadLexicon } from '../../packaged/data.ts'
 import { createPhonics, createSpelling } from '../../phonics/index.ts'
 import type { Accent, Phonics } from '../../phonics/types.ts'
 import { fail } from '../../problem/index.ts'
-import { toStreamError, toStreamResult } from '../../report/stream.ts'
+import { createJsonBytes, type JsonBytes } from '../../report/json-bytes.ts'
+import { writeStreamError, writeStreamResult } from '../../report/stream.ts'
 import type { Resources } from '../../resources/types.ts'
 import { createTaskMaker, toStoryPath } from '../check/task.ts'
 import { complainOf, type ExitCode } from '../command.ts'
@@ -19,7 +20,7 @@ import type { Io } from '../io.ts'
 import { type Line, readLines } from '../json-lines.ts'
 import { createResources } from '../resources.ts'
 import { findFlagMistakes } from './flags.ts'
-import { type BrokenRecord, type JsonId, readRecord, type StreamRecord } from './record.ts'
+import { type BrokenRecord, readRecord, type StreamRecord } from './record.ts'
 
 export interface StreamOptions {
   readonly sequence?: string
@@ -31,6 +32,9 @@ export interface StreamOptions {
 
 /** JSON can take six bytes for one: `\u0000`. */
 const LONGEST_LINE = MAX_BYTES * 6
+
+/** Bytes that are written at a time, as a pipe holds them. */
+const BATCH = 1 << 16
 
 /** After so many different words the engines are let go with all they remember: some 20 KB for a word that is guessed. */
 const MOST_WORDS = 10_000
@@ -52,11 +56,21 @@ export async function runStream(options: StreamOptions, io: Io): Promise<ExitCod
     { chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io },
     engines,
   )
-  for await (const line of readLines(io.stdin(), LONGEST_LINE)) {
-    io.stdout.write(`${await check(line)}\n`)
-    await io.stdout.drained?.()
+  const out = createJsonBytes()
+  for await (const lines of readLines(io.stdin(), LONGEST_LINE)) {
+    for (const line of lines) {
+      await check(line, out)
+      if (out.size >= BATCH) await flush(out, io)
+    }
+    // Whoever sends one record and waits has the answer.
+    await flush(out, io)
   }
   return 0
+}
+
+async function flush(out: JsonBytes, io: Io): Promise<void> {
+  if (out.size > 0) io.stdout.write(out.take())
+  await io.stdout.drained?.()
 }
 
 async function findChain({ config }: StreamOptions, io: Io): Promise<ConfigChain | undefined> {
@@ -75,49 +89,37 @@ interface Place {
   readonly io: Io
 }
 
-function createRecordCheck(
-  { chain, flags, resources, suggest, storyPath, io }: Place,
-  engines: Engines,
-): (line: Line) => Promise<string> {
-  return async (line) => {
-    if (!line.ok) return JSON.stringify(toStreamError(null, line.problems))
+type Checked = CheckedStory | Pick<UncheckedStory, 'problems'>
+
+/** Writes what it finds as a line. */
+type RecordCheck = (line: Line, out: JsonBytes) => Promise<void>
+
+function createRecordCheck({ chain, flags, resources, suggest, storyPath, io }: Place, engines: Engines): RecordCheck {
+  return async (line, out) => {
+    if (!line.ok) return writeStreamError('null', line.problems, out)
     const record = readRecord(line.value)
-    return toText(await checkRecord(record), record.idText)
+    const id = record.idText ?? JSON.stringify(record.id)
+    const result = await checkRecord(record)
+    if ('problems' in result) writeStreamError(id, result.problems, out)
+    else writeStreamResult(id, result, out)
   }
 
-  async function checkRecord(record: StreamRecord | BrokenRecord): Promise<unknown> {
-    if ('problem' in record) return toStreamError(record.id, [record.problem])
+  function checkRecord(record: StreamRecord | BrokenRecord): Promise<Checked> | Checked {
+    if ('problem' in record) return { problems: [record.problem] }
     const own = readFlags(record.settings, io.cwd, (key) => key)
     engines.forget()
-    if (own.problems.length > 0) return toStreamError(record.id, own.problems)
-    return check(record.id, record.text, { ...flags, ...fromRecord(own.layer) })
+    if (own.problems.length > 0) return { problems: own.problems }
+    return check(record.text, { ...flags, ...fromRecord(own.layer) })
   }
 
-  async function check(id: JsonId, source: string, all: Layer): Promise<unknown> {
+  async function check(source: string, all: Layer): Promise<Checked> {
     try {
-      const result = await checkStory({
-        path: 'the text',
-        source,
-        storyPath,
-        chain,
-        flags: all,
-        rules,
-        resources,
-        suggest,
-      })
-      if (!isChecked(result)) return toStreamError(id, result.problems)
-      return toStreamResult(id, result)
+      return await checkStory({ path: 'the text', source, storyPath, chain, flags: all, rules, resources, suggest })
     } catch (error) {
-      return toStreamError(id, [toCrash(error, 'The text could not be checked')])
+      return { problems: [toCrash(error, 'The text could not be checked')] }
     }
   }
 }
-
-/** The id is the first field. */
-const toText = (result: unknown, idText: string | undefined): string =>
-  idText === undefined
-    ? JSON.stringify(result)
-    : JSON.stringify(result).replace(/^\{"id":[^,]*/, () => `{"id":${idText}`)
 
 /** Messages say where a value was set. */
 const fromRecord = (layer: Layer): Layer =>

@@ -1,6 +1,7 @@
 // Stories as JSON lines: one line out for each line in, in order, with nothing piling up.
 
 import { execFileSync, spawn } from 'node:child_process'
+import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 import { afterEach, describe, expect, it } from 'vitest'
 import { readLines } from '../../../src/cli/json-lines.ts'
@@ -34,14 +35,16 @@ async function stream(
   const code = await main(['stream', ...args], world.io)
   return {
     code,
-    lines: world
-      .out()
+    lines: toText(world)
       .split('\n')
       .filter((line) => line !== '')
       .map((line) => JSON.parse(line) as Out),
     err: world.err(),
   }
 }
+
+/** The stream writes bytes, and a test world keeps each as a letter. */
+const toText = (from: TestWorld | undefined): string => Buffer.from(from?.out() ?? '', 'latin1').toString()
 
 const record = (id: unknown, more: Record<string, unknown> = {}): string =>
   JSON.stringify({ id, text: 'Sid sat at night.', step: 'pink-3', ...more })
@@ -115,7 +118,7 @@ describe('battledore stream', () => {
       '{"text":5,"id":9007199254740993}',
     ]
     await stream(odd)
-    const out = world?.out().trim().split('\n') ?? []
+    const out = toText(world).trim().split('\n')
     const told = out.map((line) => /^\{"id":([^,]*),"/.exec(line)?.[1])
     expect(told).toEqual([...ids, '9007199254740993', '9007199254740993'])
     expect(out.map((line) => 'error' in JSON.parse(line))).toEqual([false, false, false, false, false, true, true])
@@ -180,8 +183,8 @@ describe('readLines', () => {
   }
   const read = async (...parts: readonly (string | Uint8Array)[]): Promise<unknown[]> => {
     const lines: unknown[] = []
-    for await (const line of readLines(toBytes(...parts), 10))
-      lines.push(line.ok ? line.value : line.problems.map(toProblemLine).join())
+    for await (const some of readLines(toBytes(...parts), 10))
+      for (const line of some) lines.push(line.ok ? line.value : line.problems.map(toProblemLine).join())
     return lines
   }
 
@@ -198,6 +201,21 @@ describe('readLines', () => {
       'The line is not UTF-8.',
       'c',
     ])
+  })
+})
+
+describe('a record at a time', () => {
+  it('answers each before the next is sent', async () => {
+    const child = spawn(process.execPath, [...PROGRAM, 'stream'], { stdio: ['pipe', 'pipe', 'inherit'] })
+    const answers = createInterface({ input: child.stdout })[Symbol.asyncIterator]()
+    for (let id = 0; id < 3; id++) {
+      child.stdin.write(`${record(id)}\n{"id":"half`)
+      expect(JSON.parse((await answers.next()).value ?? '')).toMatchObject({ id })
+      child.stdin.write(`${id}"}\n`)
+      expect(JSON.parse((await answers.next()).value ?? '')).toMatchObject({ id: `half${id}` })
+    }
+    child.stdin.end()
+    expect(await answers.next()).toMatchObject({ done: true })
   })
 })
 
