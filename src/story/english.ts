@@ -5,6 +5,7 @@ import { ParseEnglish } from 'parse-english'
 import { endsInTitle, mayKeepStop } from './abbreviations.ts'
 import type { Lines } from './lines.ts'
 import { mendParagraph } from './mend.ts'
+import { toSpan } from './span.ts'
 import type { TextMap } from './text-map.ts'
 import { tokenize } from './tokens.ts'
 
@@ -35,10 +36,7 @@ export function parseEnglish(map: TextMap, lines?: Lines): Paragraph {
     for (const child of parsePart(map, from, to, lines).children) children.push(child)
     from = to
   }
-  const first = children[0]?.position
-  const last = children.at(-1)?.position
-  const position = first && last && { start: first.start, end: last.end }
-  return position ? { type: 'ParagraphNode', children, position } : { type: 'ParagraphNode', children }
+  return { type: 'ParagraphNode', children, ...toSpan(children) }
 }
 
 function parsePart(map: TextMap, from: number, to: number, lines?: Lines): Paragraph {

@@ -3,6 +3,7 @@
 import type { SentenceContent, Word, WordContent } from 'nlcst'
 import { INNER_APOSTROPHES } from '../apostrophe.ts'
 import { toStopKind } from './abbreviations.ts'
+import { toSpan } from './span.ts'
 
 /** The text of a word node. */
 export function toWordText(word: Word): string {
@@ -14,25 +15,22 @@ export function toWordText(word: Word): string {
 }
 
 const apostrophe = new RegExp(`^[${INNER_APOSTROPHES}]$`)
+const doubtful = new RegExp(`^[${INNER_APOSTROPHES}](?:e[mr]|im|cause)$`, 'i')
 const innerMark = /^(?:['’ʼ\-‐‑·‧@]|_+)$/
 const digits = /^\p{N}+$/u
 
 /** Whether every mark in a word belongs to it, so that nothing needs mending. */
 export function isSoundWord(word: Word): boolean {
-  return (
-    word.children.length === 1 ||
-    word.children.every((child, index) => belongs(word.children, index) && !isDoubtful(word, child, index))
-  )
+  const { children } = word
+  return children.length === 1 || (children.every((_, index) => belongs(children, index)) && !isDoubtful(word))
 }
 
 /** `'Er`, `'Em`, `'Im`: a dropped letter, or a quote that opens on a word. */
-function isDoubtful(word: Word, child: WordContent, index: number): boolean {
-  return index === 0 && child.type !== 'TextNode' && /^.(?:e[mr]|im|cause)$/i.test(toWordText(word))
-}
+const isDoubtful = (word: Word): boolean => doubtful.test(toWordText(word))
 
 /** Whether a word starts with a mark that could as well be an opening quote. */
 export function hasDoubtfulQuote(node: SentenceContent): node is Word {
-  return node.type === 'WordNode' && node.children[0] !== undefined && isDoubtful(node, node.children[0], 0)
+  return node.type === 'WordNode' && isDoubtful(node)
 }
 
 /** Cut a word at the marks that do not belong to it. */
@@ -53,10 +51,7 @@ export function mendWord(word: Word): SentenceContent[] {
 }
 
 export function toWord(children: WordContent[]): Word {
-  const first = children[0]?.position
-  const last = children.at(-1)?.position
-  if (!first || !last) return { type: 'WordNode', children }
-  return { type: 'WordNode', children, position: { start: first.start, end: last.end } }
+  return { type: 'WordNode', children, ...toSpan(children) }
 }
 
 function belongs(children: readonly WordContent[], index: number): boolean {

@@ -4,6 +4,7 @@ import type { Paragraph, Sentence, SentenceContent, Word } from 'nlcst'
 import { isPlainText, startsWithCapital, startsWithSmall } from '../letter-kinds.ts'
 import { toStopKind } from './abbreviations.ts'
 import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './mend-words.ts'
+import { toSpan } from './span.ts'
 
 const stop = /^[.!?…‽]+$/
 const closer = /^["'”’)\]»›.!?…‽]+$/
@@ -180,8 +181,5 @@ function toSentences(tokens: readonly SentenceContent[], ends: ReadonlySet<numbe
 }
 
 function toSentence(children: SentenceContent[]): Sentence {
-  const first = children[0]?.position
-  const last = children.at(-1)?.position
-  if (!first || !last) return { type: 'SentenceNode', children }
-  return { type: 'SentenceNode', children, position: { start: first.start, end: last.end } }
+  return { type: 'SentenceNode', children, ...toSpan(children) }
 }

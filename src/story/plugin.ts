@@ -7,6 +7,7 @@ import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
 import { createLines } from './lines.ts'
 import { buildStory, createPages, makeBlock, outlinePieces, type PageMaker } from './read.ts'
+import { toSpan } from './span.ts'
 import type { Block, Story, StoryOptions } from './types.ts'
 
 declare module 'nlcst' {
@@ -50,9 +51,5 @@ export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFil
 
 function toRoot(story: Story, paragraphs: readonly Paragraph[]): Root {
   const children: RootContent[] = [...paragraphs]
-  const first = children[0]?.position
-  const last = children.at(-1)?.position
-  const root: Root = { type: 'RootNode', children, data: { story } }
-  if (first && last) root.position = { start: first.start, end: last.end }
-  return root
+  return { type: 'RootNode', children, data: { story }, ...toSpan(children) }
 }

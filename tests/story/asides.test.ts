@@ -210,4 +210,4 @@ it('stand where remark-parse says, in generated Markdown', () => {
     { seed, numRuns: runs },
   )
   expect(seen).toBeGreaterThan(5 * runs)
-}, 60_000)
+})

@@ -58,7 +58,7 @@ describe('parseEnglish', () => {
       }),
       { seed: 6, numRuns: 2000 },
     )
-  }, 60_000)
+  })
 
   it('gives sentences without places when no lines are given', () => {
     const map = createTextMap()

@@ -155,7 +155,7 @@ describe('part by part', () => {
       }),
       { seed, numRuns: runs },
     )
-  }, 120_000)
+  }, 600_000)
 
   it('gives the tree of remark-parse for any text of the letters that Markdown knows', () => {
     const letters = fc.constantFrom(...'aT6 .!"\'(-#:/\n\n\n*_`[]<>&\\~=+é\t')
@@ -166,7 +166,7 @@ describe('part by part', () => {
       }),
       { seed, numRuns: runs },
     )
-  }, 120_000)
+  }, 600_000)
 })
 
 it('reads a list that is cut between its items as remark-parse reads it whole', () => {
@@ -179,7 +179,7 @@ it('reads a list that is cut between its items as remark-parse reads it whole', 
     }),
     { seed, numRuns: runs },
   )
-}, 120_000)
+}, 600_000)
 
 const item = fc.constantFrom(
   ...[
@@ -234,7 +234,7 @@ it('gives the tree of remark-parse for any text with words between asterisks', (
     }),
     { seed, numRuns: runs },
   )
-}, 120_000)
+}, 600_000)
 
 it('counts a byte order mark in the middle, which the parser drops', () => {
   for (const text of ['Tam\n\n\uFEFF*Meg*', '---\na: b\n---\n\uFEFFMeg']) {
@@ -289,7 +289,7 @@ it('gives the tree of remark-parse for any lists under headings', () => {
     }),
     { seed, numRuns: 2 * runs },
   )
-}, 120_000)
+}, 600_000)
 
 describe('a plain block', () => {
   it.each([

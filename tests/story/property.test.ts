@@ -48,7 +48,7 @@ describe('generated Markdown', () => {
       fc.property(markdown, (source) => check(source, readStory(source))),
       { seed, numRuns: runs },
     )
-  }, 60_000)
+  })
 
   it('never reads what is for the adult', () => {
     fc.assert(
@@ -59,7 +59,7 @@ describe('generated Markdown', () => {
       }),
       { seed, numRuns: runs },
     )
-  }, 60_000)
+  })
 
   it('never throws, whatever the text', () => {
     const noise = fc.array(
@@ -106,5 +106,5 @@ describe('generated Markdown', () => {
       }),
       { seed, numRuns: runs },
     )
-  }, 60_000)
+  })
 })
