@@ -157,9 +157,11 @@ function guesser(): readonly Row[] {
   ]
 }
 
+const BOOKS = 'books out of copyright (heteronym-public-sources.tsv), in natural frequency, judged by hand'
+
 async function heteronyms(): Promise<readonly Row[]> {
-  const { dev, heldOut, tuning, unseen, third, fourth, dictionary, tales, talesUnseen, wordNet } =
-    await measureHeteronyms()
+  const measured = await measureHeteronyms()
+  const { dev, heldOut, tuning, unseen, third, fourth, dictionary, tales, talesUnseen, wordNet } = measured
   const own = "the project's own sentences"
   const sets = [
     ['seen while tuning', dev, own],
@@ -171,6 +173,9 @@ async function heteronyms(): Promise<readonly Row[]> {
     ['of a dictionary, by which faults were mended', dictionary, "Debian's trans-de-en, judged by hand"],
     ['of tales, seen while tuning', tales, "Debian's wesnoth-1.16, judged by hand"],
     ['of tales, unseen, by which one fault was mended', talesUnseen, "Debian's wesnoth-1.16, judged by hand"],
+    ["of children's books, seen while tuning", measured.public, BOOKS],
+    ["of children's books, the half unseen at first, by which faults were mended", measured.publicUnseen, BOOKS],
+    ["of other children's books, drawn after, by which two faults were mended", measured.publicLater, BOOKS],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
   ] as const
   return sets.map(([set, one, source]) => ({

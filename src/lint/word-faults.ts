@@ -55,10 +55,13 @@ export function createFaultFinder(
   }
 }
 
-/** `Tam’s`, where `Tam` can be read and only the owner's ending is to blame: listing the name would not help. */
+/** `Tam’s`, where `Tam` can be read and only the owner's ending is to blame, or its letter: listing the name would not help. */
 function isOwnerOnly(text: string, reasons: readonly Reason[]): boolean {
   const from = toBareName(text).length
-  return from < text.length && reasons.every(({ letters }) => letters.every(([start]) => start >= from))
+  const own = text.length - from - 1
+  const isOwn = ({ code, letters, found, allowed }: Reason): boolean =>
+    code === 'too-many-letters' ? Number(found) - own <= Number(allowed) : letters.every(([start]) => start >= from)
+  return from < text.length && reasons.every(isOwn)
 }
 
 /** A contraction that is taught by name is a contraction to the teacher, though the verdict calls it a sight word. */

@@ -9,7 +9,7 @@ import { type FindOrdinary, readOrdinary } from './ordinary.ts'
 import type { RawUnit } from './raw.ts'
 import { createSpelling, type Spelling } from './spelling.ts'
 import { findSpokenApart } from './spoken-apart.ts'
-import { toPronunciation } from './to-pronunciation.ts'
+import { toPronunciations } from './to-pronunciation.ts'
 import { findTwoWords } from './two-words.ts'
 import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
 
@@ -63,11 +63,12 @@ function readWord(
   const unsure = isUnsure(word, spelled) ? true : undefined
   const forms = heteronyms.find(letters)?.forms
   const plain = letters.length === word.length
-  const pronunciations = cuttings.map(({ raw, stem }, at): Pronunciation => {
-    const pronunciation = toPronunciation(raw, letters, stem, accent, findOrdinary)
+  const pronunciations = cuttings.flatMap(({ raw, stem }, at): readonly Pronunciation[] => {
     const spoken = forms?.[at]
-    const placed = plain ? pronunciation : place(pronunciation, places, word)
-    return spoken === undefined ? placed : { ...placed, form: spoken.form, meaning: spoken.meaning }
+    return toPronunciations(raw, letters, stem, accent, findOrdinary).map((pronunciation) => {
+      const placed = plain ? pronunciation : place(pronunciation, places, word)
+      return spoken === undefined ? placed : { ...placed, form: spoken.form, meaning: spoken.meaning }
+    })
   })
   const heteronym = forms !== undefined && pronunciations.length > 1
   return {

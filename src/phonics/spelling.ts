@@ -119,7 +119,8 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   /** `Nooo`, `looong`: a known word drawn out, or else the letters of the short one. */
   function findStretched(word: string): Spelled | undefined {
     const squeezed = findSqueezed(word)
-    const known = squeezed.find((one) => lexicon.find(one.word)) ?? squeezed[0]
+    const listed = squeezed.filter((one) => lexicon.find(one.word))
+    const known = listed.find((one) => lexicon.find(one.word)?.unsure !== true) ?? listed[0] ?? squeezed[0]
     if (!known) return undefined
     const { cuttings } = spell(known.word)
     return { source: 'guess', cuttings: cuttings.map(({ raw, stem }) => ({ raw: stretch(raw, word, known), stem })) }

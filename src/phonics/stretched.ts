@@ -20,7 +20,8 @@ export function findSqueezed(word: string): readonly Squeezed[] {
 }
 
 /** Words with two like letters where the same word with one is another: `Mooo`, `Booom`, `Seee`, `Hisss`, `Alll`; not `Weee`, nor `Sooo`. */
-const LONG_WORDS = /^(?:[bcmw]oo|baa|[a-z]*(?:oo|ee)[a-z]+|(?!(?:[bhmw]|sh)ee$)[a-z]*ee|[a-z]*[aiou](?:ff|ll|ss|zz))$/
+const LONG_WORDS =
+  /^(?:[bcmw]oo|baa|[a-z]*(?:oo|ee)(?!ng)[a-z]+|(?!(?:[bhmw]|sh)ee$)[a-z]*ee|[a-z]*[aiou](?:ff|ll|ss|zz))$/
 
 /** A word without a vowel, its runs no longer than letters are doubled, h never: `Zzzz`, `Brrr`, `Shh`. */
 export const squeezeNoise = (word: string): Squeezed => squeeze(word, 2)

@@ -24,16 +24,30 @@ const isReduced = (unit: RawUnit, count: number): boolean =>
   /^[aeiouy]$/.test(unit.letters) &&
   (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
 
-/** @param stem the word without its ending, for sets of words that go by the stem. */
-export function toPronunciation(
+/**
+ * What the accent makes of one entry of the dictionary: one pronunciation, or the two that are heard alike.
+ * @param stem the word without its ending, for sets of words that go by the stem
+ */
+export function toPronunciations(
   raw: RawPronunciation,
   word: string,
   stem: string,
   accent: Accent,
   findOrdinary?: FindOrdinary,
-): Pronunciation {
+): readonly Pronunciation[] {
   const rules = RULES[accent]
-  const sounds = rules.toSounds(raw.units, word, stem)
+  const first = toPronunciation(raw, word, rules, rules.toSounds(raw.units, word, stem), findOrdinary)
+  const other = rules.toOtherSounds?.(raw.units, word, stem)
+  return other === undefined ? [first] : [first, toPronunciation(raw, word, rules, other, findOrdinary)]
+}
+
+function toPronunciation(
+  raw: RawPronunciation,
+  word: string,
+  rules: AccentRules,
+  sounds: readonly string[],
+  findOrdinary?: FindOrdinary,
+): Pronunciation {
   const cut = stressFull(cutSyllables(word, raw.units), raw.units, sounds)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''

@@ -3,6 +3,7 @@
 import { toCorrespondenceLine } from '../lint/additions.ts'
 import { findChangeText } from '../lint/endings.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
+import { findAbbreviation } from '../verdict/index.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumns, wrap } from './text.ts'
@@ -67,6 +68,11 @@ const toVerdictFields = ({ readable, kind, reasons }: Verdict) => ({
 
 export function toExplainText(word: ExplainedWord, { width, paint }: { width: number; paint: Paint }): string {
   const { pronunciations, meant, unsure } = word.pronunciations
+  const abbreviation = toAbbreviationText(word.word)
+  if (abbreviation !== undefined) {
+    const lines = [abbreviation, ...toWhen(word)].flatMap((line) => wrap(line, width - 2))
+    return `${[paint.strong(word.word), ...lines.map((line) => `  ${line}`)].join('\n')}\n`
+  }
   const lines = [paint.strong(word.word) + toSourceText(word)]
   if (meant !== undefined) return `${lines[0]}\n  This is misspelt: ${meant}.\n`
   if (pronunciations.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
@@ -83,6 +89,21 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
     ...[...toWhen(word), ...toFormLines(word)].flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`),
   )
   return `${lines.join('\n')}\n`
+}
+
+/** What an abbreviation is said as; undefined for other words. */
+function toAbbreviationText(word: string): string | undefined {
+  const found = findAbbreviation(word)
+  switch (found?.kind) {
+    case undefined:
+      return undefined
+    case 'short':
+      return `Short for ${found.full}; its letters do not say that.`
+    case 'first letter':
+      return `It begins with the name of the letter ${found.letter}, not with its sound.`
+    case 'letters':
+      return 'An abbreviation: its letters are said by their names.'
+  }
 }
 
 function toSourceText({ pronunciations: { source, meant, unsure } }: ExplainedWord): string {
@@ -152,10 +173,15 @@ function toFormLines({ formsReadableAt = [], meanings, pronunciations }: Explain
   return [`In a story the sentence tells which is meant: ${[...new Set(forms)].join('; ')}.`]
 }
 
-/** Each reason once, in a teacher's words. */
-const toReasonTexts = (reasons: readonly Reason[], word: string): readonly string[] => [
-  ...new Set(reasons.map((reason) => toReasonText(reason, word))),
-]
+/** Each reason once, in a teacher's words; of `Dad` not for D and d. */
+function toReasonTexts(reasons: readonly Reason[], word: string): readonly string[] {
+  const texts = new Map<string, string>()
+  for (const text of reasons.map((reason) => toReasonText(reason, word))) {
+    const small = text.toLowerCase()
+    if (!texts.has(small)) texts.set(small, text)
+  }
+  return [...texts.values()]
+}
 
 /** A reason in a teacher's words. */
 function toReasonText(reason: Reason, word: string): string {

@@ -19,7 +19,7 @@ export function toShapes(
   isEnding: (unit: Unit) => boolean,
 ): readonly SyllableShape[] {
   const starts = toSyllableStarts(word, pronunciation.syllables)
-  const units = pronunciation.units.filter((unit) => !isEnding(unit) && !isStutter(word, unit))
+  const units = pronunciation.units.filter((unit) => !isEnding(unit) && !isStutter(word, unit) && !isSyllabicNot(unit))
   const groups = starts.map((start, at) => {
     const next = starts[at + 1] ?? word.length
     return units.filter((unit) => startOf(unit) >= start && startOf(unit) < next)
@@ -29,6 +29,9 @@ export function toShapes(
     letters: toRanges(findClusters(group) ?? group),
   }))
 }
+
+/** The n't of `isn't`: it is taught as a contraction, and leaves the shape of `is`. That of `can't` closes its syllable. */
+const isSyllabicNot = (unit: Unit): boolean => unit.vowel && /^n['’]t$/i.test(unit.letters)
 
 // The first b of `b-but` makes no cluster with the second; but the d of `red-dog` closes its syllable.
 function isStutter(word: string, unit: Unit): boolean {

@@ -75,6 +75,8 @@ describe('a name', () => {
   it('that can be read is none to list, also where only its ending is not taught', () => {
     expect(toFaults('The hen met Meg.')).toEqual([])
     expect(toFaults('The hen met Meg’s pig.', { step: 'blue-4' })).toEqual(['Meg’s: ending'])
+    // One letter too many, and that is the s.
+    expect(toFaults('The hen met Meg’s pig.')).toEqual(['Meg’s: too-many-letters ending'])
     expect(toFaults('The hen met Roy’s pig.')[0]).toMatch(/^Roy’s: unlisted-name /)
   })
 

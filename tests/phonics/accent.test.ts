@@ -240,3 +240,20 @@ describe('reduced vowels', () => {
     }
   })
 })
+
+// Source: both are given by the Oxford and the Cambridge dictionaries, from memory.
+it('ate is said in two ways in Britain and in one in America', () => {
+  const ways = (accent: Accent) =>
+    testPhonics(accent)
+      .read('ate')
+      .pronunciations.map(({ ipa }) => ipa)
+  expect(ways('southern-british')).toEqual(['eɪt', 'ɛt'])
+  expect(ways('general-american')).toEqual(['eɪt'])
+})
+
+it("shan't has the a of bath, and wiry that of wire", () => {
+  const first = (accent: Accent, word: string) => testPhonics(accent).read(word).pronunciations[0]?.ipa
+  expect(first('southern-british', "shan't")).toBe('ʃɑːnt')
+  expect(first('general-american', "shan't")).toBe('ʃænt')
+  expect(first('general-american', 'wiry')).toBe('ˈwaɪriː')
+})

@@ -229,6 +229,9 @@ describe('a word whose sounds nobody knows', () => {
 describe('noises and words spoken apart', () => {
   it.each([
     ['Nooo', 'n·ooo', 'green-3'],
+    ['looong', 'l·ooo·ng', 'green-1'],
+    ['loooong', 'l·oooo·ng', 'green-1'],
+    ['sooon', 's·ooo·n', 'green-6'],
     ['C-a-t', 'c·a·t', 'pink-1'],
     ['sh-i-p', 'sh·i·p', 'green-1'],
     ['B-b-but', 'b·b·b·u·t', 'pink-4'],

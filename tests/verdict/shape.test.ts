@@ -38,6 +38,8 @@ describe('toShapes', () => {
     ['ban.dit', 'b=b a=æ n=n d=d i=ɪ t=t', 'CVC CVC', 'ban dit'],
     ['shrimps', 'sh=ʃ r=r i=ɪ m=m p=p +s=s', 'CCVCC', 'shr mp'],
     ['eye', 'eye=aɪ', 'V', 'eye'],
+    ["is.n't", "i=ɪ s=z n't=ənt", 'VC', 'is'],
+    ["can't", "c=k a=æ n't=nt", 'CVC', "can't"],
     ['ta.ble', 't=t a=eɪ b=b le=əl', 'CV CV', 'ta ble'],
   ])('%s %s: %s', (dotted, units, shapes, blamed) => {
     const word = dotted.replaceAll('.', '')

@@ -35,13 +35,14 @@ function findOutOfOrder(rows: readonly Row[], at: number, source: Source): reado
   return [bad(source, [at, 'word'], { message })]
 }
 
-function findInRow({ word, otherwise, forms }: Row, at: number, source: Source): readonly Problem[] {
+function findInRow({ word, otherwise, thing, forms }: Row, at: number, source: Source): readonly Problem[] {
   const keys = forms.map(({ form }) => form)
   const [first, second] = forms
   const problems = forms.flatMap((form, k) => findInForm(word, form, [at, 'forms', k], source))
-  if (otherwise !== undefined && !keys.includes(otherwise)) {
-    const message = `\`${word}\` has no form \`${otherwise}\``
-    problems.push(bad(source, [at, 'otherwise'], { message, expected: toExpected(findNearest(otherwise, keys)) }))
+  for (const [field, named] of Object.entries({ otherwise, thing })) {
+    if (named === undefined || keys.includes(named)) continue
+    const message = `\`${word}\` has no form \`${named}\``
+    problems.push(bad(source, [at, field], { message, expected: toExpected(findNearest(named, keys)) }))
   }
   for (const key of ['form', 'sounds'] as const) {
     if (first?.[key] !== second?.[key]) continue

@@ -105,3 +105,6 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
     thorough: 'or>ʌr ough>ə',
   }),
 )
+
+/** A second way to say a word that is as common in Britain as the first, written as above: dictionaries give both. */
+export const ALSO: ReadonlyMap<string, string> = new Map([['ate', 'a_e>ɛ']])

@@ -11,7 +11,7 @@ import type { RawUnit } from '../raw.ts'
 import { CONSONANTS } from './general-american.ts'
 import { isIn, nextSound, type Place, previousSound } from './place.ts'
 import { isAfterShort, isShortA, toStrongR, toVowelWithR, WITH_R } from './southern-british-r.ts'
-import { BATH, CHANGES, SHORT_O } from './southern-british-words.ts'
+import { ALSO, BATH, CHANGES, SHORT_O } from './southern-british-words.ts'
 import type { AccentRules } from './types.ts'
 
 const VOWELS: Readonly<Record<string, string>> = {
@@ -130,12 +130,18 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
   return sound.length > 1 && /[ɑɔɜəɪʊ]ː?ə?r$/.test(sound) ? sound.slice(0, -1) : sound
 }
 
+function toSounds(units: readonly RawUnit[], word: string, stem: string): readonly string[] {
+  const words = [word, stem] as const
+  const sounds = units.map((_, at) => toSound({ units, at, words }))
+  const changes = CHANGES.get(word) ?? CHANGES.get(stem)
+  return changes === undefined ? sounds : change(sounds, units, changes)
+}
+
 export const southernBritish: AccentRules = {
-  toSounds(units, word, stem) {
-    const words = [word, stem] as const
-    const sounds = units.map((_, at) => toSound({ units, at, words }))
-    const changes = CHANGES.get(word) ?? CHANGES.get(stem)
-    return changes === undefined ? sounds : change(sounds, units, changes)
+  toSounds,
+  toOtherSounds(units, word, stem) {
+    const changes = ALSO.get(word)
+    return changes === undefined ? undefined : change(toSounds(units, word, stem), units, changes)
   },
   toTaught,
   partsR: true,

@@ -26,7 +26,8 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
     return isFree || candidates.includes(phrase.form) ? phrase.form.form : undefined
   }
   if (candidates.length === 1) return candidates[0]?.form
-  return classes || hasOneClass(row) ? findByTopic(candidates, place) : undefined
+  if (!classes && !hasOneClass(row)) return undefined
+  return findByTopic(candidates, place) ?? (classes && findThing(row, classes, place))
 }
 
 /** The usual form of a row that has one, unless the rare form is a verb and the word could be one here. */
@@ -90,13 +91,21 @@ function findPhrase(
   return first && second && first.length === second.length ? 'both' : first
 }
 
+/** The usual one of two things, where the word is one and nothing in the sentence speaks for the other. */
+function findThing({ thing, forms }: Heteronym, classes: Classes, place: Place): string | undefined {
+  const isOther = (form: HeteronymForm): boolean => form.form !== thing && hasTopic(form, place)
+  return classes.every((item) => item === 'noun' || item === 'adjective') && !forms.some(isOther) ? thing : undefined
+}
+
+function hasTopic(form: HeteronymForm, place: Place): boolean {
+  const topics = form.topics?.split(' ') ?? []
+  return place.words.some((word, i) => i !== place.index && topics.includes(word))
+}
+
 function findByTopic(candidates: readonly HeteronymForm[], place: Place): string | undefined {
   // Two of the same word in a sentence may be said differently: what speaks for one must not sway the other.
   const spelt = place.words[place.index]
   if (place.words.filter((word) => word === spelt).length > 1) return undefined
-  const spoken = candidates.filter((form) => {
-    const topics = form.topics?.split(' ') ?? []
-    return place.words.some((word, i) => i !== place.index && topics.includes(word))
-  })
+  const spoken = candidates.filter((form) => hasTopic(form, place))
   return spoken.length === 1 ? spoken[0]?.form : undefined
 }

@@ -8,7 +8,7 @@ import { isMark } from './place.ts'
 import { isSpoken, withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { CLAUSE_JOINS, HAVE, has, MODALS } from './vocabulary.ts'
+import { BE, CLAUSE_JOINS, HAVE, has, MODALS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
@@ -42,8 +42,11 @@ export function findContextTense(before: readonly (readonly string[])[]): Tense 
 export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
   const before = place.words[place.index - 1]
   if (before !== 'and' && before !== 'then' && before !== 'or') return undefined
+  const isJoinedToParticiple = /[a-z](?:ed|en|wn)$/.test(place.words[place.index - 2] ?? '')
   for (let at = place.index - 2; at >= 0; at--) {
     const word = place.words[at]
+    // `wants it to be written and read`
+    if (isJoinedToParticiple && has(BE, word)) return 'past'
     if (has(RELATIVES, word) || has(HAVE, word) || has(STOPS, word)) return undefined
     if (word === 'to' && has(PLACES, place.words[at + 1])) continue
     if (word === 'to' || has(MODALS, word)) return 'present'

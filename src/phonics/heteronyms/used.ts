@@ -1,28 +1,58 @@
 // `used`: with /zd/ as the verb, with /st/ before `to` where something was so before or is not strange any more.
 
-import { beforeIndex, findBefore, isMark, isName, type Place } from './place.ts'
+import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tagged.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
 
 const GROW = new Set('get gets got getting become became becoming grow grew quite'.split(' '))
+/** `so used to it`: what is strange or not has degrees, and what is put to a use has none. */
+const DEGREES = new Set('so very more pretty rather too less much'.split(' '))
 /** Nobody uses a thing to be: before these, `used to` is always the old habit. */
 const STATES = new Set('be have live love like hate think know want believe belong dream'.split(' '))
+/** What is done with no tool: `what I used to do`, `what he used to say`. */
+const WORDS = new Set('do say call hear see tell feel'.split(' '))
+/** Who is hardly ever put to a use: `we had been used to do it` is an old way to say `we used to`. */
+const PERSONS = new Set('i you he she we'.split(' '))
+const GAPS = new Set(
+  'bring buy call carry do eat give have hear keep like love make see sing say sell take tell wear'.split(' '),
+)
+const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
+const AFTER = new Set(['after', 'before', 'until'])
 const JOINS = new Set('and but because when so if where since as while although who'.split(' '))
 
 /** The form of `used` at the place; undefined where it cannot be told from the small words alone. */
 export function findUsed(place: Place): Used | undefined {
   const next = place.words[place.index + 2]
-  if (place.words[place.index + 1] !== 'to') return 'verb'
   const before = findBefore(place)
-  if (is.has(GROW, before)) return 'used-to'
+  if (place.words[place.index + 1] !== 'to') return is.has(DEGREES, before) && hasToLater(place) ? 'used-to' : 'verb'
+  // `a noise that he was used to`
+  if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
+  if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   if (is.has(is.BE, before)) return isThing(next) ? 'used-to' : undefined
   if (is.has(is.HAVE, before)) return 'verb'
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
-  if (before === 'there' || is.has(STATES, next)) return 'used-to'
-  return hasPlainSubject(place) ? 'used-to' : undefined
+  if (before === 'there' || (findBefore(place, 2) === 'what' && is.has(WORDS, next)) || is.has(STATES, next))
+    return 'used-to'
+  return hasPlainSubject(place) || isGap(place) ? 'used-to' : undefined
+}
+
+/** `so used all his life to hear it` */
+function hasToLater({ words, index }: Place): boolean {
+  const rest = words.slice(index + 1)
+  const end = rest.findIndex(isMark)
+  return rest.slice(0, end < 0 ? undefined : end).includes('to')
+}
+
+/**
+ * `the song she used to sing`, `the ones she used to do at school`: what comes before is what was sung, so nobody used it. These verbs
+ * are always done to something.
+ */
+function isGap(place: Place): boolean {
+  const [verb, after] = [place.words[place.index + 2], place.words[place.index + 3]]
+  return is.has(GAPS, verb) && (isEdge(after) || is.has(AFTER_GAP, after))
 }
 
 /** `is used to catch fish` against `is used to noise`: what the tagger says of the word after `to`. */
@@ -30,7 +60,7 @@ export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
   const before = findBefore(place)
   if (!is.has(is.BE, before)) return undefined
   const next = tags[place.index + 2]
-  if (next?.has('Infinitive')) return 'verb'
+  if (next?.has('Infinitive')) return [2, 3].some((nth) => is.has(PERSONS, findBefore(place, nth))) ? undefined : 'verb'
   return next?.has('Noun') ? 'used-to' : undefined
 }
 
@@ -48,6 +78,10 @@ function hasPlainSubject(place: Place): boolean {
   const bare = is.has(is.SUBJECTS, word) || isName(place, at) || at === 0
   if (!bare) while (at > 0 && is.has(is.ADJECTIVES, place.words[at - 1])) at--
   if (!bare && is.has(is.DETERMINERS, place.words[at - 1])) at--
+  // `Then they used to swim`
+  while (is.has(is.ADVERBS, place.words[at - 1])) at--
   const edge = place.words[at - 1]
+  // `After this Katy used to go`
+  if ((edge === 'this' || edge === 'that') && is.has(AFTER, place.words[at - 2])) return true
   return isMark(edge) || is.has(JOINS, edge)
 }

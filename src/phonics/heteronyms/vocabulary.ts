@@ -46,6 +46,12 @@ export const TRY = words('try come go')
 export const MAKE = words('make makes made making keep keeps kept find finds found')
 /** `saw her use it`, `saw her record`: nothing can be told. */
 export const PERCEIVE = words('see sees saw watch watches watched hear hears heard feel feels felt had have has')
+/** `heard him read it`: what follows the object is a bare verb, or says where it is. */
+export const SENSE = words('see sees saw watch watches watched hear hears heard feel feels felt')
+/** `grew so close`: what follows is what somebody becomes. */
+export const GROW = words(
+  'get gets got grow grows grew become becomes became feel feels felt look looks looked seem seems seemed',
+)
 /** Look like prepositions of a noun and can hardly be anything else. */
 export const PREPOSITIONS = words('of for from with in at without into about under by on')
 /** After these, `to` stands before a noun: `next to lead`. */
@@ -64,6 +70,8 @@ export const DEGREES = words('very too quite how rather')
 export const CLAUSE_STARTS = words('and or but then so please')
 /** Begin a clause with a subject of its own. */
 export const CLAUSE_JOINS = words('and but because when so if where since as while until before after though')
+/** Begin a clause that says something of what stands before it, or asks. */
+export const CLAUSE_OPENERS = words('that which where when what how if because since while')
 /** Begin a question as an object: `Record how it fell`. */
 export const QUESTIONS = words('how what if whether where why')
 /** Adjectives of children's text that are hardly ever anything else. */

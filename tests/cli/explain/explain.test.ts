@@ -31,6 +31,22 @@ it('tells the right form of a misspelt word', async () => {
   expect(JSON.parse(json.out)).toMatchObject({ source: 'guess', meant: 'the dog', readings: [], readableAt: null })
 })
 
+it.each([
+  ['TV', 'An abbreviation: its letters are said by their names.'],
+  ['UK', 'An abbreviation: its letters are said by their names.'],
+  ['Mr', 'Short for mister; its letters do not say that.'],
+  ['St', 'Short for saint or street; its letters do not say that.'],
+  ['X-ray', 'It begins with the name of the letter X, not with its sound.'],
+])('tells of %s what it is', async (word, what) => {
+  const { out } = await world.run('explain', word)
+  expect(out).toBe(`${word}\n  ${what}\n  No step of this sequence makes it readable.\n`)
+})
+
+it('tells of a letter that is taught nowhere once, big or small', async () => {
+  const { out } = await world.run('explain', 'Dad', '--step', 'first', '--sequence', 'one.yaml')
+  expect(out.replace(/\s+/g, ' ').match(/says a sound/g)).toHaveLength(1)
+})
+
 it('says where it is not known how a word is said', async () => {
   const { out } = await world.run('explain', 'Aoife')
   expect(out).toContain('It is not known how this is said. The letters would say:')

@@ -1,0 +1,25 @@
+// What a clue to a heteronym's class is, and what several of them ask.
+
+import { isEdge, type Place } from './place.ts'
+import type { WordClass } from './types.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+export type Classes = readonly WordClass[]
+/** The classes that the place leaves open; undefined where it says nothing. `inflected`: the word ends in its own -s. */
+export type Clue = (place: Place, inflected: boolean) => Classes | undefined
+
+export const NOMINAL: Classes = ['noun', 'adjective']
+export const FINITE: Classes = ['verb', 'past']
+export const PREDICATE: Classes = ['adjective', 'past']
+
+export const isClosed = (place: Place): boolean => {
+  const after = place.words[place.index + 1]
+  return isEdge(after) || has(is.PREPOSITIONS, after) || has(is.ADVERBS, after) || after === 'well'
+}
+
+export function hasObject(place: Place): boolean {
+  return has(is.OBJECT_STARTS, place.words[place.index + 1])
+}
+
+export const LONGEST_SUBJECT = 5

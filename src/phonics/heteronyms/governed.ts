@@ -1,0 +1,96 @@
+// What governs a heteronym: a helper, `to`, or a verb such as `let` that a bare verb follows.
+
+import { type Clue, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
+import { beforeIndex, findBefore, isMark, isName } from './place.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const ALL_THINGS: ReadonlySet<string> = new Set(['all', 'anything', 'everything', 'nothing', 'something'])
+
+/** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
+export const infinitive: Clue = (place, inflected) => {
+  if (findBefore(place) !== 'to') return undefined
+  if (inflected) return NOMINAL
+  return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
+}
+
+/** `can use`, `did not close`, `let's read`. */
+export const helper: Clue = (place) => {
+  const before = findBefore(place)
+  if (has(is.MODALS, before)) return ['verb']
+  if (!has(is.HAVE, before)) return undefined
+  // `has upset my plans`, `had aged by a year`
+  return hasObject(place) || (/ed$/.test(place.words[place.index] ?? '') && isClosed(place))
+    ? ['past']
+    : ['past', 'noun', 'adjective']
+}
+
+/** `can help combat it`, `to help produce food`; `try and protest`; `why not use it`. */
+export const helped: Clue = (place, inflected) => {
+  if (inflected) return undefined
+  if (place.words[place.index - 1] === 'not' && place.words[place.index - 2] === 'why') return ['verb']
+  const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
+  if (has(is.HELP, first) && (has(is.MODALS, second) || second === 'to' || hasObject(place))) return ['verb']
+  const isBare =
+    third === undefined || has(is.MODALS, third) || third === 'to' || has(is.OBJECTS, third) || third === 'than'
+  return first === 'and' && has(is.TRY, second) && isBare ? ['verb'] : undefined
+}
+
+/** `would let those geese lead your sister`: behind what somebody lets or helps. */
+export const letLong: Clue = (place, inflected) => {
+  if (inflected || !hasObject(place)) return undefined
+  for (let at = place.index - 1; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
+    const word = place.words[at]
+    if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
+    if (!has(is.DETERMINERS, word) && !has(is.PLURAL_DETERMINERS, word)) continue
+    const lead = place.words[at - 1] ?? ''
+    return (has(is.LET, lead) || /^mak(?:es?|ing)$|^made$/.test(lead)) && at < place.index - 1 ? ['verb'] : undefined
+  }
+  return undefined
+}
+
+/** `all that lives`, `everything that objects`. */
+export const relative: Clue = (place, inflected) =>
+  inflected && findBefore(place) === 'that' && has(ALL_THINGS, place.words[place.index - 2]) ? ['verb'] : undefined
+
+/** `do you live`, `are they close`, `have we read`; `can Tam bow`, `did Meg and Sid read`. */
+export const inversion: Clue = (place) => {
+  const isSubject = (nth: number): boolean =>
+    has(is.SUBJECTS, findBefore(place, nth)) ||
+    has(is.SINGULAR_SUBJECTS, findBefore(place, nth)) ||
+    isName(place, beforeIndex(place, nth))
+  if (!isSubject(1)) return undefined
+  let first = 1
+  while (findBefore(place, first + 1) === 'and' && isSubject(first + 2)) first += 2
+  const helper = findBefore(place, first + 1)
+  if (has(is.MODALS, helper)) return ['verb']
+  if (has(is.HAVE, helper)) return ['past']
+  return has(is.BE, helper) ? PREDICATE : undefined
+}
+
+/** `let me use`, `helps his sister read`, `made it live`. */
+export const causative: Clue = (place, inflected) => {
+  const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
+  const object = has(is.OBJECTS, first) || isName(place, beforeIndex(place))
+  if (object && has(is.LET, second)) return ['verb']
+  if (object && has(is.MAKE, second)) return hasObject(place) ? ['verb'] : ['verb', 'adjective']
+  if (first === 'her' && has(is.PERCEIVE, second)) return ['verb', 'noun', 'adjective']
+  // `heard him read`, `saw them close to it`
+  if (/^(?:him|me|us|them)$/.test(first ?? '') && has(is.SENSE, second) && !inflected)
+    return ['verb', 'adjective', 'adverb']
+  return has(is.LET, third) && has(is.POSSESSIVES, second) && !has(is.ADJECTIVES, first) ? ['verb'] : undefined
+}
+
+/** `how will the new road impact us`: behind a helper and the subject that follows it. */
+export const longInversion: Clue = (place, inflected) => {
+  if (inflected || !hasObject(place)) return undefined
+  for (let at = place.index - 2; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
+    const word = place.words[at]
+    if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
+    if (!has(is.DETERMINERS, word)) continue
+    const helper = place.words[at - 1]
+    const before = place.words[at - 2]
+    return has(is.MODALS, helper) && (isMark(before) || has(is.QUESTIONS, before)) ? ['verb'] : undefined
+  }
+  return undefined
+}

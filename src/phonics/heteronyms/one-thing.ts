@@ -1,0 +1,74 @@
+// Where no bare verb can stand: right behind one thing, which takes its verb with an -s.
+
+import { beforeIndex, isMark, isName, type Place } from './place.ts'
+import * as is from './vocabulary.ts'
+
+const AND = new Set(['and', 'or', 'nor'])
+const RELATIVES = new Set(['that', 'which', 'who'])
+const ONE = new Set('a an another each every this'.split(' '))
+/** Behind these an adjective may be many: `the old live here`. */
+const ONE_OR_MORE = new Set('the my your his her its our their'.split(' '))
+/** One in form, and with the verb of many: `a few live here`, `the police record it`, `a family live there`. */
+const GROUPS = new Set(
+  (
+    'army audience band bunch cattle choir class clan committee council couple crew crowd deer dozen elderly enemy family few fish flock folk gang group herd hundred lot majority men mice navy number others pack pair ' +
+    'party people police poultry public rest score sheep staff swarm team thousand tribe women children geese oxen teeth feet youth'
+  ).split(' '),
+)
+const GOVERNORS = [is.LET, is.MAKE, is.PERCEIVE, is.HELP]
+
+/** `what a queer house this is`, `know this house`, `what excuse she made`, `our own sober present`. */
+export function isBehindOneThing(place: Place): boolean {
+  const before = beforeIndex(place)
+  // `a sign that read`
+  const isRelative = is.has(RELATIVES, place.words[before])
+  const last = isRelative ? before - 1 : before
+  const word = place.words[last]
+  if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
+  if (word === 'this' || word === 'what') return !isRelative
+  if (!isThing(word) || isName(place, last)) return false
+  let at = last - 1
+  while (at >= 0 && isDescribing(place.words[at])) at--
+  const led = place.words[at]
+  // `a cat and a dog live here`
+  if (is.has(AND, place.words[at - 1])) return false
+  return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
+}
+
+const isThing = (word: string): boolean =>
+  !/[^s]s$|[aeiouy].*ing$|ly$/.test(word) &&
+  !GROUPS.has(word) &&
+  !SMALL.some((group) => group.has(word)) &&
+  !is.LOOSE_ADJECTIVES.has(word)
+
+const SMALL = [
+  is.DETERMINERS,
+  is.SUBJECTS,
+  is.OBJECTS,
+  is.PREPOSITIONS,
+  is.MODALS,
+  is.BE,
+  is.HAVE,
+  is.CLAUSE_JOINS,
+  is.CLAUSE_STARTS,
+  is.NUMBERS,
+]
+
+const isDescribing = (word: string | undefined): boolean => is.has(is.ADJECTIVES, word) || is.has(is.DEGREES, word)
+
+/** `let a dog lead`, `saw this close`, `did this lead`; a helper that has its own verb governs nothing: `will not know this house`. */
+function isGoverned(place: Place): boolean {
+  for (let at = place.index - 1; ; at--) {
+    const word = place.words[at]
+    if (isMark(word) || is.has(is.CLAUSE_JOINS, word)) return false
+    if (GOVERNORS.some((group) => is.has(group, word))) return true
+    if (is.has(is.MODALS, word) && opens(place, at)) return true
+  }
+}
+
+/** A helper before its subject: `Did this …`, `how can a dog …`. */
+const opens = (place: Place, at: number): boolean => {
+  const [before, after] = [place.words[at - 1], place.words[at + 1]]
+  const isAsked = isMark(before) || is.has(is.QUESTIONS, before) || is.has(is.CLAUSE_JOINS, before)
+  return isAsked || is.has(is.DETERMINERS, after) || is.has(ONE_OR_MORE, after)
+}

@@ -1,0 +1,92 @@
+// What makes a heteronym a thing, or what describes one: a determiner, a preposition, its own verb behind it.
+
+import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
+import { isBehindOneThing } from './one-thing.ts'
+import { findBefore, isEdge, isMark, type Place } from './place.ts'
+import { isPast, isPresent } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
+const TIMES: ReadonlySet<string> = new Set(['as', 'before', 'if', 'since', 'until', 'when', 'while'])
+
+/** `the floor and all objects`: no plural agrees with a verb in -s. */
+export const every: Clue = (place, inflected) =>
+  inflected && has(is.WHOLES, place.words[place.index - 1]) ? NOMINAL : undefined
+
+/** `Two record companies have it`: a number, then two nouns, then their verb. */
+export const numbered: Clue = (place, inflected) => {
+  const [before, after, verb] = [
+    place.words[place.index - 1],
+    place.words[place.index + 1],
+    place.words[place.index + 2],
+  ]
+  const isPair = !inflected && has(is.NUMBERS, before) && /[^s]s$/.test(after ?? '')
+  return isPair && (has(is.BE, verb) || has(is.HAVE, verb) || has(is.MODALS, verb)) ? NOMINAL : undefined
+}
+
+/** `the record`, `an old record`, `Tam's record`, `five uses`. */
+export const determiner: Clue = (place, inflected) => {
+  const before = findBefore(place)
+  const determiners = inflected ? is.PLURAL_DETERMINERS : is.DETERMINERS
+  const loose = before === 'this' || before === 'any' || before === 'each'
+  if (has(determiners, before) && !(loose && !isMark(findBefore(place, 2)))) return nominal(place)
+  if (before !== undefined && /.'s$|s'$/.test(before) && !has(is.BE, before) && before !== "let's") return NOMINAL
+  return undefined
+}
+
+/** `an old record`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
+export const adjective: Clue = (place, inflected) => {
+  const before = findBefore(place)
+  if (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before))) return undefined
+  if (hasObject(place) || (inflected && place.words[place.index + 1] === 'with')) return undefined
+  const second = findBefore(place, 2)
+  const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
+  if (led) return nominal(place)
+  const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
+  return inflected || !loose ? nominal(place) : undefined
+}
+
+/** After `a`, `the` or an adjective: a noun where nothing that it could describe follows. */
+function nominal(place: Place): Classes {
+  const after = place.words[place.index + 1]
+  const closed = isEdge(after) || has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after)
+  return closed || has(is.PREPOSITIONS, after) || has(is.SUBJECTS, after) || after === 'and' || after === 'to'
+    ? ['noun']
+    : NOMINAL
+}
+
+/** `of use`, `in tears`, `nothing but abuse`, `no such object`. */
+export const preposition: Clue = (place) => {
+  const isOnly = findBefore(place) === 'but' && findBefore(place, 2) === 'nothing'
+  return isOnly || findBefore(place) === 'such' || has(is.PREPOSITIONS, findBefore(place)) ? NOMINAL : undefined
+}
+
+/** `scant progress has been made`: what stands before `has` or `is` is its subject. */
+export const beforeSingular: Clue = (place, inflected) => {
+  const isSubject = !inflected && has(SINGULAR_VERBS, place.words[place.index + 1])
+  return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
+}
+
+/** `Lead is soft`, `Tears were in his eyes`, `Tears blurred it`, `when winds blew`. */
+export const firstSubject: Clue = (place, inflected) => {
+  const after = place.words[place.index + 1]
+  if (inflected && has(TIMES, findBefore(place)) && isPast(after)) return ['noun']
+  if (!isMark(findBefore(place))) return undefined
+  if (inflected && findBefore(place) === undefined && isPast(after)) return ['noun']
+  return has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after) ? ['noun'] : undefined
+}
+
+/** `record of`, `uses of`. */
+export const followedByOf: Clue = (place) => (place.words[place.index + 1] === 'of' ? ['noun'] : undefined)
+
+/** `yelled insults at him`, `keeps records in it`: after a verb that has its tense, and before no object, stands a noun. */
+export const afterVerb: Clue = (place, inflected) => {
+  const [before, after] = [findBefore(place), place.words[place.index + 1]]
+  if (!inflected || !(isPast(before) || isPresent(before))) return undefined
+  return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
+}
+
+/** `what a queer house this is`: behind one thing stands no bare verb. */
+export const behindOneThing: Clue = (place, inflected) =>
+  !inflected && isBehindOneThing(place) ? ['noun', 'adjective', 'past'] : undefined
