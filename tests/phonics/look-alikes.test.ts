@@ -29,7 +29,9 @@ const at = (text: string) =>
 const form = (name: string, classes: HeteronymForm['classes'], more: Partial<HeteronymForm> = {}): HeteronymForm => ({
   form: name,
   classes,
+  sounds: 'B AW1',
   meaning: name,
+  example: name,
   ...more,
 })
 const row = (...forms: HeteronymForm[]): Heteronym => ({ word: 'bow', forms }) as Heteronym
