@@ -82,12 +82,6 @@ await once(
   },
 )
 
-await once('words', ['words.bin'], toDigest(['src/phonics', 'src/words', 'scripts/build'], WORD_PACKAGES), async () => {
-  const { buildWords } = await import('./build/words.ts')
-  const { openLexicon } = await import('../src/phonics/index.ts')
-  writeFileSync(join(dist, 'words.bin'), buildWords(openLexicon(readFileSync(join(dist, 'lexicon.bin'))).words()))
-})
-
 await once(
   'sequences',
   ['sequences/common-core.json', 'sequences/england.json', 'sequences/series.json'],
@@ -96,6 +90,31 @@ await once(
     const { compileBuiltIns } = await import('./build/sequences.ts')
     for (const [name, json] of Object.entries(compileBuiltIns()))
       writeFileSync(join(dist, 'sequences', `${name}.json`), JSON.stringify(json))
+  },
+)
+
+await once(
+  'words',
+  ['words.bin'],
+  toDigest(
+    [
+      'src/phonics',
+      'src/words',
+      'src/sequence',
+      'src/verdict',
+      'src/finder/forms.ts',
+      'src/finder/unhelpful.ts',
+      'scripts/build',
+    ],
+    WORD_PACKAGES,
+  ),
+  async () => {
+    const { buildWords } = await import('./build/words.ts')
+    const { buildFirstSteps } = await import('./build/first-steps.ts')
+    const { openLexicon } = await import('../src/phonics/index.ts')
+    const lexicon = openLexicon(readFileSync(join(dist, 'lexicon.bin')))
+    const firstSteps = buildFirstSteps(lexicon, join(dist, 'sequences'))
+    writeFileSync(join(dist, 'words.bin'), buildWords(lexicon.words(), firstSteps))
   },
 )
 

@@ -8,12 +8,13 @@ import { findFirstStepOfAllForms, toWritten } from '../../src/finder/forms.ts'
 import { isInUse } from '../../src/finder/in-use.ts'
 import { packListTable } from '../../src/finder/pack.ts'
 import { toListPronunciation } from '../../src/finder/pronunciation.ts'
-import { type FirstStep, type ListEntry, type ListPronunciation, toColumnName } from '../../src/finder/table.ts'
+import type { FirstStep, ListEntry, ListPronunciation } from '../../src/finder/table.ts'
 import { isUnhelpful } from '../../src/finder/unhelpful.ts'
 import { createPhonics, createSpelling, type Lexicon, openLexicon } from '../../src/phonics/index.ts'
 import type { Accent, Phonics, Pronunciation } from '../../src/phonics/types.ts'
 import { type CompiledSequence, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
+import { toColumn } from '../../src/words/first-steps.ts'
 import { openWordData, type WordData, type WordFacts } from '../../src/words/index.ts'
 import { toBases } from '../../src/words/inflect.ts'
 
@@ -50,9 +51,7 @@ function buildListTable(
   const spelling = createSpelling(lexicon)
   const columns = ACCENTS.flatMap((accent) => {
     const phonics = createPhonics(lexicon, accent, spelling)
-    return names.map(
-      (name): Column => ({ name: toColumnName(name, accent), sequence: sequenceIn(name, accent), phonics }),
-    )
+    return names.map((name): Column => ({ name: toColumn(name, accent), sequence: sequenceIn(name, accent), phonics }))
   })
   const entries = lexicon.words().flatMap((word, place): ListEntry[] => {
     if (!/^(?:a|[a-z'][a-z']+)$/.test(word) || isUnhelpful(word)) return []

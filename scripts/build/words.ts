@@ -13,6 +13,8 @@ import { addDerived, buildUnfit, readUnfit } from './unfit.ts'
 import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
 
+const NONE = new Uint8Array()
+
 /** Opens WordNet and the word lists. About half a second. */
 export function loadWordSources(wordnet = loadWordnet(), unfit = buildUnfit(readUnfit())): WordSources {
   return {
@@ -23,11 +25,14 @@ export function loadWordSources(wordnet = loadWordnet(), unfit = buildUnfit(read
   }
 }
 
-/** @param words the lexicon's words in its own order, lower case. */
-export function buildWords(words: readonly string[]): Uint8Array {
+/**
+ * @param words the lexicon's words in its own order, lower case.
+ * @param firstSteps what `buildFirstSteps` made; without it each word is judged when it is asked for
+ */
+export function buildWords(words: readonly string[], firstSteps = joinSections([NONE, NONE, NONE])): Uint8Array {
   const wordnet = loadWordnet()
   const unfit = buildUnfit(addDerived(readUnfit(), words, wordnet))
   const sources = loadWordSources(wordnet, unfit)
   const facts = buildWordFacts(words.map((word) => findFacts(word, sources)))
-  return joinSections([facts, unfit, buildShowing(), buildStandIns(), buildKinds(), buildNames()])
+  return joinSections([facts, unfit, buildShowing(), buildStandIns(), buildKinds(), buildNames(), firstSteps])
 }

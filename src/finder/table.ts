@@ -4,6 +4,7 @@
 import type { Accent } from '../phonics/types.ts'
 import { findIndexOf } from '../sorted.ts'
 import { splitSections } from '../words/bytes.ts'
+import { toColumn } from '../words/first-steps.ts'
 
 /** One group of letters as lists are searched by: see `Unit` of the engine. */
 export interface ListUnit {
@@ -28,7 +29,7 @@ export interface ListEntry {
   /** Place in the lexicon. */
   readonly place: number
   readonly pronunciations: Readonly<Record<Accent, ListPronunciation>>
-  /** By `toColumnName`: the place of the first step at which it is readable, and whether it is a sight word there. */
+  /** By `toColumn`: the place of the first step at which it is readable, and whether it is a sight word there. */
   readonly firstSteps: ReadonlyMap<string, FirstStep>
 }
 
@@ -73,8 +74,6 @@ export const TABLE_ACCENTS = ['general-american', 'southern-british'] as const s
 export const NEVER = 127
 export const SIGHT = 128
 
-export const toColumnName = (sequence: string, accent: Accent): string => `${sequence} ${accent}`
-
 function unpackUnit(packed: string): ListUnit {
   const [letters = '', key = '', sound = '', kind, vowel] = packed.split('\t')
   return { letters, key, sound, kind: kind as ListUnit['kind'], vowel: vowel === 'v' }
@@ -106,7 +105,7 @@ export function openListTable(bytes: Uint8Array): ListTable {
     soundsIn,
     pronunciationAt: (row, accent) => toPronunciation(row, soundsIn(accent)),
     findColumn(sequence, accent) {
-      const column = steps[columns.indexOf(toColumnName(sequence, accent))]
+      const column = steps[columns.indexOf(toColumn(sequence, accent))]
       return column && toStepColumn(column)
     },
     rowOf: (word) => findIndexOf(words, word),

@@ -3,10 +3,10 @@
 import { createPool, isReadableInAllForms, isUnhelpful, type Pool } from '../finder/index.ts'
 import type { Lexicon } from '../phonics/index.ts'
 import type { Accent, Phonics } from '../phonics/types.ts'
-import { knowledgeAt } from '../sequence/knowledge.ts'
+import { knowledgeAt, toStepIndex } from '../sequence/knowledge.ts'
 import { withReader } from '../sequence/reader.ts'
 import type { Sequence } from '../sequence/types.ts'
-import { createSuggester, type Fitness, type Suggester, type WordData } from '../words/index.ts'
+import { createSuggester, type Fitness, type Suggester, toColumn, type WordData } from '../words/index.ts'
 import type { SuggestPlace, WordHelp } from './types.ts'
 import { openWordFiles, type WordFileBytes } from './word-files.ts'
 
@@ -45,8 +45,14 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     const own = knowledgeAt(sequence, step)
     const knowledge = reader === undefined ? own : withReader(own, reader)
     const judged = new Map<string, boolean>()
+    // What the reader knows beyond the step, or a sequence of one's own, no table can tell.
+    const isTold = reader === undefined && isBuiltIn(sequence)
+    const firstStepOf = isTold ? data.firstSteps.find(toColumn(sequence.name, sequence.accent)) : undefined
+    const now = toStepIndex(sequence, step)
     const judge = (word: string): boolean => {
-      const isReadable = !isUnhelpful(word) && isReadableInAllForms(phonics.read(word), knowledge)
+      const first = firstStepOf?.(word)
+      const isReadable =
+        first === undefined ? !isUnhelpful(word) && isReadableInAllForms(phonics.read(word), knowledge) : first <= now
       judged.set(word, isReadable)
       return isReadable
     }

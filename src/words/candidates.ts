@@ -73,7 +73,7 @@ function findListed(word: string, use: WordUse, tools: Tools): readonly StandIn[
 }
 
 /** Of several doing words the first is inflected, of others the last: `got up`, `bad men`. */
-function inflect(standIn: StandIn, { part, inflection }: WordUse): StandIn {
+export function inflect(standIn: StandIn, { part, inflection }: WordUse): StandIn {
   if (inflection === 'none') return standIn
   // Its forms are those of another meaning: less and least.
   if (standIn.text === 'little') return { ...standIn, text: '' }

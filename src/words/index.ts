@@ -2,6 +2,7 @@
 
 export type { WordOrder } from './candidates.ts'
 export { packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './facts.ts'
+export { toColumn } from './first-steps.ts'
 export type { Fitness } from './fitness.ts'
 export { type Inflection, toBases, toForm } from './inflect.ts'
 export { IRREGULAR_PASTS } from './irregular.ts'

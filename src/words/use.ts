@@ -168,7 +168,8 @@ function toVerbUse(word: string, use: WordUse, place: Surroundings, factsOf: Fac
   return SINGLE.has(prev) || factsOf(prev)?.main === 'noun' ? { part: 'verb', inflection: 'past' } : undefined
 }
 
-const FORMS: Readonly<Record<PartOfSpeech, readonly Inflection[]>> = {
+/** The forms of each, beside the base. */
+export const FORMS: Readonly<Record<PartOfSpeech, readonly Inflection[]>> = {
   noun: ['plural'],
   verb: ['third', 'past', 'participle', 'ing'],
   adjective: ['comparative', 'superlative'],

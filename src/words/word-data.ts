@@ -3,6 +3,7 @@
 
 import { splitSections } from './bytes.ts'
 import { openWordFacts, type WordFactTable } from './facts.ts'
+import { type FirstSteps, openFirstSteps } from './first-steps.ts'
 import { createFitness, type Fitness, type FitnessOptions } from './fitness.ts'
 import { openStandIns, type StandIns } from './stand-ins.ts'
 
@@ -10,6 +11,8 @@ export interface WordData {
   readonly facts: WordFactTable
   /** What a teacher can put for a word in most sentences. */
   readonly standIns: StandIns
+  /** When those can be read. */
+  readonly firstSteps: FirstSteps
   /** What people and animals in a story can be called, the best known first. */
   readonly names: () => readonly string[]
   /** What may be proposed, with what a project adds and a school clears. */
@@ -22,8 +25,8 @@ export interface WordData {
  * @throws RangeError where the bytes end too early, or belong to a lexicon of another size.
  */
 export function openWordData(bytes: Uint8Array, size?: number): WordData {
-  const [facts, unfit, showing, standIns, kinds, names] = splitSections(bytes, 6)
-  if (!facts || !unfit || !showing || !standIns || !kinds || !names)
+  const [facts, unfit, showing, standIns, kinds, names, steps] = splitSections(bytes, 7)
+  if (!facts || !unfit || !showing || !standIns || !kinds || !names || !steps)
     throw new RangeError('the word data ends too early')
   const table = openWordFacts(facts, showing, kinds)
   if (size !== undefined && size !== table.size) {
@@ -32,6 +35,7 @@ export function openWordData(bytes: Uint8Array, size?: number): WordData {
   return {
     facts: table,
     standIns: openStandIns(new TextDecoder().decode(standIns)),
+    firstSteps: openFirstSteps(steps),
     names: () => new TextDecoder().decode(names).split('\n'),
     fitness: (options) => createFitness(unfit, options),
   }
