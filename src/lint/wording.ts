@@ -74,26 +74,30 @@ interface Silence {
  * note that says `Use another word` has its answer here.
  */
 export function toSilentNote(note: string, { count, isLittle, canGo }: Silence): string {
-  const times = `it comes ${count === 1 ? 'once' : `${count} times`} in this story`
+  const times = count === 1 ? 'it comes once in this story' : `it comes ${count} times in this story`
   const none = canGo
     ? 'The sentence does without it: leave it out'
     : isLittle
       ? 'No other word does what this little one does: word it anew'
       : 'No word fits here: word it anew'
-  return note
-    .replace(/^(Teach it again first, or )use another word\./, (whole, lead: string) =>
-      canGo ? `${lead}leave this one out: the sentence does without it.` : whole,
-    )
-    .replace(
-      /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/,
-      (_, step: string) => `${none}, keep it for step ${step}, or teach it (${times}).`,
-    )
-    .replace(/^Use another word, or teach (.*?)\.(?= |$)/, (_, rest: string) => `${none}, or teach ${rest} (${times}).`)
-    .replace(
-      'No step of this sequence makes the word readable: use another word, or teach it as a sight word.',
-      `No step of this sequence makes the word readable. ${none}, or teach it as a sight word (${times}).`,
-    )
+  if (note.startsWith('Teach it again first')) return canGo ? note.replace(TAUGHT, LEFT_OUT) : note
+  if (note.startsWith(KEEP))
+    return note.replace(KEPT, (_, step: string) => `${none}, keep it for step ${step}, or teach it (${times}).`)
+  if (note.startsWith(TEACH))
+    return note.replace(TEACHABLE, (_, rest: string) => `${none}, or teach ${rest} (${times}).`)
+  return note.replace(
+    NEVER,
+    `No step of this sequence makes the word readable. ${none}, or teach it as a sight word (${times}).`,
+  )
 }
+
+const TAUGHT = /^(Teach it again first, or )use another word\./
+const LEFT_OUT = '$1leave this one out: the sentence does without it.'
+const KEEP = 'Use another word, or keep this one for step '
+const KEPT = /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/
+const TEACH = 'Use another word, or teach '
+const TEACHABLE = /^Use another word, or teach (.*?)\.(?= |$)/
+const NEVER = 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
 
 /** What every report on a fault carries: the word, the blamed letters, and the step at which the word is readable. */
 export function toFaultReport({ word, code, reason, judged }: WordFault) {

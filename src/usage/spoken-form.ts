@@ -117,8 +117,20 @@ const known = new WeakMap<Sentence, Parts>()
 export function toParts(sentence: Sentence): Parts {
   let found = known.get(sentence)
   if (found === undefined) {
-    const parts = [...sentence.words, ...sentence.marks].sort((left, right) => left.start - right.start)
+    const parts = toOrdered(sentence)
     known.set(sentence, (found = { parts, texts: parts.map(({ text }) => text) }))
   }
   return found
+}
+
+/** Words and marks are each in order of place. */
+function toOrdered({ words, marks }: Sentence): readonly (Word | Mark)[] {
+  const parts: (Word | Mark)[] = []
+  let at = 0
+  for (const word of words) {
+    for (let mark = marks[at]; mark !== undefined && mark.start < word.start; mark = marks[++at]) parts.push(mark)
+    parts.push(word)
+  }
+  for (; at < marks.length; at++) parts.push(marks[at] as Mark)
+  return parts
 }

@@ -14,6 +14,7 @@ import {
   nextOf,
   prevOf,
   type Surroundings,
+  toSet,
 } from './surroundings.ts'
 import type { WordUse } from './use.ts'
 
@@ -64,26 +65,33 @@ function canDescribe(text: string, place: Surroundings): boolean {
 }
 
 /** A doing word and a little one that say one thing together: `look after` is not to look. The project's own list, no source. */
-const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
-  [/^(?:came|come|comes|coming)$/, /^(?:about|across|along|around|over|true)$/],
-  [/^(?:gave|give|given|gives|giving)$/, /^(?:away|birth|in|out|up)$/],
-  [/^(?:look|looked|looking|looks)$/, /^(?:after|forward|like|out)$/],
-  [/^(?:broke|break|breaks|breaking|broken)$/, /^(?:down|in|into|out|up)$/],
-  [/^(?:call|called|calling|calls)$/, /^(?:for|in|off|on)$/],
-  [/^(?:carried|carries|carry|carrying)$/, /^(?:on|out)$/],
-  [/^(?:fall|fallen|falling|falls|fell)$/, /^(?:apart|asleep|for|in|out|over)$/],
-  [/^(?:hold|holding|holds|held)$/, /^(?:back|on|out|up)$/],
-  [/^(?:make|makes|making|made)$/, /^(?:for|fun|off|out|sure|up)$/],
-  [/^(?:pick|picked|picking|picks)$/, /^(?:on|out|up)$/],
-  [/^(?:run|ran|running|runs)$/, /^(?:after|into|out|over)$/],
-  [/^(?:stand|standing|stands|stood)$/, /^(?:by|for|out)$/],
-  [/^(?:take|taken|takes|taking|took)$/, /^(?:after|care|off|on|out|over|part|place|turns|up)$/],
-  [/^(?:turn|turned|turning|turns)$/, /^(?:down|off|on|out|over|to)$/],
-  [/^(?:work|worked|working|works)$/, /^(?:on|out)$/],
+const PAIRS: readonly (readonly [string, string])[] = [
+  ['came come comes coming', 'about across along around over true'],
+  ['gave give given gives giving', 'away birth in out up'],
+  ['look looked looking looks', 'after forward like out'],
+  ['broke break breaks breaking broken', 'down in into out up'],
+  ['call called calling calls', 'for in off on'],
+  ['carried carries carry carrying', 'on out'],
+  ['fall fallen falling falls fell', 'apart asleep for in out over'],
+  ['hold holding holds held', 'back on out up'],
+  ['make makes making made', 'for fun off out sure up'],
+  ['pick picked picking picks', 'on out up'],
+  ['run ran running runs', 'after into out over'],
+  ['stand standing stands stood', 'by for out'],
+  ['take taken takes taking took', 'after care off on out over part place turns up'],
+  ['turn turned turning turns', 'down off on out over to'],
+  ['work worked working works', 'on out'],
 ]
 
+const FOLLOWERS: ReadonlyMap<string, ReadonlySet<string>> = new Map(
+  PAIRS.flatMap(([words, followers]) => {
+    const set = toSet(followers)
+    return words.split(' ').map((word) => [word, set] as const)
+  }),
+)
+
 const isPair = (word: string, next: string | undefined): boolean =>
-  next !== undefined && PAIRS.some(([first, second]) => second.test(next) && first.test(word))
+  next !== undefined && FOLLOWERS.get(word)?.has(next) === true
 
 /** Whether a doing word and what follows say one thing, so that nothing can stand for the word alone. */
 export const isBound = (word: string, { part }: WordUse, place: Surroundings): boolean =>
