@@ -1,8 +1,9 @@
 import { configDefaults, defineConfig } from 'vitest/config'
 
-/** The hook in the real pre-commit framework, the accuracy of the whole dictionary and of the British voice, a new rule in a copy, each page of each bank: long runs each. */
+/** The hook in the real pre-commit framework, the recipes for engines, the accuracy of the whole dictionary and of the British voice, a new rule in a copy, each page of each bank: long runs each. */
 export const SLOW = [
   'tests/cli/pre-commit.test.ts',
+  'tests/cli/stream/engines.test.ts',
   'tests/phonics/alignment.test.ts',
   'tests/phonics/synthesiser.test.ts',
   'tests/print/bank-page.test.ts',

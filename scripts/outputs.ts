@@ -3,12 +3,16 @@
 //
 //   npx tsx scripts/outputs.ts old/dist/cli.cjs stories fixtures/stories > old.txt
 //   npx tsx scripts/outputs.ts dist/cli.cjs stories fixtures/stories | diff old.txt -
+//
+// `--keep DIR` writes what was said there, a file a line, so that `diff -r` shows where two builds part. It takes a second or so of
+// the processor for each story: 36 runs over each folder, and two processes for each story alone.
 
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, relative, resolve } from 'node:path'
+import { parseArgs } from 'node:util'
 
 const FORMATS = ['pretty', 'line', 'json', 'github', 'sarif', 'junit', 'html']
 
@@ -19,16 +23,18 @@ const STEPS: readonly (readonly [sequence: string, steps: readonly string[]])[] 
   ['common-core', ['k-2', 'g1-4', 'g2-4']],
 ]
 
-const [program = '', ...folders] = process.argv.slice(2).map((path) => resolve(path))
-if (folders.length === 0) throw new Error('npx tsx scripts/outputs.ts PROGRAM FOLDER…')
+const { values, positionals } = parseArgs({ options: { keep: { type: 'string' } }, allowPositionals: true })
+const [program = '', ...folders] = positionals.map((path) => resolve(path))
+if (folders.length === 0) throw new Error('npx tsx scripts/outputs.ts [--keep DIR] PROGRAM FOLDER…')
+const kept = values.keep
+if (kept !== undefined) mkdirSync(kept, { recursive: true })
 
-const toDigest = (...parts: readonly (string | Buffer)[]): string =>
-  parts
-    .reduce((hash, part) => hash.update(part).update('\0'), createHash('sha256'))
-    .digest('hex')
-    .slice(0, 24)
-
-const tell = (...parts: readonly string[]): boolean => process.stdout.write(`${parts.join(' ')}\n`)
+/** A line with the name of a run and a digest of what it said. */
+function tell(name: string, ...parts: readonly (string | Buffer)[]): void {
+  const digest = parts.reduce((hash, part) => hash.update(part).update('\0'), createHash('sha256')).digest('hex')
+  process.stdout.write(`${name} ${digest.slice(0, 24)}\n`)
+  if (kept !== undefined) writeFileSync(join(kept, name.replace(/[^\w.-]+/g, '_')), parts.map(String).join('\n'))
+}
 
 function run(folder: string, args: readonly string[], input = ''): readonly (string | Buffer)[] {
   const { stdout, stderr, status, error } = spawnSync(process.execPath, [program, ...args], {
@@ -46,8 +52,8 @@ function tellChecks(folder: string, name: string, args: readonly string[]): void
   try {
     const formats = FORMATS.flatMap((format) => ['--format', `${format}=${join(to, format)}`])
     const said = run(folder, ['check', '.', ...args, ...formats])
-    tell(name, 'said', toDigest(...said))
-    for (const format of FORMATS) tell(name, format, toDigest(readFileSync(join(to, format))))
+    tell(`${name} said`, ...said)
+    for (const format of FORMATS) tell(`${name} ${format}`, readFileSync(join(to, format)))
   } finally {
     rmSync(to, { recursive: true })
   }
@@ -65,15 +71,15 @@ for (const folder of folders) {
       const reader = ['--sequence', sequence, '--step', step]
       tellChecks(folder, `${at} ${step} offers`, reader)
       tellChecks(folder, `${at} ${step} plain`, [...reader, '--no-suggest'])
-      tell(at, step, 'stream', toDigest(...run(folder, ['stream', ...reader], input)))
-      tell(at, step, 'stream offers', toDigest(...run(folder, ['stream', '--suggest', ...reader], input)))
+      tell(`${at} ${step} stream`, ...run(folder, ['stream', ...reader], input))
+      tell(`${at} ${step} stream offers`, ...run(folder, ['stream', '--suggest', ...reader], input))
     }
-    tell(at, sequence, 'level', toDigest(...run(folder, ['level', '.', '--sequence', sequence])))
-    tell(at, sequence, 'shelf', toDigest(...run(folder, ['shelf', '.', '--sequence', sequence])))
+    tell(`${at} ${sequence} level`, ...run(folder, ['level', '.', '--sequence', sequence]))
+    tell(`${at} ${sequence} shelf`, ...run(folder, ['shelf', '.', '--sequence', sequence]))
   }
   // Each story in a process of its own: what one story leaves behind for the next must change nothing.
   for (const file of stories) {
-    tell(at, file, 'alone', toDigest(...run(folder, ['check', file, '--step', 'green-5'])))
-    tell(at, file, 'fix', toDigest(...run(folder, ['fix', file, '--step', 'green-5', '--dry-run'])))
+    tell(`${at} ${file} alone`, ...run(folder, ['check', file, '--step', 'green-5']))
+    tell(`${at} ${file} fix`, ...run(folder, ['fix', file, '--step', 'green-5', '--dry-run']))
   }
 }

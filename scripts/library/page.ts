@@ -1,0 +1,60 @@
+// What docs/streams.md says of the cost of a library: the words around measured figures.
+
+import { readFileSync, writeFileSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
+import { join } from 'node:path'
+import { ROOT } from '../root.ts'
+import type { Scale } from './scale.ts'
+import { type Found, type Run, STEP } from './work.ts'
+
+export interface Measured extends Run, Found {
+  readonly workers: number
+}
+
+const MANY = 10_000_000
+
+/** Milliseconds of the processor for a document. */
+const toEach = ({ cpu, documents }: Measured): number => cpu / documents
+const toHours = (milliseconds: number): string => `${((milliseconds * MANY) / 3_600_000).toFixed(1)} hours`
+const toKilobytes = (bytes: number): string => (bytes / 1000).toFixed(1)
+const toCount = (count: number): string => count.toLocaleString('en-GB')
+
+function toLoad(measured: Measured): string {
+  const { documents, bytesIn, bytesOut, messages } = measured
+  return (
+    `${toEach(measured).toFixed(2)} ms of one core for a document of ${toKilobytes(bytesIn / documents)} KB with ${Math.round(messages / documents)} messages, ` +
+    `which come to ${toKilobytes(bytesOut / documents)} KB of JSON; ten million are ${toHours(toEach(measured))} of one core ` +
+    `and ${toCount(Math.round((bytesOut / documents / 1e9) * MANY))} GB`
+  )
+}
+
+export function toPassage(made: Measured, real: Measured | undefined, scale: Scale | undefined): string {
+  const lines = [
+    `- Stories made for a step, with one sentence in ten astray (${toCount(made.documents)} at ${STEP}, ${made.workers} processes at a time): ${toLoad(made)}.`,
+    ...(real
+      ? [
+          `- Open stories that nobody wrote for a step (${toCount(real.documents)}, read over and over): ${toLoad(real)}.`,
+        ]
+      : []),
+    `- ${made.again === 1 ? 'One process was' : `${made.again} processes were`} killed on the way; the shard was given to another, and every document was there once.`,
+    ...(scale
+      ? [
+          `- ${scale.processes} processes under GNU parallel were ${scale.ratio.toFixed(2)} times as fast as one, on a machine of ${availableParallelism()} cores: ` +
+            `ten million of the made stories are ${toHours(toEach(made) / scale.ratio)} there.`,
+        ]
+      : []),
+  ]
+  return lines.join('\n')
+}
+
+const PAGE = join(ROOT, 'docs', 'streams.md')
+const PASSAGE = /(<!-- measured -->\n)[\s\S]*?(<!-- \/measured -->)/
+
+export function writePassage(passage: string): void {
+  const page = readFileSync(PAGE, 'utf8')
+  if (!PASSAGE.test(page)) throw new Error(`${PAGE}: <!-- measured --> is not there`)
+  writeFileSync(
+    PAGE,
+    page.replace(PASSAGE, (_, start: string, end: string) => `${start}${passage}\n${end}`),
+  )
+}
