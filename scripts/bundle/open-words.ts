@@ -32,12 +32,12 @@ export function openPieces(pieces: Pieces): Record<string, Tags> {
     }
     return piece
   }
-  const hasOwnProperty = (word: string): boolean => open(String(word)).has(String(word))
+  const has = (word: string): boolean => open(String(word)).has(String(word))
   return new Proxy<Record<string, Tags>>(
     {},
     {
-      get: (_, word) => (word === 'hasOwnProperty' ? hasOwnProperty : open(String(word)).get(String(word))),
-      has: (_, word) => hasOwnProperty(String(word)),
+      get: (_, word) => (word === 'hasOwnProperty' ? has : open(String(word)).get(String(word))),
+      has: (_, word) => has(String(word)),
       set: (_, word, tags: Tags) => open(String(word)).set(String(word), tags).size > 0,
       ownKeys: () => Object.keys(pieces).flatMap((key) => [...open(key).keys()]),
       getOwnPropertyDescriptor: (_, word) => {
