@@ -9,9 +9,8 @@ import { PROGRAM } from '../root.ts'
 import { type ToText, toLine } from './shards.ts'
 import { STEP } from './work.ts'
 
-/** A block for each process twice over, at the size that docs/streams.md advises. */
+/** At the size that docs/streams.md advises, one for each process. */
 const BLOCK = 4 * 1024 * 1024
-const BLOCKS_EACH = 2
 const TURNS = 3
 
 export interface Scale {
@@ -27,7 +26,7 @@ export async function measureScale(folder: string, toText: ToText): Promise<Scal
   const input = join(folder, 'scale.ndjson')
   let all = ''
   // A little less than the blocks hold, or a last one would come of the rest.
-  for (let id = 0; all.length < BLOCK * processes * BLOCKS_EACH * 0.98; id++) all += toLine(id, toText)
+  for (let id = 0; all.length < BLOCK * processes * 0.98; id++) all += toLine(id, toText)
   writeFileSync(input, all)
   try {
     const { ratio } = await pair(

@@ -3,7 +3,7 @@
 import { type Problem, toProblem } from '../../problem/index.ts'
 
 /** Given back as it came. */
-export type JsonId = string | number | boolean | null
+type JsonId = string | number | boolean | null
 
 export interface StreamRecord {
   readonly id: JsonId
