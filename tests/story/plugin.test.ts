@@ -94,6 +94,9 @@ describe('storyPlugin', () => {
         .replaceAll('--', '—')
         .replaceAll('(c)', '©')
         .replaceAll('½', '1/2')
+        // As plugins for emoji do it (remark-emoji and its like).
+        .replaceAll(':rabbit:', '🐰')
+        .replaceAll(':heart:', '❤️')
         .replaceAll('Quack quack', 'Zzz')
     const change = () => (tree: MarkdownRoot) => {
       for (const block of tree.children)
@@ -107,6 +110,10 @@ describe('storyPlugin', () => {
       ['Tam "sat"', ['Tam', 'sat']],
       ['A hen\n\nQuack quack', ['A', 'hen', 'Quack quack']],
       ['"', []],
+      ['A :rabbit: hid', ['A', 'hid']],
+      [':heart: Tam sat', ['Tam', 'sat']],
+      ['Tam :heart:.\nMeg &amp; I sat', ['Tam', 'Meg', 'I', 'sat']],
+      ['1/2 :rabbit: ½ hid', ['1/2', '½', 'hid']],
     ] as const) {
       const file = new VFile(text)
       const processor = unified().use(remarkParse).use(change).use(storyPlugin)
