@@ -15,7 +15,7 @@ import { parseArgs } from 'node:util'
 import { type Measured, toPassage, writePassage } from './library/page.ts'
 import { measureScale } from './library/scale.ts'
 import { makeDocuments, readDocuments, type ToText, writeShards } from './library/shards.ts'
-import { checkAll, count } from './library/work.ts'
+import { checkAll, count, type Way } from './library/work.ts'
 
 const { values } = parseArgs({
   options: {
@@ -30,23 +30,24 @@ const { values } = parseArgs({
 const documents = Number(values.documents)
 const workers = Number(values.workers)
 
-async function measure(folder: string, many: number, toText: ToText, kills: number): Promise<Measured> {
+async function measure(folder: string, many: number, toText: ToText, given: Partial<Way> = {}): Promise<Measured> {
   const shards = writeShards(folder, many, toText)
-  const run = await checkAll(shards, workers, kills)
+  const run = await checkAll(shards, { workers, kills: 0, flags: [], ...given })
   return { ...run, ...(await count(shards)), workers }
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'battledore-library-'))
 try {
   const start = performance.now()
-  const made = await measure(join(folder, 'made'), documents, makeDocuments(), Number(values.kills))
+  const made = await measure(join(folder, 'made'), documents, makeDocuments(), { kills: Number(values.kills) })
   const seconds = (performance.now() - start) / 1000
   const { corpus } = values
-  const real = corpus
-    ? await measure(join(folder, 'real'), Math.ceil(documents / 5), readDocuments(corpus), 0)
-    : undefined
+  const toReal = (name: string, flags: readonly string[]): Promise<Measured | undefined> | undefined =>
+    corpus ? measure(join(folder, name), Math.ceil(documents / 5), readDocuments(corpus), { flags }) : undefined
+  const real = await toReal('real', [])
+  const totals = await toReal('totals', ['--totals'])
   const scale = values.scale ? await measureScale(folder, makeDocuments()) : undefined
-  const passage = toPassage(made, real, scale)
+  const passage = toPassage({ made, real, totals, scale })
   process.stdout.write(
     `${passage}\n${made.documents} made documents took ${seconds.toFixed(0)} s by the clock, their making and counting included.\n`,
   )

@@ -33,7 +33,7 @@ if (kept !== undefined) mkdirSync(kept, { recursive: true })
 function tell(name: string, ...parts: readonly (string | Buffer)[]): void {
   const digest = parts.reduce((hash, part) => hash.update(part).update('\0'), createHash('sha256')).digest('hex')
   process.stdout.write(`${name} ${digest.slice(0, 24)}\n`)
-  if (kept !== undefined) writeFileSync(join(kept, name.replace(/[^\w.-]+/g, '_')), parts.map(String).join('\n'))
+  if (kept !== undefined) writeFileSync(join(kept, name.replace(/[^\w-]+/g, '_')), parts.map(String).join('\n'))
 }
 
 function run(folder: string, args: readonly string[], input = ''): readonly (string | Buffer)[] {

@@ -21,14 +21,22 @@ const toCount = (count: number): string => count.toLocaleString('en-GB')
 
 function toLoad(measured: Measured): string {
   const { documents, bytesIn, bytesOut, messages } = measured
+  const told = messages === 0 ? '' : ` with ${Math.round(messages / documents)} messages`
   return (
-    `${toEach(measured).toFixed(2)} ms of one core for a document of ${toKilobytes(bytesIn / documents)} KB with ${Math.round(messages / documents)} messages, ` +
-    `which come to ${toKilobytes(bytesOut / documents)} KB of JSON; ten million are ${toHours(toEach(measured))} of one core ` +
-    `and ${toCount(Math.round((bytesOut / documents / 1e9) * MANY))} GB`
+    `${toEach(measured).toFixed(2)} ms of one core for a document of ${toKilobytes(bytesIn / documents)} KB${told}, and ${toKilobytes(bytesOut / documents)} KB of JSON come out; ` +
+    `ten million are ${toHours(toEach(measured))} of one core and ${toCount(Math.round((bytesOut / documents / 1e9) * MANY))} GB`
   )
 }
 
-export function toPassage(made: Measured, real: Measured | undefined, scale: Scale | undefined): string {
+interface Costs {
+  readonly made: Measured
+  readonly real: Measured | undefined
+  /** The same stories with --totals. */
+  readonly totals: Measured | undefined
+  readonly scale: Scale | undefined
+}
+
+export function toPassage({ made, real, totals, scale }: Costs): string {
   const lines = [
     `- Stories made for a step, with one sentence in ten astray (${toCount(made.documents)} at ${STEP}, ${made.workers} processes at a time): ${toLoad(made)}.`,
     ...(real
@@ -36,6 +44,7 @@ export function toPassage(made: Measured, real: Measured | undefined, scale: Sca
           `- Open stories that nobody wrote for a step (${toCount(real.documents)}, read over and over): ${toLoad(real)}.`,
         ]
       : []),
+    ...(totals ? [`- The same with \`--totals\`: ${toLoad(totals)}.`] : []),
     `- ${made.again === 1 ? 'One process was' : `${made.again} processes were`} killed on the way; the shard was given to another, and every document was there once.`,
     ...(scale
       ? [

@@ -22,8 +22,12 @@ const HOOK = join(ROOT, 'scripts', 'bench', 'report-cpu.cjs')
  * One shard through one process. What it wrote counts only when it has ended well: then its file gets its name.
  * @returns the milliseconds of the processor that it took; undefined where the process died
  */
-async function checkShard({ input, output }: Shard, kill: Kill | undefined): Promise<number | undefined> {
-  const args = ['--require', HOOK, PROGRAM, 'stream', '--step', STEP]
+async function checkShard(
+  { input, output }: Shard,
+  flags: readonly string[],
+  kill: Kill | undefined,
+): Promise<number | undefined> {
+  const args = ['--require', HOOK, PROGRAM, 'stream', '--step', STEP, ...flags]
   const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit', 'pipe'] })
   let cost = ''
   child.stdio[3]?.on('data', (chunk: Buffer) => {
@@ -50,7 +54,15 @@ export interface Run {
   readonly cpu: number
 }
 
-export async function checkAll(shards: readonly Shard[], workers: number, kills: number): Promise<Run> {
+export interface Way {
+  readonly workers: number
+  /** How many processes are killed on the way. */
+  readonly kills: number
+  /** Of `stream`, beside the step. */
+  readonly flags: readonly string[]
+}
+
+export async function checkAll(shards: readonly Shard[], { workers, kills, flags }: Way): Promise<Run> {
   const waiting = [...shards]
   let left = kills
   let again = 0
@@ -59,7 +71,7 @@ export async function checkAll(shards: readonly Shard[], workers: number, kills:
     for (let shard = waiting.shift(); shard !== undefined; shard = waiting.shift()) {
       const kill = left > 0 ? { after: 1500 } : undefined
       if (kill) left--
-      const cost = await checkShard(shard, kill)
+      const cost = await checkShard(shard, flags, kill)
       if (cost === undefined) {
         again++
         waiting.push(shard)

@@ -1,7 +1,7 @@
 // The report for other programs: one JSON document, described by schemas/check.schema.json.
 
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
-import type { Message } from '../lint/types.ts'
+import type { Message, StoryFigures } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
 import { toProblemFields } from './problems.ts'
 import type { Reporter } from './reporter.ts'
@@ -60,9 +60,15 @@ export function toStoryFields(checked: CheckedStory) {
       line: lines.toPoint(page.start).line,
       ...toFigures(figures.pages[at]),
     })),
-    totals: { ...toFigures(figures.total), different: toFigures(figures.different) },
+    totals: toTotals(figures),
   }
 }
+
+/** Over all pages. */
+export const toTotals = ({ total, different }: Pick<StoryFigures, 'total' | 'different'>) => ({
+  ...toFigures(total),
+  different: toFigures(different),
+})
 
 const toFigures = (figures: Figures | undefined): Figures | Record<string, never> => (figures ? { ...figures } : {})
 

@@ -2,7 +2,7 @@
 
 import type { CheckedStory } from '../check/result.ts'
 import { type Problem, toProblemLine } from '../problem/index.ts'
-import { toStoryFields } from './json.ts'
+import { toStoryFields, toTotals } from './json.ts'
 import type { JsonBytes } from './json-bytes.ts'
 import { toProblemFields } from './problems.ts'
 
@@ -12,6 +12,17 @@ export function writeStreamResult(id: string, story: CheckedStory, out: JsonByte
   out.text(`{"id":${id},${inner},"messages":`)
   out.messages(story)
   out.text('}\n')
+}
+
+/** A story that nobody asks messages of. */
+export interface CountedStory extends Pick<CheckedStory, 'accent' | 'figures'> {
+  readonly sequence: string
+  readonly step: string
+}
+
+/** The line of a result without pages and messages. @param id as JSON */
+export function writeStreamTotals(id: string, { figures, ...story }: CountedStory, out: JsonBytes): void {
+  out.text(`{"id":${id},${JSON.stringify({ ...story, totals: toTotals(figures) }).slice(1)}\n`)
 }
 
 /** `error` is the first problem in one line, for who only wants to see it. @param id as JSON */

@@ -1,5 +1,6 @@
 // `battledore stream`: stories as JSON lines in, results as JSON lines out, for engines that spread a library over machines.
 
+import { Option } from 'commander'
 import { type AddCommand, withExamples } from '../command.ts'
 import { accentOption, sequenceOption, stepOption } from '../options.ts'
 import type { StreamOptions } from './run.ts'
@@ -13,6 +14,11 @@ export const addStream: AddCommand = (program, { io, leave }) => {
     .addOption(accentOption())
     .option('--config <file>', 'settings for all stories')
     .option('--suggest', 'look for words that could stand there instead')
+    .addOption(
+      new Option('--totals', 'only the counts of each story: no messages, and nothing of its pages').conflicts(
+        'suggest',
+      ),
+    )
     .action(async (options: StreamOptions) => {
       const { runStream } = await import('./run.ts')
       leave(await runStream(options, io))

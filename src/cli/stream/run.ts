@@ -1,7 +1,7 @@
 // Checks stories one after the other as they come in, with no more in memory than one of them and what is known of words.
 
 import { rules } from '../../../rules/index.ts'
-import { checkStory, DEFAULT_SEQUENCE } from '../../check/check-story.ts'
+import { checkStory, DEFAULT_SEQUENCE, type PreparedStory, prepareStory } from '../../check/check-story.ts'
 import type { CheckedStory, UncheckedStory } from '../../check/result.ts'
 import { type ConfigChain, type Layer, readFlags, resolveSettings } from '../../config/index.ts'
 import { isSequencePath, MAX_BYTES } from '../../files/index.ts'
@@ -10,7 +10,7 @@ import { createPhonics, createSpelling } from '../../phonics/index.ts'
 import type { Accent, Phonics } from '../../phonics/types.ts'
 import { fail } from '../../problem/index.ts'
 import { createJsonBytes, type JsonBytes } from '../../report/json-bytes.ts'
-import { writeStreamError, writeStreamResult } from '../../report/stream.ts'
+import { type CountedStory, writeStreamError, writeStreamResult, writeStreamTotals } from '../../report/stream.ts'
 import type { Resources } from '../../resources/types.ts'
 import { createTaskMaker, toStoryPath } from '../check/task.ts'
 import { complainOf, type ExitCode } from '../command.ts'
@@ -28,6 +28,7 @@ export interface StreamOptions {
   readonly accent?: string
   readonly config?: string
   readonly suggest?: boolean
+  readonly totals?: boolean
 }
 
 /** JSON can take six bytes for one: `\u0000`. */
@@ -53,7 +54,11 @@ export async function runStream(options: StreamOptions, io: Io): Promise<ExitCod
   if (mistakes.length > 0) return 2
   const resources = toSafeResources(own, engines, settings.sequence.value)
   const check = createRecordCheck(
-    { chain, flags: flags.layer, resources, suggest: options.suggest === true, storyPath, io },
+    {
+      ...{ chain, flags: flags.layer, resources, storyPath, io },
+      suggest: options.suggest === true,
+      isTotals: options.totals === true,
+    },
     engines,
   )
   const out = createJsonBytes()
@@ -85,22 +90,28 @@ interface Place {
   readonly flags: Layer
   readonly resources: Resources
   readonly suggest: boolean
+  /** Whether nobody asks for messages: then no rule is run. */
+  readonly isTotals: boolean
   readonly storyPath: string
   readonly io: Io
 }
 
-type Checked = CheckedStory | Pick<UncheckedStory, 'problems'>
+type Checked = CheckedStory | PreparedStory | Pick<UncheckedStory, 'problems'>
 
 /** Writes what it finds as a line. */
 type RecordCheck = (line: Line, out: JsonBytes) => Promise<void>
 
-function createRecordCheck({ chain, flags, resources, suggest, storyPath, io }: Place, engines: Engines): RecordCheck {
+function createRecordCheck(
+  { chain, flags, resources, suggest, isTotals, storyPath, io }: Place,
+  engines: Engines,
+): RecordCheck {
   return async (line, out) => {
     if (!line.ok) return writeStreamError('null', line.problems, out)
     const record = readRecord(line.value)
     const id = record.idText ?? JSON.stringify(record.id)
     const result = await checkRecord(record)
     if ('problems' in result) writeStreamError(id, result.problems, out)
+    else if ('context' in result) writeStreamTotals(id, toCounted(result), out)
     else writeStreamResult(id, result, out)
   }
 
@@ -114,12 +125,18 @@ function createRecordCheck({ chain, flags, resources, suggest, storyPath, io }: 
 
   async function check(source: string, all: Layer): Promise<Checked> {
     try {
-      return await checkStory({ path: 'the text', source, storyPath, chain, flags: all, rules, resources, suggest })
+      const input = { path: 'the text', source, storyPath, chain, flags: all, rules, resources, suggest }
+      return await (isTotals ? prepareStory(input) : checkStory(input))
     } catch (error) {
       return { problems: [toCrash(error, 'The text could not be checked')] }
     }
   }
 }
+
+const toCounted = ({ sequence, step, context }: PreparedStory): CountedStory => ({
+  ...{ sequence: sequence.name, step, accent: context.accent },
+  figures: context.figures(),
+})
 
 /** Messages say where a value was set. */
 const fromRecord = (layer: Layer): Layer =>

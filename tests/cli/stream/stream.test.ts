@@ -110,6 +110,26 @@ describe('battledore stream', () => {
     expect(lines[0]).toEqual({ ...lines[14], id: 1 })
   })
 
+  it('with --totals gives the same without pages and messages, and the same of what it cannot check', async () => {
+    const records = [
+      record(1),
+      record(2, {
+        text: '---\nstep: pink-3\nnmae: x\nnames: [Ludo]\n---\n\nThe ship, it sat. Ludo!\n\n---\n\nIt read.',
+      }),
+      record(3, { text: '' }),
+      '{',
+      record(4, { step: 'pink-99' }),
+      record(5, { text: 'It is read. <!-- battledore-disable -->I read it at night.', accent: 'general-american' }),
+      '{"id":9007199254740993,"text":"Sid sat at night.","step":"pink-3"}',
+    ]
+    const { lines: whole } = await stream(records)
+    const { lines: totals } = await stream(records, '--totals')
+    expect(totals).toEqual(whole.map(({ pages: _, messages: __, ...rest }) => rest))
+    expect(totals[0]).toMatchObject({ step: 'pink-3', totals: { words: 4, different: { words: 4 } } })
+    expect(toText(world)).toContain('{"id":9007199254740993,')
+    expect(await stream(records, '--totals', '--suggest')).toMatchObject({ code: 2, lines: [] })
+  })
+
   it('gives the digits of a long number back', async () => {
     const ids = ['9007199254740993', '-12345678901234567890', '0.10000000000000000055', '1E400', '1'.repeat(2000)]
     const odd = [
