@@ -9,7 +9,7 @@ import { toHeadName } from './diff-name.ts'
  */
 export async function toUnifiedDiff(name: string, before: string, after: string): Promise<string> {
   if (before === after) return ''
-  const { formatPatch, OMIT_HEADERS, structuredPatch } = await import('diff')
+  const { formatPatch, OMIT_HEADERS, structuredPatch } = await import('./diff-library.ts')
   const patch = structuredPatch(name, name, before, after, undefined, undefined, { context: 3 })
   return `--- ${toHeadName(`a/${name}`)}\n+++ ${toHeadName(`b/${name}`)}\n${formatPatch(patch, OMIT_HEADERS)}`
 }

@@ -1,11 +1,11 @@
 // What one run of `fix` works with: the story checked, its findings, and a judge for words that are typed.
 
-import { resolve } from 'node:path'
+import { relative, resolve, sep } from 'node:path'
 import { rules } from '../../../rules/index.ts'
 import { checkStory } from '../../check/check-story.ts'
 import { isChecked } from '../../check/result.ts'
 import { readFlags } from '../../config/index.ts'
-import { applyEdits, type Finding, putIn, toFindings } from '../../fix/index.ts'
+import { applyEdits, type DiffPlace, type Finding, putIn, toDiffPlace, toFindings } from '../../fix/index.ts'
 import { toProblemText } from '../../problem/index.ts'
 import type { Paint } from '../../report/paint.ts'
 import type { FactsOf } from '../../words/index.ts'
@@ -29,6 +29,8 @@ export interface Session {
   readonly task: Task
   /** As given. */
   readonly path: string
+  /** Where a diff of the story holds. A file outside the current folder is named from the nearest folder that holds both. */
+  readonly place: DiffPlace
   readonly findings: readonly Finding[]
   readonly view: { readonly width: number; readonly paint: Paint }
   readonly io: Io
@@ -76,6 +78,7 @@ export async function openSession(
   return {
     task,
     path: given,
+    place: toDiffPlace(relative(io.cwd, resolve(io.cwd, given)).replaceAll(sep, '/')),
     findings: toFindings(result.messages, result.story, result.lines, (word) => factsOf(word)?.main !== undefined),
     view: { width: toWidth(io), paint },
     io,
