@@ -22,6 +22,9 @@ const check = (what: string, args: readonly string[], limit?: number): Contestan
   ...(limit !== undefined && { limit }),
 })
 
+/** The most that offers may be of a check of real stories, by the processor's time. */
+const MOST_OF_OFFERS = 0.15
+
 export function benchCorpus(stories: readonly Story[]): Row[] {
   const longest = stories.reduce((long, story) => (story.text.length > long.text.length ? story : long))
   const folder = mkdtempSync(join(tmpdir(), 'battledore-bench-'))
@@ -34,6 +37,11 @@ export function benchCorpus(stories: readonly Story[]): Row[] {
     const ones = [
       check(`one real story of ${size} at ${LIMITED}, with offers`, ['one.md', '--step', LIMITED], 2.6),
       check(`the same without offers`, ['one.md', '--step', LIMITED, '--no-suggest']),
+      {
+        what: `fix --dry-run of that story at ${LIMITED}`,
+        args: [PROGRAM, 'fix', 'one.md', '--step', LIMITED, '--dry-run'],
+        limit: 3,
+      },
     ]
     return [
       ...contest([...ones, ...toOthers('one.md', 'the same')], 15, folder),
@@ -48,9 +56,11 @@ function toMany(step: (typeof STEPS)[number]): readonly Contestant[] {
   const what = `${MANY} real stories at ${step}`
   const args = ['many', '--step', step]
   const limits = step === LIMITED ? { offers: 20, plain: 16 } : { offers: undefined, plain: undefined }
+  const plain = `${what}, pretty, without offers`
+  const beyond = { what: `what offers are of a check of ${what}`, other: plain, limit: MOST_OF_OFFERS }
   return [
-    check(`${what}, pretty, with offers`, args, limits.offers),
-    check(`${what}, pretty, without offers`, [...args, '--no-suggest'], limits.plain),
+    { ...check(`${what}, pretty, with offers`, args, limits.offers), ...(step === LIMITED && { beyond }) },
+    check(plain, [...args, '--no-suggest'], limits.plain),
     check(`${what}, line`, [...args, '--format', 'line']),
     check(`${what}, json, with offers`, [...args, '--format', 'json']),
     check(`${what}, json, without offers`, [...args, '--format', 'json', '--no-suggest']),

@@ -36,16 +36,32 @@ export interface Contestant {
   readonly args: readonly string[]
   /** How many times an empty run it may take by the clock; none is set where it is missing. */
   readonly limit?: number
+  /** What it does beyond another contestant, by that one's name, and the most that this may be of its own time of the processor. */
+  readonly beyond?: { readonly what: string; readonly other: string; readonly limit: number }
 }
 
-/** All in turn after a warm-up, `runs` times; each against the empty run of its own turn. */
+/** All in turn after a warm-up, `runs` times; each against the empty run of its own turn, and what one does beyond another. */
 export function contest(contestants: readonly Contestant[], runs: number, cwd: string): Row[] {
   const all = [{ what: '', args: NOTHING }, ...contestants]
   for (const { args } of all) runCosted(args, cwd)
   const turns = Array.from({ length: runs }, () => all.map(({ args }) => runCosted(args, cwd)))
   const ratio = (at: number, cost: keyof Cost): number =>
     toMedian(turns.map((turn) => (turn[at]?.[cost] ?? 0) / (turn[0]?.[cost] ?? 1)))
-  return contestants.map(({ what, limit = Number.POSITIVE_INFINITY }, index): Row => {
+  const toShare = ({ beyond }: Contestant, index: number): Row[] => {
+    if (beyond === undefined) return []
+    const other = 1 + contestants.findIndex(({ what }) => what === beyond.other)
+    const share = toMedian(turns.map((turn) => 1 - (turn[other]?.cpu ?? 0) / (turn[index + 1]?.cpu ?? 1)))
+    return [
+      {
+        what: beyond.what,
+        figure: `${(share * 100).toFixed(1)} % of the processor's time`,
+        wanted: `≤ ${beyond.limit * 100} %`,
+        holds: share <= beyond.limit,
+      },
+    ]
+  }
+  const shares = contestants.flatMap(toShare)
+  const rows = contestants.map(({ what, limit = Number.POSITIVE_INFINITY }, index): Row => {
     const at = index + 1
     const wall = ratio(at, 'wall')
     const cpu = toMedian(turns.map((turn) => turn[at]?.cpu ?? 0))
@@ -56,4 +72,5 @@ export function contest(contestants: readonly Contestant[], runs: number, cwd: s
       holds: wall <= limit,
     }
   })
+  return [...rows, ...shares]
 }
