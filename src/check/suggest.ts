@@ -8,18 +8,27 @@ import type { Block, Sentence, Word } from '../story/index.ts'
 import { toWordCounts } from '../usage/count.ts'
 import { toParts } from '../usage/spoken-form.ts'
 import { toWordKey } from '../verdict/index.ts'
-import { isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
+import { isBeing, isLittleWord, type Suggester, type Surroundings } from '../words/index.ts'
 
 export interface SuggestTools {
   readonly suggester: Suggester
 }
 
+const NAMES = 'no-unlisted-name'
+
 /** Rules whose messages another word does not answer. */
-const NO_WORD_WANTED: ReadonlySet<string> = new Set(['no-unlisted-name', 'no-unsettled-heteronym'])
+const NO_WORD_WANTED: ReadonlySet<string> = new Set([NAMES, 'no-unsettled-heteronym'])
+
+/** `the Lion` may be a name or not: a word that could stand there is told beside. */
+const isBeingByName = (rule: string, word: string): boolean =>
+  rule === NAMES && isBeing(toWordKey(word).replace(/'s$/, ''))
 
 /** Whether a message is about a word that another could stand for. */
 export const wantsWord = ({ word, rule, reason, suggestions }: Message): boolean =>
-  word !== undefined && reason !== undefined && suggestions.length === 0 && !NO_WORD_WANTED.has(rule)
+  word !== undefined &&
+  reason !== undefined &&
+  suggestions.length === 0 &&
+  (!NO_WORD_WANTED.has(rule) || isBeingByName(rule, word))
 
 interface Place {
   readonly word: Word
@@ -76,6 +85,7 @@ const addToMessages = (
       : undefined
     const suggestions = wanted === undefined ? NONE : suggester.suggest(wanted)
     if (suggestions.length > 0) return { ...message, suggestions }
+    if (message.rule === NAMES) return message
     const canGo = wanted !== undefined && suggester.canGo(wanted)
     const key = toWordKey(text)
     const ruleNote = message.note

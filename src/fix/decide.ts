@@ -101,6 +101,8 @@ export function applyEdits(source: string, edits: readonly Edit[]): string {
 /** The first suggestion for every word that has one, and those taken out that a sentence does without. */
 export const decideByFirst = (findings: readonly Finding[]): readonly Decision[] =>
   findings.flatMap((finding): Decision[] => {
+    // Whether it is a name only the maker knows.
+    if (finding.message.rule === 'no-unlisted-name') return []
     const [word] = finding.suggestions
     if (word !== undefined) return [{ kind: 'replace', finding, word }]
     return finding.out === undefined ? [] : [{ kind: 'out', finding }]

@@ -1,9 +1,10 @@
 // Words that a child can read and that could stand for a word in one use, whatever its sentence: found once for each use.
 
+import type { WordFacts } from './facts.ts'
 import type { Fitness } from './fitness.ts'
 import { type Inflection, toBases, toForm } from './inflect.ts'
 import { keep } from './keep.ts'
-import type { StandIn } from './stand-ins.ts'
+import type { StandIn, StandIns } from './stand-ins.ts'
 import type { FactsOf } from './surroundings.ts'
 import type { WordUse } from './use.ts'
 import type { WordData } from './word-data.ts'
@@ -35,7 +36,8 @@ export function createCandidates(sources: SuggestSources): Candidates {
   const tools: Tools = { ...sources, mayStandFor: keep(sources.fitness.mayStandFor) }
   const factsOf: FactsOf = (word) => {
     const index = lexicon.indexOf(word)
-    return index < 0 ? undefined : data.facts.factsAt(index)
+    const facts = index < 0 ? undefined : data.facts.factsAt(index)
+    return facts ? withJudged(word, facts, data.standIns) : toUnlisted(word, data.standIns)
   }
   const listed = keep((): Listed[] => [])
   return {
@@ -61,6 +63,21 @@ interface Tools extends SuggestSources {
   readonly mayStandFor: (word: string) => boolean
 }
 
+/** `kind` is more than a naming word: so says the table, where the dictionary knows one part only. */
+function withJudged(word: string, facts: WordFacts, standIns: StandIns): WordFacts {
+  const isNounOnly = facts.main === 'noun' && facts.partsOfSpeech.length === 1 && facts.inflection === 'none'
+  if (!isNounOnly) return facts
+  const more = (['adjective', 'verb'] as const).filter((part) => standIns.find(word, part).length > 0)
+  return more.length === 0 ? facts : { ...facts, partsOfSpeech: [...facts.partsOfSpeech, ...more] }
+}
+
+/** What the table tells of a word that the dictionary lacks: `herdsman`. */
+function toUnlisted(word: string, standIns: StandIns): WordFacts | undefined {
+  const part = (['noun', 'adjective', 'verb'] as const).find((one) => standIns.find(word, one).length > 0)
+  if (part === undefined) return undefined
+  return { partsOfSpeech: [part], main: part, inflection: 'none', nameable: 'no', known: 0, fit: true, rarity: 31 }
+}
+
 const canBeRead = ({ text, words }: StandIn, { isReadable, mayStandFor }: Tools): boolean =>
   text !== '' && words.every((word) => isReadable(word) && mayStandFor(word))
 
@@ -68,8 +85,17 @@ const canBeRead = ({ text, words }: StandIn, { isReadable, mayStandFor }: Tools)
 function findListed(word: string, use: WordUse, tools: Tools): readonly StandIn[] {
   const { standIns } = tools.data
   const found = toOwnBases(word, use).flatMap((base) => standIns.find(base, use.part))
-  const inflected = found.map((standIn) => inflect(standIn, use))
-  return [...standIns.find(word, 'form'), ...inflected].filter((standIn) => canBeRead(standIn, tools))
+  const inflected = found
+    .map((base) => ({ base, form: inflect(base, use) }))
+    .filter(({ base, form }) => use.inflection === 'plural' || isListedForm(form, base, tools))
+    .map(({ form }) => form)
+  const ofForm = standIns.find(word, 'form').map((standIn) => ({ ...standIn, ofForm: true }))
+  return [...ofForm, ...inflected].filter((standIn) => canBeRead(standIn, tools))
+}
+
+/** `wee` has no `weest`: a form that nobody lists is no word. */
+function isListedForm(form: StandIn, base: StandIn, { lexicon }: Tools): boolean {
+  return form.words.every((word, i) => word === base.words[i] || lexicon.indexOf(word) >= 0)
 }
 
 /** Of several doing words the first is inflected, of others the last: `got up`, `bad men`. */

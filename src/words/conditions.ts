@@ -2,7 +2,9 @@
 
 import { hasLetter } from '../letter-kinds.ts'
 import {
+  BEFORE_BASE,
   DEGREES,
+  DETERMINERS,
   endsClause,
   type FactsOf,
   isAfterBe,
@@ -21,6 +23,8 @@ import {
   type Surroundings,
   toSet,
 } from './surroundings.ts'
+import type { PlaceTest } from './where.ts'
+import { WHO } from './who.ts'
 
 const PERSONS = toSet('her him me them us you')
 const BACK = toSet('back down home in off out up')
@@ -57,8 +61,68 @@ const GIVES =
 const isKnownOne = (word: string | undefined): boolean =>
   /^(?:her|him|his|it|its|me|my|our|that|the|their|them|these|this|those|us|you|your)$|'s$/.test(word ?? '')
 
+/** A doing word in its base form. */
+const isDeed = (word: string | undefined, factsOf: FactsOf): boolean => {
+  const facts = factsOf(word ?? '')
+  return facts?.inflection === 'none' && (facts.main === 'verb' || /^(?:be|do|have)$/.test(word ?? ''))
+}
+
+const PLACES = /^(?:bed|church|class|home|school|sleep|town|work)$/
+
+/** What somebody says ends right before the place, with this mark. */
+const closesSpeech = ({ before }: Surroundings, mark: string): boolean =>
+  /^["”»]$/.test(before.at(-1) ?? '') && (before.at(-2) ?? '').endsWith(mark)
+
 /** Conditions of the table of stand-ins, by their sign there. */
-export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: FactsOf) => boolean>> = {
+export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
+  ...WHO,
+  /** After a form of `be`. */
+  B: isAfterBe,
+  /** After a form of `have`. */
+  h: isAfterHave,
+  /** After a helping word that does not say no: `will love him`. */
+  hp: (place, factsOf) =>
+    /^(?:can|could|might|must|shall|should|will|would)$|'ll$/.test(prevOf(place) ?? '') &&
+    opensObject(nextOf(place), factsOf),
+  /** The same with `always` between: `will always love him`. */
+  hp2: (place, factsOf) =>
+    /^(?:always|still)$/.test(prevOf(place) ?? '') &&
+    /^(?:can|could|might|must|shall|should|will|would)$|'ll$/.test(place.before.at(-2) ?? '') &&
+    opensObject(nextOf(place), factsOf),
+  /** After any helping word. */
+  hb: (place) => BEFORE_BASE.has(prevOf(place) ?? ''),
+  /** `to` and a place after it: `off to the shop`. */
+  mg: ({ after }) => after[0] === 'to' && (DETERMINERS.has(after[1] ?? '') || PLACES.test(after[1] ?? '')),
+  /** Asked of somebody: it opens its sentence, or what is said, and somebody comes next: `Could you …` */
+  qs: ({ before, after }) =>
+    /^["“‘,]?$/.test(before.at(-1) ?? '') && SUBJECTS.has(after[0] ?? '') && after.includes('?'),
+  /** `to` and what one does after it: `going to sit`. */
+  tv: ({ after }, factsOf) => after[0] === 'to' && isDeed(after[1], factsOf),
+  /** A describing word before it. */
+  aj: (place, factsOf) => factsOf(prevOf(place) ?? '')?.main === 'adjective',
+  /** `in the` or `into the` before it. */
+  inT: ({ before }) => before.at(-1) === 'the' && /^(?:in|into)$/.test(before.at(-2) ?? ''),
+  /** `in the`, `up the` before it. */
+  fp: ({ before }) => before.at(-1) === 'the' && PREPOSITIONS.has(before.at(-2) ?? ''),
+  /** Right after a cry: `“Stop!” he said`. */
+  ex: (place) => closesSpeech(place, '!'),
+  /** Right after a question. */
+  eq: (place) => closesSpeech(place, '?'),
+  /** Inside its sentence, and a clause after it: `for he was sad`. */
+  fr: ({ before, after }) =>
+    (before.at(-1) === ',' || hasLetter(before.at(-1) ?? '')) &&
+    !/^(?:and|is|just|not|only|or|was)$/.test(before.at(-1) ?? '') &&
+    (SUBJECTS.has(after[0] ?? '') || DETERMINERS.has(after[0] ?? '')),
+  /** `up` after it, and nobody after that: `woke up again`. */
+  ue: ({ after }, factsOf) =>
+    after[0] === 'up' &&
+    (endsClause(after[1]) || PREPOSITIONS.has(after[1] ?? '') || factsOf(after[1] ?? '')?.main === 'adverb'),
+  /** `up` after it, and what is taken up. */
+  uo: ({ after }, factsOf) => after[0] === 'up' && opensObject(after[1], factsOf),
+  /** A comma before it. */
+  cm: (place) => prevOf(place) === ',',
+  /** A doing word after it. */
+  nv: (place, factsOf) => factsOf(nextOf(place) ?? '')?.main === 'verb',
   /** `a` before it. */
   A: (place) => prevOf(place) === 'a',
   /** A determiner or a describing word before it. */
@@ -233,7 +297,7 @@ export const CONDITIONS: Readonly<Record<string, (place: Surroundings, factsOf: 
   ox: (place, factsOf) => prevOf(place) === 'the' && factsOf(nextOf(place) ?? '')?.inflection === 'plural',
   /** A helping word before it, and no `ever` after it: `had never seen`. */
   ax: (place) =>
-    /^(?:can|could|did|does|had|has|have|is|are|must|should|was|were|will|would)$/.test(prevOf(place) ?? '') &&
+    /^(?:can|could|did|does|had|has|have|is|are|must|should|was|were|will|would)$|'ll$/.test(prevOf(place) ?? '') &&
     nextOf(place) !== 'ever',
   /** One that does it before it, and what it is done to or that one does it after it: `he loved the cow`. */
   lk: (place, factsOf) => {

@@ -14,4 +14,5 @@ export { createSuggester, type Suggester, type Wanted } from './suggest.ts'
 export type { FactsOf, Surroundings } from './surroundings.ts'
 
 export { findUse } from './use.ts'
+export { isBeing } from './who.ts'
 export { openWordData, type WordData } from './word-data.ts'

@@ -2,7 +2,9 @@
 // word by `-`, with the condition under which it can go; adverbs in -ly that tell how something is done go by rule.
 
 import { hasLetter } from '../letter-kinds.ts'
+import { CONDITIONS } from './conditions.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
+import { keep } from './keep.ts'
 import { MASS } from './mass.ts'
 import type { StandIns } from './stand-ins.ts'
 import {
@@ -10,6 +12,8 @@ import {
   DETERMINERS,
   endsClause,
   type FactsOf,
+  isAfterBe,
+  isAfterHave,
   isAfterLink,
   isMark,
   nextOf,
@@ -21,8 +25,7 @@ import {
   type Surroundings,
   toSet,
 } from './surroundings.ts'
-
-type Leave = (place: Surroundings, factsOf: FactsOf) => boolean
+import { type PlaceTest, toPlaceTest } from './where.ts'
 
 /** -ly words that say more than how: without them the sentence says something else. Common practice, no source. */
 const NEEDED = toSet(
@@ -62,7 +65,7 @@ const isMeasured = (prev: string): boolean => DEGREES.has(prev) || /^(?:less|mor
 const isPlural = (facts: WordFacts | undefined): boolean => facts?.main === 'noun' && facts.inflection === 'plural'
 
 /** Where the word can go, by the sign in the table. */
-const LEAVES: Readonly<Record<string, Leave>> = {
+const LEAVES: Readonly<Record<string, PlaceTest>> = {
   /** A describing word before its thing: `the old man`. */
   ad: (place, factsOf) => {
     const [prev, next] = [prevOf(place), nextOf(place)]
@@ -164,6 +167,12 @@ const LEAVES: Readonly<Record<string, Leave>> = {
     /^(?:flew|flies|fly|flying|hop|hopped|jump|jumped|jumping|play|played|playing|ran|run|running|swam|swim|walk|walked|walking)$/.test(
       prevOf(place) ?? '',
     ) && endsClause(nextOf(place)),
+  /** After a deed and where to: `went in quietly and sat`. */
+  pa: (place, factsOf) =>
+    /^(?:away|back|down|home|in|off|out|over|up)$/.test(prevOf(place) ?? '') &&
+    factsOf(place.before.at(-2) ?? '')?.main === 'verb' &&
+    endsClause(nextOf(place)) &&
+    !isNegated(place),
   /** Before what somebody does: `he also sang`. */
   md: (place, factsOf) => {
     const prev = prevOf(place)
@@ -199,9 +208,41 @@ const LEAVES: Readonly<Record<string, Leave>> = {
     const isDeed = factsOf(prev)?.main === 'verb' || OBJECTS.has(prev)
     return isDeed && !isAfterLink(place) && !isNegated(place) && (PREPOSITIONS.has(next) || PARTICLES.has(next))
   },
+  /** After `so big` or `such a cow`, before what came of it: `so big that he fell`. */
+  so: ({ before, after }) => {
+    const near = before.slice(-4)
+    return (
+      near.slice(0, -1).some((word) => /^(?:so|such)$/.test(word)) && !near.some(isMark) && SUBJECTS.has(after[0] ?? '')
+    )
+  },
+  /** At the end of its clause, after what is put to one: `joined the parts together`. */
+  jt: ({ before }) =>
+    before.slice(-6).some((word) => /^(?:gather|join|mix|stick|stuck|tie|tied)(?:e?d|ed|s|ing)?$/.test(word)),
+  /** At the end of what `we` or `they` do: `we will go to the pond together`. */
+  wt: ({ before, after }, factsOf) =>
+    before.some((word) => /^(?:they|we)$/.test(word)) &&
+    (after[0] === undefined || isMark(after[0])) &&
+    factsOf(before.at(-1) ?? '')?.main === 'noun',
+  /** Between a form of `be` or `have` and what is so: `was already there`. */
+  bl: (place) =>
+    (isAfterBe(place) || isAfterHave(place)) && nextOf(place) !== undefined && !isMark(nextOf(place) ?? ''),
+  /** After who or what is there, before what it does: `dogs nearby ran`. */
+  an: (place, factsOf) => {
+    const prev = prevOf(place) ?? ''
+    const isThere = factsOf(prev)?.main === 'noun' || /[a-z]{2}ing$/.test(prev)
+    return (
+      isThere && !isAfterBe(place) && (factsOf(nextOf(place) ?? '')?.main === 'verb' || /ly$/.test(nextOf(place) ?? ''))
+    )
+  },
   /** After what several do: `they played together`. */
   tg: (place) => TOGETHER.test(prevOf(place) ?? '') && endsClause(nextOf(place)),
 }
+
+/** What can go may be told by the conditions of what can stand, too. */
+const SIGNS: Readonly<Record<string, PlaceTest>> = { ...CONDITIONS, ...LEAVES }
+
+/** @throws RangeError for a sign that stands for no condition */
+const toTest = keep((where): PlaceTest => toPlaceTest(where, SIGNS))
 
 /** What the search knows of the word. */
 export interface Leaving {
@@ -213,8 +254,10 @@ export interface Leaving {
 
 export function canGo({ word, part, place }: Leaving, standIns: StandIns, factsOf: FactsOf): boolean {
   const signs = [...standIns.leaves(word, 'form'), ...(part === undefined ? [] : standIns.leaves(word, part))]
-  if (signs.some((sign) => LEAVES[sign]?.(place, factsOf) === true)) return true
-  return isManner(word, factsOf) && ['md', 'en', 'vb'].some((sign) => LEAVES[sign]?.(place, factsOf) === true)
+  if (signs.some((sign) => toTest(sign)(place, factsOf))) return true
+  return (
+    isManner(word, factsOf) && ['md', 'en', 'pa', 'st', 'vb'].some((sign) => LEAVES[sign]?.(place, factsOf) === true)
+  )
 }
 
 /** Whether there is a sentence in which it could go. */

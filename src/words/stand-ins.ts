@@ -3,14 +3,25 @@
 import { CONDITIONS } from './conditions.ts'
 import type { PartOfSpeech } from './facts.ts'
 import { keep } from './keep.ts'
+import type { FactsOf, Surroundings } from './surroundings.ts'
+import { type PlaceTest, toPlaceTest } from './where.ts'
 
 export interface StandIn {
   /** One word or several: `go up`. Of several doing words, the first is inflected; of others, the last. */
   readonly text: string
   readonly words: readonly string[]
-  /** Where it can stand; everywhere without it. */
-  readonly where: keyof typeof CONDITIONS | undefined
+  /** Where it can stand, as the table writes it; everywhere without it. */
+  readonly where: string | undefined
+  /** Said of just this form of the word. */
+  readonly ofForm?: boolean
 }
+
+/** @throws RangeError for a sign that stands for no condition */
+const toTest = keep((where): PlaceTest => toPlaceTest(where, CONDITIONS))
+
+/** Whether it can stand at a place, by the table. */
+export const canStandAt = ({ where }: StandIn, place: Surroundings, factsOf: FactsOf): boolean =>
+  where === undefined || toTest(where)(place, factsOf)
 
 export interface StandIns {
   /** Nearest first. `form`: for the word as it is, not inflected. */
@@ -70,7 +81,7 @@ function toRows(text: string): Map<string, string> {
 /** @throws RangeError for a sign that stands for no condition */
 function toStandIn(cell: string): StandIn {
   const [text = '', where] = cell.split('/')
-  if (where !== undefined && !Object.hasOwn(CONDITIONS, where)) throw new RangeError(`no condition is called ${where}`)
+  if (where !== undefined) toTest(where)
   const words = text.split('_')
   return { text: words.join(' '), words, where }
 }

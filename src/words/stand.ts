@@ -10,8 +10,10 @@ import {
   isAfterDegree,
   isAfterLink,
   isDetermined,
+  isMark,
   mayStandAs,
   nextOf,
+  OBJECTS,
   prevOf,
   type Surroundings,
   toSet,
@@ -59,6 +61,8 @@ function canDescribe(text: string, place: Surroundings): boolean {
   const [prev, next] = [prevOf(place) ?? '', nextOf(place) ?? '']
   // `a perfect hat` is no `a best hat`.
   if (/^an?$/.test(prev) && /^(?:best|most|worst)$|[a-z]{2}est$/.test(text)) return false
+  // `cross with him`, `mad at him`
+  if (/^(?:at|with)$/.test(next) && /^(?:cross|mad)$/.test(text)) return true
   if (/^(?:at|by|with)$/.test(next)) return !isAfterLink(place)
   if (next === 'of') return OF.test(text)
   return !/^(?:least|less|more|most)$/.test(prev) || /[aeiouy]+[^aeiouy]+[aeiouy]/.test(text)
@@ -97,8 +101,32 @@ const isPair = (word: string, next: string | undefined): boolean =>
 export const isBound = (word: string, { part }: WordUse, place: Surroundings): boolean =>
   part === 'verb' && (isPair(word, nextOf(place)) || isPhrase(place))
 
-/** Says nothing of meaning. */
-export function canStand({ text, words }: StandIn, use: WordUse, place: Surroundings, factsOf: FactsOf): boolean {
+/** Somebody is spoken to: `Come, friend, sit.`, `“Son,” he said` */
+const isCalled = ({ before, after }: Surroundings): boolean =>
+  (before.length === 0 || isMark(before.at(-1) ?? '')) && /^[,!?.]$/.test(after[0] ?? '')
+
+/** `Ben's mother milks the cow`: what follows is a deed, though most often it is a thing. */
+const isDoneBy = (place: Surroundings, factsOf: FactsOf): boolean => {
+  const facts = factsOf(nextOf(place) ?? '')
+  return (
+    facts?.inflection === 'plural' &&
+    facts.partsOfSpeech.includes('verb') &&
+    (DETERMINERS.has(place.after[1] ?? '') || OBJECTS.has(place.after[1] ?? ''))
+  )
+}
+
+/**
+ * Says nothing of meaning.
+ *
+ * @param isPlaced whether the table says where it stands, so that no article is asked for
+ */
+export function canStand(
+  { text, words }: Pick<StandIn, 'text' | 'words'>,
+  use: WordUse,
+  place: Surroundings,
+  factsOf: FactsOf,
+  isPlaced = false,
+): boolean {
   const first = words[0] ?? ''
   const last = words.at(-1) ?? ''
   const prev = prevOf(place)
@@ -116,10 +144,11 @@ export function canStand({ text, words }: StandIn, use: WordUse, place: Surround
   if (use.part === 'adjective') return canDescribe(text, place)
   if (use.part !== 'noun') return true
   // The first half of a name for a thing: `garden wall`.
-  if (next !== undefined && factsOf(next)?.main === 'noun') return false
+  if (next !== undefined && factsOf(next)?.main === 'noun' && !isDoneBy(place, factsOf)) return false
+  if (use.inflection === 'none' && (isPlaced || isCalled(place))) return true
   if (use.inflection === 'none' && isStuffWanted(place) && !MASS.has(last)) return false
   if (use.inflection !== 'none')
-    return use.inflection !== 'plural' || words.includes('and') || !MASS.has(last.replace(/s$/, ''))
+    return use.inflection !== 'plural' || words.includes('and') || last === 'lands' || !MASS.has(last.replace(/s$/, ''))
   if (/^(?:an?|the) /.test(text)) return !isDetermined(place, factsOf)
   if (isDetermined(place, factsOf)) return !(isAfterArticle(place) && MASS.has(last))
   return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))

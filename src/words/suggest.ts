@@ -1,17 +1,27 @@
 // Finds up to five words that can stand where a child cannot read one: of the same part of speech and form, and near in
 // meaning. Better none than one that does not fit.
 
+import { startsWithCapital } from '../letter-kinds.ts'
 import { type Candidates, createCandidates, type SuggestSources } from './candidates.ts'
-import { CONDITIONS } from './conditions.ts'
 import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
 import { canGo, mayGo } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
 import { canStand, isBound } from './stand.ts'
-import type { StandIn } from './stand-ins.ts'
-import { isAfterBe, isMark, NOWHERE, nextOf, prevOf, SUBJECTS, type Surroundings } from './surroundings.ts'
+import { canStandAt, type StandIn } from './stand-ins.ts'
+import {
+  type FactsOf,
+  isAfterBe,
+  isMark,
+  NOWHERE,
+  nextOf,
+  prevOf,
+  SUBJECTS,
+  type Surroundings,
+} from './surroundings.ts'
 import { findUse, toUses, type WordUse } from './use.ts'
+import { isBeing } from './who.ts'
 import type { WordData } from './word-data.ts'
 
 /** The word to replace, and where it stands. */
@@ -104,19 +114,27 @@ function findOffers(written: string, place: Surroundings, tools: Tools): string[
   if (way === 'as-it-is') return findAsItIs(whole, place, tools).map((text) => toCaseOf(written, text))
   if (facts === undefined) return []
   const use = owner === '' ? tools.useIn(stem, facts, place) : toOwner(facts)
+  // What was judged for just this form and these neighbours needs no part of speech.
+  if (use === undefined && owner === '') return findAsItIs(whole, place, tools).map((text) => toCaseOf(written, text))
   if (use === undefined || use.part === 'little') return []
   const listed = tools.candidates.listed(stem, use)
   if (listed.length === 0 || isBound(stem, use, place)) return []
   const offers: string[] = []
+  const isCharacter = isBeing(stem) && startsWithCapital(written) && isCalledSo(place, factsOf)
   const end = owner === '' ? place : { ...place, after: [] }
   for (const standIn of fromTable(listed, use, place, tools)) {
     if (offers.length === MOST) break
-    const { text } = standIn
+    const { text, where, ofForm } = standIn
     const offer = toCaseOf(written, withOwner(text, owner))
-    if (!offers.includes(offer) && text !== stem && canStand(standIn, use, end, factsOf)) offers.push(offer)
+    const isPlaced = (ofForm === true && where !== undefined) || (isCharacter && text !== 'beast')
+    if (!offers.includes(offer) && text !== stem && canStand(standIn, use, end, factsOf, isPlaced)) offers.push(offer)
   }
   return offers
 }
+
+/** `When Fox came`, `Fox ran`: a character is called so, without an article. */
+const isCalledSo = (place: Surroundings, factsOf: FactsOf): boolean =>
+  !place.before.every(isMark) || factsOf(nextOf(place) ?? '')?.main === 'verb'
 
 /** What stands in the table for just this form and can stand here. */
 function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
@@ -127,8 +145,13 @@ function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
     .map(({ text }) => text)
 }
 
-const holds = ({ where }: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
-  where === undefined || CONDITIONS[where]?.(place, candidates.factsOf) === true
+const holds = (standIn: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
+  canStandAt(standIn, place, candidates.factsOf)
+
+/** What the table says of the word after a form of `be`. */
+const isForBe = ({ where }: StandIn): boolean => where !== undefined && /(?:^|\+)B(?:\+|$)/.test(where)
+
+const isForSpeech = ({ where }: StandIn): boolean => where !== undefined && /(?:^|\+)q(?:\+|$)/.test(where)
 
 /** What is acted on stands before it, `he was chased`, so that only what acts on something can stand here. */
 const isPassive = ({ part, inflection }: WordUse, place: Surroundings): boolean =>
@@ -171,6 +194,8 @@ const fromTable = (listed: readonly StandIn[], use: WordUse, place: Surroundings
   const isDone = isPassive(use, place)
   const isSaid = use.part === 'verb' && isAfterSpeech(place)
   return listed.filter(
-    (standIn) => (!isSaid || standIn.where === 'q') && (isDone ? actsAlone(standIn) : holds(standIn, place, tools)),
+    (standIn) =>
+      (!isSaid || isForSpeech(standIn)) &&
+      (isDone && !isForBe(standIn) ? actsAlone(standIn) : holds(standIn, place, tools)),
   )
 }

@@ -84,6 +84,8 @@ export const isDetermined = ({ before }: Surroundings, factsOf: FactsOf): boolea
   for (let at = before.length - 1; at >= 0 && at >= before.length - 4; at--) {
     const word = before[at] ?? ''
     if (DETERMINERS.has(word) || /'s$/.test(word) || /^(?:what|which)$/.test(word)) return true
+    // `a big, big hat`
+    if (word === ',' && factsOf(before[at - 1] ?? '')?.main === 'adjective') continue
     if (isMark(word) || PREPOSITIONS.has(word) || JOINING.has(word) || BE.has(word)) return false
     // `the burned skin`, but `his father returned home`
     const isDeed = factsOf(word)?.main === 'verb' && (!/(?:ed|ing)$/.test(word) || isDoer(before[at - 1], factsOf))

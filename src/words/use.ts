@@ -73,7 +73,8 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   // `went to visit him`, but `went to work`
   if (prev === 'to' && isAsked(next) && !PARTICLES.has(next ?? '') && can('verb') && inflection === 'none')
     return 'verb'
-  if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun')) return main === 'noun' ? main : undefined
+  if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun'))
+    return main === 'noun' || (main === 'verb' && word !== 'work') ? main : undefined
   if ((isAfterHelper(place) || isLet(place)) && inflection === 'none') return can('verb')
   if (main === 'noun' && next === 'of') return 'noun'
   if (prev === 'you' && isLed && can('adjective') && main !== 'verb') return 'adjective'
@@ -91,6 +92,10 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   // `Cook the rice.`, `Come in.`
   if (mayOpen(prev) && main === 'verb' && inflection === 'none' && isAsked(next)) return 'verb'
   if (isOpening(prev) && main === 'noun' && next !== undefined && isFiniteForm(factsOf(next))) return 'noun'
+  // `Ben loves the cow`
+  if (prev !== undefined && isNamed(prev, factsOf) && /^(?:past|third)$/.test(toUse(word, 'verb', facts).inflection)) {
+    if (next !== undefined && (DETERMINERS.has(next) || OBJECTS.has(next)) && can('verb')) return 'verb'
+  }
   // After a name or a naming word, a form that only doing words have is one.
   if (main === 'verb' && inflection !== 'none' && inflection !== 'ing') return can('verb')
   if (open.length !== 2 || can('adverb') === undefined) return undefined
@@ -158,7 +163,10 @@ function toVerbUse(word: string, use: WordUse, place: Surroundings, factsOf: Fac
   if (use.inflection === 'past' && isLed) return { part: 'verb', inflection: 'participle' }
   // `Took his walk.`: what does it is not said, and a participle would look the same.
   const prev = prevOf(place)
-  if (use.inflection === 'past' && (prev === undefined || !(hasLetter(prev) || /["”’']/.test(prev)))) return undefined
+  const isFree = prev === undefined || !(hasLetter(prev) || /["”’']/.test(prev))
+  // `The man, picking up his hat, rushed out.`
+  const goesOn = prev === ',' && place.before.length > 3 && PARTICLES.has(nextOf(place) ?? '')
+  if (use.inflection === 'past' && isFree && !goesOn) return undefined
   // `the visiting queen`: it describes.
   if (prev !== undefined && DETERMINERS.has(prev) && prev !== 'that') return undefined
   const isTwofold = toBases(word).some(({ base, inflection }) => base === word && inflection === 'past')

@@ -81,6 +81,7 @@ describe('what a sentence does without', () => {
 describe('what could stand for a word', () => {
   it.each([
     ['The [children] sat.', 'kids'],
+    ['The [herdsman] sat.', 'man'],
     ['He [bought] a hat.', 'got'],
     ['She [climbed] into the bed.', 'got'],
     ['Sid [became] sad.', 'got'],
