@@ -148,7 +148,7 @@ export function canStand(
   if (use.inflection === 'none' && (isPlaced || isCalled(place))) return true
   if (use.inflection === 'none' && isStuffWanted(place) && !MASS.has(last)) return false
   if (use.inflection !== 'none')
-    return use.inflection !== 'plural' || words.includes('and') || last === 'lands' || !MASS.has(last.replace(/s$/, ''))
+    return use.inflection !== 'plural' || words.includes('and') || !MASS.has(last.replace(/s$/, ''))
   if (/^(?:an?|the) /.test(text)) return !isDetermined(place, factsOf)
   if (isDetermined(place, factsOf)) return !(isAfterArticle(place) && MASS.has(last))
   return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
