@@ -9,7 +9,7 @@ import { PROGRAM } from '../root.ts'
 import { type ToText, toLine } from './shards.ts'
 import { STEP } from './work.ts'
 
-/** At the size that docs/streams.md advises, one for each process. */
+/** One for each process; smaller than docs/streams.md advises, for a measurement of a minute. */
 const BLOCK = 4 * 1024 * 1024
 const TURNS = 3
 

@@ -53,7 +53,7 @@ function run(command: string, recipe: string): string {
   chmodSync(join(folder, 'bin', 'battledore'), 0o755)
   writeFileSync(join(folder, 'stories.ndjson'), INPUT)
   const env = { ...process.env, PATH: `${join(folder, 'bin')}${delimiter}${process.env['PATH']}` }
-  const split = (findCode('Shards')[0] ?? '').replace('--lines 2000', `--lines ${IN_SHARD}`)
+  const split = (findCode('Shards')[0] ?? '').replace('--lines 10000', `--lines ${IN_SHARD}`)
   execFileSync('sh', ['-ec', split], { cwd: folder, env })
   const { status, stderr } = spawnSync(command, ['recipe'], { cwd: folder, env, encoding: 'utf8' })
   expect(status, stderr).toBe(0)
