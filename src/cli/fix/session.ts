@@ -34,10 +34,14 @@ export interface Session {
   readonly findings: readonly Finding[]
   readonly view: { readonly width: number; readonly paint: Paint }
   readonly io: Io
+  /** The options by which it is judged, as one would type them again. */
+  readonly judgedBy: readonly string[]
   readonly factsOf: FactsOf
   /** Why the word could not be read there; undefined where it can be. */
   judge(finding: Finding, word: string): Promise<string | undefined>
 }
+
+const JUDGED_BY = ['step', 'sequence', 'accent', 'reader', 'config'] as const
 
 /** What cannot be checked is told, with the exit code for it. */
 export async function openSession(
@@ -82,6 +86,7 @@ export async function openSession(
     findings: toFindings(result.messages, result.story, result.lines, (word) => factsOf(word)?.main !== undefined),
     view: { width: toWidth(io), paint },
     io,
+    judgedBy: JUDGED_BY.flatMap((name) => (options[name] === undefined ? [] : [`--${name}`, options[name]])),
     factsOf,
     async judge({ slot }, word) {
       if (slot === undefined) return undefined

@@ -46,9 +46,14 @@ export async function walkThrough(session: Session, open: readonly Finding[]): P
 const countLines = (text: string): number => text.split('\n').length
 
 /** @param added how many lines were added, all of them before the place: behind it nothing is decided yet */
-function printHowToGoOn({ line }: Finding, added: number, { path, io }: Session): void {
-  io.stdout.write(`To go on from here later: battledore fix ${toPrintable(path)} --from ${line + added}\n`)
+function printHowToGoOn({ line }: Finding, added: number, { path, judgedBy, io }: Session): void {
+  const words = ['battledore', 'fix', path, ...judgedBy, '--from', String(line + added)]
+  io.stdout.write(`To go on from here later: ${toPrintable(words.map(toShellWord).join(' '))}\n`)
 }
+
+/** In quotes where a shell would take it for several words, or for something else. */
+const toShellWord = (word: string): string =>
+  /^[\p{L}\p{N}_./\\:=@%+,-]+$/u.test(word) ? word : `"${word.replace(/["$`]/g, '\\$&')}"`
 
 function countDone(decisions: readonly Decision[], findings: readonly Finding[]): number {
   const listed = new Set(decisions.flatMap((one) => ('word' in one && !('finding' in one) ? [one.word] : [])))

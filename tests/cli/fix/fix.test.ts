@@ -175,6 +175,15 @@ describe('at a terminal', () => {
     expect(later.err()).toBe('battledore: --from is the number of a line, such as 12; it is "x".\n')
   })
 
+  it('says how to go on as it was asked: for the same reader, at the same step', async () => {
+    const world = atTerminal('q\n', 'The garden is wet. A lake is big.')
+    world.write({ 'our group.yaml': 'name: Meg\nstep: pink-6\n' })
+    await run(world, '--reader', 'our group.yaml', '--accent', 'southern-british')
+    expect(world.out()).toContain(
+      'battledore fix tam.md --accent southern-british --reader "our group.yaml" --from 1\n',
+    )
+  })
+
   it('judges for a reader', async () => {
     const world = atTerminal('q\n', 'The garden is wet. A lake is big.')
     world.write({ 'meg.yaml': 'name: Meg\nstep: pink-6\nknows:\n  sight words: [garden]\n' })
