@@ -54,7 +54,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   keystroke: () => benchKeystroke(corpus ? readFolder(corpus) : made, corpus ? 'real text' : 'made stories'),
   explain: benchExplain,
   memory: benchMemory,
-  watch: benchWatch,
+  watch: () => benchWatch(corpus ? readFolder(corpus) : makeStories(400, 1), corpus ? 'real text' : 'made stories'),
   repository: () => benchRepository(makeStories(400, 1)),
   desk: benchDesk,
   print: benchPrint,
