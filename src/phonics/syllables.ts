@@ -49,7 +49,7 @@ export interface Cut {
 
 export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
   const pieces = units.map((unit) => ({ unit, start: startOf(unit), end: endOf(unit) }))
-  const nuclei = pieces.flatMap((piece, at) => toNuclei(word, piece, at))
+  const nuclei = pieces.flatMap(toNuclei)
   const starts: number[] = []
   for (let k = 1; k < nuclei.length; k++) {
     starts.push(findBoundary(word, pieces, nuclei[k - 1] as Nucleus, nuclei[k] as Nucleus))
@@ -57,20 +57,21 @@ export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
   return { starts, stress: nuclei.map((nucleus) => nucleus.stress) }
 }
 
-/** A unit has as many nuclei as vowel sounds: `ower` in `flower` has two. */
-function toNuclei(word: string, { unit, start, end }: Piece, piece: number): Nucleus[] {
+/** A unit has as many nuclei as vowel sounds: `ir` in `iron` has two. */
+function toNuclei({ unit, start, end }: Piece, piece: number): Nucleus[] {
   // dribble, but dribbling: the le is no beat of its own before an ending.
   if (unit.base === 'le' && unit.letters === 'l') return []
   const vowels = unit.phones.filter(isVowel)
   const stress = unit.stress ?? 0
   return vowels.map((vowel, k) => {
     const opens = k === 0 && !isVowel(unit.phones[0] ?? '') && !/^[aeiouy]/.test(unit.letters)
-    const from = k === 0 ? start : toSecondStart(word, start, end)
+    // The second vowel of `ir` in `iron` and of `ier` in `dossier` begins behind the first letter.
+    const from = k === 0 ? start : start + 1
     return {
       piece,
       letters: unit.letters,
       start: from,
-      end: k === 0 && vowels.length > 1 ? toSecondStart(word, start, end) : end,
+      end: k === 0 && vowels.length > 1 ? start + 1 : end,
       stress: k === 0 ? stress : 0,
       isShort: isShort(vowel, unit),
       opens,
@@ -84,15 +85,6 @@ const isShort = (vowel: string, unit: RawUnit): boolean =>
   unit.phones.length === 1 &&
   (unit.stress ?? 0) > 0 &&
   !(vowel === 'IH' && unit.letters === 'e')
-
-/** Where the second vowel of `ower` or `ire` begins: at its last vowel letter, a lone final e with the r before it. */
-function toSecondStart(word: string, start: number, end: number): number {
-  for (let at = end - 1; at > start; at--) {
-    if (word[at] === 'e' && at === end - 1 && end - start > 2) return at - 1
-    if (/[aeiou]/.test(word[at] ?? '')) return at
-  }
-  return Math.max(start + 1, end - 1)
-}
 
 function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): number {
   if (left.piece === right.piece) return right.start

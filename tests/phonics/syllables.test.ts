@@ -25,6 +25,28 @@ const CUT = `
   dus-ty ham-ster lob-ster in-stant in-spect trans-late con-trol con-trast com-plete hun-gry an-gry se-cret
   ze-bra a-pron co-bra e-lec-tric dis-trict sub-tract con-struct um-brel-la oc-to-pus croc-o-dile al-li-ga-tor
   hip-po-pot-a-mus cat-er-pil-lar
+  build-ing dar-ling ster-ling eve-ning farm-ing warm-ing dis-like mis-place dis-turb dis-ap-pear mi-ser dis-o-bey
+  mis-lead dis-miss mis-fit i-ron i-roned four-i-er con-scious gra-cious spa-cious vi-cious a-tro-cious con-fes-sion
+  dis-cus-sion ad-mis-sion pos-ses-sion pro-ces-sion e-mo-tion lo-tion po-tion por-tion cau-tion fash-ions pas-sen-ger
+  mes-sen-ger let-tuce car-rot cab-bage cot-tage gar-bage vil-lage for-age man-age im-age sav-age dam-age pack-age
+  lug-gage cas-ket mus-ket ath-letes broth-er oth-er gath-er leath-er ei-ther nei-ther feath-ers mar-ma-lade
+  straw-ber-ry goose-ber-ry black-ber-ry but-ter-cup daf-fo-dil di-no-saur croc-o-diles kan-ga-roo ham-mer sum-mer
+  din-ner win-ner rob-ber rub-ber rab-bits kit-tens mit-tens hid-den sud-den bot-tom ap-ples bub-ble bub-bles tum-ble
+  tram-ple grum-ble jun-gle jin-gle shin-gle an-gle sprin-kle spar-kle tur-tle bee-tle nee-dle poo-dle cra-dle ta-bles
+  sta-ble ca-ble bi-ble ri-fle ruf-fle waf-fle ex-cuse ex-act ox-i-dize box-er mix-er tax-is fix-ing box-ing wax-y
+  a-corn a-gent ba-con ba-sin ra-ven ha-zel la-dy la-zy cra-zy na-vy gra-vy i-vy ti-ny sli-my shi-ny po-ny bo-ny
+  sto-ny du-ty hab-it lim-it vis-it rap-id sol-id tim-id van-ish fin-ish pun-ish pol-ish rad-ish par-ish mod-el lev-el
+  nov-el trav-el cam-el pan-el shov-el riv-ers nev-er ev-er clev-er sev-er to-mor-row yes-ter-day sat-ur-day thurs-day
+  mon-day fri-day tues-day sun-day walk-ing talk-ing stand-ing land-ed melt-ed rest-ed paint-ed shout-ed count-ed
+  need-ed hand-ed wad-ed kind-ness dark-ness sad-ness hap-pi-ly slow-ly quick-ly nice-ly home-less use-ful help-ful
+  hope-ful care-ful care-less play-ful un-hap-py un-do un-kind un-lock re-turn re-play re-do pre-school sub-way
+  in-side out-side up-stairs down-stairs some-one no-bod-y tor-na-do vol-ca-no po-ta-toes to-ma-to ba-nan-a
+  spa-ghet-ti piz-za um-brel-las gui-tar vi-o-lin pi-an-o trum-pet tri-an-gle al-pha-bet tel-e-phone el-e-phants
+  e-lev-en sev-en-teen thir-teen thir-ty four-teen fif-ty six-ty twen-ty for-ty eigh-ty farm-yard barn-yard back-yard
+  cup-cake pan-cake rain-bow tooth-brush hair-brush sun-shine moon-light star-fish jel-ly-fish gold-fish bed-room
+  bath-room class-room play-room lan-guage pen-guin lin-guist dis-tin-guish queen-ly e-qual se-quel re-quest squir-rel
+  mys-tic sys-tem mon-strous in-dus-try ob-struct ex-tract sub-scribe at-mos-phere sci-ence li-ar di-al tri-al vi-al
+  bow-el vow-el jew-els flu-ent du-et gi-gan-tic ac-ci-dent dec-i-mal cit-y pit-y lil-y cop-y bod-y stud-y
 `
   .trim()
   .split(/\s+/)
