@@ -2,7 +2,7 @@
 // sound, where the row says that they stand. That this sound comes first is common practice, no source.
 
 import { describe, expect, it } from 'vitest'
-import { findBonds } from '../../src/phonics/guess/bonds.ts'
+import { findBonds, isOneGroup } from '../../src/phonics/guess/bonds.ts'
 import { CONSONANTS, type PlainRow, SPLIT, VOWELS } from '../../src/phonics/guess/plain-table.ts'
 import { testSpelling } from '../lexicon-for-tests.ts'
 
@@ -132,4 +132,18 @@ it.each(
   const starts = new Set(parts.map((_, at) => parts.slice(0, at).join('').length))
   const inside = Array.from(word, (_, at) => at).filter((at) => !starts.has(at))
   expect([...findBonds(word)].sort((x, y) => x - y)).toEqual(inside)
+})
+
+// Common practice, no source: what is one group of letters, and nothing else.
+it.each([
+  ['a', true],
+  ['sh', true],
+  ['igh', true],
+  ['ough', true],
+  ['rr', true],
+  ['st', false],
+  ['shi', false],
+  ['', false],
+] as const)('%s is one group of letters: %s', (letters, expected) => {
+  expect(isOneGroup(letters)).toBe(expected)
 })
