@@ -47,29 +47,73 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }))
 /** Runs a recipe in a folder with the shards of the page's own command, and returns all results in order. */
 function run(command: string, recipe: string): string {
   folder = mkdtempSync(join(tmpdir(), 'battledore-engine-'))
-  writeFileSync(join(folder, 'recipe'), recipe)
-  mkdirSync(join(folder, 'bin'))
-  writeFileSync(join(folder, 'bin', 'battledore'), DIES_ONCE(folder))
-  chmodSync(join(folder, 'bin', 'battledore'), 0o755)
   writeFileSync(join(folder, 'stories.ndjson'), INPUT)
-  const env = { ...process.env, PATH: `${join(folder, 'bin')}${delimiter}${process.env['PATH']}` }
   const split = (findCode('Shards')[0] ?? '').replace('--lines 10000', `--lines ${IN_SHARD}`)
-  execFileSync('sh', ['-ec', split], { cwd: folder, env })
-  const { status, stderr } = spawnSync(command, ['recipe'], { cwd: folder, env, encoding: 'utf8' })
-  expect(status, stderr).toBe(0)
+  execFileSync('sh', ['-ec', split], { cwd: folder })
+  runIn(command, recipe)
   expect(existsSync(join(folder, 'died')), 'no process died').toBe(true)
   const results = readdirSync(join(folder, 'results')).sort()
   expect(results).toEqual(Array.from({ length: SHARDS }, (_, at) => String(at).padStart(5, '0')))
   return results.map((name) => readFileSync(join(folder, 'results', name), 'utf8')).join('')
 }
 
-const runAlone = (): string =>
-  execFileSync(process.execPath, [COMPILED, 'stream', '--step', 'pink-4'], { input: INPUT }).toString()
+/** Runs a recipe in the folder, and returns what it prints. */
+function runIn(command: string, recipe: string): string {
+  writeFileSync(join(folder, 'recipe'), recipe)
+  mkdirSync(join(folder, 'bin'))
+  writeFileSync(join(folder, 'bin', 'battledore'), DIES_ONCE(folder))
+  chmodSync(join(folder, 'bin', 'battledore'), 0o755)
+  const env = { ...process.env, PATH: `${join(folder, 'bin')}${delimiter}${process.env['PATH']}` }
+  const { status, stderr, stdout } = spawnSync(command, ['recipe'], { cwd: folder, env, encoding: 'utf8' })
+  expect(status, stderr).toBe(0)
+  return stdout
+}
+
+const runAlone = (input = INPUT): string =>
+  execFileSync(process.execPath, [COMPILED, 'stream', '--step', 'pink-4'], { input }).toString()
 
 describeWith('parallel', 'GNU parallel by shards', () => {
   it('gives what one process gives, though one was killed', () => {
     const recipe = findCode('GNU parallel')[1]?.replace('parallel', 'parallel --will-cite') ?? ''
     expect(run('sh', recipe)).toBe(runAlone())
+  })
+})
+
+/** No Beam: what it does for the recipe, in a few lines, so that the recipe's own lines are run. */
+const STAND_IN = `
+import json, sys, types
+
+class BatchElements:
+    def __init__(self, min_batch_size, max_batch_size): self.size = 50
+    def __ror__(self, all): return [all[at:at + self.size] for at in range(0, len(all), self.size)]
+
+class ParDo:
+    def __init__(self, do): self.do = do
+    def __ror__(self, shards): return [line for shard in shards for line in self.do.process(shard)]
+
+for name, held in {"": dict(DoFn=object, ParDo=ParDo), ".transforms": {}, ".transforms.util": dict(BatchElements=BatchElements)}.items():
+    sys.modules["apache_beam" + name] = module = types.ModuleType("apache_beam" + name)
+    vars(module).update(held)
+
+with open("stories.ndjson", encoding="utf-8", newline="\\n") as lines: stories = lines.read().rstrip("\\n").split("\\n")
+`
+
+describeWith('python3', 'the lines for Beam, with a stand-in for Beam', () => {
+  it('give what one process gives, also where a story has odd ends of lines', () => {
+    const recipe = (findCode('Beam')[0] ?? '').replace(/^stories \|/m, 'found = stories |')
+    const odd = Array.from(
+      { length: 4 },
+      (_, id) => `${JSON.stringify({ id: `\u2028\u0085${id}`, text: 'Sid\u2028sat.' })}\n`,
+    )
+    const input = INPUT + odd.join('')
+    folder = mkdtempSync(join(tmpdir(), 'battledore-engine-'))
+    writeFileSync(join(folder, 'stories.ndjson'), input)
+    mkdirSync(join(folder, 'died'))
+    const out = runIn(
+      'python3',
+      `${STAND_IN}${recipe}\nsys.stdout.buffer.write("".join(line + "\\n" for line in found).encode())\n`,
+    )
+    expect(out).toBe(runAlone(input))
   })
 })
 
