@@ -1,15 +1,16 @@
 // How fast `stream` is beside the check in the process: the same real documents, both warm, in turn, by the processor's time.
 //
 // The check hands over its result as an object. `stream` does the same check, and besides it reads a line of JSON and writes one:
-// what that costs is what the figure tells. Both say the same of every document; a run where they do not fails.
+// what that costs is what the figure tells. V8 is told the same things in both. Both say the same of every document; a run where they do not fails.
 
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
+import * as nodeModule from 'node:module'
 import { join } from 'node:path'
 import type { Readable } from 'node:stream'
-import { rules } from '../../rules/index.ts'
-import { checkStory } from '../../src/check/check-story.ts'
+import { pathToFileURL } from 'node:url'
 import type { FreshStory } from '../../src/check/result.ts'
+import { tuneV8 } from '../../src/cli/compiled-code.ts'
 import { createProcessIo } from '../../src/cli/io.ts'
 import { createResources } from '../../src/cli/resources.ts'
 import { toFileFields } from '../../src/report/json.ts'
@@ -27,7 +28,8 @@ const HOOK = join(ROOT, 'scripts', 'bench', 'report-cpu.cjs')
 
 export async function benchStream(stories: readonly Story[], what: string): Promise<Row[]> {
   const toTexts = (count: number) => Array.from({ length: count }, (_, at) => stories[at % stories.length]?.text ?? '')
-  const check = createCheck()
+  if (!('enableCompileCache' in nodeModule)) tuneV8()
+  const check = await createCheck()
   const stream = openStream()
   const bytes = await stream.check(toTexts(WARM))
   const told = bytes.toString().split('\n')
@@ -53,7 +55,10 @@ export async function benchStream(stories: readonly Story[], what: string): Prom
   ]
 }
 
-function createCheck(): (source: string) => Promise<FreshStory> {
+/** The check of the compiled library: the sources, as tsx runs them, make each small function slower. */
+async function createCheck(): Promise<(source: string) => Promise<FreshStory>> {
+  const library = pathToFileURL(join(ROOT, 'dist', 'index.js')).href
+  const { checkStory, rules } = (await import(library)) as typeof import('../../src/index.ts')
   const resources = createResources(createProcessIo(process))
   const flags = { step: { value: STEP, origin: '--step' } }
   const given = {
@@ -67,7 +72,7 @@ function createCheck(): (source: string) => Promise<FreshStory> {
   return async (source) => {
     const result = await checkStory({ ...given, source })
     if ('problems' in result) throw new Error(result.problems[0]?.message)
-    return result
+    return result as FreshStory
   }
 }
 

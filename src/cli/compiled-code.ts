@@ -31,9 +31,13 @@ const INTERRUPT_BUDGET = 1_000_000
  */
 const GROWTH = 4
 
+/** For a Node that keeps no compiled code itself. */
+export const tuneV8 = (): void =>
+  setFlagsFromString(`--interrupt-budget=${INTERRUPT_BUDGET} --semi-space-growth-factor=${GROWTH}`)
+
 export function openCompiled(filename: string, cache: string): Compiled {
   // Before the script: V8 takes compiled code only under the flags that it was made with.
-  setFlagsFromString(`--interrupt-budget=${INTERRUPT_BUDGET} --semi-space-growth-factor=${GROWTH}`)
+  tuneV8()
   // The program is ASCII: read so, no letter need be looked at.
   const source = `(function (exports, require, module, __filename, __dirname) {${readFileSync(filename, 'latin1')}\n})`
   const cachedData = readIfThere(cache)
