@@ -85,12 +85,14 @@ const canBeRead = ({ text, words }: StandIn, { isReadable, mayStandFor }: Tools)
 function findListed(word: string, use: WordUse, tools: Tools): readonly StandIn[] {
   const { standIns } = tools.data
   const found = toOwnBases(word, use).flatMap((base) => standIns.find(base, use.part))
-  const inflected = found
-    .map((base) => ({ base, form: inflect(base, use) }))
-    .filter(({ base, form }) => use.inflection === 'plural' || isListedForm(form, base, tools))
-    .map(({ form }) => form)
-  const ofForm = standIns.find(word, 'form').map((standIn) => ({ ...standIn, ofForm: true }))
-  return [...ofForm, ...inflected].filter((standIn) => canBeRead(standIn, tools))
+  const listed: StandIn[] = []
+  for (const standIn of standIns.find(word, 'form'))
+    if (canBeRead(standIn, tools)) listed.push({ ...standIn, ofForm: true })
+  for (const base of found) {
+    const form = inflect(base, use)
+    if (canBeRead(form, tools) && (use.inflection === 'plural' || isListedForm(form, base, tools))) listed.push(form)
+  }
+  return listed
 }
 
 /** `wee` has no `weest`: a form that nobody lists is no word. */

@@ -44,17 +44,26 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
 
 /** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
 export function openStandIns(text: string): StandIns {
-  let rows: ReadonlyMap<string, string> | undefined
-  const read = keep((key) => {
+  let rows: ReadonlyMap<string, Row[]> | undefined
+  const read = (word: string, kind: PartOfSpeech | 'form'): TableRow => {
     rows ??= toRows(text)
-    const cells = rows.get(key)?.split(' ')
-    return cells === undefined ? EMPTY : toRow(cells)
-  })
-  const toKey = (word: string, kind: PartOfSpeech | 'form'): string => `${word}\t${KINDS[kind]}`
-  return {
-    find: (word, kind) => read(toKey(word, kind)).standIns,
-    leaves: (word, kind) => read(toKey(word, kind)).leaves,
+    // Most words are in no row, and are asked for as every kind.
+    const row = rows.get(word)?.find((one) => one.kind === KINDS[kind])
+    if (row === undefined) return EMPTY
+    row.read ??= toRow(row.cells.split(' '))
+    return row.read
   }
+  return {
+    find: (word, kind) => read(word, kind).standIns,
+    leaves: (word, kind) => read(word, kind).leaves,
+  }
+}
+
+/** The row of a word as one kind, with what it says once it has been asked for. */
+interface Row {
+  readonly kind: string
+  readonly cells: string
+  read: TableRow | undefined
 }
 
 interface TableRow {
@@ -69,11 +78,17 @@ const toRow = (cells: readonly string[]): TableRow => ({
   leaves: cells.filter((cell) => cell.startsWith(NOTHING)).map((cell) => cell.slice(NOTHING.length)),
 })
 
-function toRows(text: string): Map<string, string> {
-  const rows = new Map<string, string>()
+function toRows(text: string): Map<string, Row[]> {
+  const rows = new Map<string, Row[]>()
   for (const line of text.split('\n')) {
+    const start = line.indexOf('\t')
     const end = line.lastIndexOf('\t')
-    if (end > 0 && !line.startsWith('#')) rows.set(line.slice(0, end), line.slice(end + 1))
+    if (end <= start || line.startsWith('#')) continue
+    const word = line.slice(0, start)
+    const row = { kind: line.slice(start + 1, end), cells: line.slice(end + 1), read: undefined }
+    const known = rows.get(word)
+    if (known === undefined) rows.set(word, [row])
+    else known.push(row)
   }
   return rows
 }
