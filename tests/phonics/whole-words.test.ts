@@ -25,6 +25,7 @@ function say(accent: Accent, word: string): string {
 
 const LINES = `
   southern-british
+    moustache: məsˈtɑːʃ mous-tache m0-1=m ou1-3=ə1 s3-4=s t4-5=t a5-6=ɑː2 che6-9=ʃ
     giraffe: dʒəˈrɑːf gi-raffe g0-1=dʒ i1-2=ə0~ r2-3=r a3-4=ɑː1 ffe4-7=f
     forest: ˈfɒrəst for-est f0-1=f o1-2=ɒ1 r2-3=r e3-4=ə0~ s4-5=s t5-6=t
     hurry: ˈhʌriː hur-ry h0-1=h u1-2=ʌ1 rr2-4=r y4-5=iː0
