@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { createRandom } from '../../src/finder/order.ts'
 import type { Spelled } from '../../src/phonics/cutting.ts'
+import { isPart } from '../build/compound-parts.ts'
 import { frequencyRank } from '../build/frequency.ts'
 import type { WordNet } from '../build/wordnet.ts'
 
@@ -16,6 +17,25 @@ export function joinRandomWords(words: readonly string[], isWord: (word: string)
   const pick = (): string => parts[Math.floor(random() * parts.length)] as string
   const joined = new Set<string>()
   while (joined.size < 100) {
+    const word = pick() + pick()
+    if (!isWord(word)) joined.add(word)
+  }
+  return [...joined]
+}
+
+/** The rank in use of an everyday noun. */
+const EVERYDAY = 3000
+
+/** Two hundred pairs of everyday nouns that nobody put together, by seed; a few are words that somebody might make. */
+export function joinEverydayNouns(wordnet: WordNet, isWord: (word: string) => boolean): readonly string[] {
+  const random = createRandom(SEED)
+  const nouns = [...frequencyRank]
+    .filter(([word, rank]) => rank < EVERYDAY && /^[a-z]{3,7}$/.test(word) && isPart(word, wordnet))
+    .map(([word]) => word)
+    .filter((word) => wordnet.posOf(word).noun.tags > wordnet.posOf(word).verb.tags)
+  const pick = (): string => nouns[Math.floor(random() * nouns.length)] as string
+  const joined = new Set<string>()
+  while (joined.size < 200) {
     const word = pick() + pick()
     if (!isWord(word)) joined.add(word)
   }

@@ -23,6 +23,7 @@ export function readSaidWords(
   name:
     | 'names-drawn'
     | 'names-eighth'
+    | 'names-eleventh'
     | 'names-fifth'
     | 'names-fourth'
     | 'names-fresh'
@@ -31,6 +32,7 @@ export function readSaidWords(
     | 'names-second'
     | 'names-seventh'
     | 'names-sixth'
+    | 'names-tenth'
     | 'names-third'
     | 'noises',
 ): readonly SaidWord[] {

@@ -6,8 +6,11 @@ import type { DictionaryWord } from './pronunciations.ts'
 import type { WordNet } from './wordnet.ts'
 import type { Compound } from './wordnet-compounds.ts'
 
-/** How far a word goes with others, as first part or as last: not at all, where the other part is strong, or with any part. */
-type Bond = 0 | 1 | 2
+/**
+ * How far a word goes with others, as first part or as last: not at all, where the other part is strong, or with any part; 3 where so
+ * many words end in it that another is sure to be one.
+ */
+type Bond = 0 | 1 | 2 | 3
 
 export interface PartOfCompounds {
   readonly word: string
@@ -19,6 +22,8 @@ export interface PartOfCompounds {
 const EVERYDAY = 10_000
 /** A part of so many known compounds goes with any everyday thing: snow, sun, fire; house, boat, berry. */
 const STRONG = 4
+/** Words that end so are made every day: `-man`, `-house`, `-berry`, `-fish`, `-wood`. Of 400 pairs of everyday nouns drawn by seed five are taken for words so. */
+const SURE = 20
 
 /** The parts, by the compounds that the dictionary has: two words in use, said as the one and then the other. */
 export function findCompoundParts(
@@ -47,6 +52,7 @@ export function findCompoundParts(
   }
   const grade = (counts: ReadonlyMap<string, number>, word: string): Bond => {
     const count = counts.get(word) ?? 0
+    if (counts === lasts && count >= SURE) return 3
     // One compound alone, of a rare part, makes none: `militiaman`, but no `militiabar`.
     const isUsed = count > 1 || (count > 0 && (frequencyRank.get(word) ?? Infinity) < EVERYDAY)
     return count >= STRONG ? 2 : isUsed || isEverydayThing(word, wordnet) ? 1 : 0

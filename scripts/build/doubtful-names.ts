@@ -24,7 +24,7 @@ const BRITISH =
 
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
-  `aisling amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
+  `aisling aislinn amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
   hussein kai lars maire marcello masoud mauricio milos moises muhammad noa paolo petro prem rainer ramon rolando rolf
   selma tula veda wei zola`.split(/\s+/),
 )
@@ -80,6 +80,8 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     // `Kofi`, `Rashid`: as English says it, so do most lands.
     if (!looksForeign(word) && isSaidAlikeThroughout(units)) return false
     const sounds = units.flatMap(({ phones }) => phones)
+    // `Benas`: the s at the end of a name is no English plural.
+    if (/[aeiou]s$/.test(word) && sounds.at(-1) === 'Z' && !BRITISH.test(word)) return true
     if (OF_OTHER_LANDS.has(word) || isFirstName(tags) || endsOpen(word) || /[^aeiou]i?e$/.test(word)) return true
     return !BRITISH.test(word) && (!isPlain(word, sounds) || isEnglishHabit(units))
   }

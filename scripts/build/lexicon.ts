@@ -20,7 +20,7 @@ import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
-import { findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
+import { findJoinedCompounds, findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
 
 const ROUNDS = 5
 
@@ -60,7 +60,10 @@ export function buildLexicon(): LexiconBuild {
   const wordnet = loadWordnet()
   const own = toCorrected(words)
   const compounds = findWordnetCompounds(wordnet, new Set(own.map(({ word }) => word)))
-  const put = toDictionaryWords(compounds, own).map((one) => ({ ...one, given: true }))
+  const parts = findCompoundParts(words, wordnet, compounds)
+  const listed = new Set([...own, ...compounds].map(({ word }) => word))
+  const joined = findJoinedCompounds(wordnet, listed, parts)
+  const put = toDictionaryWords([...compounds, ...joined], own).map((one) => ({ ...one, given: true }))
   const corrected = inOrder([...own, ...put]).filter(({ word }) => !isSlip(word, wordnet))
   let aligned = 0
   let total = 0
@@ -99,7 +102,6 @@ export function buildLexicon(): LexiconBuild {
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   // What is ordinary is measured with the words as they are stored.
-  const parts = findCompoundParts(words, wordnet, compounds)
   const isDoubtful = createNameDoubts(wordnet, rows)
   const isGiven = new Set(corrected.filter(({ given }) => given).map(({ word }) => word))
   const unsure = new Set(

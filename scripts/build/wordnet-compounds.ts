@@ -1,7 +1,9 @@
 // Compounds that the dictionary lacks and WordNet has, with what they are put together of: `cufflink`, said as cuff and link.
 
 import type { Transcription } from '../../src/phonics/arpabet.ts'
+import { findBonds } from '../../src/phonics/guess/bonds.ts'
 import { isPart, LEAST_LETTERS } from './compound-parts.ts'
+import type { PartOfCompounds } from './compounds.ts'
 import type { DictionaryWord } from './pronunciations.ts'
 import type { WordNet } from './wordnet.ts'
 
@@ -20,6 +22,29 @@ export function findWordnetCompounds(wordnet: WordNet, known: ReadonlySet<string
         const [first, last] = [word.slice(0, at), word.slice(at)]
         if (isPart(first, wordnet) && isPart(last, wordnet) && isMeant(word, first, last, wordnet))
           return [{ word, first, last }]
+      }
+      return []
+    })
+}
+
+/** Compounds of WordNet whose meaning names neither part, of two that go into many others: `hangnail`, `blackleg`, `handspring`. */
+export function findJoinedCompounds(
+  wordnet: WordNet,
+  known: ReadonlySet<string>,
+  parts: readonly PartOfCompounds[],
+): readonly Compound[] {
+  const byWord = new Map(parts.map((part) => [part.word, part]))
+  const goesWith = (first: string, last: string, isTorn: boolean): boolean => {
+    const [one, two] = [byWord.get(first)?.first ?? 0, Math.min(byWord.get(last)?.last ?? 0, 2)]
+    return one > 0 && two > 0 && one + two >= (isTorn ? 4 : 3)
+  }
+  return [...wordnet.lemmas()]
+    .filter((word) => /^[a-z]{6,16}$/.test(word) && !known.has(word) && !wordnet.isName(word))
+    .flatMap((word) => {
+      const bonds = findBonds(word)
+      for (let at = word.length - LEAST_LETTERS; at >= LEAST_LETTERS; at--) {
+        const [first, last] = [word.slice(0, at), word.slice(at)]
+        if (goesWith(first, last, bonds.has(at))) return [{ word, first, last }]
       }
       return []
     })

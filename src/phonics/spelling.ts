@@ -97,14 +97,15 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return undefined
   }
 
-  /** Two known words that people put together: `henhouse`. */
+  /** Two known words that people put together: `henhouse`. It is read by its parts; that `rivershop` is a word is only a guess. */
   function findCompound(word: string): Spelled | undefined {
-    const at = findSeam(word, lexicon)
+    const seam = findSeam(word, lexicon)
+    const at = seam?.at
     const first = at === undefined ? undefined : findStored(word.slice(0, at))
     const second = at === undefined ? undefined : findStored(word.slice(at))
     if (at === undefined || !first || !second) return undefined
     const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
-    return cuttings.length > 0 ? { source: 'dictionary', cuttings } : undefined
+    return cuttings.length > 0 ? { source: seam?.isSure ? 'dictionary' : 'guess', cuttings } : undefined
   }
 
   /** `blankness`, of a known word that is no name. */

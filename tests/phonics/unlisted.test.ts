@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import {
   drawCompounds,
   findMissed,
+  joinEverydayNouns,
   joinRandomWords,
   makeMisspellings,
   measureKnown,
@@ -15,6 +16,7 @@ import { measureSaidWords, readSaidWords } from '../../scripts/accuracy/said-wor
 import { makeScreeningWords } from '../../scripts/accuracy/screening-words.ts'
 import { loadWordnet } from '../../scripts/build/wordnet.ts'
 import { loadBuiltIn } from '../../src/packaged/data.ts'
+import { findSeam } from '../../src/phonics/compounds.ts'
 import { spellWord } from '../../src/phonics/phonics.ts'
 import { findSlip } from '../../src/phonics/slip.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
@@ -122,6 +124,11 @@ describe('compounds and slips drawn by seed', () => {
     expect(known).toEqual([])
   })
 
+  it('takes hardly a pair of everyday nouns for one', () => {
+    const { known } = measureKnown(joinEverydayNouns(loadWordnet(), isWord), spell)
+    expect(known.length, known.join(' ')).toBeLessThanOrEqual(2)
+  })
+
   it('tells slips with the right form', () => {
     const slips = makeMisspellings(list(), isWord)
     const missed = findMissed(slips, spell)
@@ -131,12 +138,23 @@ describe('compounds and slips drawn by seed', () => {
 })
 
 describe('compounds', () => {
-  it.each(['henhouse', 'mudboat', 'hatshop', 'snowhill', 'moonboat'])(
+  it.each(['henhouse', 'moonboat', 'mudfish', 'hangnail', 'snowhouse'])(
     '%s is two words that people put together',
     (word) => {
       expect(american().read(word).source).toBe('dictionary')
     },
   )
+
+  // A maker may have put them together, or forgotten the space: said to be unlisted, and read by the parts all the same.
+  it.each([
+    ['hatshop', 'h·a·t·sh·o·p'],
+    ['mudboat', 'm·u·d·b·oa·t'],
+    ['snowhill', 's·n·ow·h·i·ll'],
+    ['rivershop', 'r·i·v·er·sh·o·p'],
+  ])('%s is a guess, and read by its parts', (word, units) => {
+    expect(american().read(word)).toMatchObject({ source: 'guess' })
+    expect(cut(word)).toBe(units)
+  })
 
   it.each(['thedog', 'catand', 'beather', 'terrapin', 'looong', 'floost', 'abjection'])(
     '%s is not in the dictionary',
@@ -151,14 +169,16 @@ describe('words that no list has and that part into two in use', () => {
   const drawn = readDrawnWords()
   const isKnown = ({ word }: { word: string }) => american().read(word).source === 'dictionary'
 
-  it.each([0, 1])('are known where people put them together: half %i', (half) => {
+  const isRead = (one: { word: string }) => isKnown(one) || findSeam(one.word, testLexicon()) !== undefined
+
+  it.each([0, 1])('are read by their parts where people put them together: half %i', (half) => {
     const compounds = drawn.filter((one, at) => one.isCompound && at % 2 === half)
-    expect(compounds.filter(isKnown).length / compounds.length).toBeGreaterThanOrEqual(half === 0 ? 0.65 : 0.85)
+    expect(compounds.filter(isRead).length / compounds.length).toBeGreaterThanOrEqual(half === 0 ? 0.65 : 0.85)
   })
 
   it('are seldom taken for compounds where they only look so', () => {
     const taken = drawn.filter((one) => !one.isCompound && isKnown(one)).map(({ word }) => word)
-    expect(taken.length, taken.join(' ')).toBeLessThanOrEqual(3)
+    expect(taken.length, taken.join(' ')).toBeLessThanOrEqual(1)
   })
 })
 
@@ -317,7 +337,7 @@ describe('names', () => {
   // What holds today; looked at first, 5.3 % of the last four tables were said otherwise than their bearers say them. Whoever makes one of the
   // figures better writes it here.
   it.each([
-    ['names-of-lands', 74, 117, 3],
+    ['names-of-lands', 73, 118, 3],
     ['names-fresh', 21, 38, 1],
     ['names-drawn', 43, 69, 2],
     ['names-second', 35, 68, 2],
@@ -328,6 +348,8 @@ describe('names', () => {
     ['names-seventh', 56, 58, 0],
     ['names-eighth', 52, 60, 2],
     ['names-ninth', 48, 63, 3],
+    ['names-tenth', 70, 93, 5],
+    ['names-eleventh', 51, 105, 6],
   ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))
     expect([found.right, found.unknown, found.wrong.length], found.wrong.join('; ')).toEqual([right, unknown, wrong])

@@ -40,8 +40,8 @@ const FOREIGN: readonly (readonly [pattern: RegExp, example: string])[] = [
     'Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam',
   ],
   [
-    /q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
-    'Tariq, Mehmet, Piotr, Badr, Hafiz, Manoj; not zabgiz',
+    /c[bdfgjpvwz]|q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
+    'Tariq, Kacper, Mehmet, Piotr, Badr, Hafiz, Manoj; not zabgiz',
   ],
 ]
 

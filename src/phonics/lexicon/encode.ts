@@ -10,7 +10,7 @@ export type LexiconEntry =
     }
   | { readonly word: string; readonly ending: number; readonly change: number; readonly mask: number }
 
-/** How far a word goes with others as the first or the last part of a compound: 0 not, 1 with strong parts, 2 with any. */
+/** How far a word goes with others as the first or the last part of a compound: 0 not, 1 with strong parts, 2 with any, 3 (the last) with a strong one for sure. */
 interface CompoundPart {
   readonly word: string
   readonly first: number
