@@ -19,7 +19,7 @@ export function findSlip(
   const isMade = () =>
     read(small).pronunciations[0]?.units.some(({ base, letters }) => base === 'y' && letters === 'i') ?? false
   // Nobody slips into `looong`.
-  if (/(.)\1\1/.test(small)) return undefined
+  if (/([aeiou])\1\1/.test(small)) return undefined
   if (!/^[a-z']{3,}$/.test(small) || (isListed(small) && !isMade())) return undefined
   const near = [...new Set(isListed(small) ? toSwapped(small) : toNeighbours(small))].filter(
     (one) => one !== small && isListed(one),

@@ -47,12 +47,12 @@ const LINES = `
     verb adjective: They made Tam *live*.
     verb adjective: Keep it *close* to you.
     verb noun adjective: We heard her *record* it.
-    -: We heard him *record* it.
+    verb adjective adverb: We heard him *record* it.
     -: We heard Meg *record* it.
-    noun adjective: We met her *record* it.
+    noun: We met her *record* it.
     verb: Help your sister *read* it.
     verb: Help the sister *read* it.
-    -: Meet your sister *read* it.
+    noun adjective past: Meet your sister *read* it.
     noun adjective: Let her old *record* play.
   a helper
     verb: Meg can *use* it.
@@ -92,7 +92,7 @@ const LINES = `
     -: We let the geese *lead*.
     noun adjective: We let the *lead* them.
   all that
-    -: We saw all that *lives* here.
+    verb: We saw all that *lives* here.
     verb: Take everything that *objects* here.
     verb: Take nothing that *objects* here.
     -: The man that *objects* sat.
@@ -117,7 +117,7 @@ const LINES = `
     verb: How will the new road *impact* us?
     verb: Will the road *impact* us?
     -: The men will the road *impact* us.
-    -: How the new road *impact* us.
+    noun adjective past: How the new road *impact* us.
     -: How will new roads *impact* us?
     -: How will the road *impact* villages?
     -: How will the old new wide grey road *impact* us?

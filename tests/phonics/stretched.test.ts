@@ -6,7 +6,7 @@ import { findSqueezed, squeezeNoise, stretch } from '../../src/phonics/stretched
 describe('a word with a long run', () => {
   it.each(
     (
-      'nooo no noo, looong loong long, mooo moo mo, booo boo bo, cooo coo co, wooo woo wo, baaa baa ba, zaaa za zaa, booom boom bom, ' +
+      'nooo no noo, looong long loong, mooo moo mo, booo boo bo, cooo coo co, wooo woo wo, baaa baa ba, zaaa za zaa, booom boom bom, ' +
       'seee see se, treee tree tre, weee we wee, heee he hee, beee be bee, meee me mee, sheee she shee, teeeth teeth teth, ' +
       'hisss hiss his, alll all al, offf off of, buzzz buzz buz, yesss yes yess, soooo so soo, goooal gooal goal, sooon soon son, ' +
       'toyyy toy toyy, elll el ell, ' +
@@ -40,7 +40,7 @@ describe('the letters of the short word in the long one', () => {
     ({ letters, spans, phones: ['X'], kind: 'correspondence' }) as const
 
   it('each begin where their run begins', () => {
-    const [loong, long] = findSqueezed('looong')
+    const [long, loong] = findSqueezed('looong')
     expect(loong).toEqual({ word: 'loong', starts: [0, 1, 2, 4, 5, 6] })
     expect(long).toEqual({ word: 'long', starts: [0, 1, 4, 5, 6] })
     expect(squeezeNoise('shhh')).toEqual({ word: 'sh', starts: [0, 1, 4] })

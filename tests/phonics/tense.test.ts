@@ -126,7 +126,7 @@ const LINES = `
     used-to: used | He is *used* to swimming.
     used-to: used | He is *used* to the cold.
     -: used | He is *used* to dig.
-    -: used | He is *used* to
+    used-to: used | He is *used* to
     verb: used | They had *used* to it.
     used-to: used | Are you *used* to it?
     used-to: used | Are you *used* to swimming?
