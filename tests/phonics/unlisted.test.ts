@@ -138,12 +138,9 @@ describe('compounds and slips drawn by seed', () => {
 })
 
 describe('compounds', () => {
-  it.each(['henhouse', 'moonboat', 'hangnail', 'snowhouse'])(
-    '%s is two words that people put together',
-    (word) => {
-      expect(american().read(word).source).toBe('dictionary')
-    },
-  )
+  it.each(['henhouse', 'moonboat', 'hangnail', 'snowhouse'])('%s is two words that people put together', (word) => {
+    expect(american().read(word).source).toBe('dictionary')
+  })
 
   // A maker may have put them together, or forgotten the space: said to be unlisted, and read by the parts all the same.
   it.each([
