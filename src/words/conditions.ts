@@ -93,6 +93,10 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   hb: (place) => BEFORE_BASE.has(prevOf(place) ?? ''),
   /** `to` and a place after it: `off to the shop`. */
   mg: ({ after }) => after[0] === 'to' && (DETERMINERS.has(after[1] ?? '') || PLACES.test(after[1] ?? '')),
+  /** Asked or helped with: `do you know`. */
+  hq: ({ before }) => BEFORE_BASE.has(before.at(-2) ?? ''),
+  /** The end of its sentence, or a mark. */
+  E: (place) => nextOf(place) === undefined || isMark(nextOf(place) ?? ''),
   /** Asked of somebody: it opens its sentence, or what is said, and somebody comes next: `Could you …` */
   qs: ({ before, after }) =>
     /^["“‘,]?$/.test(before.at(-1) ?? '') && SUBJECTS.has(after[0] ?? '') && after.includes('?'),

@@ -75,7 +75,7 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
     return 'verb'
   if (prev === 'to' && GOING.test(place.before.at(-2) ?? '') && can('noun'))
     return main === 'noun' || (main === 'verb' && word !== 'work') ? main : undefined
-  if ((isAfterHelper(place) || isLet(place)) && inflection === 'none') return can('verb')
+  if ((isAfterHelper(place) || isLet(place, factsOf)) && inflection === 'none') return can('verb')
   if (main === 'noun' && next === 'of') return 'noun'
   if (prev === 'you' && isLed && can('adjective') && main !== 'verb') return 'adjective'
   if (prev !== undefined && DOERS.has(prev)) return can('verb')
@@ -106,8 +106,9 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
 }
 
 /** `let us look`, `made her laugh` */
-const isLet = ({ before }: Surroundings): boolean =>
-  /^(?:help|helped|helps|let|lets|made|make|makes)$/.test(before.at(-2) ?? '') && OBJECTS.has(before.at(-1) ?? '')
+const isLet = ({ before }: Surroundings, factsOf: FactsOf): boolean =>
+  /^(?:help|helped|helps|let|lets|made|make|makes)$/.test(before.at(-2) ?? '') &&
+  (OBJECTS.has(before.at(-1) ?? '') || isNamed(before.at(-1) ?? '', factsOf))
 
 /** A form in -ed, and what it is done to or where to: `and hurried home`. */
 const isDoneTo = (word: string, next: string | undefined): boolean => /[^e]ed$/.test(word) && isAsked(next)

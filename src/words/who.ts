@@ -80,6 +80,11 @@ export const WHO: Readonly<Record<string, PlaceTest>> = {
   },
   /** The same, and then `up`: `woke him up`. */
   Pu: (place, factsOf) => isLiving(place, factsOf) && afterOne(place, factsOf)[0] === 'up',
+  /** The same, and then what that one does: `watched the boy go`. */
+  bv: (place, factsOf) => {
+    const facts = factsOf(afterOne(place, factsOf)[0] ?? '')
+    return isLiving(place, factsOf) && facts?.main === 'verb' && facts.inflection === 'none'
+  },
   /** The same, and then what is given: `gave the boy a hat`. */
   lx: (place, factsOf) =>
     isByOne(place.before.at(-1), factsOf) &&
