@@ -123,6 +123,8 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
     (endsClause(after[1]) || PREPOSITIONS.has(after[1] ?? '') || factsOf(after[1] ?? '')?.main === 'adverb'),
   /** `up` after it, and what is taken up. */
   uo: ({ after }, factsOf) => after[0] === 'up' && opensObject(after[1], factsOf),
+  /** `where` or `what` somewhere before it. */
+  wq: ({ before }) => before.some((word) => /^(?:what|where|which)$/.test(word)),
   /** A comma before it. */
   cm: (place) => prevOf(place) === ',',
   /** A doing word after it. */
@@ -147,7 +149,10 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   /** A describing word after it, and nothing that this describes. */
   a: ({ after }, factsOf) => {
     const at = DEGREES.has(after[0] ?? '') ? 1 : 0
-    return factsOf(after[at] ?? '')?.main === 'adjective' && (endsClause(after[at + 1]) || after[at + 1] === 'with')
+    const then = after[at + 1]
+    return (
+      factsOf(after[at] ?? '')?.main === 'adjective' && (endsClause(then) || /^(?:at|in|on|with)$/.test(then ?? ''))
+    )
   },
   /** back, home, up … after it. */
   b: ({ after }) => BACK.has(after[0] ?? ''),
@@ -162,6 +167,8 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   /** Nothing that is acted on after it. */
   i: ({ after }, factsOf) => {
     const [next = '', then = ''] = after
+    // `looks so pretty`
+    if (next === 'so' && !SUBJECTS.has(then)) return false
     if (endsClause(after[0]) || PREPOSITIONS.has(next) || PARTICLES.has(next)) return true
     if (/^(?:all|each|every|that|this)$/.test(next)) return TIMES.test(then)
     return /[a-z]ly$/.test(next) || factsOf(next)?.main === 'adverb'

@@ -147,7 +147,7 @@ export function canStand(
   if (use.part === 'adjective') return canDescribe(text, place)
   if (use.part !== 'noun') return true
   // The first half of a name for a thing: `garden wall`.
-  if (next !== undefined && factsOf(next)?.main === 'noun' && !isDoneBy(place, factsOf)) return false
+  if (next !== undefined && next !== 'home' && factsOf(next)?.main === 'noun' && !isDoneBy(place, factsOf)) return false
   if (use.inflection === 'none' && (isPlaced || isCalled(place))) return true
   if (use.inflection === 'none' && isStuffWanted(place) && !MASS.has(last)) return false
   if (use.inflection !== 'none')

@@ -96,6 +96,8 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   if (prev !== undefined && isNamed(prev, factsOf) && /^(?:past|third)$/.test(toUse(word, 'verb', facts).inflection)) {
     if (next !== undefined && (DETERMINERS.has(next) || OBJECTS.has(next)) && can('verb')) return 'verb'
   }
+  // `her hands just touch the cloth`
+  if (main === 'verb' && before?.main === 'adverb' && next !== undefined && DETERMINERS.has(next)) return 'verb'
   // After a name or a naming word, a form that only doing words have is one.
   if (main === 'verb' && inflection !== 'none' && inflection !== 'ing') return can('verb')
   if (open.length !== 2 || can('adverb') === undefined) return undefined
