@@ -109,7 +109,7 @@ const sources = stories
 writeFileSync(new URL('offer-sentences.tsv', data), `${before}\n# Seed ${seed}\n${rows.join('\n')}\n`)
 writeFileSync(
   sourcesPath,
-  `# Where the sentences of offer-sentences.tsv come from: African Storybook, africanstorybook.org. CC-BY: Creative Commons Attribution.
+  `# Where the sentences of offer-sentences.tsv come from: African Storybook, africanstorybook.org, and (pb-) Pratham Books, storyweaver.org.in. CC-BY: Creative Commons Attribution.
 # story	title	text by	licence
 ${[...new Set([...known, ...sources])].sort().join('\n')}
 `,

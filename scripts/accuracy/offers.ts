@@ -20,9 +20,22 @@ type OfferVerdict = (typeof VERDICTS)[number] | 'unjudged'
 /**
  * `fresh`: drawn later, looked at once; then the faults of grammar that it showed were mended. `others`: of thirteen stories that nobody had
  * looked at, `more`: of nine more; each was looked at once, and then what it showed was mended. `last`: other sentences of these stories, drawn when
- * all that was done; nothing but one fault of grammar was mended after it.
+ * all that was done. `second`: other sentences of the first stories, `elsewhere`: of stories of another collection too, each the half that stayed
+ * unseen of a draw of 150. `third`: of seven stories wholly new. `final`: other sentences of all these stories, drawn last. Each of the four was looked
+ * at once, and then what it showed was mended; what was offered at that look stands in data/offer-first-looks.tsv.
  */
-export const HALVES = ['tuning', 'unseen', 'fresh', 'others', 'more', 'last'] as const
+export const HALVES = [
+  'tuning',
+  'unseen',
+  'fresh',
+  'others',
+  'more',
+  'last',
+  'second',
+  'elsewhere',
+  'third',
+  'final',
+] as const
 
 export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   tuning: 'sentences seen while tuning',
@@ -31,8 +44,12 @@ export const HALF_NAMES: Readonly<Record<(typeof HALVES)[number], string>> = {
   others: 'sentences of thirteen other stories, by which faults were mended',
   more: 'sentences of nine more stories, by which faults were mended',
   last: 'other sentences of these stories, drawn last, after which one fault of grammar was mended',
+  second: 'other sentences of the first stories, unseen while tuning',
+  elsewhere: 'sentences of stories of another collection, unseen while tuning',
+  third: 'sentences of seven stories wholly new',
+  final: 'other sentences of all stories, drawn last',
 }
-type Half = (typeof HALVES)[number]
+export type Half = (typeof HALVES)[number]
 
 export interface FirstOffer {
   readonly half: Half
@@ -56,6 +73,25 @@ export async function findFirstOffers(): Promise<readonly FirstOffer[]> {
     offers.push({ half: half as Half, step, word, sentence, offer, verdict })
   }
   return offers
+}
+
+/** What was offered for the words of a half when it was looked at first, before anything that it showed was mended. */
+export function readFirstLooks(half: Half): readonly FirstOffer[] {
+  const judged = readJudgements()
+  const looks = new Map(
+    read('offer-first-looks.tsv').map((row) => {
+      const [seen = '', word = '', offer = '', sentence = ''] = row.split('\t')
+      return [`${seen}\t${toKey(sentence, word, '')}`, offer]
+    }),
+  )
+  if (![...looks.keys()].some((key) => key.startsWith(`${half}\t`))) return []
+  return read('offer-sentences.tsv').flatMap((row): FirstOffer[] => {
+    const [own = '', step = '', word = '', sentence = ''] = row.split('\t')
+    if (own !== half) return []
+    const offer = looks.get(`${half}\t${toKey(sentence, word, '')}`)
+    const verdict = offer === undefined ? undefined : (judged.get(toKey(sentence, word, offer)) ?? 'unjudged')
+    return [{ half, step, word, sentence, offer, verdict }]
+  })
 }
 
 async function findFirst(

@@ -9,7 +9,7 @@ import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measureJudgedDoubts } from './judged-doubts.ts'
 import { measureListed, measureRefused } from './listed.ts'
-import { countOffers, findFirstOffers, HALF_NAMES, HALVES } from './offers.ts'
+import { countOffers, findFirstOffers, HALF_NAMES, HALVES, readFirstLooks } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
 import { toPercent } from './percent.ts'
 import { measurePictures } from './pictures.ts'
@@ -198,10 +198,15 @@ function pictures(): readonly Row[] {
 
 async function offers(): Promise<readonly Row[]> {
   const found = await findFirstOffers()
-  const source = "the project's own judgement of sentences of the African Storybook, drawn by a seed"
-  return HALVES.flatMap((half) => {
-    const { sentences, made, counts } = countOffers(found.filter((one) => one.half === half))
-    const name = HALF_NAMES[half]
+  const source =
+    "the project's own judgement of sentences of the African Storybook and of Pratham Books, drawn by a seed"
+  const draws = HALVES.flatMap((half) => {
+    const looks = readFirstLooks(half)
+    const now = { name: HALF_NAMES[half], offers: found.filter((one) => one.half === half) }
+    return looks.length === 0 ? [now] : [{ name: `${HALF_NAMES[half]}, at the first look`, offers: looks }, now]
+  })
+  return draws.flatMap(({ name, offers: drawn }) => {
+    const { sentences, made, counts } = countOffers(drawn)
     const row = (what: string, published: string, count: number, of: number): Row => ({
       what: `${what}, ${name}`,
       published,
