@@ -125,6 +125,8 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   uo: ({ after }, factsOf) => after[0] === 'up' && opensObject(after[1], factsOf),
   /** `where` or `what` somewhere before it. */
   wq: ({ before }) => before.some((word) => /^(?:what|where|which)$/.test(word)),
+  /** After `put` and whom: `put it to sleep`. */
+  pt: ({ before }) => before.slice(-5).some((word) => /^put(?:s|ting)?$/.test(word)),
   /** A comma before it. */
   cm: (place) => prevOf(place) === ',',
   /** A doing word after it. */

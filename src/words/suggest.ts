@@ -126,7 +126,7 @@ function findOffers(written: string, place: Surroundings, tools: Tools): string[
     if (offers.length === MOST) break
     const { text, where, ofForm } = standIn
     const offer = toCaseOf(written, withOwner(text, owner))
-    const isPlaced = (ofForm === true && where !== undefined) || (isCharacter && text !== 'beast')
+    const isPlaced = (ofForm === true && where !== undefined) || (isCharacter && text !== 'beast' && text !== 'bug')
     if (!offers.includes(offer) && text !== stem && canStand(standIn, use, end, factsOf, isPlaced)) offers.push(offer)
   }
   return offers
