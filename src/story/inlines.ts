@@ -74,7 +74,7 @@ function toInside({ children }: Parent, base: number, start: number, end: number
 
 /** What is left out still parts the words on its two sides. */
 function appendGap(map: TextMapBuilder, start: number, end: number): void {
-  if (map.text !== '' && !/\s$/.test(map.text)) appendText(map, ' ', start, Math.max(2, end - start))
+  if (map.text.length > 0 && !map.isBlankAtEnd) appendText(map, ' ', start, Math.max(2, end - start))
 }
 
 /** `<https://…>`: the text is the address itself. */

@@ -4,6 +4,7 @@ import type { Root } from 'mdast'
 import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import { readYamlNode } from './front-matter.ts'
+import { parseStretches } from './parse-stretches.ts'
 import { cutParts, type Part } from './parts.ts'
 
 /** The tree of one part of the source; its positions count from `base`. */
@@ -25,10 +26,12 @@ export function* parseMarkdown(source: string, base = 0): Generator<ParsedPiece>
   for (const part of cutParts(source, top?.end ?? 0)) yield parsePart(source, part, base)
 }
 
-export const parsePart = (source: string, { start, end, nodes }: Part, base = 0): ParsedPiece =>
-  nodes
-    ? { root: { type: 'root', children: nodes }, base: base + start }
-    : parse(source.slice(start, end), base + start)
+export function parsePart(source: string, part: Part, base = 0): ParsedPiece {
+  const { start, end, nodes, cuts = [] } = part
+  if (nodes) return { root: { type: 'root', children: nodes }, base: base + start }
+  const whole = cuts.length > 0 ? parseStretches(source, { start, end, cuts }, (text) => parser.parse(text)) : undefined
+  return whole ? { root: whole, base: base + start } : parse(source.slice(start, end), base + start)
+}
 
 /** The parser drops a byte order mark without counting it. */
 const parse = (text: string, base: number): ParsedPiece => ({

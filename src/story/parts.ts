@@ -2,6 +2,8 @@
 
 import type { RootContent } from 'mdast'
 import type { Change } from './change.ts'
+import { findInlineCuts, type Gap } from './inline-cuts.ts'
+import { findNumberedItem } from './numbered.ts'
 import { readPlainBlock } from './plain.ts'
 
 /** A stretch of the source. Blank lines between parts belong to none. */
@@ -10,6 +12,8 @@ export interface Part {
   readonly end: number
   /** What stands there, with places that count from `start`; undefined where the Markdown parser must say. */
   readonly nodes: RootContent[] | undefined
+  /** Where a long paragraph, which is all of the part, can be cut for the parser. */
+  readonly cuts?: readonly Gap[]
 }
 
 /** A run for the parser is long enough that the parser's fixed cost does not show, short enough that its growth does not. */
@@ -54,43 +58,57 @@ export function* cutParts(
   }
   let run: Part | undefined
   let block: LongBlock = { end: 0, itemsEnd: 0 }
+  const comments = createCommentFinder(source)
   for (let at = skipBlankLines(source, from); at < source.length; ) {
     const plain = readPlainBlock(source, at)
-    if (!plain && at >= block.end) block = toBlock(source, at)
-    const end = plain?.end ?? findItem(source, at + length, block) ?? block.end
-    if (run && (plain || isCut(source, run, at, length))) {
+    if (!plain && at >= block.end) block = toBlock(source, at, comments)
+    const end = plain?.end ?? findCut(source, at, length, block)
+    const cuts = plain || end - at <= 2 * length ? [] : findInlineCuts(source, at, end, length)
+    if (run && (plain || cuts.length > 0 || isCut(source, run, at, length))) {
       yield run
       run = undefined
     }
     if (plain) yield { start: at, end, nodes: plain.nodes }
+    else if (cuts.length > 0) yield { start: at, end, nodes: undefined, cuts }
     else run = { start: run?.start ?? at, end, nodes: undefined }
     at = skipBlankLines(source, end)
   }
   if (run) yield run
 }
 
-/** A block that the parser must see, and up to where a list in it can be cut. */
+/** A block that the parser must see, and up to where it can be cut between its lines. */
 interface LongBlock {
   readonly end: number
   readonly itemsEnd: number
 }
 
-function toBlock(source: string, start: number): LongBlock {
-  const end = findBlockEnd(source, start)
+function toBlock(source: string, start: number, comments: CommentFinder): LongBlock {
+  const end = findBlockEnd(source, start, comments)
   const html = source.slice(start, end).indexOf('<')
   return { end, itemsEnd: html === -1 ? end : start + html }
 }
 
-const itemStart = /\n(?=[-*+] {1,4}\S)/
+/**
+ * Before what ends all that stands before it but HTML: the next item of a list at the margin, a heading, a line after a page
+ * break, a quote after a blank line of a quote.
+ */
+const lineCut = /\n(?:(?=[-*+] {1,4}\S|#{1,6} +\S)|-{3,}[ \t]*\r?\n(?=[^\s])|>[ \t]*\r?\n(?=> ?[^\s]))/
 
 /**
- * Where in a block the next item of a list begins: at the margin it ends all that stands before it but HTML, so that a long
- * list can be cut there. Of a list as a whole the parser makes two thousand times as much in memory.
+ * Where the part that begins at an offset of a block ends. Long blocks are cut: of a list as a whole the parser makes two
+ * thousand times as much in memory, and its time for lists in lists and for quotes grows with the square of their number. What
+ * is long in itself stands alone.
  */
-function findItem(source: string, from: number, { itemsEnd }: LongBlock): number | undefined {
-  if (from >= itemsEnd) return undefined
-  const found = source.slice(from - 1, itemsEnd).search(itemStart)
-  return found === -1 ? undefined : from + found
+function findCut(source: string, at: number, length: number, { end, itemsEnd }: LongBlock): number {
+  const next = findNextCut(source, at, at + length, itemsEnd) ?? end
+  return next - at > 2 * length ? (findNextCut(source, at, at + 1, itemsEnd) ?? end) : next
+}
+
+function findNextCut(source: string, at: number, from: number, end: number): number | undefined {
+  if (from >= end) return undefined
+  const found = lineCut.exec(source.slice(from - 1, end))
+  const cut = found ? from - 1 + found.index + found[0].length : undefined
+  return findNumberedItem(source, at, from, cut ?? end) ?? cut
 }
 
 /** Whether the parser's run ends before the block at an offset. */
@@ -108,13 +126,13 @@ function skipBlankLines(source: string, from: number): number {
 }
 
 /** The end of the last line before the next blank one, its line end with it; a comment that is open there reaches further. */
-function findBlockEnd(source: string, start: number): number {
+function findBlockEnd(source: string, start: number, comments: CommentFinder): number {
   const blank = /\n(?=[ \t]*(?:[\r\n]|$))/g
   let seen = start
   for (let from = start; ; ) {
     blank.lastIndex = from
     const end = blank.test(source) ? blank.lastIndex : source.length
-    const close = findOpenComment(source, seen, end)
+    const close = findOpenComment(source, seen, end, comments)
     if (close === undefined) return end
     seen = close
     from = close
@@ -122,12 +140,25 @@ function findBlockEnd(source: string, start: number): number {
 }
 
 /** Where the comment that is open at `end` closes, past `end`; undefined where none is open. */
-function findOpenComment(source: string, from: number, end: number): number | undefined {
-  for (let open = source.indexOf('<!--', from); open !== -1 && open < end; ) {
+function findOpenComment(source: string, from: number, end: number, comments: CommentFinder): number | undefined {
+  for (let open = comments(from); open !== -1 && open < end; ) {
     const close = source.indexOf('-->', open + 4)
     if (close === -1) return source.length
     if (close + 3 > end) return close + 3
-    open = source.indexOf('<!--', close + 3)
+    open = comments(close + 3)
   }
   return undefined
+}
+
+/** Where the next comment opens; -1 where none does. */
+type CommentFinder = (from: number) => number
+
+/** What was found stands for all places before it: in a long source without comments each block would look through the rest. */
+function createCommentFinder(source: string): CommentFinder {
+  let [asked, found] = [Number.POSITIVE_INFINITY, -1]
+  return (from) => {
+    const isKnown = from >= asked && (found === -1 || from <= found)
+    if (!isKnown) [asked, found] = [from, source.indexOf('<!--', from)]
+    return found
+  }
 }

@@ -18,13 +18,15 @@ export interface TextMap {
 
 export interface TextMapBuilder extends TextMap {
   text: string
+  /** Whether the text ends with a blank; to look at a text that still grows costs as much as it is long. */
+  isBlankAtEnd: boolean
   readonly starts: number[]
   readonly sources: number[]
   readonly widths: number[]
 }
 
 export function createTextMap(): TextMapBuilder {
-  return { text: '', starts: [], sources: [], widths: [] }
+  return { text: '', isBlankAtEnd: false, starts: [], sources: [], widths: [] }
 }
 
 /** Add text that stands in the source at `source`, `width` UTF-16 units wide. */
@@ -40,6 +42,7 @@ export function appendText(map: TextMapBuilder, text: string, source: number, wi
     map.widths.push(width)
   }
   map.text += text
+  map.isBlankAtEnd = /\s$/.test(text.slice(-1))
 }
 
 /** The source offset at which the letter at `offset` of the text starts; past the text, where its last letter ends. */

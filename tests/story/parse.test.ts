@@ -7,7 +7,9 @@ import remarkParse from 'remark-parse'
 import { unified } from 'unified'
 import { describe, expect, it } from 'vitest'
 import { remarkFrontmatter } from '../../src/story/front-matter.ts'
+import { findInlineCuts } from '../../src/story/inline-cuts.ts'
 import { type ParsedPiece, parseMarkdown, parsePart } from '../../src/story/parse.ts'
+import { parseStretches } from '../../src/story/parse-stretches.ts'
 import { cutParts } from '../../src/story/parts.ts'
 import { readPlainBlock } from '../../src/story/plain.ts'
 import { outlinePieces } from '../../src/story/read.ts'
@@ -198,8 +200,91 @@ const item = fc.constantFrom(
     '> - a',
     '* * *',
   ],
+  ...[
+    '3. a',
+    '10) a',
+    '2.  a',
+    '2. *a',
+    '   a',
+    '   - a',
+    '     a',
+    '> a',
+    '>',
+    '> > a',
+    '>  ',
+    '# a',
+    '---',
+    'a',
+    'Tam sat',
+  ],
   ...['- <!-- a', '- b -->', '- <div>', '- a  ', '- a\\', '- # A', '- ---', '    - a', '-     a', '- 1. a', '- > a'],
 )
+
+// Reference: remark-parse on the whole paragraph.
+it('joins the stretches of a long paragraph to the tree of remark-parse', () => {
+  const pieces = fc.oneof(
+    {
+      weight: 14,
+      arbitrary: fc.constantFrom('Tam sat', 'Meg', 'é', ' ', ' ', ' ', '\n', '\r\n', '\n  ', ', ', '. ', 'a b c'),
+    },
+    { weight: 2, arbitrary: fc.constantFrom('*', '**', '_', '__', '***', '*a*', '**a b**', '_a_', ' *', '* ', 'a_b') },
+    {
+      weight: 2,
+      arbitrary: fc.constantFrom('[', ']', '[a b]', '](b)', '](b "t")', '![a](b)', '(', ')', '](', '[a](<b c>)'),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.constantFrom('`', '``', '`a b`', '\\', '\\*', '\\`', '&amp;', '&#42;', '  \n', '\\\n', '<', '>'),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.constantFrom(
+        '<b>',
+        '</b>',
+        '<a b="c d">',
+        '<!-- a b -->',
+        '<!-- *a -->',
+        '<!--',
+        '<a:b c>',
+        '<b *',
+        '6',
+      ),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.constantFrom(
+        '\n- a',
+        '\n1. a',
+        '\n2) a',
+        '\n# a',
+        '\n===',
+        '\n---',
+        '\n> a',
+        '\n<div>',
+        '\n6 a',
+        '\n+',
+        '!',
+      ),
+    },
+  )
+  const texts = fc.tuple(fc.constantFrom('', '', '', '- ', '12. ', '*a* '), fc.array(pieces, { maxLength: 40 }))
+  const long = texts.map(([first, all]) => first + all.join(''))
+  let joined = 0
+  fc.assert(
+    fc.property(long, fc.integer({ min: 1, max: 12 }), (text, length) => {
+      const cuts = findInlineCuts(text, 0, text.length, length)
+      if (cuts.length === 0 || !isOneBlock(text)) return
+      joined += 1
+      const root = parseStretches(text, { start: 0, end: text.length, cuts }, (part) => plain.parse(part))
+      expect(root?.children).toEqual(plain.parse(text).children)
+    }),
+    { seed, numRuns: 3 * runs },
+  )
+  expect(joined).toBeGreaterThan(runs / 4)
+}, 120_000)
+
+/** As stretches are cut of: without blank lines, and nothing in it reaches across them. */
+const isOneBlock = (text: string): boolean => !/\n[ \t]*(?:\r?\n|$)|\r(?!\n)|`{3}|\]:/.test(text) && !/^\s/.test(text)
 
 /** What a story takes of a tree; a list is as good as two. */
 const toOutlined = (text: string, pieces: Iterable<ParsedPiece>) => {
