@@ -14,6 +14,7 @@ import { benchKeystroke } from './bench/keystroke.ts'
 import type { Row } from './bench/measure.ts'
 import { benchPrint } from './bench/print.ts'
 import { benchRepository } from './bench/repository.ts'
+import { benchShapes } from './bench/shapes.ts'
 import { benchMatch, benchShelf } from './bench/shelf.ts'
 import { benchStart } from './bench/start.ts'
 import { makeStories } from './bench/stories.ts'
@@ -51,6 +52,7 @@ const parts: Readonly<Record<string, () => Promise<Row[]> | Row[]>> = {
   process: () => benchProcess(story, heteronym, made),
   start: () => benchStart(story),
   growth: () => benchGrowth(story),
+  shapes: benchShapes,
   keystroke: () => benchKeystroke(corpus ? readFolder(corpus) : made, corpus ? 'real text' : 'made stories'),
   explain: benchExplain,
   memory: benchMemory,
