@@ -102,18 +102,15 @@ function createCloserFinder(text: string) {
 
 /** Whether a run of asterisks or underscores can open or close emphasis, as the parser asks it. */
 function toFlanks(text: string, at: number, length: number) {
-  const [previous, next] = [text[at - 1], text[at + length]]
-  const [before, after] = [toKind(previous), toKind(next)]
-  const opens = after === 'letter' || (after === 'mark' && before !== 'letter') || isEmphasisMark(next)
-  const closes = before === 'letter' || (before === 'mark' && after !== 'letter') || isEmphasisMark(previous)
+  const [before, after] = [toKind(text[at - 1]), toKind(text[at + length])]
+  const opens = after === 'letter' || (after === 'mark' && before !== 'letter')
+  const closes = before === 'letter' || (before === 'mark' && after !== 'letter')
   if (text[at] === '*') return { canOpen: opens, canClose: closes }
   return {
     canOpen: opens && (before !== 'letter' || !closes),
     canClose: closes && (after !== 'letter' || !opens),
   }
 }
-
-const isEmphasisMark = (letter: string | undefined): boolean => letter === '*' || letter === '_'
 
 function toKind(letter: string | undefined): 'space' | 'mark' | 'letter' {
   if (letter === undefined || /\s/.test(letter)) return 'space'

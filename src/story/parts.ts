@@ -63,7 +63,10 @@ export function* cutParts(
     const plain = readPlainBlock(source, at)
     if (!plain && at >= block.end) block = toBlock(source, at, comments)
     const end = plain?.end ?? findCut(source, at, length, block)
-    const cuts = plain || end - at <= 2 * length ? [] : findInlineCuts(source, at, end, length)
+    const isLong = !plain && end - at > 2 * length
+    const next = skipBlankLines(source, end)
+    // What stands in an indent may belong to the last item of a list.
+    const cuts = isLong && /^(?!\s)/.test(source.slice(next, next + 1)) ? findInlineCuts(source, at, end, length) : []
     if (run && (plain || cuts.length > 0 || isCut(source, run, at, length))) {
       yield run
       run = undefined
@@ -71,7 +74,7 @@ export function* cutParts(
     if (plain) yield { start: at, end, nodes: plain.nodes }
     else if (cuts.length > 0) yield { start: at, end, nodes: undefined, cuts }
     else run = { start: run?.start ?? at, end, nodes: undefined }
-    at = skipBlankLines(source, end)
+    at = next
   }
   if (run) yield run
 }

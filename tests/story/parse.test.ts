@@ -283,6 +283,16 @@ it('joins the stretches of a long paragraph to the tree of remark-parse', () => 
   expect(joined).toBeGreaterThan(runs / 4)
 }, 120_000)
 
+it('closes no emphasis where a mark of the other kind stands before it', () => {
+  const text = '*_a_*a*[Tam sat*'
+  expect(findInlineCuts(text, 0, text.length, 1)).toEqual([])
+})
+
+it('keeps what stands in an indent with the list before it', () => {
+  const text = 'Tam sat\n1. a\n\n   b\n\n2. c'
+  expect([...cutParts(text, 0, 1)].map(({ start, end }) => text.slice(start, end))).toEqual([text.slice(0, 20), '2. c'])
+})
+
 /** As stretches are cut of: without blank lines, and nothing in it reaches across them. */
 const isOneBlock = (text: string): boolean => !/\n[ \t]*(?:\r?\n|$)|\r(?!\n)|`{3}|\]:/.test(text) && !/^\s/.test(text)
 
