@@ -1,9 +1,9 @@
-// One judge here, or a pool of them, by how much there is to do.
+// One judge here, or workers beside it, by how much there is to do.
 
 import { availableParallelism } from 'node:os'
 import type { Io } from '../io.ts'
 import { createJudge, type Judge, type RunSettings } from './judge.ts'
-import type { Task } from './task.ts'
+import { type Helpers, shareOut } from './share-out.ts'
 
 /**
  * What is left must be so many milliseconds of work for one judge before workers are called: each starts anew and meets the
@@ -18,12 +18,12 @@ const MEASURED = 32
 /** Stories that are enough work for one more worker. */
 const STORIES_FOR_ONE = 32
 
-/** Texts held at a time: enough to keep many cores at work, little beside the results. */
-const AHEAD = 32
+/** Texts held at a time for each worker: this thread goes on while a worker starts and meets its first stories. */
+const AHEAD = 128
 
 export interface Work {
   readonly stories: number
-  /** How many workers are wished for; undefined: as many as there are cores. */
+  /** How many threads are to judge, this one among them; undefined: as many as there are cores. */
   readonly workers: number | undefined
 }
 
@@ -34,13 +34,8 @@ export function chooseJudge({ stories, workers }: Work, runSettings: RunSettings
   const wanted = workers ?? Math.min(availableParallelism(), Math.ceil(stories / STORIES_FOR_ONE))
   if (wanted < 2) return here
   const isWorthIt = workers === undefined ? createMeter(stories, io.now) : () => true
-  let pool: Promise<Judge> | undefined
-  const judgeIn = (task: Task) => {
-    if (pool === undefined && !isWorthIt()) return here.judge(task)
-    pool ??= startPool(runSettings, io, wanted).then((started) => started ?? here)
-    return pool.then((judge) => judge.judge(task))
-  }
-  return { ahead: AHEAD, judge: judgeIn, end: async () => (await pool)?.end() }
+  const call = () => (isWorthIt() ? callHelpers(runSettings, io, { workers: wanted - 1, here }) : undefined)
+  return { ahead: AHEAD * (wanted - 1), ...shareOut((task) => here.judge(task), call) }
 }
 
 /**
@@ -59,10 +54,14 @@ export function createMeter(stories: number, now: () => number): () => boolean {
 }
 
 /** Undefined where this machine or this Node cannot have one. */
-async function startPool(runSettings: RunSettings, io: Io, workers: number): Promise<Judge | undefined> {
+async function callHelpers(
+  runSettings: RunSettings,
+  io: Io,
+  hands: { readonly workers: number; readonly here: Judge },
+): Promise<Helpers | undefined> {
   try {
-    const { createPoolJudge } = await import('./pool.ts')
-    return await createPoolJudge(runSettings, io, workers)
+    const { startHelpers } = await import('./pool.ts')
+    return await startHelpers(runSettings, io, hands)
   } catch {
     return undefined
   }

@@ -1,4 +1,4 @@
-// Stories judged by workers, one for each core. This file is both sides: what starts them, and what each runs.
+// Stories judged by this thread and by workers beside it. This file is both sides: what starts them, and what each runs.
 
 import * as fs from 'node:fs'
 import { dirname, join } from 'node:path'
@@ -8,6 +8,7 @@ import { isChecked, type UncheckedStory } from '../../check/result.ts'
 import type { Result } from '../../report/reporter.ts'
 import { type Io, now, today } from '../io.ts'
 import { createJudge, type Judge, type RunSettings } from './judge.ts'
+import type { Helpers } from './share-out.ts'
 import { createTaskMaker, type Task } from './task.ts'
 
 /** What each worker is told once. */
@@ -19,22 +20,28 @@ interface WorkerInput {
 /** A story as it crosses to a worker. The worker finds the config again: it holds functions, which cannot cross. */
 type Order = Omit<Task, 'chain'>
 
-/** Judges here what a worker could not: a worker that dies loses no story. Undefined where there is one core or no pool to be had. */
-export async function createPoolJudge(runSettings: RunSettings, io: Io, threads: number): Promise<Judge | undefined> {
-  if (threads < 2) return undefined
+/** Stories on their way to a worker: enough that it need not wait while this thread judges one. */
+const QUEUED = 8
+
+/** Workers beside this thread, whose judge judges what they could not: one that dies loses no story. */
+export async function startHelpers(
+  runSettings: RunSettings,
+  io: Io,
+  { workers, here }: { readonly workers: number; readonly here: Judge },
+): Promise<Helpers> {
   const { Tinypool } = await import('tinypool')
   const input: WorkerInput = { cwd: io.cwd, runSettings }
   const pool = new Tinypool({
     filename: join(dirname(fileURLToPath(import.meta.url)), '..', 'worker.cjs'),
     name: 'judgeOrder',
-    minThreads: threads,
-    maxThreads: threads,
+    minThreads: workers,
+    maxThreads: workers,
+    concurrentTasksPerWorker: QUEUED,
     workerData: input,
     trackUnmanagedFds: false,
   })
-  let here: Judge | undefined
   return {
-    ahead: threads * 4,
+    room: workers * QUEUED,
     async judge(task) {
       try {
         const { path, storyPath, source } = task
@@ -43,7 +50,6 @@ export async function createPoolJudge(runSettings: RunSettings, io: Io, threads:
           | UncheckedStory
         return 'problems' in record ? record : fromRecord(record, path, source)
       } catch {
-        here ??= createJudge(runSettings, io)
         return here.judge(task)
       }
     },

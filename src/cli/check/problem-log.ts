@@ -7,7 +7,7 @@ import { complainOf } from '../command.ts'
 import type { Io } from '../io.ts'
 
 export interface ProblemLog {
-  /** Told when a config file is read, which may be some stories before its turn. */
+  /** Told when a config file is read, which may be many stories before its turn: how many hangs on the workers. */
   config(problem: Problem): void
   /** To be called before a story is reported, with what is wrong with its config files. */
   turn(problems: readonly Problem[]): void
@@ -20,14 +20,14 @@ export function createProblemLog(hasLines: boolean, io: Io): ProblemLog {
   const isNew = createOnce()
   const waiting = new Set<Problem>()
   const print = (problems: Iterable<Problem>): void => {
-    for (const problem of problems)
-      if (waiting.delete(problem)) io.stdout.write(toProblemReportLine(toShownProblem(problem, ''), 'config'))
+    for (const problem of problems) {
+      if (!waiting.delete(problem)) continue
+      if (hasLines) io.stdout.write(toProblemReportLine(toShownProblem(problem, ''), 'config'))
+      else complainOf(io, [problem])
+    }
   }
   return {
-    config: (problem) => {
-      if (hasLines) waiting.add(problem)
-      else complainOf(io, [problem])
-    },
+    config: (problem) => void waiting.add(problem),
     turn: print,
     story({ problems }) {
       if (!hasLines) complainOf(io, problems.filter(isNew))

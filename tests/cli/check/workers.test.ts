@@ -5,6 +5,8 @@ import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { inOrder } from '../../../src/cli/check/in-order.ts'
+import { shareOut } from '../../../src/cli/check/share-out.ts'
+import type { Task } from '../../../src/cli/check/task.ts'
 import { createWorld, type TestWorld } from '../io.ts'
 
 // Workers run compiled files; `npm test` compiles before it tests.
@@ -59,9 +61,50 @@ describe('check --workers', () => {
   })
 })
 
-describe('inOrder', () => {
-  const wait = (time: number) => new Promise((done) => setTimeout(done, time))
+describe('shareOut', () => {
+  const task = (path: string): Task => ({ path, storyPath: path, source: '', chain: EMPTY })
+  const EMPTY = { problems: [] } as unknown as Task['chain']
+  const paths = Array.from({ length: 40 }, (_, at) => String(at))
+  const toResult = ({ path }: Task) => ({ path, problems: [] })
 
+  it('has this thread judge too, one story at a time, and helpers no more than they have room for', async () => {
+    let [here, mostHere, away, mostAway, mine] = [0, 0, 0, 0, 0]
+    const judgeHere = async (one: Task) => {
+      mostHere = Math.max(mostHere, ++here)
+      await wait(1)
+      here--
+      mine++
+      return toResult(one)
+    }
+    const judge = async (one: Task) => {
+      mostAway = Math.max(mostAway, ++away)
+      await wait(3)
+      away--
+      return toResult(one)
+    }
+    let asked = 0
+    const call = () => (++asked < 5 ? undefined : Promise.resolve({ room: 3, judge, end: () => Promise.resolve() }))
+    const shared = shareOut(judgeHere, call)
+    const results = await Promise.all(paths.map((path) => shared.judge(task(path))))
+    expect(results.map(({ path }) => path)).toEqual(paths)
+    expect([mostHere, mostAway, asked]).toEqual([1, 3, 5])
+    expect(mine).toBeGreaterThan(5)
+    expect(mine).toBeLessThan(36)
+  })
+
+  it('goes on alone where no helpers come, and hands on what a judge throws', async () => {
+    const judgeHere = (one: Task) =>
+      one.path === '7' ? Promise.reject(new Error('seven')) : Promise.resolve(toResult(one))
+    const shared = shareOut(judgeHere, () => Promise.resolve(undefined))
+    const all = await Promise.allSettled(paths.map((path) => shared.judge(task(path))))
+    expect(all.flatMap(({ status }, at) => (status === 'rejected' ? [at] : []))).toEqual([7])
+    await shared.end()
+  })
+})
+
+const wait = (time: number) => new Promise((done) => setTimeout(done, time))
+
+describe('inOrder', () => {
   it('hands results on in the order of the items, with no more than `ahead` under way', async () => {
     let [now, most] = [0, 0]
     const work = async (item: number): Promise<number> => {
