@@ -290,7 +290,10 @@ it('closes no emphasis where a mark of the other kind stands before it', () => {
 
 it('keeps what stands in an indent with the list before it', () => {
   const text = 'Tam sat\n1. a\n\n   b\n\n2. c'
-  expect([...cutParts(text, 0, 1)].map(({ start, end }) => text.slice(start, end))).toEqual([text.slice(0, text.indexOf('\n2.')), '2. c'])
+  expect([...cutParts(text, 0, 1)].map(({ start, end }) => text.slice(start, end))).toEqual([
+    text.slice(0, text.indexOf('\n2.')),
+    '2. c',
+  ])
 })
 
 /** As stretches are cut of: without blank lines, and nothing in it reaches across them. */
