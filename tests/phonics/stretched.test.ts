@@ -8,7 +8,7 @@ describe('a word with a long run', () => {
     (
       'nooo no noo, looong long loong, mooo moo mo, booo boo bo, cooo coo co, wooo woo wo, baaa baa ba, zaaa za zaa, booom boom bom, ' +
       'seee see se, treee tree tre, weee we wee, heee he hee, beee be bee, meee me mee, sheee she shee, teeeth teeth teth, ' +
-      'hisss hiss his, alll all al, offf off of, buzzz buzz buz, yesss yes yess, soooo so soo, goooal gooal goal, sooon soon son, ' +
+      'hisss hiss his, alll all al, offf off of, buzzz buzz buz, yesss yes yess, soooo so soo, goooal gooal goal, sooon soon son, stooop stoop stop, ' +
       'toyyy toy toyy, elll el ell, ' +
       'hellll hel hell, bellll bel bell, ohhh oh oh, ahhhh ah ah, yummm yum yumm, zooo zo zoo, fffree ffree free, iiii i ii'
     )

@@ -127,6 +127,8 @@ const LINES = `
     used-to: used | He is *used* to the cold.
     -: used | He is *used* to dig.
     used-to: used | He is *used* to
+    used-to: used | A noise that he was *used* to.
+    used-to: used | The song she *used* to sing.
     verb: used | They had *used* to it.
     used-to: used | Are you *used* to it?
     used-to: used | Are you *used* to swimming?
