@@ -8,7 +8,7 @@ import { findDerived } from '../../src/phonics/derived.ts'
 import type { Lexicon } from '../../src/phonics/lexicon/open.ts'
 import { findRunTogether } from '../../src/phonics/run-together.ts'
 
-/** How each word goes into compounds: first part, last part; 0 not, 1 with strong parts, 2 with any. */
+/** How each word goes into compounds: first part, last part; 0 not, 1 with strong parts, 2 with any, 3 with so many that nobody runs it together. */
 const PARTS: Readonly<Record<string, readonly [first: number, last: number]>> = {
   box: [1, 2],
   cat: [1, 1],
@@ -19,6 +19,7 @@ const PARTS: Readonly<Record<string, readonly [first: number, last: number]>> = 
   hot: [2, 0],
   hen: [2, 2],
   pot: [1, 1],
+  shop: [1, 3],
   stand: [0, 2],
 }
 const WORDS = Object.keys(PARTS)
@@ -70,11 +71,19 @@ describe('two words put together', () => {
     ['hen', undefined, 'one word'],
     ['henhe', undefined, 'too short'],
   ])('%s parts at %s: %s', (word, at) => {
-    expect(findSeam(word, lexicon)).toBe(at)
+    expect(findSeam(word, lexicon)?.at).toBe(at)
+  })
+
+  it.each([
+    ['hotshop', true],
+    ['catshop', false],
+    ['hotbox', false],
+  ])('%s is surely one word: %s', (word, isSure) => {
+    expect(findSeam(word, lexicon)).toEqual({ at: 3, isSure })
   })
 
   it('tears a pair of letters only between two of the strongest kind', () => {
-    expect(findSeam('hathen', lexicon)).toBe(3)
+    expect(findSeam('hathen', lexicon)).toEqual({ at: 3, isSure: false })
     expect(findSeam('cathen', lexicon)).toBeUndefined()
   })
 })
