@@ -6,7 +6,7 @@ import { splitSections } from './bytes.ts'
 import { hashWord } from './fitness.ts'
 
 /** The place of the first step at which the word is readable; Infinity where the sequence never gets there; undefined for a word that the table lacks. */
-export type FirstStepOf = (word: string) => number | undefined
+type FirstStepOf = (word: string) => number | undefined
 
 export interface FirstSteps {
   /** By a name that `toColumn` makes; undefined where the table was not made for it. */

@@ -13,6 +13,5 @@ export type { Shown, ShownClass } from './showing.ts'
 export { createSuggester, type Suggester, type Wanted } from './suggest.ts'
 export type { FactsOf, Surroundings } from './surroundings.ts'
 
-export { findUse } from './use.ts'
 export { isBeing } from './who.ts'
 export { openWordData, type WordData } from './word-data.ts'
