@@ -202,8 +202,13 @@ async function offers(): Promise<readonly Row[]> {
     "the project's own judgement of sentences of the African Storybook and of Pratham Books, drawn by a seed"
   const draws = HALVES.flatMap((half) => {
     const looks = readFirstLooks(half)
-    const now = { name: HALF_NAMES[half], offers: found.filter((one) => one.half === half) }
-    return looks.length === 0 ? [now] : [{ name: `${HALF_NAMES[half]}, at the first look`, offers: looks }, now]
+    const name = HALF_NAMES[half]
+    const offers = found.filter((one) => one.half === half)
+    if (looks.length === 0) return [{ name, offers }]
+    return [
+      { name: `${name}, at the first look`, offers: looks },
+      { name: `${name}, after what it showed was mended`, offers },
+    ]
   })
   return draws.flatMap(({ name, offers: drawn }) => {
     const { sentences, made, counts } = countOffers(drawn)
