@@ -64,6 +64,7 @@ describe('sentences with heteronyms', () => {
       ['public', 146, 0, 139],
       ['publicUnseen', 147, 0, 140],
       ['publicLater', 111, 0, 106],
+      ['blind', 287, 6, 287],
       ['wordNet', 285, 4, 248],
     ] as const
     for (const [name, right, wrong, withoutTagger] of held) {
