@@ -41,7 +41,8 @@ export function classOf(codePoint: number): CharacterClass {
 function findClass(codePoint: number): CharacterClass {
   const text = String.fromCodePoint(codePoint)
   const found = isPlainText(text) ? classifyPlain(text) : classify(text)
-  if (codePoint < common.length) common[codePoint] = found
+  // What lies beyond the table is not kept.
+  common[codePoint] = found
   return found
 }
 

@@ -36,8 +36,8 @@ export function createPlainListReader(opens: string, holds: string): PlainListRe
       end = toPlace(start, line.length)
       children.push(toItem(text, start, end))
       const next = source.slice(from + end.offset, from + end.offset + 2)
-      after.lastIndex = from + end.offset + (next === '\r\n' ? 2 : next === '' ? 0 : 1)
-      if (after.test(source) || next === '') break
+      after.lastIndex = from + end.offset + (next === '\r\n' ? 2 : 1)
+      if (next === '' || after.test(source)) break
     }
     const node: List = {
       ...{ type: 'list', ordered: false, start: null, spread: false, children },

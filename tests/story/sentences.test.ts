@@ -157,6 +157,14 @@ describe('sentences', () => {
   })
 
   // Titles as style guides list them (New Hart's Rules, The Chicago Manual of Style), from memory.
+  it('part a very long paragraph as they part a short one', () => {
+    const words = 'The hen and the pig sat in the hut with a red hat on its peg'.split(' ')
+    // Of one to fifteen words, in an order that does not come again: 20,000 letters.
+    const sentences = Array.from({ length: 900 }, (_, at) => `${words.slice(0, 1 + ((at * at) % 15)).join(' ')}.`)
+    expect(sentences.join(' ').length).toBeGreaterThan(18_000)
+    expect(sentenceTexts(sentences.join(' '))).toEqual(sentences)
+  })
+
   it.each('Capt Dr Lt Messrs Mlle Mme Mr Mrs Ms Mt Mx Prof Rev Sgt St Ste'.split(' '))(
     'goes on after the title %s, and ends after the word in small letters',
     (title) => {
