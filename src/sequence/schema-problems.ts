@@ -41,9 +41,20 @@ const toPath = (issue: Issue): Path =>
 function takeUnknownKeys(value: unknown, path: Path, schema: GenericSchema, source: Source): readonly Problem[] {
   const known = findKeysAt(schema, path)
   const map = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], value)
+  if (Array.isArray(map)) {
+    map.length = 0
+    return [toListForKeys(known, path, source)]
+  }
   const unknown = Object.keys(map as Record<string, unknown>).filter((key) => !known.includes(key))
   for (const key of unknown) delete (map as Record<string, unknown>)[key]
   return unknown.map((key) => toUnknownKey(key, known, path, source))
+}
+
+/** To the schema a list is a map with the keys 0, 1, 2. */
+function toListForKeys(known: readonly string[], path: Path, source: Source): Problem {
+  const key = path.at(-1)
+  const message = `A list cannot stand ${typeof key === 'string' ? `under \`${key}:\`` : 'here'}`
+  return source.problemAt(path, { code: 'bad-value', message, note: `The keys here are ${known.join(', ')}.` })
 }
 
 function toUnknownKey(key: string, known: readonly string[], path: Path, source: Source): Problem {

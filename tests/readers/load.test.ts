@@ -56,6 +56,10 @@ describe('what is wrong, at its place', () => {
     ['step: pink-4\n', '1:1 `name:` is missing here'],
     ['name: Meg\nstep: pnik-4\n', '2:7 The sequence `series` has no step `pnik-4`. Did you mean `pink-4`?'],
     ['name: Meg\nsequence: serie\nstep: pink-4\n', '2:11 There is no sequence `serie`. Did you mean `series`?'],
+    [
+      'name: Meg\nstep: pink-4\nknows:\n  - the\n  - was\n',
+      '4:3 A list cannot stand under `knows:`. The keys here are sight words, correspondences.',
+    ],
     ['name: Meg\nstep: pink-4\nknow: [a]\n', '3:1 Unknown key `know`. Did you mean `knows`?'],
     ['name: Meg\nstep: pink-4\nknow:\n  sight words: [a]\n', '3:1 Unknown key `know`. Did you mean `knows`?'],
     [
