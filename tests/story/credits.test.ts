@@ -13,6 +13,18 @@ const isCredit = (end: string): boolean => pageTexts(STORY + end).join('|') === 
 const rows = (text: string): readonly string[] => text.trim().split(/\n\s*/)
 
 describe('a list of keys', () => {
+  // What makers call their parts of a book, as open libraries of picture books print it; common practice, no source.
+  it.each(
+    `Adaptation|Adapted by|Artist|Author|Authors|By|Contributors|Cover|Design|Designer|Drawings|Edited by|Editor|Font|
+    Illustrated by|Illustration|Illustrations|Illustrator|Illustrators|Language|Layout|Level|Original|Photographer|
+    Photographs|Photos|Pictures|Pictures by|Publisher|Published by|Retold by|Source|Story|Story by|Text|Translated by|
+    Translation|Translator|Words|Words by|Writer|Written by`.split(/\|\s*/),
+  )('take a list that names `%s` and a licence for credits, and one that names two', (key) => {
+    const other = key === 'Text' ? 'Editor' : 'Text'
+    expect(isCredit(`* ${key}: hens and pigs\n* Licence: free\n`)).toBe(true)
+    expect(isCredit(`* ${key}: hens and pigs\n* ${other}: pigs and hens\n`)).toBe(true)
+  })
+
   it.each(['Copyright: Meg Pond', 'ISBN: 978-1', 'Licence: CC-BY', 'License: CC-BY', '* License: [CC-BY](x.org)'])(
     'is one by a single line that can be nothing else: %s',
     (line) => {
