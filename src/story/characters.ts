@@ -25,7 +25,7 @@ function classify(text: string): CharacterClass {
 function classifyPlain(text: string): CharacterClass {
   if (/[A-Za-z0-9]/.test(text)) return letter
   if (/\s/.test(text)) return white
-  return /[!-*,-/:;?@[-\]_{}\u2010-\u2027]/.test(text) && !/[#$%&*@]/.test(text) ? punctuation : symbol
+  return /[!"'(),\-./:;?[\\\]_{}\u2010-\u2027]/.test(text) ? punctuation : symbol
 }
 
 // Nearly all letters of a story lie here, and a table is some ten times as fast as the expressions. It is filled as a story

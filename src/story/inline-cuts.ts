@@ -20,8 +20,11 @@ const safeStart = new RegExp(safe, 'y')
 const unsafeLine = new RegExp(String.raw`\r?\n(?![ \t]*${safe})`)
 const marker = /(?:[-*+]|\d{1,9}[.)]) {1,4}(?=\S)/y
 
-/** A blank or a line end between two words; no break stands there, for the first word ends in no blank and no backslash. */
-const gap = /[\p{L}0-9,;.!?]( |\r?\n[ \t]*)(?=\p{L})/gu
+/**
+ * A blank or a line end between two words; no break stands there, for the first word ends in no blank and no backslash. Made
+ * where there is something long to cut: few stories have that.
+ */
+const toGap = (): RegExp => /[\p{L}0-9,;.!?]( |\r?\n[ \t]*)(?=\p{L})/gu
 
 /**
  * Cuts at least `spacing` apart in the block at `from`, which stands at the margin after a blank line; none where it is no
@@ -71,6 +74,7 @@ function addGaps(
   spacing: number,
   open: number,
 ): void {
+  const gap = toGap()
   for (;;) {
     const from = Math.max(plain.start, (found.at(-1)?.next ?? 0) + spacing)
     if (from >= plain.end) return

@@ -12,6 +12,7 @@ import {
   isAfterHave,
   isAfterLink,
   isDetermined,
+  isEdge,
   isMark,
   nextOf,
   OBJECTS,
@@ -61,6 +62,10 @@ const GIVES =
 const isKnownOne = (word: string | undefined): boolean =>
   /^(?:her|him|his|it|its|me|my|our|that|the|their|them|these|this|those|us|you|your)$|'s$/.test(word ?? '')
 
+/** A helping word that does not say no. */
+const isHelping = (word: string | undefined): boolean =>
+  /^(?:can|could|might|must|shall|should|will|would)$|'ll$/.test(word ?? '')
+
 /** A doing word in its base form. */
 const isDeed = (word: string | undefined, factsOf: FactsOf): boolean => {
   const facts = factsOf(word ?? '')
@@ -81,13 +86,11 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   /** After a form of `have`. */
   h: isAfterHave,
   /** After a helping word that does not say no: `will love him`. */
-  hp: (place, factsOf) =>
-    /^(?:can|could|might|must|shall|should|will|would)$|'ll$/.test(prevOf(place) ?? '') &&
-    opensObject(nextOf(place), factsOf),
+  hp: (place, factsOf) => isHelping(prevOf(place)) && opensObject(nextOf(place), factsOf),
   /** The same with `always` between: `will always love him`. */
   hp2: (place, factsOf) =>
     /^(?:always|still)$/.test(prevOf(place) ?? '') &&
-    /^(?:can|could|might|must|shall|should|will|would)$|'ll$/.test(place.before.at(-2) ?? '') &&
+    isHelping(place.before.at(-2)) &&
     opensObject(nextOf(place), factsOf),
   /** After any helping word. */
   hb: (place) => BEFORE_BASE.has(prevOf(place) ?? ''),
@@ -96,7 +99,7 @@ export const CONDITIONS: Readonly<Record<string, PlaceTest>> = {
   /** Asked or helped with: `do you know`. */
   hq: ({ before }) => BEFORE_BASE.has(before.at(-2) ?? ''),
   /** The end of its sentence, or a mark. */
-  E: (place) => nextOf(place) === undefined || isMark(nextOf(place) ?? ''),
+  E: (place) => isEdge(nextOf(place)),
   /** Asked of somebody: it opens its sentence, or what is said, and somebody comes next: `Could you …` */
   qs: ({ before, after }) =>
     /^["“‘,]?$/.test(before.at(-1) ?? '') && SUBJECTS.has(after[0] ?? '') && after.includes('?'),

@@ -15,6 +15,7 @@ import {
   isAfterBe,
   isAfterHave,
   isAfterLink,
+  isEdge,
   isMark,
   nextOf,
   OBJECTS,
@@ -94,7 +95,7 @@ const LEAVES: Readonly<Record<string, PlaceTest>> = {
     return /^(?:they|we|you)$/.test(prev ?? '') && factsOf(next ?? '')?.main === 'verb'
   },
   /** Between two that do it and what they are or do: `were both sad`. */
-  bb: (place) => HELPS.test(prevOf(place) ?? '') && nextOf(place) !== undefined && !isMark(nextOf(place) ?? ''),
+  bb: (place) => HELPS.test(prevOf(place) ?? '') && !isEdge(nextOf(place)),
   /** `back` before it: `back home`. */
   bk: (place) => prevOf(place) === 'back',
   /** What a thing is made of or where it belongs, before it: `the clay pot`. */
@@ -221,11 +222,10 @@ const LEAVES: Readonly<Record<string, PlaceTest>> = {
   /** At the end of what `we` or `they` do: `we will go to the pond together`. */
   wt: ({ before, after }, factsOf) =>
     before.some((word) => /^(?:they|we)$/.test(word)) &&
-    (after[0] === undefined || isMark(after[0])) &&
+    isEdge(after[0]) &&
     factsOf(before.at(-1) ?? '')?.main === 'noun',
   /** Between a form of `be` or `have` and what is so: `was already there`. */
-  bl: (place) =>
-    (isAfterBe(place) || isAfterHave(place)) && nextOf(place) !== undefined && !isMark(nextOf(place) ?? ''),
+  bl: (place) => (isAfterBe(place) || isAfterHave(place)) && !isEdge(nextOf(place)),
   /** After who or what is there, before what it does: `dogs nearby ran`. */
   an: (place, factsOf) => {
     const prev = prevOf(place) ?? ''

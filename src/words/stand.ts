@@ -10,7 +10,7 @@ import {
   isAfterDegree,
   isAfterLink,
   isDetermined,
-  isMark,
+  isEdge,
   mayStandAs,
   nextOf,
   OBJECTS,
@@ -103,9 +103,7 @@ export const isBound = (word: string, { part }: WordUse, place: Surroundings): b
 
 /** Somebody is spoken to: `Come, friend, sit.`, `“Son,” he said` */
 const isCalled = ({ before, after }: Surroundings): boolean =>
-  (before.length === 0 ||
-    isMark(before.at(-1) ?? '') ||
-    /^(?:bye|dear|goodbye|hello|hey|hi|thanks)$/.test(before.at(-1) ?? '')) &&
+  (isEdge(before.at(-1)) || /^(?:bye|dear|goodbye|hello|hey|hi|thanks)$/.test(before.at(-1) ?? '')) &&
   /^[,!?.]$/.test(after[0] ?? '')
 
 /** `Ben's mother milks the cow`: what follows is a deed, though most often it is a thing. */

@@ -148,10 +148,15 @@ function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
 const holds = (standIn: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
   canStandAt(standIn, place, candidates.factsOf)
 
-/** What the table says of the word after a form of `be`. */
-const isForBe = ({ where }: StandIn): boolean => where !== undefined && /(?:^|\+)B(?:\+|$)/.test(where)
+/** Whether the table asks for this sign, among others. */
+const asks =
+  (sign: string) =>
+  ({ where }: StandIn): boolean =>
+    where !== undefined && `+${where}+`.includes(`+${sign}+`)
 
-const isForSpeech = ({ where }: StandIn): boolean => where !== undefined && /(?:^|\+)q(?:\+|$)/.test(where)
+/** What the table says of the word after a form of `be`. */
+const isForBe = asks('B')
+const isForSpeech = asks('q')
 
 /** What is acted on stands before it, `he was chased`, so that only what acts on something can stand here. */
 const isPassive = ({ part, inflection }: WordUse, place: Surroundings): boolean =>

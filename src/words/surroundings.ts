@@ -44,6 +44,9 @@ const GLUE = toSet('a_bit all also always at_last even ever just never not now o
 
 export const isMark = (token: string): boolean => !hasLetterOrDigit(token)
 
+/** A mark, or the edge of the sentence. */
+export const isEdge = (token: string | undefined): boolean => token === undefined || isMark(token)
+
 export const prevOf = ({ before }: Surroundings): string | undefined => before.at(-1)
 export const nextOf = ({ after }: Surroundings): string | undefined => after[0]
 

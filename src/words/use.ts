@@ -1,6 +1,6 @@
 // How a sentence uses a word: as which part of speech, and in which inflected form.
 
-import { hasLetter, hasLetterOrDigit } from '../letter-kinds.ts'
+import { hasLetter } from '../letter-kinds.ts'
 import type { PartOfSpeech, WordFacts } from './facts.ts'
 import { type Inflection, toBases } from './inflect.ts'
 import {
@@ -14,6 +14,7 @@ import {
   isAfterHave,
   isAfterHelper,
   isAfterLink,
+  isEdge,
   nextOf,
   OBJECTS,
   PARTICLES,
@@ -91,7 +92,7 @@ function findPart(word: string, facts: WordFacts, place: Surroundings, factsOf: 
   if (isLed && before?.partsOfSpeech.includes('adjective')) return can('adjective')
   // `Cook the rice.`, `Come in.`
   if (mayOpen(prev) && main === 'verb' && inflection === 'none' && isAsked(next)) return 'verb'
-  if (isOpening(prev) && main === 'noun' && next !== undefined && isFiniteForm(factsOf(next))) return 'noun'
+  if (isEdge(prev) && main === 'noun' && next !== undefined && isFiniteForm(factsOf(next))) return 'noun'
   // `Ben loves the cow`
   if (prev !== undefined && isNamed(prev, factsOf) && /^(?:past|third)$/.test(toUse(word, 'verb', facts).inflection)) {
     if (next !== undefined && (DETERMINERS.has(next) || OBJECTS.has(next)) && can('verb')) return 'verb'
@@ -115,11 +116,8 @@ const isLet = ({ before }: Surroundings, factsOf: FactsOf): boolean =>
 /** A form in -ed, and what it is done to or where to: `and hurried home`. */
 const isDoneTo = (word: string, next: string | undefined): boolean => /[^e]ed$/.test(word) && isAsked(next)
 
-const isOpening = (prev: string | undefined): boolean => prev === undefined || !hasLetterOrDigit(prev)
-
 /** Nothing before it, or what joins a clause: `hurry up and take it`. */
-const mayOpen = (prev: string | undefined): boolean =>
-  isOpening(prev) || /^(?:and|but|or|please|then)$/.test(prev ?? '')
+const mayOpen = (prev: string | undefined): boolean => isEdge(prev) || /^(?:and|but|or|please|then)$/.test(prev ?? '')
 
 /** What follows a doing word by which somebody is asked: `Take the hat.` */
 const isAsked = (next: string | undefined): boolean =>

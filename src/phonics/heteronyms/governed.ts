@@ -1,7 +1,7 @@
 // What governs a heteronym: a helper, `to`, or a verb such as `let` that a bare verb follows.
 
 import { type Clue, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
-import { beforeIndex, findBefore, isMark, isName } from './place.ts'
+import { beforeIndex, findBefore, isMark, isName, type Place } from './place.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -39,12 +39,18 @@ export const helped: Clue = (place, inflected) => {
 /** `would let those geese lead your sister`: behind what somebody lets or helps. */
 export const letLong: Clue = (place, inflected) => {
   if (inflected || !hasObject(place)) return undefined
-  for (let at = place.index - 1; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
+  const at = findOpener(place, place.index - 1, [is.DETERMINERS, is.PLURAL_DETERMINERS])
+  if (at === undefined || at === place.index - 1) return undefined
+  const lead = place.words[at - 1] ?? ''
+  return has(is.LET, lead) || /^mak(?:es?|ing)$|^made$/.test(lead) ? ['verb'] : undefined
+}
+
+/** The last determiner up to `last` that may open the phrase before the place: neither far, nor beyond a mark or a preposition. */
+function findOpener(place: Place, last: number, groups: readonly ReadonlySet<string>[]): number | undefined {
+  for (let at = last; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
     const word = place.words[at]
     if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
-    if (!has(is.DETERMINERS, word) && !has(is.PLURAL_DETERMINERS, word)) continue
-    const lead = place.words[at - 1] ?? ''
-    return (has(is.LET, lead) || /^mak(?:es?|ing)$|^made$/.test(lead)) && at < place.index - 1 ? ['verb'] : undefined
+    if (groups.some((group) => has(group, word))) return at
   }
   return undefined
 }
@@ -84,13 +90,8 @@ export const causative: Clue = (place, inflected) => {
 /** `how will the new road impact us`: behind a helper and the subject that follows it. */
 export const longInversion: Clue = (place, inflected) => {
   if (inflected || !hasObject(place)) return undefined
-  for (let at = place.index - 2; at > Math.max(0, place.index - LONGEST_SUBJECT); at--) {
-    const word = place.words[at]
-    if (isMark(word) || has(is.PREPOSITIONS, word)) return undefined
-    if (!has(is.DETERMINERS, word)) continue
-    const helper = place.words[at - 1]
-    const before = place.words[at - 2]
-    return has(is.MODALS, helper) && (isMark(before) || has(is.QUESTIONS, before)) ? ['verb'] : undefined
-  }
-  return undefined
+  const at = findOpener(place, place.index - 2, [is.DETERMINERS])
+  if (at === undefined || !has(is.MODALS, place.words[at - 1])) return undefined
+  const before = place.words[at - 2]
+  return isMark(before) || has(is.QUESTIONS, before) ? ['verb'] : undefined
 }

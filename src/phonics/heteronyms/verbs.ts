@@ -1,8 +1,6 @@
 // Verbs whose spelling shows their tense, so that they can date the verb next to them.
 
-import { has } from './vocabulary.ts'
-
-const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
+import { has, words } from './vocabulary.ts'
 
 const PAST = words(
   'was were had did went sat ran came saw said got took made gave told found fell ate began thought knew felt left kept ' +

@@ -1,6 +1,6 @@
 // The small words of English that show what kind of word stands next to them, by group.
 
-const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
+export const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 /** Whether a word of the sentence is of a group; what stands beyond the edge of a sentence is of none. */
 export const has = (group: ReadonlySet<string | undefined>, word: string | undefined): boolean => group.has(word)
@@ -36,18 +36,18 @@ export const BE = words(
     "who's there's what's here's where's",
 )
 export const HAVE = words("has have had having hasn't haven't hadn't i've you've we've they've who've")
-/** `let me use it`: what follows the object is a bare verb. */
-export const LET = words('let lets help helps helped helping')
 /** `can help combat it`: what follows is a bare verb. */
 export const HELP = words('help helps helped helping')
+/** `let me use it`: what follows the object is a bare verb. */
+export const LET: ReadonlySet<string> = new Set([...words('let lets'), ...HELP])
 /** `try and protest`: what follows `and` is a bare verb. */
 export const TRY = words('try come go')
 /** `make it live`, `make it perfect`: a bare verb or an adjective follows the object. */
 export const MAKE = words('make makes made making keep keeps kept find finds found')
-/** `saw her use it`, `saw her record`: nothing can be told. */
-export const PERCEIVE = words('see sees saw watch watches watched hear hears heard feel feels felt had have has')
 /** `heard him read it`: what follows the object is a bare verb, or says where it is. */
 export const SENSE = words('see sees saw watch watches watched hear hears heard feel feels felt')
+/** `saw her use it`, `saw her record`: nothing can be told. */
+export const PERCEIVE: ReadonlySet<string> = new Set([...SENSE, ...words('had have has')])
 /** `grew so close`: what follows is what somebody becomes. */
 export const GROW = words(
   'get gets got grow grows grew become becomes became feel feels felt look looks looked seem seems seemed',
