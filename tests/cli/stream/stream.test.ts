@@ -281,7 +281,8 @@ describeWith('parallel', 'GNU parallel', () => {
         '2',
         '-N',
         '10',
-        `${process.execPath} ${COMPILED} stream`,
+        // It hands this to a shell: a folder may have a space in its name.
+        `"${process.execPath}" "${COMPILED}" stream`,
       ),
     ).toBe(alone)
   })
