@@ -29,7 +29,7 @@ export default defineRule({
       const found = findAbbreviation(text)
       const more = { ...body, note: `Use other words, or teach ${word} by heart and list it under \`sight words\`.` }
       if (found?.kind === 'short') {
-        const full = found.full.split(' or ').map(toQuoted).join(' or ')
+        const full = found.full.map(toQuoted).join(' or ')
         report({ ...more, messageId: 'short', data: { word, full } })
       } else if (found?.kind === 'first letter')
         report({ ...more, messageId: 'first', data: { word, letter: toQuoted(found.letter) } })

@@ -3,9 +3,9 @@
 import type { Layer } from '../config/index.ts'
 import { fail, type Result, type Sourced, succeed } from '../problem/index.ts'
 import { READER_CAUTION } from '../report/caution.ts'
-import { toPrintable } from '../report/text.ts'
+import { toPrintable, wrap } from '../report/text.ts'
 import type { ReaderExtra } from '../sequence/reader.ts'
-import { complainOf } from './command.ts'
+import { complainOf, toWidth } from './command.ts'
 import type { Io } from './io.ts'
 import { findReaders, type ReaderDefaults, toDay } from './readers.ts'
 import { createResources } from './resources.ts'
@@ -59,6 +59,6 @@ export async function readReaderOrExplain(
     complainOf(io, reader.problems)
     return undefined
   }
-  io.stderr.write(`${reader.value.notice}\n`)
+  io.stderr.write(`${wrap(reader.value.notice, toWidth(io)).join('\n')}\n`)
   return reader.value
 }

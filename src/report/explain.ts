@@ -98,7 +98,7 @@ function toAbbreviationText(word: string): string | undefined {
     case undefined:
       return undefined
     case 'short':
-      return `Short for ${found.full}; its letters do not say that.`
+      return `Short for ${found.full.join(' or ')}; its letters do not say that.`
     case 'first letter':
       return `It begins with the name of the letter ${found.letter}, not with its sound.`
     case 'letters':

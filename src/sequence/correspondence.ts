@@ -27,7 +27,7 @@ const FORM = new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{
 export function resolveCorrespondence(written: string, phonics: Phonics): Resolved {
   const [, letters, example] = FORM.exec(written.trim()) ?? []
   if (letters === undefined || example === undefined) {
-    return fail(`\`${written}\` cannot be read: write letters and an example word`, { expected: ['ai as in rain'] })
+    return fail(`\`${written}\` cannot be read: write letters and an example word`, { expected: [toRightForm(written)] })
   }
   const grapheme = toGrapheme(letters)
   const pronunciations = phonics.read(example)
@@ -45,6 +45,17 @@ export function resolveCorrespondence(written: string, phonics: Phonics): Resolv
     )
   }
   return findTaught(grapheme, example, pronunciation)
+}
+
+const NEARLY = new RegExp(
+  `^([\\p{L}${APOSTROPHES}_-]+?)(?:\\s+(?:as|as for|as like|for|is|like|says)\\s+|\\s*[:=/(>→–-]+\\s*|\\s+)([\\p{L}${APOSTROPHES}]+)\\)?$`,
+  'u',
+)
+
+/** `sh like ship`, `sh = ship`, `sh (ship)`: what was meant, where the letters stand in the word. */
+function toRightForm(written: string): string {
+  const [, letters = '', example = ''] = NEARLY.exec(written.trim()) ?? []
+  return letters !== '' && isSpelt(example, toGrapheme(letters)) ? `${letters} as in ${example}` : 'ai as in rain'
 }
 
 function findTaught(grapheme: string, example: string, pronunciation: Pronunciation): Resolved {

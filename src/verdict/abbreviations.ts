@@ -7,27 +7,28 @@ import { startsWithCapital } from '../letter-kinds.ts'
 export type Abbreviation =
   | { readonly kind: 'letters' }
   | { readonly kind: 'first letter'; readonly letter: string }
-  | { readonly kind: 'short'; readonly full: string }
+  /** One word, or several where the sentence has to tell. */
+  | { readonly kind: 'short'; readonly full: readonly string[] }
 
 /** Sorted; with the words that they stand for. */
-const SHORT: ReadonlyMap<string, string> = new Map(
+const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
-    cm: 'centimetre',
-    dr: 'doctor',
-    etc: 'and so on',
-    jr: 'junior',
-    kg: 'kilogram',
-    km: 'kilometre',
-    lb: 'pound',
-    ltd: 'limited',
-    mr: 'mister',
-    mrs: 'missis',
-    ms: 'miz',
-    prof: 'professor',
-    rd: 'road',
-    sr: 'senior',
-    st: 'saint or street',
-    vs: 'against',
+    cm: ['centimetre'],
+    dr: ['doctor'],
+    etc: ['and so on'],
+    jr: ['junior'],
+    kg: ['kilogram'],
+    km: ['kilometre'],
+    lb: ['pound'],
+    ltd: ['limited'],
+    mr: ['mister'],
+    mrs: ['missis'],
+    ms: ['miz'],
+    prof: ['professor'],
+    rd: ['road'],
+    sr: ['senior'],
+    st: ['saint', 'street'],
+    vs: ['against'],
   }),
 )
 

@@ -1,6 +1,6 @@
 // Everything that stands between a child and one pronunciation of a word, in order of use to a teacher.
 
-import { findApostrophe, toLetters } from '../apostrophe.ts'
+import { findApostrophe, hasApostrophe, toLetters } from '../apostrophe.ts'
 import type { Pronunciation, Unit } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
@@ -31,8 +31,20 @@ export const REASON_CODES = Object.keys(ORDER) as readonly ReasonCode[]
 
 /** The reasons with the most useful first; those of one kind stay in order of place. */
 export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
-  return [...reasons].sort((left, right) => ORDER[left.code] - ORDER[right.code])
+  const isOwnerShort = reasons.every(isShortWithoutOwner)
+  const toRank = (reason: Reason): number =>
+    isOwnerShort && isOwnerEnding(reason) ? BEFORE_LIMITS : ORDER[reason.code]
+  return [...reasons].sort((left, right) => toRank(left) - toRank(right))
 }
+
+const BEFORE_LIMITS = ORDER['too-many-letters'] - 0.5
+
+/** `Ben's` is too long for its `'s` alone: a maker can leave that out, and cannot shorten Ben. */
+const isOwnerEnding = ({ code, key }: Reason): boolean => code === 'ending' && hasApostrophe(key ?? '')
+
+/** Whether the word would be short enough without the s of its owner's ending. */
+const isShortWithoutOwner = ({ code, found, allowed }: Reason): boolean =>
+  code !== 'too-many-letters' || Number(found) - 1 <= Number(allowed)
 
 /** Why this pronunciation cannot be sounded out with this knowledge; empty where it can. `word` is the word as written. */
 export function findFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {

@@ -615,6 +615,13 @@ describe('what a line teaches', () => {
   })
 
   it.each([
+    ...(['like', 'for', 'as', 'as like', 'is', '=', '-', '→', ''] as const).map((between) => {
+      const line = `sh ${between} ship`
+      return [line, `\`${line}\` cannot be read: write letters and an example word. Did you mean \`sh as in ship\`?`]
+    }),
+    ['sh (ship)', '`sh (ship)` cannot be read: write letters and an example word. Did you mean `sh as in ship`?'],
+    ['a_e/cake', '`a_e/cake` cannot be read: write letters and an example word. Did you mean `a_e as in cake`?'],
+    ['sh like cat', '`sh like cat` cannot be read: write letters and an example word. Did you mean `ai as in rain`?'],
     ['ai as rain', '`ai as rain` cannot be read: write letters and an example word. Did you mean `ai as in rain`?'],
     [
       'a i as in rain',

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { findAbbreviation } from '../../src/verdict/abbreviations.ts'
 
 const LETTERS = { kind: 'letters' }
-const short = (full: string) => ({ kind: 'short', full })
+const short = (full: string) => ({ kind: 'short', full: full.split(' or ') })
 const first = (letter: string) => ({ kind: 'first letter', letter })
 
 describe('said by the names of its letters', () => {

@@ -63,6 +63,17 @@ describe('judgeInSequence', () => {
     expect(toOutcome(toPronunciations(dotted, units), step)).toBe(expected)
   })
 
+  // A maker can leave the `'s` out, and cannot shorten the owner.
+  it.each([
+    ["cat's", "c=k a=æ t=t +'s=s", 'ending@five too-many-letters@two'],
+    ["cat’s", 'c=k a=æ t=t +’s=s', 'ending@five too-many-letters@two'],
+    ["tan's", "t=t a=æ n=n +'s=z", 'ending@five too-many-letters@two'],
+    // Too long without it too: then the length is what there is to say.
+    ["can.tat's", "c=k a=æ n=n t=t a=æ t=t +'s=s", 'too-many-letters@four too-many-syllables@four ending@five'],
+  ])("the owner's ending of %s leads where it alone makes the word too long", (dotted, units, expected) => {
+    expect(toOutcome(toPronunciations(dotted, units), 'one')).toBe(`unreadable ${expected}`)
+  })
+
   it("tells when the owner's ending on a name is taught", () => {
     expect(toOutcome(toPronunciations("Roy's", "r=r oy=ɔɪ +'s=z"), 'one', ['Roy'])).toBe('unreadable ending@five')
   })

@@ -22,6 +22,8 @@ it('goes by what a reader knows', async () => {
   const { out, err } = await world.run('level', 'books/hat.md', '--reader', 'meg.yaml')
   expect(out).toMatch(/^books\/hat\.md\n {2}Earliest step: pink-[1-4],/)
   expect(err).toContain('Judged for Meg')
+  expect(err.split('\n').filter((line) => line.length > 80)).toEqual([])
+  expect(err).not.toMatch(/[^\n]$/)
   expect((await world.run('level', 'books/hat.md', '--reader', 'none.yaml')).code).toBe(2)
 })
 
