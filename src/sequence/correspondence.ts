@@ -27,7 +27,9 @@ const FORM = new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{
 export function resolveCorrespondence(written: string, phonics: Phonics): Resolved {
   const [, letters, example] = FORM.exec(written.trim()) ?? []
   if (letters === undefined || example === undefined) {
-    return fail(`\`${written}\` cannot be read: write letters and an example word`, { expected: [toRightForm(written)] })
+    return fail(`\`${written}\` cannot be read: write letters and an example word`, {
+      expected: [toRightForm(written)],
+    })
   }
   const grapheme = toGrapheme(letters)
   const pronunciations = phonics.read(example)

@@ -76,7 +76,7 @@ describe('a name', () => {
     expect(toFaults('The hen met Meg.')).toEqual([])
     expect(toFaults('The hen met Meg’s pig.', { step: 'blue-4' })).toEqual(['Meg’s: ending'])
     // One letter too many, and that is the s.
-    expect(toFaults('The hen met Meg’s pig.')).toEqual(['Meg’s: too-many-letters ending'])
+    expect(toFaults('The hen met Meg’s pig.')).toEqual(['Meg’s: ending too-many-letters'])
     expect(toFaults('The hen met Roy’s pig.')[0]).toMatch(/^Roy’s: unlisted-name /)
   })
 

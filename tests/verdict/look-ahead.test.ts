@@ -66,7 +66,7 @@ describe('judgeInSequence', () => {
   // A maker can leave the `'s` out, and cannot shorten the owner.
   it.each([
     ["cat's", "c=k a=æ t=t +'s=s", 'ending@five too-many-letters@two'],
-    ["cat’s", 'c=k a=æ t=t +’s=s', 'ending@five too-many-letters@two'],
+    ['cat’s', 'c=k a=æ t=t +’s=s', 'ending@five too-many-letters@two'],
     ["tan's", "t=t a=æ n=n +'s=z", 'ending@five too-many-letters@two'],
     // Too long without it too: then the length is what there is to say.
     ["can.tat's", "c=k a=æ n=n t=t a=æ t=t +'s=s", 'too-many-letters@four too-many-syllables@four ending@five'],

@@ -11,6 +11,8 @@ export interface Asked {
   readonly decisions: readonly Decision[]
   /** Where a person stopped; undefined at the end of the story. */
   readonly stoppedAt: Finding | undefined
+  /** The input ended there (Ctrl D, a terminal that was closed): nothing more can be asked. */
+  readonly isCutOff: boolean
 }
 
 interface State {
@@ -20,21 +22,20 @@ interface State {
   readonly everywhere: ReadonlyMap<string, string | undefined>
 }
 
-/** Undefined where the input ended before the last answer. */
-export async function ask(open: readonly Finding[], session: Session, lines: LineReader): Promise<Asked | undefined> {
+export async function ask(open: readonly Finding[], session: Session, lines: LineReader): Promise<Asked> {
   let state: State = { at: 0, decisions: [], everywhere: new Map() }
   const history: State[] = []
   for (;;) {
     const finding = open[state.at]
-    if (finding === undefined) return { decisions: state.decisions, stoppedAt: undefined }
+    if (finding === undefined) return { decisions: state.decisions, stoppedAt: undefined, isCutOff: false }
     const passed = passBy(finding, state)
     if (passed !== undefined) {
       state = passed
       continue
     }
     const answer = await askOne(finding, `${state.at + 1} of ${open.length}, line ${finding.line}`, session, lines)
-    if (answer === undefined) return undefined
-    if (answer.kind === 'quit') return { decisions: state.decisions, stoppedAt: finding }
+    if (answer === undefined || answer.kind === 'quit')
+      return { decisions: state.decisions, stoppedAt: finding, isCutOff: answer === undefined }
     if (answer.kind === 'undo') {
       const last = history.pop()
       if (last === undefined) session.io.stdout.write('  There is nothing to undo.\n')

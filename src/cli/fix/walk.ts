@@ -3,11 +3,13 @@
 import { resolve } from 'node:path'
 import { toStraight } from '../../apostrophe.ts'
 import { applyDecisions, type Decision, type Finding, toUnifiedDiff } from '../../fix/index.ts'
+import { type Result, succeed } from '../../problem/index.ts'
 import { toCount, toPrintable, wrap } from '../../report/text.ts'
 import type { Task } from '../check/task.ts'
 import { complain, complainOf, type ExitCode } from '../command.ts'
 import { readTextFile } from '../files/read.ts'
 import { findWriteObstacle, writeTextFile } from '../files/write.ts'
+import { writeNewFiles } from '../files/write-new.ts'
 import type { Io } from '../io.ts'
 import { createLineReader, type LineReader } from '../lines-of-input.ts'
 import { ask } from './ask.ts'
@@ -28,16 +30,18 @@ export async function walkThrough(session: Session, open: readonly Finding[]): P
   )
   const lines = createLineReader(io)
   try {
-    const asked = await ask(open, session, lines)
-    const decisions = asked?.decisions ?? []
+    const { decisions, stoppedAt, isCutOff } = await ask(open, session, lines)
     const { source } = session.task
-    const text = asked && decisions.length > 0 ? await decideText(decisions, session) : source
-    const isWritten = text === source ? false : await showAndWrite(text, session, lines)
-    if (isWritten === undefined) return 2
-    if (!isWritten && open.length > 0) say('Nothing is changed.')
-    if (asked?.stoppedAt)
-      printHowToGoOn(asked.stoppedAt, isWritten ? countLines(text) - countLines(source) : 0, session)
-    return (isWritten || findings.length === 0) && countDone(decisions, findings) === findings.length ? 0 : 1
+    const text = decisions.length > 0 ? await decideText(decisions, session) : source
+    const end = text === source ? 'unwanted' : isCutOff ? 'unasked' : await showAndWrite(text, session, lines)
+    const kept = end === 'unasked' ? keepBeside(text, session) : undefined
+    if (end === 'failed' || kept?.ok === false) return 2
+    if (kept) say(toKeptText(toCount(decisions.length, 'decision'), kept.value, path))
+    else if (end === 'unwanted' && open.length > 0) say('Nothing is changed.')
+    const isTaken = end === 'written' || kept !== undefined
+    if (stoppedAt) printHowToGoOn(stoppedAt, isTaken ? countLines(text) - countLines(source) : 0, session)
+    const isDone = end === 'written' || findings.length === 0
+    return isDone && countDone(decisions, findings) === findings.length ? 0 : 1
   } finally {
     await lines.end()
   }
@@ -73,17 +77,36 @@ async function decideText(decisions: readonly Decision[], { task, io }: Session)
   return text
 }
 
-/** True where the file was written; undefined where it could not be. */
-async function showAndWrite(text: string, session: Session, lines: LineReader): Promise<boolean | undefined> {
+/** What became of the changed text. `unasked`: the input ended before the answer. */
+type End = 'written' | 'unwanted' | 'unasked' | 'failed'
+
+async function showAndWrite(text: string, session: Session, lines: LineReader): Promise<End> {
   const { task, path, place, io } = session
   io.stdout.write(`\n${await toUnifiedDiff(place.name, task.source, text)}\n`)
   io.stdout.write(`Write this to ${toPrintable(path)}? [y/N] `)
   const answer = await lines.next()
-  return /^\s*y(es)?\s*$/i.test(answer ?? '') ? write(text, task, path, io) : false
+  if (answer === undefined) return 'unasked'
+  return /^\s*y(es)?\s*$/i.test(answer) ? write(text, task, path, io) : 'unwanted'
 }
 
+/** Where nobody can be asked any more, the story stays, and what was decided is not lost: it lies beside it, in a new file. */
+function keepBeside(text: string, { path, io }: Session): Result<string> {
+  for (let count = 1; ; count++) {
+    const name = count === 1 ? `${path}.new` : `${path}.new-${count}`
+    const problem = writeNewFiles([{ path: name, content: text }], io)
+    if (problem === undefined) return succeed(name)
+    if (problem.code === 'foreign-file') continue
+    complainOf(io, [problem])
+    return { ok: false, problems: [problem] }
+  }
+}
+
+const toKeptText = (decisions: string, kept: string, path: string): string =>
+  `\nThe input ended, so ${toPrintable(path)} is as it was. The story with your ${decisions} lies in ${toPrintable(kept)}: ` +
+  `look at it, and put it in place of ${toPrintable(path)} if it is right.`
+
 /** Not over what somebody else has written in the meantime, nor where the file has gone. */
-function write(text: string, task: Task, path: string, io: Io): true | undefined {
+function write(text: string, task: Task, path: string, io: Io): End {
   const file = resolve(io.cwd, path)
   const now = readTextFile(file, io, path)
   if (!now.ok) {
@@ -92,14 +115,14 @@ function write(text: string, task: Task, path: string, io: Io): true | undefined
       io,
       now.problems.map((problem) => ({ ...problem, note })),
     )
-    return undefined
+    return 'failed'
   }
   if (now.value !== task.source) {
     complain(io, `${toPrintable(path)} has changed in the meantime. Nothing is written: run fix again.`)
-    return undefined
+    return 'failed'
   }
   const result = writeTextFile(file, text, io, path)
   if (result.ok) io.stdout.write(`${toPrintable(path)} is written.\n`)
   else complainOf(io, result.problems)
-  return result.ok || undefined
+  return result.ok ? 'written' : 'failed'
 }

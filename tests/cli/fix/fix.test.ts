@@ -53,13 +53,39 @@ describe('at a terminal', () => {
 
   it.each([
     ['no answer', '1\nq\nn\n'],
-    ['the end of the input', '1\n'],
+    ['the end of the input at once', ''],
+    ['the end of the input after a place that was left', 'l\n'],
     ['stopping at once', 'q\n'],
   ])('writes nothing after %s', async (_, answers) => {
     const world = atTerminal(answers)
     expect(await run(world)).toBe(1)
     expect(world.read('tam.md')).toBe(STORY)
     expect(world.out()).toContain('Nothing is changed.')
+  })
+
+  it.each([
+    ['at a place', '1\n'],
+    ['at the question whether to write', '1\nq\n'],
+  ])('keeps what was decided beside the story where the input ends %s', async (_, answers) => {
+    const world = atTerminal(answers)
+    world.write({ 'tam.md.new': 'Another text.' })
+    expect(await run(world)).toBe(1)
+    expect([world.read('tam.md'), world.read('tam.md.new')]).toEqual([STORY, 'Another text.'])
+    expect(world.read('tam.md.new-2')).toBe(STORY.replace('hole', firstChoice(world)))
+    const out = world.out().replace(/\s+/g, ' ')
+    expect(out).toContain('The story with your 1 decision lies in tam.md.new-2')
+    expect(out).toContain('To go on from here later: battledore fix tam.md --from 5')
+  })
+
+  it('says so where what was decided cannot be kept', async () => {
+    const world = atTerminal('1\n')
+    const openSync: typeof world.io.fs.openSync = (path, ...more) => {
+      if (String(path).endsWith('.new')) throw Object.assign(new Error('full'), { code: 'ENOSPC' })
+      return world.io.fs.openSync(path, ...more)
+    }
+    expect(await main(['fix', 'tam.md'], { ...world.io, fs: { ...world.io.fs, openSync } })).toBe(2)
+    expect(world.err()).toContain('tam.md.new')
+    expect(world.read('tam.md')).toBe(STORY)
   })
 
   it('leaves a word everywhere', async () => {
@@ -260,17 +286,25 @@ describe('without a terminal', () => {
 // A terminal of its own, as the program `script` of util-linux makes it; where there is none, the tests above stand alone.
 const hasScript = spawnSync('script', ['--version'], { encoding: 'utf8' }).stdout?.includes('util-linux') ?? false
 
+function typeAtTerminal(input: string, world: TestWorld) {
+  const program = join(ROOT, 'dist', 'cli.cjs')
+  const options = { cwd: world.cwd, input, encoding: 'utf8', timeout: 30_000 } as const
+  return spawnSync('script', ['-qec', `node '${program}' fix tam.md`, '/dev/null'], options)
+}
+
 it.runIf(hasScript)('walks through a story on a real terminal', () => {
   const world = createWorld({ 'tam.md': STORY })
   worlds.push(world)
-  const program = join(ROOT, 'dist', 'cli.cjs')
-  const run = spawnSync('script', ['-qec', `node '${program}' fix tam.md`, '/dev/null'], {
-    cwd: world.cwd,
-    input: '1\nq\ny\n',
-    encoding: 'utf8',
-    timeout: 30_000,
-  })
+  const run = typeAtTerminal('1\nq\ny\n', world)
   expect(run.stdout).toContain('Write this to tam.md?')
   expect(world.read('tam.md')).toMatch(/Meg had a big (?!hole)[a-z]+\. Tam and Tully sat in the hole\./)
   expect(world.read('tam.md').replace(/big [a-z]+\./, 'big hole.')).toBe(STORY)
+})
+
+it.runIf(hasScript)('keeps what was decided beside the story after Ctrl D on a real terminal', () => {
+  const world = createWorld({ 'tam.md': STORY })
+  worlds.push(world)
+  expect(typeAtTerminal('1\n\x04', world).stdout.replace(/\s+/g, ' ')).toContain('lies in tam.md.new:')
+  expect(world.read('tam.md')).toBe(STORY)
+  expect(world.read('tam.md.new').replace(/big [a-z]+\./, 'big hole.')).toBe(STORY)
 })
