@@ -9,7 +9,8 @@ export { isReadableInAllForms } from './forms.ts'
 export { findLeading } from './lead.ts'
 export { createPool, type ListReader, type Pool } from './pool.ts'
 export { findRime, toLetterPattern, toListPronunciation, toSoundPattern } from './pronunciation.ts'
-export { readQuery, type WrittenQuery } from './query.ts'
+export { readQuery } from './query.ts'
+export type { WrittenQuery } from './query-tools.ts'
 export {
   type Pair,
   proposeBox,

@@ -1,6 +1,6 @@
 // The table of words that a teacher can put for another in most sentences, each with where it can stand.
 
-import { CONDITIONS } from './conditions.ts'
+import { CONDITIONS } from './conditions/index.ts'
 import type { PartOfSpeech } from './facts.ts'
 import { keep } from './keep.ts'
 import type { FactsOf, Surroundings } from './surroundings.ts'
@@ -26,7 +26,7 @@ export const canStandAt = ({ where }: StandIn, place: Surroundings, factsOf: Fac
 export interface StandIns {
   /** Nearest first. `form`: for the word as it is, not inflected. */
   find(word: string, kind: PartOfSpeech | 'form'): readonly StandIn[]
-  /** Where a sentence does without the word, as signs of src/words/leaving-out.ts. */
+  /** Where a sentence does without the word, as signs of src/words/leaves. */
   leaves(word: string, kind: PartOfSpeech | 'form'): readonly string[]
 }
 

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { CONDITIONS } from '../../src/words/conditions.ts'
+import { CONDITIONS } from '../../src/words/conditions/index.ts'
 import { canGo } from '../../src/words/leaving-out.ts'
 import { openStandIns } from '../../src/words/stand-ins.ts'
 import { toPlaceTest } from '../../src/words/where.ts'

@@ -9,7 +9,7 @@ import {
   type WordQuery,
   type WrittenQuery,
 } from '../../finder/index.ts'
-import { findUntaught } from '../../finder/query.ts'
+import { findUntaught } from '../../finder/query-spellings.ts'
 import { readWordFiles } from '../../packaged/word-files.ts'
 import type { Lexicon } from '../../phonics/index.ts'
 import { type Result, toProblemLine } from '../../problem/index.ts'
