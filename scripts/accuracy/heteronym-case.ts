@@ -8,4 +8,6 @@ export interface HeteronymCase {
   readonly set: 'dev' | 'held-out'
   /** Where it comes from, where the table says so. */
   readonly from?: string
+  /** Where in the sentence the word stands that was judged; the first of its spelling where that is not told. */
+  readonly at?: number
 }

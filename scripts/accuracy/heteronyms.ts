@@ -5,6 +5,7 @@ import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
 import { table } from '../build/heteronyms/table.ts'
 import type { HeteronymCase } from './heteronym-case.ts'
+import { readWikipediaCases } from './heteronyms-wikipedia.ts'
 import { readWordNetCases } from './heteronyms-wordnet.ts'
 
 /** Shares of 0 to 1 over `sentences`; `withoutTagger` is the share that needs no tagger. */
@@ -44,8 +45,14 @@ const OPEN = new URL('data/heteronym-open.tsv', import.meta.url)
  */
 const PUBLIC = new URL('data/heteronym-public.tsv', import.meta.url)
 
-/** Of nineteen further such books, drawn last (see heteronym-public-sources.tsv): judged before the program saw them, and nothing is tuned by them. */
-const BLIND = new URL('data/heteronym-blind.tsv', import.meta.url)
+/** Of nineteen further such books (see heteronym-public-sources.tsv): judged before the program saw them, and looked at once before faults were mended by them. */
+const NINETEEN = new URL('data/heteronym-blind.tsv', import.meta.url)
+
+/**
+ * Of books for small children, drawn after (see heteronym-public-sources.tsv), judged before the program saw them: `seen`, by which faults were mended
+ * after one look, and `last`, drawn when that was done, by which nothing was.
+ */
+const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
@@ -53,7 +60,7 @@ const LATER_BOOKS: ReadonlySet<string> = new Set(
   'baum-land burnett-lord collodi coolidge nesbit-amulet nesbit-city sidney'.split(' '),
 )
 
-const UNSEEN: ReadonlySet<string> = new Set(['blind', 'fourth', 'held-out', 'public-unseen', 'tales-unseen', 'unseen'])
+const UNSEEN: ReadonlySet<string> = new Set(['fourth', 'held-out', 'last', 'public-unseen', 'tales-unseen', 'unseen'])
 
 async function readCases(file: URL): Promise<readonly HeteronymCase[]> {
   const [, ...lines] = (await readFile(file, 'utf8')).trimEnd().split('\n')
@@ -88,10 +95,14 @@ export interface HeteronymMeasure {
   readonly publicUnseen: HeteronymShares
   /** A later draw from other books. */
   readonly publicLater: HeteronymShares
-  /** The last draw, from yet other books; nothing is tuned by it. */
-  readonly blind: HeteronymShares
+  /** Nineteen further books, by which faults were mended after one look. */
+  readonly nineteen: HeteronymShares
+  /** Books for small children, by which faults were mended after one look. */
+  readonly smallChildren: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
+  /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
+  readonly wikipedia: HeteronymShares
 }
 
 /** Right, wrong and unsettled shares over the three sets. */
@@ -102,13 +113,15 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const later = (await readCases(LATER)).map((item) => toResult(item, tagger))
   const open = (await readCases(OPEN)).map((item) => toResult(item, tagger))
   const books = (await readCases(PUBLIC)).map((item) => toResult(item, tagger))
-  const blind = (await readCases(BLIND)).map((item) => toResult(item, tagger))
+  const nineteen = (await readCases(NINETEEN)).map((item) => toResult(item, tagger))
+  const small = (await readCases(BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   return {
     public: toShares(books.filter((item) => item.set === 'dev' && !isLater(item))),
     publicUnseen: toShares(books.filter(({ set }) => set === 'held-out')),
     publicLater: toShares(books.filter(isLater)),
-    blind: toShares(blind),
+    nineteen: toShares(nineteen),
+    smallChildren: toShares(small.filter(({ set }) => set === 'dev')),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),
@@ -119,15 +132,25 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     dev: toShares(results.filter(({ set }) => set === 'dev')),
     heldOut: toShares(results.filter(({ set }) => set === 'held-out')),
     wordNet: toShares(readWordNetCases().map((item) => toResult(item, tagger))),
+    wikipedia: toShares((await readWikipediaCases()).map((item) => toResult(item, tagger))),
   }
 }
 
 export function toResult(item: HeteronymCase, tagger: Tagger): HeteronymResult {
   const sentence = toWords(item.sentence)
-  const index = sentence.findIndex((word) => word.toLowerCase() === item.word)
+  const nth = item.at === undefined ? 0 : countBefore(item.sentence.slice(0, item.at), item.word)
+  const index = findNth(sentence, item.word, nth)
   const first = settle(table, sentence, index)
   const usedTagger = first.kind === 'tagger-needed'
   return { ...item, usedTagger, settlement: usedTagger ? settle(table, sentence, index, { tagger }) : first }
+}
+
+const countBefore = (text: string, spelt: string): number =>
+  toWords(text).filter((word) => word.toLowerCase() === spelt).length
+
+function findNth(sentence: readonly string[], spelt: string, nth: number): number {
+  const found = sentence.flatMap((word, i) => (word.toLowerCase() === spelt ? [i] : []))
+  return found[nth] ?? -1
 }
 
 function toWords(sentence: string): readonly string[] {

@@ -3,7 +3,7 @@
 import { startsWithCapital, startsWithSmall } from '../../letter-kinds.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
-import { findBefore, isName, type Place } from './place.ts'
+import { findBefore, isName, type Place, toPlain } from './place.ts'
 import type { Heteronym, HeteronymForm } from './types.ts'
 import { has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
@@ -19,7 +19,7 @@ export function toCandidates(row: Heteronym, classes: Classes | undefined): read
 /** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
 export function findForm(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
   const candidates = toCandidates(row, classes)
-  const phrase = findPhrase(row, place)
+  const phrase = findPhrase(row, place, candidates)
   if (phrase === 'both') return undefined
   if (phrase) {
     const isFree = phrase.length >= LONG_PHRASE || phrase.form.classes.length === 0
@@ -79,16 +79,20 @@ export function findByPhrase(row: Heteronym, place: Place): string | undefined {
   return found === 'both' ? undefined : found?.form.form
 }
 
+/** Of two phrases of one length the one whose form the classes leave open. */
 function findPhrase(
   row: Heteronym,
   place: Place,
+  open: readonly HeteronymForm[] = row.forms,
 ): { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined {
   const found = row.forms
     .map((form) => ({ form, length: findLongestPhrase(form.phrases ?? [], place) }))
     .filter(({ length }) => length > 0)
     .sort((a, b) => b.length - a.length)
   const [first, second] = found
-  return first && second && first.length === second.length ? 'both' : first
+  if (!first || !second || first.length !== second.length) return first
+  const fits = [first, second].filter(({ form }) => open.includes(form))
+  return fits.length === 1 ? fits[0] : 'both'
 }
 
 /** The usual one of two things, where the word is one and nothing in the sentence speaks for the other. */
@@ -100,6 +104,20 @@ function findThing({ thing, forms }: Heteronym, classes: Classes, place: Place):
 function hasTopic(form: HeteronymForm, place: Place): boolean {
   const topics = form.topics?.split(' ') ?? []
   return place.words.some((word, i) => i !== place.index && topics.includes(word))
+}
+
+/** The form of the topic of the sentences before, where the word itself does not stand in them: it may be the other one there. */
+export function findByTopicBefore(
+  row: Heteronym,
+  classes: Classes | undefined,
+  before: readonly (readonly string[])[] | undefined,
+): string | undefined {
+  const candidates = toCandidates(row, classes)
+  if (!before || candidates.length < 2 || (!classes && !hasOneClass(row))) return undefined
+  const words = before.flatMap((sentence) => sentence.map(toPlain))
+  if (words.includes(row.word)) return undefined
+  const spoken = candidates.filter(({ topics }) => topics?.split(' ').some((topic) => words.includes(topic)))
+  return spoken.length === 1 ? spoken[0]?.form : undefined
 }
 
 function findByTopic(candidates: readonly HeteronymForm[], place: Place): string | undefined {

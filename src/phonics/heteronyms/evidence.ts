@@ -5,13 +5,18 @@
 
 import { type Classes, type Clue, FINITE, hasObject, NOMINAL, PREDICATE } from './clue.ts'
 import * as governed from './governed.ts'
-import { findBefore, isEdge, isMark, type Place } from './place.ts'
+import { findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import * as things from './things.ts'
-import { isPresent } from './verbs.ts'
+import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 export type { Classes } from './clue.ts'
+
+const PARTICLES: ReadonlySet<string> = new Set('along back down in there together up'.split(' '))
+const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
+/** Stand behind a thing, and never behind a word that describes one. */
+const AFTER_THING = [is.SUBJECTS, is.OBJECT_STARTS, is.PREPOSITIONS, is.CLAUSE_JOINS, is.BE, is.HAVE, is.MODALS]
 
 function isDemonstrative(word: string | undefined): boolean {
   return word === 'this' || word === 'that' || word === 'which'
@@ -77,6 +82,25 @@ const beforeObject: Clue = (place, inflected) => {
   return inflected && isObject && !isMark(findBefore(place)) ? ['verb'] : undefined
 }
 
+/** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
+const placed: Clue = (place) => {
+  const before = place.words[place.index - 1]
+  if (place.words[place.index] !== 'close' || hasObject(place)) return undefined
+  const isAfterVerb = isPast(before) || /[a-z]{2}ing$/.test(before ?? '') || has(PARTICLES, before)
+  return (isAfterVerb && !has(is.BE, before) && !has(is.HAVE, before) && !has(is.MODALS, before)) ||
+    (has(DIRECT, before) && !isMark(place.words[place.index - 2]))
+    ? ['adjective', 'adverb']
+    : undefined
+}
+
+/** `in a minute the hen came`: a describing word would have its thing behind it. */
+const alone: Clue = (place) => {
+  const after = place.words[place.index + 1]
+  if (place.words[place.index] !== 'minute') return undefined
+  const isAlone = isEdge(after) || isName(place, place.index + 1) || AFTER_THING.some((group) => has(group, after))
+  return isAlone && !isMark(findBefore(place)) ? ['noun'] : undefined
+}
+
 const CLUES: readonly Clue[] = [
   governed.infinitive,
   governed.inversion,
@@ -94,11 +118,14 @@ const CLUES: readonly Clue[] = [
   degree,
   things.preposition,
   copula,
+  alone,
+  placed,
   subject,
   pluralClause,
   order,
   things.firstSubject,
   things.beforeSingular,
+  things.beforePlural,
   things.followedByOf,
   linking,
   things.afterVerb,

@@ -1,5 +1,6 @@
 // Where no bare verb can stand: right behind one thing, which takes its verb with an -s.
 
+import { hasObject } from './clue.ts'
 import { beforeIndex, isMark, isName, type Place } from './place.ts'
 import * as is from './vocabulary.ts'
 
@@ -30,6 +31,8 @@ export function isBehindOneThing(place: Place): boolean {
   let at = last - 1
   while (at >= 0 && isDescribing(place.words[at])) at--
   const led = place.words[at]
+  // `and by its aid transport your uncle`
+  if (hasObject(place) && is.has(is.PREPOSITIONS, place.words[at - 1])) return false
   // `a cat and a dog live here`
   if (is.has(AND, place.words[at - 1])) return false
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))

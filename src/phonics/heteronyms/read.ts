@@ -2,11 +2,12 @@
 
 import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
-import { findBefore, type Place } from './place.ts'
+import { beforeIndex, findBefore, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { findContextTense, findJoinedTense, findTense, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
+import { ADJECTIVES, CLAUSE_JOINS, DETERMINERS, has } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -24,9 +25,26 @@ export function findTenseForm(
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
   if (!classes && hasHelper(place)) return undefined
+  if (!classes && isBehindPerson(place)) return 'past'
   const own = findTense(place)
   const story = before && !isSpoken(place.words, place.index) ? findContextTense(before) : undefined
   return own && story && own !== story ? undefined : (own ?? story)
+}
+
+/** One person, whose present has its -s: `Mother read to us every night`. */
+const PERSONS = new Set(
+  'aunt auntie boy brother child cousin dad daddy father girl gran grandfather grandma grandmother grandpa granny king lady man mother mum mummy papa mamma princess prince queen sister teacher uncle woman'.split(
+    ' ',
+  ),
+)
+
+/** Not `Mother and Father read`, nor `I saw Mother read`. */
+function isBehindPerson(place: Place): boolean {
+  const at = beforeIndex(place)
+  if (!PERSONS.has(place.words[at] ?? '')) return false
+  let lead = at - 1
+  while (has(DETERMINERS, place.words[lead]) || has(ADJECTIVES, place.words[lead])) lead--
+  return isMark(place.words[lead]) || (has(CLAUSE_JOINS, place.words[lead]) && place.words[lead] !== 'and')
 }
 
 /** `Read with me`: a sentence does not begin with a past. */

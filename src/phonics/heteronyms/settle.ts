@@ -3,7 +3,7 @@
 // A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
 // come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
 
-import { findByCase, findByPhrase, findForm, findUsual, isOpenName, toCandidates } from './choose.ts'
+import { findByCase, findByPhrase, findByTopicBefore, findForm, findUsual, isOpenName, toCandidates } from './choose.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -51,7 +51,12 @@ function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions):
   if (isOpenName(row, place)) return findByPhrase(row, place)
   if (row.word === 'used') return findUsed(place)
   const classes = findClasses(place, isInflected(row))
-  return findForm(row, place, classes) ?? findTenseForm(row, place, classes, before) ?? findUsual(row, place)
+  return (
+    findForm(row, place, classes) ??
+    findTenseForm(row, place, classes, before) ??
+    findByTopicBefore(row, classes, before) ??
+    findUsual(row, place)
+  )
 }
 
 function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }: SettleOptions): string | undefined {

@@ -8,7 +8,7 @@ import { isMark } from './place.ts'
 import { isSpoken, withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { BE, CLAUSE_JOINS, HAVE, has, MODALS } from './vocabulary.ts'
+import { BE, CLAUSE_JOINS, HAVE, has, MODALS, OBJECTS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
@@ -83,8 +83,11 @@ function isSameVoice(place: Place, at: number): boolean {
   return isSpoken(place.words, at) === isSpoken(place.words, place.index)
 }
 
+/** `read to us`, `went to the pond`: behind `to` stands no verb. */
+const isThingNext = (word: string | undefined): boolean => has(PLACES, word) || has(OBJECTS, word)
+
 function isJoined(place: Place, at: number): boolean {
   const between = place.words.slice(Math.min(at, place.index) + 1, Math.max(at, place.index))
-  if (between.some((word) => RELATIVES.has(word)) || between.includes('to')) return false
+  if (between.some((word, i) => RELATIVES.has(word) || (word === 'to' && !isThingNext(between[i + 1])))) return false
   return between.some((word) => CLAUSE_JOINS.has(word) || word === 'then' || isMark(word))
 }

@@ -8,6 +8,7 @@ import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
+const PLURAL_VERBS: ReadonlySet<string> = new Set(['are', "aren't", 'have', "haven't", 'were', "weren't"])
 const TIMES: ReadonlySet<string> = new Set(['as', 'before', 'if', 'since', 'until', 'when', 'while'])
 
 /** `the floor and all objects`: no plural agrees with a verb in -s. */
@@ -67,6 +68,10 @@ export const beforeSingular: Clue = (place, inflected) => {
   const isSubject = !inflected && has(SINGULAR_VERBS, place.words[place.index + 1])
   return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
 }
+
+/** `their future lives are`, `the records were`: no verb in -s stands before the verb of many. */
+export const beforePlural: Clue = (place, inflected) =>
+  inflected && has(PLURAL_VERBS, place.words[place.index + 1]) ? ['noun'] : undefined
 
 /** `Lead is soft`, `Tears were in his eyes`, `Tears blurred it`, `when winds blew`. */
 export const firstSubject: Clue = (place, inflected) => {

@@ -1,5 +1,6 @@
 // `used`: with /zd/ as the verb, with /st/ before `to` where something was so before or is not strange any more.
 
+import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tagged.ts'
 import * as is from './vocabulary.ts'
@@ -9,16 +10,21 @@ export type Used = 'verb' | 'used-to'
 const GROW = new Set('get gets got getting become became becoming grow grew quite'.split(' '))
 /** `so used to it`: what is strange or not has degrees, and what is put to a use has none. */
 const DEGREES = new Set('so very more pretty rather too less much'.split(' '))
-/** Nobody uses a thing to be: before these, `used to` is always the old habit. */
-const STATES = new Set('be have live love like hate think know want believe belong dream'.split(' '))
+/** Nobody uses a thing to be or to sleep: before these, `used to` is always the old habit. */
+const STATES = new Set(
+  (
+    'be believe belong come cry dance dream fancy feel go grow hate have know laugh lie like live look love sit sleep smile ' +
+    'stay swim talk think use visit wait wake want wish wonder work'
+  ).split(' '),
+)
 /** What is done with no tool: `what I used to do`, `what he used to say`. */
 const WORDS = new Set('do say call hear see tell feel'.split(' '))
-/** Who is hardly ever put to a use: `we had been used to do it` is an old way to say `we used to`. */
-const PERSONS = new Set('i you he she we'.split(' '))
 const GAPS = new Set(
   'bring buy call carry do eat give have hear keep like love make see sing say sell take tell wear'.split(' '),
 )
 const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
+/** Begin what somebody is used to, beside the words that begin any object. */
+const THING_STARTS = new Set('all many much other people so such these those'.split(' '))
 const AFTER = new Set(['after', 'before', 'until'])
 const JOINS = new Set('and but because when so if where since as while although who'.split(' '))
 
@@ -26,7 +32,9 @@ const JOINS = new Set('and but because when so if where since as while although 
 export function findUsed(place: Place): Used | undefined {
   const next = place.words[place.index + 2]
   const before = findBefore(place)
-  if (place.words[place.index + 1] !== 'to') return is.has(DEGREES, before) && hasToLater(place) ? 'used-to' : 'verb'
+  if (place.words[place.index + 1] !== 'to') {
+    return (is.has(DEGREES, before) && hasToLater(place)) || isLedByTo(place) ? 'used-to' : 'verb'
+  }
   // `a noise that he was used to`
   if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
@@ -36,7 +44,15 @@ export function findUsed(place: Place): Used | undefined {
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
   if (before === 'there' || (findBefore(place, 2) === 'what' && is.has(WORDS, next)) || is.has(STATES, next))
     return 'used-to'
-  return hasPlainSubject(place) || isGap(place) ? 'used-to' : undefined
+  return hasPlainSubject(place) || isGap(place) || isHabit(place) ? 'used-to' : undefined
+}
+
+/** `a noise to which he was used` */
+function isLedByTo({ words, index }: Place): boolean {
+  if (!isEdge(words[index + 1])) return false
+  return words
+    .slice(0, index)
+    .some((word, at) => word === 'to' && (words[at + 1] === 'which' || words[at + 1] === 'whom'))
 }
 
 /** `so used all his life to hear it` */
@@ -64,9 +80,9 @@ export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
   return next?.has('Noun') ? 'used-to' : undefined
 }
 
-/** `used to the cold`, `used to swimming`. */
+/** `used to the cold`, `used to such noise`, `used to swimming`. */
 function isThing(next: string | undefined): boolean {
-  return next !== undefined && (is.OBJECT_STARTS.has(next) || /[a-z]{2}ing$/.test(next))
+  return next !== undefined && (is.OBJECT_STARTS.has(next) || THING_STARTS.has(next) || /[a-z]{2}ing$/.test(next))
 }
 
 /** A subject with nothing before it that could be the thing used: `we used to`, not `the net we used to catch it`. */
@@ -81,6 +97,7 @@ function hasPlainSubject(place: Place): boolean {
   // `Then they used to swim`
   while (is.has(is.ADVERBS, place.words[at - 1])) at--
   const edge = place.words[at - 1]
+  if (bare && is.has(TIMES, edge)) return true
   // `After this Katy used to go`
   if ((edge === 'this' || edge === 'that') && is.has(AFTER, place.words[at - 2])) return true
   return isMark(edge) || is.has(JOINS, edge)

@@ -1,0 +1,73 @@
+// Whether `used to` tells of a habit: nothing in its clause could have been used.
+//
+// A thing that was used stands right before the subject (`the stick the boys used to drive them`, `the stick that boys used to …`), or it
+// is the object of another verb (`he had a knife used to cut bread`). Where neither is there, it was so before.
+
+import { isMark, isName, type Place } from './place.ts'
+import { isPast, isPresent } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const JOINS: ReadonlySet<string> = is.words('but because when so if where since as while although')
+const RELATIVES: ReadonlySet<string> = is.words('that which who whom what whose')
+/** Stand before the words that open a thing, where no verb takes it and no clause hangs on the thing before. */
+const LEADS: ReadonlySet<string> = is.words(
+  'about after against all among and around at before behind both between by during for from in into like near of on or over round through to ' +
+    'under with without',
+)
+/** What happens at a time, and what nobody uses: `at night he used to hide`. */
+export const TIMES: ReadonlySet<string> = is.words(
+  'afternoon autumn day days dusk evening evenings first morning mornings night nights noon once often spring summer sometimes sunday ' +
+    'sundays then time times weather winter year years',
+)
+/** Who is hardly ever put to a use. */
+export const PERSONS: ReadonlySet<string> = is.words('i you he she they we who')
+
+const isVerbal = (word: string | undefined): boolean =>
+  [is.MODALS, is.BE, is.HAVE].some((group) => has(group, word)) || isPast(word) || isPresent(word)
+
+/** `The bird that had come out of the book used to sing`, `He was careless, and used to cut himself`. */
+export function isHabit(place: Place): boolean {
+  const { words, index } = place
+  if (words[index - 1] === 'and') return isJoinedToPerson(place)
+  let start = index
+  while (start > 0 && !isMark(words[start - 1]) && !has(JOINS, words[start - 1])) start--
+  const result = words.slice(start, index).findIndex((word, i) => word === 'that' && isResult(words, start + i))
+  return start < index && hasNothingUsed(place, result < 0 ? start : start + result + 1)
+}
+
+/** `so skilful that people …` */
+const isResult = (words: readonly string[], at: number): boolean => {
+  const before = words.slice(Math.max(0, at - 4), at)
+  return before.includes('so') || before.includes('such')
+}
+
+function hasNothingUsed(place: Place, start: number): boolean {
+  const { words, index } = place
+  let [verbs, relatives] = [0, 0]
+  for (let at = start; at < index; at++) {
+    const [word, before] = [words[at], words[at - 1]]
+    if (at > start && has(RELATIVES, word)) {
+      if (!isVerbal(words[at + 1])) return false
+      relatives++
+    }
+    if (isVerbal(word) && (at === start || !isVerbal(before))) verbs++
+    if (at > start && isOpener(place, at) && !isLed(before, relatives)) return false
+  }
+  return verbs === relatives
+}
+
+const isOpener = (place: Place, at: number): boolean =>
+  has(is.DETERMINERS, place.words[at]) ||
+  has(is.SUBJECTS, place.words[at]) ||
+  (isName(place, at) && !isName(place, at - 1))
+
+const isLed = (before: string | undefined, relatives: number): boolean =>
+  has(LEADS, before) || has(TIMES, before) || has(is.DETERMINERS, before) || (relatives > 0 && isVerbal(before))
+
+/** `he was careless, and used to …`: a person is the subject of both, and nothing else was made or done between. */
+function isJoinedToPerson({ words, index }: Place): boolean {
+  let at = index - 2
+  while (at >= 0 && !has(is.SUBJECTS, words[at]) && !/^[.!?;:“”"]$/.test(words[at] ?? '')) at--
+  return has(PERSONS, words[at]) && !words.slice(at + 2, index).some((word) => has(is.BE, word))
+}
