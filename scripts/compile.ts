@@ -5,6 +5,7 @@ import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
+import type { WordData } from '../src/words/word-data.ts'
 import { bundle, warmUp } from './bundle/bundle.ts'
 import { bundleDesk, DESK_OUTPUTS } from './bundle/desk.ts'
 import { FONT_FILES } from './pictures/fonts.ts'
@@ -113,8 +114,8 @@ await once(
     const { buildFirstSteps } = await import('./build/first-steps.ts')
     const { openLexicon } = await import('../src/phonics/index.ts')
     const lexicon = openLexicon(readFileSync(join(dist, 'lexicon.bin')))
-    const firstSteps = buildFirstSteps(lexicon, join(dist, 'sequences'))
-    writeFileSync(join(dist, 'words.bin'), buildWords(lexicon.words(), firstSteps))
+    const toFirstSteps = (data: WordData) => buildFirstSteps(lexicon, data, join(dist, 'sequences'))
+    writeFileSync(join(dist, 'words.bin'), buildWords(lexicon.words(), toFirstSteps))
   },
 )
 

@@ -3,6 +3,7 @@
 
 import { joinSections } from '../../src/words/bytes.ts'
 import { createFitness } from '../../src/words/fitness.ts'
+import { openWordData, type WordData } from '../../src/words/word-data.ts'
 import { loadChildWords } from './children.ts'
 import { loadEveryday, readGrownUp } from './everyday.ts'
 import { buildKinds, buildNames } from './kinds.ts'
@@ -14,6 +15,7 @@ import { buildWordFacts, findFacts, type WordSources } from './word-facts.ts'
 import { loadWordnet } from './wordnet.ts'
 
 const NONE = new Uint8Array()
+const NO_STEPS = joinSections([NONE, NONE, NONE, NONE, NONE])
 
 /** Opens WordNet and the word lists. About half a second. */
 export function loadWordSources(wordnet = loadWordnet(), unfit = buildUnfit(readUnfit())): WordSources {
@@ -27,12 +29,13 @@ export function loadWordSources(wordnet = loadWordnet(), unfit = buildUnfit(read
 
 /**
  * @param words the lexicon's words in its own order, lower case.
- * @param firstSteps what `buildFirstSteps` made; without it each word is judged when it is asked for
+ * @param toFirstSteps tells from which step a word is readable; without it each word is judged when it is asked for
  */
-export function buildWords(words: readonly string[], firstSteps = joinSections([NONE, NONE, NONE])): Uint8Array {
+export function buildWords(words: readonly string[], toFirstSteps = (_: WordData): Uint8Array => NO_STEPS): Uint8Array {
   const wordnet = loadWordnet()
   const unfit = buildUnfit(addDerived(readUnfit(), words, wordnet))
   const sources = loadWordSources(wordnet, unfit)
   const facts = buildWordFacts(words.map((word) => findFacts(word, sources)))
-  return joinSections([facts, unfit, buildShowing(), buildStandIns(), buildKinds(), buildNames(), firstSteps])
+  const sections = [facts, unfit, buildShowing(), buildStandIns(), buildKinds(), buildNames()]
+  return joinSections([...sections, toFirstSteps(openWordData(joinSections([...sections, NO_STEPS])))])
 }

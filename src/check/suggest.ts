@@ -35,6 +35,9 @@ interface Place {
   readonly sentence: Sentence
 }
 
+/** For each message the place of its word, where another word is wanted for it. */
+type Places = readonly (Place | undefined)[]
+
 /**
  * The same messages in the same order, with what could stand there, or the advice for where nothing can. `context` is that
  * of the run which they come from.
@@ -73,16 +76,15 @@ interface AddTools extends SuggestTools {
 
 const addToMessages = (
   messages: readonly Message[],
-  places: ReadonlyMap<number, Place>,
+  places: Places,
   { context, suggester, countOf }: AddTools,
-): readonly Message[] =>
-  messages.map((message) => {
-    const place = wantsWord(message) ? places.get(message.start) : undefined
+): readonly Message[] => {
+  const surroundingsOf = createSurroundingsOf()
+  return messages.map((message, at) => {
+    const place = places[at]
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
     const { text } = place.word
-    const wanted = suggester.mayHelp(text)
-      ? { word: text, place: toSurroundings(place.word, place.sentence) }
-      : undefined
+    const wanted = suggester.mayHelp(text) ? { word: text, place: surroundingsOf(place) } : undefined
     const suggestions = wanted === undefined ? NONE : suggester.suggest(wanted)
     if (suggestions.length > 0) return { ...message, suggestions }
     if (message.rule === NAMES) return message
@@ -93,32 +95,41 @@ const addToMessages = (
     const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
     return canGo ? { ...message, note, ruleNote, canGo } : { ...message, note, ruleNote }
   })
+}
 
-/** Where the words stand that messages are about. */
-function findPlaces(messages: readonly Message[], blocks: readonly Block[]): ReadonlyMap<number, Place> {
-  const wanted = new Set<number>()
-  for (const message of messages) if (wantsWord(message)) wanted.add(message.start)
-  const places = new Map<number, Place>()
-  for (const block of blocks)
-    for (const sentence of block.sentences)
-      for (const word of sentence.words) if (wanted.has(word.start)) places.set(word.start, { word, sentence })
+/** @param blocks in order of place, as what a story says of itself is */
+function findPlaces(messages: readonly Message[], blocks: readonly Block[]): Places {
+  const places = new Array<Place | undefined>(messages.length).fill(undefined)
+  const wanted = [...messages.keys()].filter((at) => wantsWord(messages[at] as Message))
+  const startOf = (at: number | undefined): number =>
+    at === undefined ? Number.POSITIVE_INFINITY : (messages[at]?.start ?? 0)
+  wanted.sort((one, other) => startOf(one) - startOf(other))
+  let next = 0
+  for (const block of blocks) {
+    if (startOf(wanted[next]) >= block.end) continue
+    for (const sentence of block.sentences) {
+      if (startOf(wanted[next]) >= sentence.end) continue
+      for (const word of sentence.words) {
+        while (startOf(wanted[next]) < word.start) next++
+        for (; startOf(wanted[next]) === word.start; next++) places[wanted[next] as number] = { word, sentence }
+      }
+    }
+  }
   return places
 }
 
-/** One sentence has several messages. */
-const textsOf = new WeakMap<Sentence, readonly string[]>()
-
-function toTexts(sentence: Sentence): readonly string[] {
-  const known = textsOf.get(sentence)
-  if (known !== undefined) return known
-  const texts = toParts(sentence).texts.map(toWordKey)
-  textsOf.set(sentence, texts)
-  return texts
-}
-
-/** The words and marks of the sentence before and after the word. */
-function toSurroundings(word: Word, sentence: Sentence): Surroundings {
-  const texts = toTexts(sentence)
-  const at = toParts(sentence).parts.indexOf(word)
-  return { before: texts.slice(0, at), after: texts.slice(at + 1) }
+/** The words and marks of the sentence before and after a word; one sentence has several that are asked for in turn. */
+function createSurroundingsOf(): (place: Place) => Surroundings {
+  let last: Sentence | undefined
+  let [parts, texts]: [readonly unknown[], readonly string[]] = [[], []]
+  return ({ word, sentence }) => {
+    if (last !== sentence) {
+      const found = toParts(sentence)
+      parts = found.parts
+      texts = found.texts.map(toWordKey)
+      last = sentence
+    }
+    const at = parts.indexOf(word)
+    return { before: texts.slice(0, at), after: texts.slice(at + 1) }
+  }
 }

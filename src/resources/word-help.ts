@@ -23,6 +23,9 @@ export interface OpenedWords extends WordHelp {
   poolFor(place: SuggestPlace): Pool
 }
 
+/** The table of first steps leaves out what may not stand for another word. */
+const TOLD: Pick<Fitness, 'mayStandFor'> = { mayStandFor: () => true }
+
 export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelpTools): OpenedWords {
   const opened = openWordFiles(files, lexicon.size)
   const { data } = opened
@@ -45,12 +48,12 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     const own = knowledgeAt(sequence, step)
     const knowledge = reader === undefined ? own : withReader(own, reader)
     const judged = new Map<string, boolean>()
-    // What the reader knows beyond the step, or a sequence of one's own, no table can tell.
-    const isTold = reader === undefined && isBuiltIn(sequence)
-    const firstStepOf = isTold ? data.firstSteps.find(toColumn(sequence.name, sequence.accent)) : undefined
+    // What the reader knows beyond the step, a sequence of one's own, or words that a school clears, no table can tell.
+    const isTold = reader === undefined && place.fit.length === 0 && isBuiltIn(sequence)
+    const column = isTold ? data.firstSteps.find(toColumn(sequence.name, sequence.accent)) : undefined
     const now = toStepIndex(sequence, step)
     const judge = (word: string): boolean => {
-      const first = firstStepOf?.(word)
+      const first = column?.standsFrom(word)
       const isReadable =
         first === undefined ? !isUnhelpful(word) && isReadableInAllForms(phonics.read(word), knowledge) : first <= now
       judged.set(word, isReadable)
@@ -59,8 +62,9 @@ export function openWordHelp({ files, lexicon, phonicsFor, isBuiltIn }: WordHelp
     return createSuggester({
       data,
       lexicon,
-      fitness: fitnessFor(place),
+      fitness: column && place.unfit.length === 0 ? TOLD : fitnessFor(place),
       isReadable: (word) => judged.get(word) ?? judge(word),
+      ...(column && { isHelped: (word: string) => column.isHelpedFrom(word) <= now }),
     })
   }
   return {

@@ -18,7 +18,7 @@ export interface WordOrder {
 export interface SuggestSources {
   readonly data: Pick<WordData, 'facts' | 'standIns'>
   readonly lexicon: WordOrder
-  readonly fitness: Fitness
+  readonly fitness: Pick<Fitness, 'mayStandFor'>
   /** Whether the child can read the lower-case word. */
   isReadable(word: string): boolean
 }
@@ -107,7 +107,7 @@ export function inflect(standIn: StandIn, { part, inflection }: WordUse): StandI
   if (standIn.text === 'little') return { ...standIn, text: '' }
   const at = part === 'verb' ? 0 : standIn.words.length - 1
   const words = standIn.words.map((word, i) => (i === at ? toForm(word, inflection) : word))
-  return { text: words.join(' '), words, where: standIn.where }
+  return { text: words.join(' '), words, where: standIn.where, test: standIn.test }
 }
 
 function toOwnBases(word: string, { inflection }: WordUse): string[] {

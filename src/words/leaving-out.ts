@@ -20,27 +20,33 @@ const SIGNS: Readonly<Record<string, PlaceTest>> = { ...CONDITIONS, ...LEAVES }
 /** @throws RangeError for a sign that stands for no condition */
 const toTest = keep((where): PlaceTest => toPlaceTest(where, SIGNS))
 
-/** What the search knows of the word. */
+/** Where sentences do without a word. */
 export interface Leaving {
-  readonly word: string
-  /** Undefined for a little word, and where the sentence does not tell it. */
-  readonly part: PartOfSpeech | undefined
-  readonly place: Surroundings
+  /** Whether there is a sentence in which it could go. */
+  readonly mayGo: boolean
+  /** @param part undefined for a little word, and where the sentence does not tell it */
+  canGo(part: PartOfSpeech | undefined, place: Surroundings): boolean
 }
 
-export function canGo({ word, part, place }: Leaving, standIns: StandIns, factsOf: FactsOf): boolean {
-  const signs = [...standIns.leaves(word, 'form'), ...(part === undefined ? [] : standIns.leaves(word, part))]
-  if (signs.some((sign) => toTest(sign)(place, factsOf))) return true
-  return (
-    isManner(word, factsOf) && ['md', 'en', 'pa', 'st', 'vb'].some((sign) => LEAVES[sign]?.(place, factsOf) === true)
-  )
+export const NO_LEAVING: Leaving = { mayGo: false, canGo: () => false }
+
+/** What the table says of a word, looked up once. */
+export function findLeaving(word: string, facts: WordFacts | undefined, standIns: StandIns, factsOf: FactsOf): Leaving {
+  const ofForm = standIns.leaves(word, 'form').map(toTest)
+  const ofParts = (facts?.partsOfSpeech ?? []).map((part) => ({ part, tests: standIns.leaves(word, part).map(toTest) }))
+  const always = [...ofForm, ...(isManner(word, factsOf) ? MANNER : [])]
+  if (always.length === 0 && ofParts.every(({ tests }) => tests.length === 0)) return NO_LEAVING
+  return {
+    mayGo: true,
+    canGo(part, place) {
+      const holds = (test: PlaceTest): boolean => test(place, factsOf)
+      return always.some(holds) || ofParts.some((one) => one.part === part && one.tests.some(holds))
+    },
+  }
 }
 
-/** Whether there is a sentence in which it could go. */
-export const mayGo = (word: string, facts: WordFacts | undefined, standIns: StandIns, factsOf: FactsOf): boolean =>
-  standIns.leaves(word, 'form').length > 0 ||
-  facts?.partsOfSpeech.some((part) => standIns.leaves(word, part).length > 0) === true ||
-  isManner(word, factsOf)
+/** Where a word in -ly that says how can go. */
+const MANNER = ['md', 'en', 'pa', 'st', 'vb'].map(toTest)
 
 const isManner = (word: string, factsOf: FactsOf): boolean => {
   if (!/[a-z]{3}ly$/.test(word) || NEEDED.has(word)) return false

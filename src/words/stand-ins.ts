@@ -12,6 +12,8 @@ export interface StandIn {
   readonly words: readonly string[]
   /** Where it can stand, as the table writes it; everywhere without it. */
   readonly where: string | undefined
+  /** The same, to be asked of a place. */
+  readonly test: PlaceTest | undefined
   /** Said of just this form of the word. */
   readonly ofForm?: boolean
 }
@@ -20,8 +22,8 @@ export interface StandIn {
 const toTest = keep((where): PlaceTest => toPlaceTest(where, CONDITIONS))
 
 /** Whether it can stand at a place, by the table. */
-export const canStandAt = ({ where }: StandIn, place: Surroundings, factsOf: FactsOf): boolean =>
-  where === undefined || toTest(where)(place, factsOf)
+export const canStandAt = ({ test }: StandIn, place: Surroundings, factsOf: FactsOf): boolean =>
+  test === undefined || test(place, factsOf)
 
 export interface StandIns {
   /** Nearest first. `form`: for the word as it is, not inflected. */
@@ -96,7 +98,6 @@ function toRows(text: string): Map<string, Row[]> {
 /** @throws RangeError for a sign that stands for no condition */
 function toStandIn(cell: string): StandIn {
   const [text = '', where] = cell.split('/')
-  if (where !== undefined) toTest(where)
   const words = text.split('_')
-  return { text: words.join(' '), words, where }
+  return { text: words.join(' '), words, where, test: where === undefined ? undefined : toTest(where) }
 }

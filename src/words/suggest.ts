@@ -1,11 +1,12 @@
 // Finds up to five words that can stand where a child cannot read one: of the same part of speech and form, and near in
 // meaning. Better none than one that does not fit.
 
+import { hasApostrophe } from '../apostrophe.ts'
 import { startsWithCapital } from '../letter-kinds.ts'
 import { type Candidates, createCandidates, type SuggestSources } from './candidates.ts'
 import type { WordFacts } from './facts.ts'
 import { keep } from './keep.ts'
-import { canGo, mayGo } from './leaving-out.ts'
+import { findLeaving, type Leaving, NO_LEAVING } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
 import { canStand, isBound } from './stand.ts'
@@ -42,44 +43,61 @@ export interface Suggester {
 
 const MOST = 5
 
-export function createSuggester(sources: SuggestSources): Suggester {
+export interface SuggesterSources extends SuggestSources {
+  /** What `mayHelp` says of a word without an owner's ending, in small letters, where that was told beforehand. */
+  readonly isHelped?: (word: string) => boolean
+}
+
+export function createSuggester(sources: SuggesterSources): Suggester {
   const candidates = createCandidates(sources)
   const tools: Tools = {
     ...sources,
     candidates,
-    knownOf: keep((written) => findKnown(written, candidates, sources.data)),
+    knownOf: keepLastOf(keep((written: string) => findKnown(written, candidates, sources.data))),
     useIn: keepLast((word, facts, place) => findUse(word, facts, place, candidates.factsOf)),
   }
   return {
     suggest: ({ word, place = NOWHERE }) => findOffers(word, place, tools),
     canGo: ({ word, place = NOWHERE }) => canGoHere(word, place, tools),
-    mayHelp(word) {
-      const { mayOffer, mayGo } = tools.knownOf(word)
-      return mayOffer || mayGo
-    },
+    mayHelp: keep((word) => {
+      if (sources.isHelped && !hasApostrophe(word)) return sources.isHelped(word.toLowerCase())
+      const known = tools.knownOf(word)
+      return known.leaving.mayGo || findAllStandIns(known, candidates).length > 0
+    }),
   }
 }
 
-/** What is known of a word as it is written, wherever it stands. */
-interface Known extends Nature {
-  /** Of a word that others can stand for. */
-  readonly facts: WordFacts | undefined
-  readonly mayOffer: boolean
-  readonly mayGo: boolean
+/** All that the table could put for a word, in any sentence. */
+export function findAllStandIns({ whole, way, stem, facts }: Known, candidates: Candidates): readonly StandIn[] {
+  if (way === 'written-out' || way === 'as-it-is') return candidates.asItIs(whole)
+  return facts === undefined ? [] : toUses(stem, facts).flatMap((use) => candidates.listed(stem, use))
 }
 
-function findKnown(written: string, candidates: Candidates, { standIns }: Pick<WordData, 'standIns'>): Known {
+/** What is known of a word as it is written, wherever it stands. */
+export interface Known extends Nature {
+  /** Of a word that others can stand for. */
+  readonly facts: WordFacts | undefined
+  readonly leaving: Leaving
+}
+
+export function findKnown(written: string, candidates: Candidates, { standIns }: Pick<WordData, 'standIns'>): Known {
   const nature = findNature(written, candidates, { standIns })
   const { whole, stem, way, owner } = nature
   const facts = way === 'replaced' ? candidates.factsOf(stem) : undefined
-  const mayOffer =
-    way === 'written-out' || way === 'as-it-is'
-      ? candidates.asItIs(whole).length > 0
-      : facts !== undefined && toUses(stem, facts).some((use) => candidates.listed(stem, use).length > 0)
-  return { ...nature, facts, mayOffer, mayGo: owner === '' && mayGo(whole, facts, standIns, candidates.factsOf) }
+  const leaving = owner === '' ? findLeaving(whole, facts, standIns, candidates.factsOf) : NO_LEAVING
+  return { ...nature, facts, leaving }
 }
 
 type FindUse = (word: string, facts: WordFacts, place: Surroundings) => WordUse | undefined
+
+/** Of one word several things are asked in turn. */
+function keepLastOf<Value>(find: (key: string) => Value): (key: string) => Value {
+  let last: { readonly key: string; readonly value: Value } | undefined
+  return (key) => {
+    if (last?.key !== key) last = { key, value: find(key) }
+    return last.value
+  }
+}
 
 /** Of one place two things are asked: what can stand there, and whether the word can go. */
 function keepLast(find: FindUse): FindUse {
@@ -91,13 +109,12 @@ function keepLast(find: FindUse): FindUse {
 }
 
 function canGoHere(written: string, place: Surroundings, tools: Tools): boolean {
-  const { whole, facts, mayGo } = tools.knownOf(written)
-  if (!mayGo) return false
-  const { factsOf } = tools.candidates
+  const { whole, facts, leaving } = tools.knownOf(written)
+  if (!leaving.mayGo) return false
   const use = facts && tools.useIn(whole, facts, place)
   // What only stands before a thing describes it, though the sentence does not tell what else it might be.
   const part = use?.part ?? (facts?.main === 'adjective' ? facts.main : undefined)
-  return canGo({ word: whole, part, place }, tools.data.standIns, factsOf)
+  return leaving.canGo(part, place)
 }
 
 interface Tools extends SuggestSources {
@@ -107,9 +124,8 @@ interface Tools extends SuggestSources {
 }
 
 function findOffers(written: string, place: Surroundings, tools: Tools): string[] {
-  const { whole, way, stem, owner, facts, mayOffer } = tools.knownOf(written)
+  const { whole, way, stem, owner, facts } = tools.knownOf(written)
   const { factsOf } = tools.candidates
-  if (!mayOffer) return []
   if (way === 'written-out') return writeOut(written, whole, place, tools)
   if (way === 'as-it-is') return findAsItIs(whole, place, tools).map((text) => toCaseOf(written, text))
   if (facts === undefined) return []
@@ -122,8 +138,10 @@ function findOffers(written: string, place: Surroundings, tools: Tools): string[
   const offers: string[] = []
   const isCharacter = isBeing(stem) && startsWithCapital(written) && isCalledSo(place, factsOf)
   const end = owner === '' ? place : { ...place, after: [] }
-  for (const standIn of fromTable(listed, use, place, tools)) {
+  const holdsHere = toTableTest(use, place, tools)
+  for (const standIn of listed) {
     if (offers.length === MOST) break
+    if (!holdsHere(standIn)) continue
     const { text, where, ofForm } = standIn
     const offer = toCaseOf(written, withOwner(text, owner))
     const isPlaced = (ofForm === true && where !== undefined) || (isCharacter && text !== 'beast' && text !== 'bug')
@@ -195,12 +213,11 @@ const toOwner = ({ inflection }: WordFacts): WordUse => ({
 const withOwner = (text: string, owner: string): string =>
   owner !== '' && /[^s]s$/.test(text) ? `${text}'` : text + owner
 
-const fromTable = (listed: readonly StandIn[], use: WordUse, place: Surroundings, tools: Tools): readonly StandIn[] => {
+/** Whether the table lets a word stand here. */
+function toTableTest(use: WordUse, place: Surroundings, tools: Tools): (standIn: StandIn) => boolean {
   const isDone = isPassive(use, place)
   const isSaid = use.part === 'verb' && isAfterSpeech(place)
-  return listed.filter(
-    (standIn) =>
-      (!isSaid || isForSpeech(standIn)) &&
-      (isDone && !isForBe(standIn) ? actsAlone(standIn) : holds(standIn, place, tools)),
-  )
+  return (standIn) =>
+    (!isSaid || isForSpeech(standIn)) &&
+    (isDone && !isForBe(standIn) ? actsAlone(standIn) : holds(standIn, place, tools))
 }

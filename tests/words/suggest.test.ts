@@ -2,17 +2,13 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { createCandidates } from '../../src/words/candidates.ts'
-import { canGo as canLeave, mayGo } from '../../src/words/leaving-out.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 import { createSuggester } from '../../src/words/suggest.ts'
-import { findUse } from '../../src/words/use.ts'
 import { data, lexicon, readable, words } from './small.ts'
 
 const fitness = data.fitness()
 const sources = { data, lexicon, fitness, isReadable: (word: string) => readable.has(word) }
 const suggester = createSuggester(sources)
-const { factsOf } = createCandidates(sources)
 /** Words that the table lets a sentence do without. */
 const LEFT_OUT = words.filter((word) =>
   (['form', 'noun', 'verb', 'adjective', 'adverb'] as const).some(
@@ -197,10 +193,7 @@ describe('what could stand for a word', () => {
     fc.assert(
       fc.property(wanted, around, around, (word, before, after) => {
         const place = { before, after }
-        const facts = factsOf(word)
-        const part = facts && findUse(word, facts, place, factsOf)?.part
-        if (canLeave({ word, part, place }, data.standIns, factsOf))
-          expect(mayGo(word, facts, data.standIns, factsOf), word).toBe(true)
+        if (suggester.canGo({ word, place })) expect(suggester.mayHelp(word), word).toBe(true)
       }),
       { numRuns: 2000 },
     )
