@@ -3,7 +3,6 @@
 import { CONDITIONS } from './conditions/index.ts'
 import type { PartOfSpeech } from './facts.ts'
 import { keep } from './keep.ts'
-import type { FactsOf, Surroundings } from './surroundings.ts'
 import { type PlaceTest, toPlaceTest } from './where.ts'
 
 export interface StandIn {
@@ -12,7 +11,7 @@ export interface StandIn {
   readonly words: readonly string[]
   /** Where it can stand, as the table writes it; everywhere without it. */
   readonly where: string | undefined
-  /** The same, to be asked of a place. */
+  /** The same, to be asked of a place: whether it can stand there, by the table. */
   readonly test: PlaceTest | undefined
   /** Said of just this form of the word. */
   readonly ofForm?: boolean
@@ -20,10 +19,6 @@ export interface StandIn {
 
 /** @throws RangeError for a sign that stands for no condition */
 const toTest = keep((where): PlaceTest => toPlaceTest(where, CONDITIONS))
-
-/** Whether it can stand at a place, by the table. */
-export const canStandAt = ({ test }: StandIn, place: Surroundings, factsOf: FactsOf): boolean =>
-  test === undefined || test(place, factsOf)
 
 export interface StandIns {
   /** Nearest first. `form`: for the word as it is, not inflected. */

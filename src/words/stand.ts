@@ -116,41 +116,50 @@ const isDoneBy = (place: Surroundings, factsOf: FactsOf): boolean => {
   )
 }
 
-/**
- * Says nothing of meaning.
- *
- * @param isPlaced whether the table says where it stands, so that no article is asked for
- */
-export function canStand(
-  { text, words }: Pick<StandIn, 'text' | 'words'>,
-  use: WordUse,
-  place: Surroundings,
-  factsOf: FactsOf,
-  isPlaced = false,
-): boolean {
-  const first = words[0] ?? ''
-  const last = words.at(-1) ?? ''
+/** Says nothing of meaning. `isPlaced`: the table says where it stands, so that no article is asked for. */
+export type StandTest = (standIn: Pick<StandIn, 'text' | 'words'>, isPlaced?: boolean) => boolean
+
+const NEVER: StandTest = () => false
+
+/** What of a place holds for all words is asked once. */
+export function createStandTest(use: WordUse, place: Surroundings, factsOf: FactsOf): StandTest {
+  const { part } = use
   const prev = prevOf(place)
   const next = nextOf(place)
-  if (first === prev || last === next || isJoinedTo(text, place)) return false
-  if (!mayStandAs(use.part, place)) return false
-  // `very not big`.
-  if (first === 'not' && isAfterDegree(place)) return false
-  // `as soon as`
-  if (prev === 'as' && next === 'as' && words.length > 1) return false
+  if (!mayStandAs(part, place)) return NEVER
   // `the only pleasure` is no `the just pleasure`, `a very big hen` no `a so big hen`.
-  if (use.part === 'adverb' && prev !== undefined && DETERMINERS.has(prev)) return false
-  // An owner with nothing but an apostrophe: `her parents' house`.
-  if (next === "'" && words.length > 1) return false
-  if (use.part === 'adjective') return canDescribe(text, place)
-  if (use.part !== 'noun') return true
+  if (part === 'adverb' && prev !== undefined && DETERMINERS.has(prev)) return NEVER
+  const canBe = part === 'noun' ? createNounTest(use, place, factsOf) : undefined
+  if (canBe === NEVER) return NEVER
+  return (standIn, isPlaced) => {
+    const { text, words } = standIn
+    const first = words[0]
+    if (first === prev || words.at(-1) === next || isJoinedTo(text, place)) return false
+    // `very not big`.
+    if (first === 'not' && isAfterDegree(place)) return false
+    // `as soon as`; an owner with nothing but an apostrophe: `her parents' house`.
+    if (words.length > 1 && ((prev === 'as' && next === 'as') || next === "'")) return false
+    if (canBe !== undefined) return canBe(standIn, isPlaced)
+    return part !== 'adjective' || canDescribe(text, place)
+  }
+}
+
+function createNounTest({ inflection }: WordUse, place: Surroundings, factsOf: FactsOf): StandTest {
+  const next = nextOf(place)
   // The first half of a name for a thing: `garden wall`.
-  if (next !== undefined && next !== 'home' && factsOf(next)?.main === 'noun' && !isDoneBy(place, factsOf)) return false
-  if (use.inflection === 'none' && (isPlaced || isCalled(place))) return true
-  if (use.inflection === 'none' && isStuffWanted(place) && !MASS.has(last)) return false
-  if (use.inflection !== 'none')
-    return use.inflection !== 'plural' || words.includes('and') || !MASS.has(last.replace(/s$/, ''))
-  if (/^(?:an?|the) /.test(text)) return !isDetermined(place, factsOf)
-  if (isDetermined(place, factsOf)) return !(isAfterArticle(place) && MASS.has(last))
-  return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
+  if (next !== undefined && next !== 'home' && factsOf(next)?.main === 'noun' && !isDoneBy(place, factsOf)) return NEVER
+  if (inflection !== 'none')
+    return ({ words }) =>
+      inflection !== 'plural' || words.includes('and') || !MASS.has((words.at(-1) ?? '').replace(/s$/, ''))
+  const isAddressed = isCalled(place)
+  const isStuff = isStuffWanted(place)
+  const hasDeterminer = isDetermined(place, factsOf)
+  return ({ text, words }, isPlaced) => {
+    if (isPlaced || isAddressed) return true
+    const last = words.at(-1) ?? ''
+    if (isStuff && !MASS.has(last)) return false
+    if (/^(?:an?|the) /.test(text)) return !hasDeterminer
+    if (hasDeterminer) return !(MASS.has(last) && isAfterArticle(place))
+    return MASS.has(last) || (isAfterBe(place) && ROLES.has(last))
+  }
 }

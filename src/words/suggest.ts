@@ -9,8 +9,8 @@ import { keep } from './keep.ts'
 import { findLeaving, type Leaving, NO_LEAVING } from './leaving-out.ts'
 import { toCaseOf } from './letter-case.ts'
 import { findNature, type Nature } from './nature.ts'
-import { canStand, isBound } from './stand.ts'
-import { canStandAt, type StandIn } from './stand-ins.ts'
+import { createStandTest, isBound } from './stand.ts'
+import type { StandIn } from './stand-ins.ts'
 import {
   type FactsOf,
   isAfterBe,
@@ -139,15 +139,17 @@ function findOffers(written: string, place: Surroundings, tools: Tools): string[
   const isCharacter = isBeing(stem) && startsWithCapital(written) && isCalledSo(place, factsOf)
   const end = owner === '' ? place : { ...place, after: [] }
   const holdsHere = toTableTest(use, place, tools)
+  const canStand = createStandTest(use, end, factsOf)
   for (const standIn of listed) {
     if (offers.length === MOST) break
     if (!holdsHere(standIn)) continue
     const { text, where, ofForm } = standIn
-    const offer = toCaseOf(written, withOwner(text, owner))
+    if (text === stem) continue
     const isPlaced = (ofForm === true && where !== undefined) || (isCharacter && text !== 'beast' && text !== 'bug')
-    if (!offers.includes(offer) && text !== stem && canStand(standIn, use, end, factsOf, isPlaced)) offers.push(offer)
+    const offer = owner === '' ? text : withOwner(text, owner)
+    if (canStand(standIn, isPlaced) && !offers.includes(offer)) offers.push(offer)
   }
-  return offers
+  return offers.map((offer) => toCaseOf(written, offer))
 }
 
 /** `When Fox came`, `Fox ran`: a character is called so, without an article. */
@@ -159,12 +161,10 @@ function findAsItIs(word: string, place: Surroundings, tools: Tools): string[] {
   const [prev, next] = [prevOf(place), nextOf(place)]
   return tools.candidates
     .asItIs(word)
-    .filter((standIn) => standIn.words[0] !== prev && standIn.words.at(-1) !== next && holds(standIn, place, tools))
+    .filter((standIn) => standIn.words[0] !== prev && standIn.words.at(-1) !== next)
+    .filter(({ test }) => test?.(place, tools.candidates.factsOf) ?? true)
     .map(({ text }) => text)
 }
-
-const holds = (standIn: StandIn, place: Surroundings, { candidates }: Tools): boolean =>
-  canStandAt(standIn, place, candidates.factsOf)
 
 /** Whether the table asks for this sign, among others. */
 const asks =
@@ -217,7 +217,10 @@ const withOwner = (text: string, owner: string): string =>
 function toTableTest(use: WordUse, place: Surroundings, tools: Tools): (standIn: StandIn) => boolean {
   const isDone = isPassive(use, place)
   const isSaid = use.part === 'verb' && isAfterSpeech(place)
-  return (standIn) =>
-    (!isSaid || isForSpeech(standIn)) &&
-    (isDone && !isForBe(standIn) ? actsAlone(standIn) : holds(standIn, place, tools))
+  const { factsOf } = tools.candidates
+  return (standIn) => {
+    if (isSaid && !isForSpeech(standIn)) return false
+    if (isDone && !isForBe(standIn)) return actsAlone(standIn)
+    return standIn.test === undefined || standIn.test(place, factsOf)
+  }
 }
