@@ -100,10 +100,19 @@ const addToMessages = (
 /** @param blocks in order of place, as what a story says of itself is */
 function findPlaces(messages: readonly Message[], blocks: readonly Block[]): Places {
   const places = new Array<Place | undefined>(messages.length).fill(undefined)
-  const wanted = [...messages.keys()].filter((at) => wantsWord(messages[at] as Message))
   const startOf = (at: number | undefined): number =>
     at === undefined ? Number.POSITIVE_INFINITY : (messages[at]?.start ?? 0)
-  wanted.sort((one, other) => startOf(one) - startOf(other))
+  const wanted: number[] = []
+  let isOrdered = true
+  let last = -1
+  for (let at = 0; at < messages.length; at++) {
+    const message = messages[at] as Message
+    if (!wantsWord(message)) continue
+    if (message.start < last) isOrdered = false
+    last = message.start
+    wanted.push(at)
+  }
+  if (!isOrdered) wanted.sort((one, other) => startOf(one) - startOf(other))
   let next = 0
   for (const block of blocks) {
     if (startOf(wanted[next]) >= block.end) continue

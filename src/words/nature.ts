@@ -15,13 +15,16 @@ export interface Nature {
   readonly owner: string
 }
 
+const OWNER = "'s"
+
 export function findNature(
   written: string,
   candidates: Pick<Candidates, 'factsOf'>,
   data: Pick<WordData, 'standIns'>,
 ): Nature {
   const whole = toStraight(written.toLowerCase())
-  const [, stem = whole, owner = ''] = /^(.+)('s)$/.exec(whole) ?? []
+  const owner = whole.length > OWNER.length && whole.endsWith(OWNER) ? OWNER : ''
+  const stem = whole.slice(0, whole.length - owner.length)
   return { whole, stem, owner, way: findWay(whole, stem, owner, { ...candidates, ...data }) }
 }
 

@@ -42,10 +42,14 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
 /** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
 export function openStandIns(text: string): StandIns {
   let rows: ReadonlyMap<string, Row[]> | undefined
+  let last: { readonly word: string; readonly rows: readonly Row[] | undefined } | undefined
   const read = (word: string, kind: PartOfSpeech | 'form'): TableRow => {
     rows ??= toRows(text)
-    // Most words are in no row, and are asked for as every kind.
-    const row = rows.get(word)?.find((one) => one.kind === KINDS[kind])
+    // Most words are in no row, and are asked for as every kind in turn.
+    if (last?.word !== word) last = { word, rows: rows.get(word) }
+    if (last.rows === undefined) return EMPTY
+    const sign = KINDS[kind]
+    const row = last.rows.find((one) => one.kind === sign)
     if (row === undefined) return EMPTY
     row.read ??= toRow(row.cells.split(' '))
     return row.read

@@ -50,20 +50,25 @@ export interface SuggesterSources extends SuggestSources {
 
 export function createSuggester(sources: SuggesterSources): Suggester {
   const candidates = createCandidates(sources)
+  const { data, isHelped } = sources
+  const knownOf = (written: string): Told => {
+    if (isHelped === undefined || hasApostrophe(written)) return findKnown(written, candidates, data)
+    return isHelped(written.toLowerCase()) ? { ...findKnown(written, candidates, data), isHelped: true } : NOTHING
+  }
+  const mayHelp = keep((word) => {
+    const known = tools.knownOf(word)
+    return known.leaving.mayGo || findAllStandIns(known, candidates).length > 0
+  })
   const tools: Tools = {
     ...sources,
     candidates,
-    knownOf: keepLastOf(keep((written: string) => findKnown(written, candidates, sources.data))),
+    knownOf: keepLastOf(keep(knownOf)),
     useIn: keepLast((word, facts, place) => findUse(word, facts, place, candidates.factsOf)),
   }
   return {
     suggest: ({ word, place = NOWHERE }) => findOffers(word, place, tools),
     canGo: ({ word, place = NOWHERE }) => canGoHere(word, place, tools),
-    mayHelp: keep((word) => {
-      if (sources.isHelped && !hasApostrophe(word)) return sources.isHelped(word.toLowerCase())
-      const known = tools.knownOf(word)
-      return known.leaving.mayGo || findAllStandIns(known, candidates).length > 0
-    }),
+    mayHelp: (word) => tools.knownOf(word).isHelped ?? mayHelp(word),
   }
 }
 
@@ -78,6 +83,17 @@ export interface Known extends Nature {
   /** Of a word that others can stand for. */
   readonly facts: WordFacts | undefined
   readonly leaving: Leaving
+}
+
+/** The same, and whether anything could be said for it at all, where that was told beforehand. */
+interface Told extends Known {
+  readonly isHelped?: boolean
+}
+
+/** Of a word that nothing can be said for. */
+const NOTHING: Told = {
+  ...{ whole: '', stem: '', owner: '', way: 'none' },
+  ...{ facts: undefined, leaving: NO_LEAVING, isHelped: false },
 }
 
 export function findKnown(written: string, candidates: Candidates, { standIns }: Pick<WordData, 'standIns'>): Known {
@@ -119,7 +135,7 @@ function canGoHere(written: string, place: Surroundings, tools: Tools): boolean 
 
 interface Tools extends SuggestSources {
   readonly candidates: Candidates
-  readonly knownOf: (written: string) => Known
+  readonly knownOf: (written: string) => Told
   readonly useIn: FindUse
 }
 
