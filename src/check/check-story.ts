@@ -204,7 +204,9 @@ function toMessage(problem: Problem, rule: string, page = 1): Message {
     letterRanges: [],
     readableAt: null,
     note: undefined,
+    ruleNote: undefined,
     url: 'README.md',
     suggestions: problem.expected,
+    canGo: false,
   }
 }

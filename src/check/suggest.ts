@@ -93,7 +93,7 @@ const addToMessages = (
     const ruleNote = message.note
     if (ruleNote === undefined) return canGo ? { ...message, canGo } : message
     const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
-    return canGo ? { ...message, note, ruleNote, canGo } : { ...message, note, ruleNote }
+    return { ...message, note, ruleNote, canGo }
   })
 }
 

@@ -39,8 +39,10 @@ export function toMessage(
     letterRanges: word === undefined ? [] : letters.map(([from, to]) => word.toSource(from, to)),
     readableAt: report.readableAt ?? null,
     note: note === '' ? undefined : toOneLine(note),
+    ruleNote: undefined,
     url: toRuleUrl(rule.id),
     suggestions: report.expected ?? [],
+    canGo: false,
   }
 }
 

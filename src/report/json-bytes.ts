@@ -67,7 +67,7 @@ export function createJsonBytes(): JsonBytes {
       place(message, lines)
       bytes.add(behind)
     }
-    if (message.suggestions.length === 0 && message.canGo !== true) bytes.ascii(NO_OFFER)
+    if (message.suggestions.length === 0 && !message.canGo) bytes.ascii(NO_OFFER)
     else bytes.text(toOffer(message))
   }
 
@@ -97,9 +97,9 @@ const toBehind = ({ word, reason, letters, readableAt, note, url }: Message): st
   `,${toInner({ word: word ?? null, reason: reason ?? null, letters, readableAt, note: note ?? null, url })}`
 
 const toOffer = ({ suggestions, canGo }: Pick<Message, 'suggestions' | 'canGo'>): string =>
-  `,${toInner({ suggestions, leaveOut: canGo === true })}}`
+  `,${toInner({ suggestions, leaveOut: canGo })}}`
 
-const NO_OFFER = toOffer({ suggestions: [] })
+const NO_OFFER = toOffer({ suggestions: [], canGo: false })
 
 /** Whether two messages with one list of letters say the same, their places and offers aside. */
 const isSame = (one: Message, other: Message): boolean =>

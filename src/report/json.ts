@@ -94,6 +94,6 @@ function toMessageFields(message: Message, { lines }: Pick<CheckedStory, 'lines'
     note: message.note ?? null,
     url: message.url,
     suggestions: message.suggestions,
-    leaveOut: message.canGo === true,
+    leaveOut: message.canGo,
   }
 }

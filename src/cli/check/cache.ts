@@ -132,9 +132,10 @@ export function openCache(file: string, program: string, runSettings: RunSetting
 /** As if nobody had looked for words that could stand there; what a rule itself expects is about no word. */
 const withoutSuggestions = (story: CheckedStory): CheckedStory => ({
   ...story,
-  messages: story.messages.map(({ ruleNote, canGo: _, ...message }) => {
-    if (message.word === undefined || message.reason === undefined) return message
-    return { ...message, note: ruleNote ?? message.note, suggestions: [] }
+  messages: story.messages.map((message) => {
+    const isOfWord = message.word !== undefined && message.reason !== undefined
+    const plain = isOfWord ? { note: message.ruleNote ?? message.note, suggestions: [] } : {}
+    return { ...message, ...plain, ruleNote: undefined, canGo: false }
   }),
 })
 

@@ -71,7 +71,6 @@ function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message
   const [texted, start, end, page, letters, ranges, more, canGo] = packed
   const [rule, severity, message, word, reason, readableAt, note, url, rulesOwn] = texted
   const find = (number: number | undefined): string | undefined => texts[number ?? NONE]
-  const ruleNote = find(rulesOwn)
   return {
     rule: find(rule) ?? '',
     severity: find(severity) === 'error' ? 'error' : 'warning',
@@ -85,10 +84,10 @@ function unpackMessage(packed: PackedMessage, texts: readonly string[]): Message
     letterRanges: toPairs(ranges).map(([from, to]): Range => ({ start: from, end: to })),
     readableAt: find(readableAt) ?? null,
     note: find(note),
-    ...(ruleNote !== undefined && { ruleNote }),
+    ruleNote: find(rulesOwn),
     url: find(url) ?? '',
     suggestions: more.map((number) => find(number) ?? ''),
-    ...(canGo === 1 && { canGo: true as const }),
+    canGo: canGo === 1,
   }
 }
 
