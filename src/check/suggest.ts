@@ -51,8 +51,12 @@ export function withSuggestions(
     messages,
     context.story.pages.flatMap((page) => page.blocks),
   )
-  const counts = toWordCounts(context.count())
-  return addToMessages(messages, places, { context, suggester, countOf: (key) => counts.get(key) ?? 1 })
+  let counts: ReadonlyMap<string, number> | undefined
+  const countOf = (key: string): number => {
+    counts ??= toWordCounts(context.count())
+    return counts.get(key) ?? 1
+  }
+  return addToMessages(messages, places, { context, suggester, countOf })
 }
 
 /** The same while a story is held: block by block, and with the count of its words at hand. */
@@ -80,6 +84,7 @@ const addToMessages = (
   { context, suggester, countOf }: AddTools,
 ): readonly Message[] => {
   const surroundingsOf = createSurroundingsOf()
+  const silentNoteOf = createSilentNotes(countOf)
   return messages.map((message, at) => {
     const place = places[at]
     if (place?.word.form !== 'word' || context.judge(place.word, place.sentence).verdict.readable) return message
@@ -89,12 +94,23 @@ const addToMessages = (
     if (suggestions.length > 0) return { ...message, suggestions }
     if (message.rule === NAMES) return message
     const canGo = wanted !== undefined && suggester.canGo(wanted)
-    const key = toWordKey(text)
     const ruleNote = message.note
     if (ruleNote === undefined) return canGo ? { ...message, canGo } : message
-    const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
-    return { ...message, note, ruleNote, canGo }
+    return { ...message, note: silentNoteOf(text, ruleNote, canGo), ruleNote, canGo }
   })
+}
+
+/** A story says the same of a word wherever it stands: that is made once, and a report then meets one text. */
+function createSilentNotes(countOf: CountOf): (text: string, ruleNote: string, canGo: boolean) => string {
+  const known = new Map<string, { readonly ruleNote: string; readonly canGo: boolean; readonly note: string }>()
+  return (text, ruleNote, canGo) => {
+    const before = known.get(text)
+    if (before?.ruleNote === ruleNote && before.canGo === canGo) return before.note
+    const key = toWordKey(text)
+    const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
+    known.set(text, { ruleNote, canGo, note })
+    return note
+  }
 }
 
 /** @param blocks in order of place, as what a story says of itself is */
