@@ -66,6 +66,7 @@ await once(
       'src/sequence/built-in',
       'src/words/inflect.ts',
       'src/words/irregular.ts',
+      'src/words/irregular-verbs.ts',
       'src/words/little.ts',
       'scripts/build',
     ],

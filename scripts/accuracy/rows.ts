@@ -8,6 +8,7 @@ import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measureJudgedDoubts } from './judged-doubts.ts'
+import { findOtherCuts, readJudgedCuts } from './judged-syllables.ts'
 import { measureListed, measureRefused } from './listed.ts'
 import { countOffers, findFirstOffers, HALF_NAMES, HALVES, readFirstLooks } from './offers.ts'
 import { measureOwnSequences } from './own-sequences.ts'
@@ -132,6 +133,19 @@ function syllables({ phonics }: Engine): readonly Row[] {
       source: CMU,
       note: 'fire, hour and their like are one syllable here; the dictionary has two forms',
     },
+    ...['tuning', 'unseen'].map((half): Row => {
+      const judged = readJudgedCuts().filter((one) => one.half === half)
+      const other = findOtherCuts(judged, phonics['general-american'])
+      const first = judged.filter(({ firstLook }) => firstLook === undefined).length
+      const toShare = (count: number): string => `${toPercent(count / judged.length)}`
+      return {
+        what: `children's words cut into syllables as teachers draw them, ${half} half`,
+        published: `${judged.length}`,
+        ours: `${toShare(judged.length - other.length)}; at the first look ${toShare(first)}`,
+        source: "drawn by seed, the project's own judgement",
+        ...(other.length > 0 ? { note: `otherwise: ${other.join(' ')}` } : {}),
+      }
+    }),
   ]
 }
 

@@ -148,8 +148,12 @@ function takesCompared(word: string, stem: string, wordnet: WordNet): boolean {
 /** What can do something besides people; `supper` is food, whatever it is to sup. */
 const DOERS: ReadonlySet<string> = new Set(['animal', 'artifact'])
 
+/** They do not what their letters say: a badger has no badge, and a barber cuts beards. */
+const NO_DOERS: ReadonlySet<string> = new Set(['badger', 'barber'])
+
 /** Someone or something that does what the stem says: `hunter`, `buzzer`. */
 function isDoer(word: string, stem: string, wordnet: WordNet): boolean {
+  if (NO_DOERS.has(word)) return false
   const kind = wordnet.lexFile(word) ?? ''
   if (kind === 'person') return wordnet.isVerb(stem) || (wordnet.isAdjective(stem) && wordnet.derives(word, stem))
   return DOERS.has(kind) && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.mainlyDerives(word, stem)

@@ -9,6 +9,7 @@ import { CLOSE, toRowSet } from '../../src/phonics/lattice.ts'
 import { encodeLexicon, type LexiconSource } from '../../src/phonics/lexicon/encode.ts'
 import { openLexicon } from '../../src/phonics/lexicon/open.ts'
 import { readRows } from '../../src/phonics/rows.ts'
+import { createSpelling } from '../../src/phonics/spelling.ts'
 import { findCareful } from './careful.ts'
 import { findCompoundParts } from './compounds.ts'
 import { createNameDoubts } from './doubtful-names.ts'
@@ -18,6 +19,7 @@ import { LIMITS, learnModel } from './guess-model.ts'
 import { heteronyms } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
+import { findSeams } from './seams.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
 import { findJoinedCompounds, findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
@@ -109,8 +111,9 @@ export function buildLexicon(): LexiconBuild {
       !isGiven.has(word) && isDoubtful(word, pronunciations[0]?.path ?? []) ? [word] : [],
     ),
   )
-  const encode = (ordinary: string, model: LexiconSource['toModel']) =>
+  const encode = (ordinary: string, model: LexiconSource['toModel'], seams?: LexiconSource['seams']) =>
     encodeLexicon({
+      ...(seams && { seams }),
       rows: rowLines,
       entries: stored,
       toModel: model,
@@ -119,8 +122,10 @@ export function buildLexicon(): LexiconBuild {
       heteronyms: writeHeteronyms(heteronyms),
       unsure,
     })
+  const first = openLexicon(encode('', () => new Uint8Array()))
+  const seams = findSeams(first.words(), readData('seams.tsv'), createSpelling(first), wordnet)
   return {
-    bytes: encode(measureBoth(openLexicon(encode('', () => new Uint8Array())), rows), toModel),
+    bytes: encode(measureBoth(first, rows), toModel, seams),
     report: {
       entries: total,
       aligned,

@@ -24,7 +24,8 @@ export interface Spelled {
 export function toInflected(stems: readonly Cutting[], inflection: Inflection): readonly Cutting[] {
   return stems.flatMap(({ raw }) => {
     const word = inflect(raw, inflection.stem.length, inflection)
-    return word ? [{ raw: word, stem: inflection.stem }] : []
+    const seams = raw.seams?.filter((at) => at < inflection.stem.length)
+    return word ? [{ raw: seams === undefined ? word : { ...word, seams }, stem: inflection.stem }] : []
   })
 }
 
@@ -36,7 +37,11 @@ export function joinCuttings(first: readonly Cutting[], second: readonly Cutting
   })
   return first
     .flatMap((one) =>
-      second.map((two) => ({ raw: { units: [...one.raw.units, ...two.raw.units.map(shift)] }, stem: one.stem })),
+      second.map((two) => {
+        const units = [...one.raw.units, ...two.raw.units.map(shift)]
+        const seams = [...(one.raw.seams ?? []), at, ...(two.raw.seams ?? []).map((seam) => seam + at)]
+        return { raw: { units, seams }, stem: one.stem }
+      }),
     )
     .slice(0, 4)
 }

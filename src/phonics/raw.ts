@@ -23,6 +23,8 @@ export type Change = 'double' | 'drop-e' | 'ie-to-y' | 'y-to-i'
 
 export interface RawPronunciation {
   readonly units: readonly RawUnit[]
+  /** Letter places where a syllable begins since parts of the word meet there: `cup|board`, `steam|er`. */
+  readonly seams?: readonly number[]
 }
 
 /** Lays a path of rows over a word. `stress` holds one digit a vowel sound, in order. */

@@ -43,9 +43,11 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const stored = lexicon.find(word)
     if (!stored) return undefined
     const doubt = stored.unsure ? ({ unsure: true } as const) : {}
+    const { seams } = stored
+    const withSeams = (raw: RawPronunciation): RawPronunciation => (seams === undefined ? raw : { ...raw, seams })
     if ('pronunciations' in stored) {
       const cuttings = stored.pronunciations.map(({ path, stress }) => ({
-        raw: fromY(word, toRawPronunciation(word, path, lexicon.rows, stress)),
+        raw: withSeams(fromY(word, toRawPronunciation(word, path, lexicon.rows, stress))),
         stem: word,
       }))
       return { source: 'dictionary', cuttings, ...doubt }
@@ -55,7 +57,11 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const inflection = findInflections(word).find((one) => one.ending === ending && one.change === change)
     if (!inflection) return undefined
     const stem = findStored(inflection.stem)?.cuttings.filter((_, k) => (stored.mask >> k) & 1) ?? []
-    return { source: 'dictionary', cuttings: toInflected(stem, inflection), ...doubt }
+    const cuttings = toInflected(stem, inflection).map(({ raw, ...more }) => ({
+      raw: withSeams({ units: raw.units }),
+      ...more,
+    }))
+    return { source: 'dictionary', cuttings, ...doubt }
   }
 
   /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */

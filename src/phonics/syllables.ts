@@ -11,14 +11,9 @@
 import { isVowel } from './arpabet.ts'
 import { endOf, startOf } from './places.ts'
 import type { RawUnit } from './raw.ts'
+import { cutBeforeLe, cutBetween, type Piece, toStart } from './syllable-gaps.ts'
 
-interface Piece {
-  readonly start: number
-  readonly end: number
-  readonly unit: RawUnit
-}
-
-interface Nucleus {
+export interface Nucleus {
   /** Place of the unit among the pieces. */
   readonly piece: number
   /** Where its vowel letters begin and end in the word. */
@@ -32,14 +27,7 @@ interface Nucleus {
   readonly opens: boolean
 }
 
-const SHORT: ReadonlySet<string> = new Set(['AE', 'EH', 'IH', 'AH', 'UH', 'AA'])
-
-const ONSETS: ReadonlySet<string> = new Set(
-  (
-    'B L,B R,D R,F L,F R,G L,G R,K L,K R,K W,P L,P R,S K,S L,S M,S N,S P,S T,S W,T R,T W,SH R,TH R,' +
-    'S K R,S P L,S P R,S T R,S K W'
-  ).split(','),
-)
+const SHORT: ReadonlySet<string> = new Set(['AE', 'EH', 'IH', 'AH', 'UH'])
 
 /** Letter places where a new syllable begins, without 0, and the stress of each syllable. */
 export interface Cut {
@@ -47,20 +35,24 @@ export interface Cut {
   readonly stress: readonly (0 | 1 | 2)[]
 }
 
-export function cutSyllables(word: string, units: readonly RawUnit[]): Cut {
+/** @param seams where parts of the word meet, so that a syllable begins there whatever the letters */
+export function cutSyllables(word: string, units: readonly RawUnit[], seams: readonly number[] = []): Cut {
   const pieces = units.map((unit) => ({ unit, start: startOf(unit), end: endOf(unit) }))
-  const nuclei = pieces.flatMap(toNuclei)
+  const nuclei = pieces.flatMap((piece, at) => toNuclei(piece, at, pieces, word)).map(openWeak)
   const starts: number[] = []
   for (let k = 1; k < nuclei.length; k++) {
-    starts.push(findBoundary(word, pieces, nuclei[k - 1] as Nucleus, nuclei[k] as Nucleus))
+    const [left, right] = [nuclei[k - 1] as Nucleus, nuclei[k] as Nucleus]
+    const seam = seams.find((at) => at > left.start && at <= right.start && at > (starts.at(-1) ?? 0))
+    starts.push(seam ?? findBoundary(word, pieces, left, right))
   }
   return { starts, stress: nuclei.map((nucleus) => nucleus.stress) }
 }
 
 /** A unit has as many nuclei as vowel sounds: `ir` in `iron` has two. */
-function toNuclei({ unit, start, end }: Piece, piece: number): Nucleus[] {
-  // dribble, but dribbling: the le is no beat of its own before an ending.
-  if (unit.base === 'le' && unit.letters === 'l') return []
+function toNuclei({ unit, start, end }: Piece, piece: number, pieces: readonly Piece[], word: string): Nucleus[] {
+  // bub-ble and bub-bled, but bub-bling: the le is no beat of its own before a vowel.
+  const isWorn = unit.base === 'le' && unit.letters === 'l' && pieces[piece + 1]?.unit.phones.some(isVowel) === true
+  if (isWorn) return []
   const vowels = unit.phones.filter(isVowel)
   const stress = unit.stress ?? 0
   return vowels.map((vowel, k) => {
@@ -73,15 +65,24 @@ function toNuclei({ unit, start, end }: Piece, piece: number): Nucleus[] {
       start: from,
       end: k === 0 && vowels.length > 1 ? start + 1 : end,
       stress: k === 0 ? stress : 0,
-      isShort: isShort(vowel, unit),
+      isShort: isShort(vowel, unit, word[start - 1]),
       opens,
     }
   })
 }
 
+/** The i of `hospital` has a little stress in the dictionary, and closes no syllable. */
+const openWeak = (nucleus: Nucleus, at: number, nuclei: readonly Nucleus[]): Nucleus =>
+  nucleus.stress === 2 && nucleus.letters === 'i' && nuclei.slice(0, at).some(({ stress }) => stress === 1)
+    ? { ...nucleus, isShort: false }
+    : nucleus
+
 /** The e of `hero` is written IH before r, and is long all the same. */
-const isShort = (vowel: string, unit: RawUnit): boolean =>
-  (SHORT.has(vowel) || (vowel === 'AO' && unit.letters === 'o')) &&
+const isShort = (vowel: string, unit: RawUnit, before: string | undefined): boolean =>
+  (SHORT.has(vowel) ||
+    (vowel === 'AO' && unit.letters === 'o') ||
+    // fa-ther and au-gust have a long vowel of the same sound.
+    (vowel === 'AA' && (/^ow?$/.test(unit.letters) || (unit.letters === 'a' && /[uwh]/.test(before ?? ''))))) &&
   unit.phones.length === 1 &&
   (unit.stress ?? 0) > 0 &&
   !(vowel === 'IH' && unit.letters === 'e')
@@ -92,31 +93,69 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   if (hyphen >= left.end) return hyphen + 1
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
   const [before, after] = [pieces[left.piece] as Piece, pieces[right.piece] as Piece]
-  const isLe = right.letters === 'le' || right.letters === 're'
-  if (left.stress !== 1 && right.stress === 1 && isPrefix(word, pieces, left, right)) return PREFIX_LENGTH
+  const beginning = findBeginning(word, pieces, left, right)
+  if (beginning !== undefined) return beginning
   if (right.opens) return toStart(after)
   if (between.length === 0) return cutAfterVowel(word, before, right)
   const free = between.filter((piece) => piece.start >= before.end)
   const isClosed = before.unit.spans.length > 1 && free.length === 1
   const at = isClosed
     ? (free[0] as Piece).start
-    : isLe
+    : isLe(after, right)
       ? cutBeforeLe(free, right)
-      : cutBetween(free, left, right, after.unit.kind === 'inflection' || isMorning(word, left, right))
+      : cutBetween(free, left, right, isEnding(after, word, left, right))
   // The silent e of `home` in `homework` stays with its syllable.
   return Math.max(at, free.length < between.length ? Math.min(before.end, right.start) : 0)
 }
+
+const isLe = ({ unit }: Piece, { letters }: Nucleus): boolean =>
+  letters === 'le' || letters === 're' || unit.base === 'le'
+
+const isEnding = ({ unit }: Piece, word: string, left: Nucleus, right: Nucleus): boolean =>
+  unit.kind === 'inflection' ||
+  isMorning(word, left, right) ||
+  // un-guard-ed is no form of a doing word, and ends as one.
+  (right.end === word.length - 1 && /[^dt][dt]ed$/.test(word) && right.letters === 'e')
 
 /** morn-ing is cut as if it had an ending; star-ling is not. */
 const isMorning = (word: string, left: Nucleus, right: Nucleus): boolean =>
   left.letters.endsWith('r') && /^[dmnt]ing$/.test(word.slice(left.end)) && right.letters === 'i'
 
-const PREFIX_LENGTH = 3
+interface Beginning {
+  /** The letters before the cut, and which stand after it. */
+  readonly form: RegExp
+  /** Whether the syllable after it must be stronger than the one that it makes. */
+  readonly isWeak: boolean
+}
 
-/** mis-take and dis-cov-er: mis and dis are heard as one piece where the next syllable is the strong one. */
-function isPrefix(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): boolean {
-  if (left.start !== 1 || !/^[dm]is[^aeiouysh]/.test(word) || right.start <= PREFIX_LENGTH) return false
-  return pieces.some((piece) => piece.start === PREFIX_LENGTH)
+/** Heard as one piece, where the letters after it could be cut otherwise. */
+const BEGINNINGS: readonly Beginning[] = [
+  // mis-take, dis-cov-er
+  { form: /^[dm]is(?=[^aeiouysh])/, isWeak: true },
+  // de-stroy, de-scribe
+  { form: /^de(?=s[cpt])/, isWeak: true },
+  // as-ton-ish, mys-te-ri-ous, sus-tain
+  { form: /^[^aeiou]?[aiuy]s(?=[kpt]|c[^h])/, isWeak: true },
+  // es-cape, es-tate
+  { form: /^es(?=[ckpqt])/, isWeak: false },
+  // o-ver-eat, un-der-arm, in-ter-act, su-per-ego
+  { form: /^(?:inter|over|super|under)/, isWeak: false },
+  // trans-port
+  { form: /^trans(?=[bdfgmpt])/, isWeak: false },
+]
+
+/** How many letters of a beginning there are from its last vowel on. */
+const LONGEST_TAIL = 3
+
+function findBeginning(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): number | undefined {
+  const isStronger = left.stress !== 1 && right.stress === 1
+  for (const { form, isWeak } of BEGINNINGS) {
+    const at = isWeak && !isStronger ? undefined : form.exec(word)?.[0].length
+    if (at === undefined || at > right.start || !pieces.some(({ start }) => start === at)) continue
+    // Its last vowel is the one before the cut.
+    if (left.start < at && left.start >= at - LONGEST_TAIL) return at
+  }
+  return undefined
 }
 
 /** Two vowel units side by side part between them, but an r at the end of the first may begin the next syllable. */
@@ -127,52 +166,3 @@ function cutAfterVowel(word: string, { unit, end }: Piece, right: Nucleus): numb
   const isLong = /^[ou]r$/.test(letters) && /^(y|i[aeou])/.test(word.slice(end))
   return isPulled || isLong || letters.endsWith('rr') ? right.start - 1 : right.start
 }
-
-const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
-
-function cutBeforeLe(free: readonly Piece[], right: { readonly start: number }): number {
-  const last = free.at(-1)
-  if (!last) return right.start
-  // cas-tle: the silent t begins the last syllable.
-  if (isDouble(last) || last.unit.letters === 'st') return last.start + 1
-  return last.unit.letters === 'ck' ? right.start : last.start
-}
-
-function cutBetween(free: readonly Piece[], left: Nucleus, right: Nucleus, isEnding: boolean): number {
-  const [first, second] = free
-  if (!first) return right.start
-  // spe-cial, o-cean, pa-tient, pi-geon: the pair opens the last syllable.
-  if (!second && isOpening(first, right)) return first.start
-  if (
-    /^i(o|a)/.test(right.letters) &&
-    /^[SZ]H$/.test(free.at(-1)?.unit.phones.at(-1) ?? '') &&
-    /^[sc]$/.test(free.at(-1)?.unit.letters ?? '')
-  ) {
-    return (free.at(-1) as Piece).start
-  }
-  if (!second) {
-    if (isDouble(first)) return first.start + 1
-    const stays = isEnding || left.isShort || first.unit.letters === 'x' || first.unit.letters === 'ck'
-    return stays ? right.start : first.start
-  }
-  if (isEnding) {
-    const last = free.at(-1) as Piece
-    // drib-bling, as drib-ble
-    if (last.unit.base === 'le') return cutBeforeLe(free.slice(0, -1), last)
-    return isDouble(last) ? last.start + 1 : right.start
-  }
-  const from = left.isShort || free.length > 2 ? 1 : 0
-  for (let k = from; k < free.length; k++) {
-    const onset = free.slice(k).flatMap((piece) => piece.unit.phones)
-    if (onset.length === 1 || ONSETS.has(onset.join(' '))) return toStart(free[k] as Piece)
-  }
-  return (free.at(-1) as Piece).start
-}
-
-const isOpening = ({ unit }: Piece, right: Nucleus): boolean =>
-  (/^(?:c[ei]|ti|si|sci|xi)$/.test(unit.letters) && /^[SZC]H$/.test(unit.phones[0] ?? '')) ||
-  (unit.letters === 'ge' && right.letters.startsWith('o'))
-
-/** Doubled letters part even inside a cluster or a long ending: `ad-dress`, `mis-sion`. */
-const toStart = (piece: Piece): number =>
-  isDouble(piece) || piece.unit.letters === 'ssion' ? piece.start + 1 : piece.start

@@ -48,7 +48,7 @@ function toPronunciation(
   sounds: readonly string[],
   findOrdinary?: FindOrdinary,
 ): Pronunciation {
-  const cut = stressFull(cutSyllables(word, raw.units), raw.units, sounds)
+  const cut = stressFull(cutSyllables(word, raw.units, raw.seams), raw.units, sounds)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
     const letters = toSingleR(unit.base ?? unit.letters)

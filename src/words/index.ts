@@ -5,7 +5,7 @@ export { packFacts, toUseOfBits, type WordFacts, type WordFactTable } from './fa
 export { toColumn } from './first-steps.ts'
 export type { Fitness } from './fitness.ts'
 export { type Inflection, toBases, toForm } from './inflect.ts'
-export { IRREGULAR_PASTS } from './irregular.ts'
+export { IRREGULAR_PASTS } from './irregular-verbs.ts'
 export { WORD_KINDS, type WordKind } from './kinds.ts'
 export { toCaseOf } from './letter-case.ts'
 export { isLittleWord } from './little.ts'

@@ -1,6 +1,7 @@
 // From a base form to its inflected forms and back, by the regular spelling rules and the table of irregular forms.
 
-import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_THIRD, IRREGULAR_VERBS, SECOND_FORMS } from './irregular.ts'
+import { IRREGULAR_DEGREES, IRREGULAR_PLURALS } from './irregular.ts'
+import { IRREGULAR_THIRD, IRREGULAR_VERBS, SECOND_FORMS } from './irregular-verbs.ts'
 
 /** What an ending makes of a base form. `participle` is the past participle where it is not the past form: `eaten`. */
 export type Inflection = 'none' | 'plural' | 'third' | 'past' | 'participle' | 'ing' | 'comparative' | 'superlative'

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Inflection, toBases, toForm } from '../../src/words/inflect.ts'
-import { IRREGULAR_DEGREES, IRREGULAR_PLURALS, IRREGULAR_VERBS } from '../../src/words/irregular.ts'
+import { IRREGULAR_DEGREES, IRREGULAR_PLURALS } from '../../src/words/irregular.ts'
+import { IRREGULAR_VERBS } from '../../src/words/irregular-verbs.ts'
 
 // Common dictionary knowledge, no source. The doubling, e-dropping and y-to-i words are those of England's
 // English Appendix 1 (2013), year 1 and year 2 spelling: hunt, buzz, jump, happy, copy, hike, shine, nice, pat, hum,

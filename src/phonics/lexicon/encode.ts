@@ -31,6 +31,8 @@ export interface LexiconSource {
   readonly heteronyms?: string
   /** Words whose pronunciation is not sure: see `createNameDoubts`. */
   readonly unsure?: ReadonlySet<string>
+  /** By word: see `RawPronunciation`. */
+  readonly seams?: ReadonlyMap<string, readonly number[]>
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -51,6 +53,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     encodeParts(source),
     text.encode(source.heteronyms ?? ''),
     encodeUnsure(source),
+    encodeSeams(source),
   ])
 }
 
@@ -138,6 +141,19 @@ function encodeUnsure({ entries, unsure }: LexiconSource): Uint8Array {
     if (unsure?.has(word)) bits[at >> 3] = (bits[at >> 3] ?? 0) | (1 << (at & 7))
   })
   return bits
+}
+
+/** A seam further on than the bits reach is left out: the letters alone say where such a word is cut there. */
+const MOST_SEAM = 23
+
+function encodeSeams({ entries, seams }: LexiconSource): Uint8Array {
+  const toU24 = (value: number): number[] => [value & 255, (value >> 8) & 255, value >> 16]
+  return Uint8Array.from(
+    entries.flatMap(({ word }, at) => {
+      const mask = (seams?.get(word) ?? []).reduce((sum, seam) => (seam > MOST_SEAM ? sum : sum | (1 << seam)), 0)
+      return mask === 0 ? [] : [...toU24(at), ...toU24(mask)]
+    }),
+  )
 }
 
 function toBytes(id: number, codes: ReadonlyMap<number, number>): number[] {

@@ -5,12 +5,14 @@ import { openHeteronyms } from '../heteronyms/table.ts'
 import type { Heteronyms } from '../heteronyms/types.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
-import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
+import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, SEAM, VERSION, WIDE } from './format.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
 type Stored = {
   /** A name that its bearers may say otherwise. */
   readonly unsure?: true
+  /** See `RawPronunciation`. */
+  readonly seams?: readonly number[]
 } & (
   | {
       readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[]
@@ -146,10 +148,24 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     find(word) {
       const found = word === '' || word.length > 200 ? undefined : locate(word)
       const stored = found && decode(words, found.payload, word.length, rows, patterns)
-      return stored && isUnsure(found.index) ? { ...stored, unsure: true } : stored
+      const seams = found && findSeams(section(9), found.index)
+      const isDoubtful = found !== undefined && isUnsure(found.index)
+      if (!stored || (!isDoubtful && seams === undefined)) return stored
+      return { ...stored, ...(isDoubtful && { unsure: true as const }), ...(seams && { seams }) }
     },
     words: toWords,
   }
+}
+
+const toU24 = (bytes: Uint8Array, at: number): number =>
+  (bytes[at] ?? 0) | ((bytes[at + 1] ?? 0) << 8) | ((bytes[at + 2] ?? 0) << 16)
+
+/** The seams of the word at a place. */
+function findSeams(bytes: Uint8Array, place: number): readonly number[] | undefined {
+  const at = findLastIndex(bytes.length / SEAM, (record) => toU24(bytes, record * SEAM) <= place) * SEAM
+  if (at < 0 || toU24(bytes, at) !== place) return undefined
+  const mask = toU24(bytes, at + 3)
+  return Array.from({ length: 24 }, (_, seam) => seam).filter((seam) => (mask >> seam) & 1)
 }
 
 function readParts(bytes: Uint8Array): ReadonlyMap<number, number> {
