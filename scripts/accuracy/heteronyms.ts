@@ -49,8 +49,8 @@ const PUBLIC = new URL('data/heteronym-public.tsv', import.meta.url)
 const NINETEEN = new URL('data/heteronym-blind.tsv', import.meta.url)
 
 /**
- * Of books for small children, drawn after (see heteronym-public-sources.tsv), judged before the program saw them: `seen`, by which faults were mended
- * after one look, and `last`, drawn when that was done, by which nothing was.
+ * Of books for small children and of tales, drawn after (see heteronym-public-sources.tsv), judged before the program saw them: `seen`, by which faults
+ * were mended after one look, and `last`, drawn when that was done, by which nothing was.
  */
 const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 
@@ -58,6 +58,13 @@ export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readC
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
   'baum-land burnett-lord collodi coolidge nesbit-amulet nesbit-city sidney'.split(' '),
+)
+
+const TALES: ReadonlySet<string> = new Set(
+  (
+    'baum-magic baum-scarecrow baum-tiktok burgess-blacky jacobs-indian lang-brown lang-crimson lang-green lang-lilac ozaki ' +
+    'potter-nutkin'
+  ).split(' '),
 )
 
 const UNSEEN: ReadonlySet<string> = new Set(['fourth', 'held-out', 'last', 'public-unseen', 'tales-unseen', 'unseen'])
@@ -99,6 +106,8 @@ export interface HeteronymMeasure {
   readonly nineteen: HeteronymShares
   /** Books for small children, by which faults were mended after one look. */
   readonly smallChildren: HeteronymShares
+  /** Eleven further books of tales, by which faults were mended after one look. */
+  readonly eleven: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
   /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
@@ -116,12 +125,14 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const nineteen = (await readCases(NINETEEN)).map((item) => toResult(item, tagger))
   const small = (await readCases(BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
+  const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
   return {
     public: toShares(books.filter((item) => item.set === 'dev' && !isLater(item))),
     publicUnseen: toShares(books.filter(({ set }) => set === 'held-out')),
     publicLater: toShares(books.filter(isLater)),
     nineteen: toShares(nineteen),
-    smallChildren: toShares(small.filter(({ set }) => set === 'dev')),
+    smallChildren: toShares(small.filter((item) => item.set === 'dev' && !isOfTales(item))),
+    eleven: toShares(small.filter((item) => item.set === 'dev' && isOfTales(item))),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),

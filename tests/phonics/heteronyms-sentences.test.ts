@@ -65,9 +65,11 @@ describe('sentences with heteronyms', () => {
       ['publicUnseen', 147, 0, 140],
       ['publicLater', 111, 0, 106],
       ['nineteen', 306, 0, 287],
-      ['smallChildren', 320, 0, 300],
+      ['smallChildren', 322, 0, 303],
+      ['eleven', 172, 0, 155],
       ['wordNet', 286, 3, 248],
-      ['wikipedia', 255, 10, 150],
+      // Four of the wrong are `upset` as an adjective, which the set gives the sound of the noun, and dictionaries that of the verb.
+      ['wikipedia', 260, 11, 155],
     ] as const
     for (const [name, right, wrong, withoutTagger] of held) {
       const shares = measured[name]

@@ -244,6 +244,21 @@ describe('settle', () => {
     ['Wait a *minute*.', 'time'],
     ['The *dove* sat.', 'bird'],
     ['He *does* it.', 'verb'],
+    // A habit behind a clause or a time without a comma; and a question to its end.
+    ['When the sun came up he *used* to sing.', 'used-to'],
+    ['Before the war he *used* to sing.', 'used-to'],
+    ['It was here that the frogs *used* to sing.', 'used-to'],
+    ['He is *used* to hard work.', 'used-to'],
+    ['Where does the old frog *live*?', 'verb'],
+    // Behind one thing stands no plural; a possessive begins an object.
+    ['Up there a stork *lives*.', 'verb'],
+    ['And then he *upset* Meg’s plans.', 'verb'],
+    // What anybody does.
+    ['It is odd when you *read* it.', 'present'],
+    ['They sat in rows and *rows*.', 'line'],
+    ['He was as *learned* as a judge.', 'adjective'],
+    ['The boys can *row* and sail.', 'line'],
+    ['She wept *tears* of joy.', 'eye'],
   ])('%s → %s, by the small words alone', (text, form) => {
     expect(ask(text)).toBe(form)
   })
@@ -287,6 +302,11 @@ describe('settle', () => {
     ['The box is fit for storage and *transport*.', 'noun'],
     ['Ned gave them costly *presents*.', 'noun'],
     ['*Transport* costs are high.', 'noun'],
+    // Of last resort, where a verb would be strange.
+    ['It was warm and soft *close* at hand.', 'near'],
+    ['It is a very little *dove*.', 'bird'],
+    ['They *read* to him, or sing a song.', 'present'],
+    ['They *read* to him, or sang a song.', 'past'],
   ])('%s → %s, with a tagger', (text, form) => {
     expect(ask(text, { tagger })).toBe(form)
   })

@@ -35,11 +35,11 @@ function findOutOfOrder(rows: readonly Row[], at: number, source: Source): reado
   return [bad(source, [at, 'word'], { message })]
 }
 
-function findInRow({ word, otherwise, thing, forms }: Row, at: number, source: Source): readonly Problem[] {
+function findInRow({ word, otherwise, fallback, thing, forms }: Row, at: number, source: Source): readonly Problem[] {
   const keys = forms.map(({ form }) => form)
   const [first, second] = forms
   const problems = forms.flatMap((form, k) => findInForm(word, form, [at, 'forms', k], source))
-  for (const [field, named] of Object.entries({ otherwise, thing })) {
+  for (const [field, named] of Object.entries({ otherwise, fallback, thing })) {
     if (named === undefined || keys.includes(named)) continue
     const message = `\`${word}\` has no form \`${named}\``
     problems.push(bad(source, [at, field], { message, expected: toExpected(findNearest(named, keys)) }))

@@ -34,6 +34,7 @@ export const heteronymsSchema = v.array(
       word: v.pipe(v.string('Write the word'), v.regex(/^[a-z]+$/, 'Write the word in small letters')),
       note: v.optional(text('a sentence')),
       otherwise: v.optional(text('the key of a form')),
+      fallback: v.optional(text('the key of a form')),
       thing: v.optional(text('the key of a form')),
       forms: v.pipe(v.array(form, 'Write a list of forms'), v.length(2, 'A heteronym has two forms')),
     },

@@ -1,9 +1,10 @@
 // Picks the form of a row that the evidence leaves, by phrase, by class and by topic, in that order of weight.
 
 import { startsWithCapital, startsWithSmall } from '../../letter-kinds.ts'
+import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
-import { findBefore, isName, type Place, toPlain } from './place.ts'
+import { beforeIndex, findBefore, isMark, isName, type Place, toPlain } from './place.ts'
 import type { Heteronym, HeteronymForm } from './types.ts'
 import { has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
@@ -35,6 +36,25 @@ export function findUsual(row: Heteronym, place: Place): string | undefined {
   const rare = row.forms.filter((form) => form.form !== row.otherwise)
   return couldBeVerb(place) && rare.some((form) => form.classes.includes('verb')) ? undefined : row.otherwise
 }
+
+/** The form of last resort: only where no verb, or nothing but a verb, would be strange here. */
+export function findFallback(row: Heteronym, place: Place): string | undefined {
+  const { fallback } = row
+  if (fallback === undefined) return undefined
+  const other = row.forms.filter(({ form }) => form !== fallback).flatMap(({ classes }) => classes)
+  const isVerb = other.includes('verb') || other.includes('past')
+  return isVerb && isVerbPlace(place) ? undefined : fallback
+}
+
+/** Where a bare verb may stand: before an object, behind its subject or its like, at the start, under a helper. */
+function isVerbPlace(place: Place): boolean {
+  const at = beforeIndex(place)
+  const before = place.words[at]
+  return isMark(before) || couldBeVerb(place) || has(JOINED, before) || isName(place, at) || hasHelper(place)
+}
+
+/** Before such a word stands its like, or its subject. */
+const JOINED: ReadonlySet<string> = new Set('and or to nor men women children people mice geese sheep folk'.split(' '))
 
 /** Before an object, or after what looks like a plural. */
 function couldBeVerb(place: Place): boolean {

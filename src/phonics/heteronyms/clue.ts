@@ -1,6 +1,6 @@
 // What a clue to a heteronym's class is, and what several of them ask.
 
-import { isEdge, type Place } from './place.ts'
+import { isEdge, isName, type Place } from './place.ts'
 import type { WordClass } from './types.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -18,8 +18,10 @@ export const isClosed = (place: Place): boolean => {
   return isEdge(after) || has(is.PREPOSITIONS, after) || has(is.ADVERBS, after) || after === 'well'
 }
 
+/** `close the gate`, `upset it`, `upset Ned's plans`. */
 export function hasObject(place: Place): boolean {
-  return has(is.OBJECT_STARTS, place.words[place.index + 1])
+  const after = place.words[place.index + 1]
+  return has(is.OBJECT_STARTS, after) || (isName(place, place.index + 1) && /.'s$/.test(after ?? ''))
 }
 
 export const LONGEST_SUBJECT = 5

@@ -126,6 +126,7 @@ const CLUES: readonly Clue[] = [
   things.firstSubject,
   things.beforeSingular,
   things.beforePlural,
+  things.behindOne,
   things.followedByOf,
   linking,
   things.afterVerb,

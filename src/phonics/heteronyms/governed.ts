@@ -87,9 +87,10 @@ export const causative: Clue = (place, inflected) => {
   return has(is.LET, third) && has(is.POSSESSIVES, second) && !has(is.ADJECTIVES, first) ? ['verb'] : undefined
 }
 
-/** `how will the new road impact us`: behind a helper and the subject that follows it. */
+/** `how will the new road impact us`, `where does the fairy live?`: behind a helper and the subject that follows it. */
 export const longInversion: Clue = (place, inflected) => {
-  if (inflected || !hasObject(place)) return undefined
+  const after = place.words[place.index + 1]
+  if (inflected || !(hasObject(place) || after === '?' || after === undefined)) return undefined
   const at = findOpener(place, place.index - 2, [is.DETERMINERS])
   if (at === undefined || !has(is.MODALS, place.words[at - 1])) return undefined
   const before = place.words[at - 2]

@@ -15,6 +15,13 @@ const LEADS: ReadonlySet<string> = is.words(
   'about after against all among and around at before behind both between by during for from in into like near of on or over round through to ' +
     'under with without',
 )
+const PLACES: ReadonlySet<string> = is.words('here there then thus')
+/** Begin a clause of time, which the clause of a habit may follow without a comma. */
+const TIME_JOINS: ReadonlySet<string> = is.words('when if as since while')
+/** End a clause or a phrase of time before its main clause: `when the sun came up he used to …`. */
+const ENDS: ReadonlySet<string> = is.words('again away down home out there up')
+/** What came before it or lasted with it: `before the war he used to …`. */
+const SPANS: ReadonlySet<string> = is.words('after before during until till')
 /** What happens at a time, and what nobody uses: `at night he used to hide`. */
 export const TIMES: ReadonlySet<string> = is.words(
   'afternoon autumn day days dusk evening evenings first morning mornings night nights noon once often spring summer sometimes sunday ' +
@@ -32,14 +39,21 @@ export function isHabit(place: Place): boolean {
   if (words[index - 1] === 'and') return isJoinedToPerson(place)
   let start = index
   while (start > 0 && !isMark(words[start - 1]) && !has(JOINS, words[start - 1])) start--
+  if (opensMain(place, start)) return true
   const result = words.slice(start, index).findIndex((word, i) => word === 'that' && isResult(words, start + i))
   return start < index && hasNothingUsed(place, result < 0 ? start : start + result + 1)
 }
 
-/** `so skilful that people …` */
+/** `when the sun came up he …`, `before the war he …`: one person, right before `used`, opens the main clause. */
+function opensMain({ words, index }: Place, start: number): boolean {
+  const isPerson = has(is.SUBJECTS, words[index - 1]) && index - 1 > start
+  return isPerson && ((has(TIME_JOINS, words[start - 1]) && has(ENDS, words[index - 2])) || has(SPANS, words[start]))
+}
+
+/** `so skilful that people …`, `it was here that …` */
 const isResult = (words: readonly string[], at: number): boolean => {
   const before = words.slice(Math.max(0, at - 4), at)
-  return before.includes('so') || before.includes('such')
+  return before.includes('so') || before.includes('such') || has(PLACES, words[at - 1])
 }
 
 function hasNothingUsed(place: Place, start: number): boolean {

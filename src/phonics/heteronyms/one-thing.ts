@@ -6,7 +6,7 @@ import * as is from './vocabulary.ts'
 
 const AND = new Set(['and', 'or', 'nor'])
 const RELATIVES = new Set(['that', 'which', 'who'])
-const ONE = new Set('a an another each every this'.split(' '))
+export const ONE: ReadonlySet<string> = new Set('a an another each every this'.split(' '))
 /** Behind these an adjective may be many: `the old live here`. */
 const ONE_OR_MORE = new Set('the my your his her its our their'.split(' '))
 /** One in form, and with the verb of many: `a few live here`, `the police record it`, `a family live there`. */
@@ -38,7 +38,7 @@ export function isBehindOneThing(place: Place): boolean {
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
 }
 
-const isThing = (word: string): boolean =>
+export const isThing = (word: string): boolean =>
   !/[^s]s$|[aeiouy].*ing$|ly$/.test(word) &&
   !GROUPS.has(word) &&
   !SMALL.some((group) => group.has(word)) &&

@@ -5,7 +5,7 @@ import type { Classes } from './evidence.ts'
 import { beforeIndex, findBefore, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tagged.ts'
-import { findContextTense, findJoinedTense, findTense, type Tense } from './tense.ts'
+import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
 import { ADJECTIVES, CLAUSE_JOINS, DETERMINERS, has } from './vocabulary.ts'
 
@@ -22,11 +22,12 @@ export function findTenseForm(
 ): Tense | undefined {
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
   if (isOrder(place)) return 'present'
+  if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
   if (!classes && hasHelper(place)) return undefined
   if (!classes && isBehindPerson(place)) return 'past'
-  const own = findTense(place)
+  const own = findTense(place) ?? (tags && findFollowingTense(place, tags))
   const story = before && !isSpoken(place.words, place.index) ? findContextTense(before) : undefined
   return own && story && own !== story ? undefined : (own ?? story)
 }
@@ -45,6 +46,12 @@ function isBehindPerson(place: Place): boolean {
   let lead = at - 1
   while (has(DETERMINERS, place.words[lead]) || has(ADJECTIVES, place.words[lead])) lead--
   return isMark(place.words[lead]) || (has(CLAUSE_JOINS, place.words[lead]) && place.words[lead] !== 'and')
+}
+
+/** `as you may think when you read it`: what anybody does. */
+function isCustom(place: Place): boolean {
+  const lead = findBefore(place, 2)
+  return findBefore(place) === 'you' && (lead === 'when' || lead === 'whenever' || lead === 'if') && !hasPastTime(place)
 }
 
 /** `Read with me`: a sentence does not begin with a past. */

@@ -3,7 +3,16 @@
 // A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
 // come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
 
-import { findByCase, findByPhrase, findByTopicBefore, findForm, findUsual, isOpenName, toCandidates } from './choose.ts'
+import {
+  findByCase,
+  findByPhrase,
+  findByTopicBefore,
+  findFallback,
+  findForm,
+  findUsual,
+  isOpenName,
+  toCandidates,
+} from './choose.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -40,9 +49,9 @@ export function settle(
   const form = findPlainForm(row, place, options)
   if (form !== undefined) return { kind: 'settled', form }
   if (isOpenName(row, place)) return { kind: 'unsettled' }
-  if (!options.tagger) return { kind: canTaggerHelp(row, place) ? 'tagger-needed' : 'unsettled' }
-  const tagged = findTaggedForm(row, place, options.tagger, options)
-  return tagged === undefined ? { kind: 'unsettled' } : { kind: 'settled', form: tagged }
+  if (!options.tagger && canTaggerHelp(row, place)) return { kind: 'tagger-needed' }
+  const last = options.tagger ? findTaggedForm(row, place, options.tagger, options) : findFallback(row, place)
+  return last === undefined ? { kind: 'unsettled' } : { kind: 'settled', form: last }
 }
 
 function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {
@@ -64,7 +73,8 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   if (row.word === 'used') return findTaggedUsed(place, tags)
   const local = findClasses(place, isInflected(row))
   const classes = narrow(local, findTaggedClasses(place, tags, isInflected(row)))
-  return (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
+  const form = (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
+  return form ?? (tags[place.index]?.has('Verb') ? undefined : findFallback(row, place))
 }
 
 /** What both leave open; the tagger's word alone where the neighbours say nothing, and nothing where the two differ. */

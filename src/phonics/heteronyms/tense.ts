@@ -13,6 +13,7 @@ import { BE, CLAUSE_JOINS, HAVE, has, MODALS, OBJECTS } from './vocabulary.ts'
 export type Tense = 'present' | 'past'
 
 const RELATIVES = new Set(['that', 'which', 'who', 'whose', 'what'])
+const CLAUSES = new Set('but because so if where when that which who while as until till before after'.split(' '))
 const STOPS = new Set(['.', '!', '?', ';', ':', '“', '”', '"'])
 const CONDITIONS = new Set(['when', 'whenever', 'if'])
 const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
@@ -38,6 +39,19 @@ export function findContextTense(before: readonly (readonly string[])[]): Tense 
   return present >= 2 && past === 0 ? 'present' : undefined
 }
 
+/** The tense of a verb that is joined behind it: `I read, and sew a little`, `they read to him, or sing`. */
+export function findFollowingTense({ words, index }: Place, tags: Tags): Tense | undefined {
+  for (let at = index + 1; at < words.length; at++) {
+    const word = words[at]
+    if (has(STOPS, word) || has(CLAUSES, word)) return undefined
+    if (word !== 'and' && word !== 'or') continue
+    const [next, tag] = [words[at + 1], tags[at + 1]]
+    if (isPast(next)) return 'past'
+    if (tag?.has('Verb') && !isTenseless(next) && (tag.has('PresentTense') || tag.has('Infinitive'))) return 'present'
+  }
+  return undefined
+}
+
 /** The tense of the verb joined to it: `sat by the pond and read`, `will sit and read`. */
 export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
   const before = place.words[place.index - 1]
@@ -57,7 +71,7 @@ export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
   return undefined
 }
 
-function hasPastTime({ words }: Place): boolean {
+export function hasPastTime({ words }: Place): boolean {
   return words.some((word, i) => word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, words[i + 1])))
 }
 

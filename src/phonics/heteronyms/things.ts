@@ -1,8 +1,8 @@
 // What makes a heteronym a thing, or what describes one: a determiner, a preposition, its own verb behind it.
 
 import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
-import { isBehindOneThing } from './one-thing.ts'
-import { findBefore, isEdge, isMark, type Place } from './place.ts'
+import { isBehindOneThing, isThing, ONE } from './one-thing.ts'
+import { beforeIndex, findBefore, isEdge, isMark, type Place } from './place.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -72,6 +72,15 @@ export const beforeSingular: Clue = (place, inflected) => {
 /** `their future lives are`, `the records were`: no verb in -s stands before the verb of many. */
 export const beforePlural: Clue = (place, inflected) =>
   inflected && has(PLURAL_VERBS, place.words[place.index + 1]) ? ['noun'] : undefined
+
+/** `a stork lives`, `every wise old owl objects`: behind one thing that `a` or `every` leads stands no plural. */
+export const behindOne: Clue = (place, inflected) => {
+  const thing = beforeIndex(place)
+  if (!inflected || thing !== place.index - 1 || !isThing(place.words[thing] ?? '')) return undefined
+  let at = thing - 1
+  while (has(is.ADJECTIVES, place.words[at])) at--
+  return has(ONE, place.words[at]) ? ['verb'] : undefined
+}
 
 /** `Lead is soft`, `Tears were in his eyes`, `Tears blurred it`, `when winds blew`. */
 export const firstSubject: Clue = (place, inflected) => {

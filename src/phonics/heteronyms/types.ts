@@ -31,6 +31,8 @@ export interface Heteronym {
   readonly note?: string
   /** The form to take when nothing speaks for the other one; only where the other one is rare in any text. */
   readonly otherwise?: string
+  /** The form to take where the tagger is silent too and the word could not be the other one here, by its place. */
+  readonly fallback?: string
   /** Of two things, the one to take where no word of the sentence speaks for the other: `tears` of the eye. */
   readonly thing?: string
   readonly forms: readonly HeteronymForm[]

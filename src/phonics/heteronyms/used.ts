@@ -24,7 +24,9 @@ const GAPS = new Set(
 )
 const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
 /** Begin what somebody is used to, beside the words that begin any object. */
-const THING_STARTS = new Set('all many much other people so such these those'.split(' '))
+const THING_STARTS = new Set(
+  'all bad good great hard heavy many much other people so strange such these those'.split(' '),
+)
 const AFTER = new Set(['after', 'before', 'until'])
 const JOINS = new Set('and but because when so if where since as while although who'.split(' '))
 
