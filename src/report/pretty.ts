@@ -50,7 +50,7 @@ const toRow = (page: string, figures: Figures | undefined): string[] =>
 /** Messages under a heading for each page; the same thing said of the same word is said once, with its other places. */
 function toMessages(checked: CheckedStory, options: PrettyOptions): string {
   if (checked.messages.length === 0) return `  ${toNothing(checked, options)}\n\n`
-  const toAdvice = createAdvice(options)
+  const toAdvice = findAdvice(options)
   const hasPages = checked.story.pages.length > 1
   let text = ''
   let page = 0
@@ -87,8 +87,23 @@ function toHead(group: Group, { lines }: CheckedStory, { width, paint }: PrettyO
   return text
 }
 
-/** What to do, and in brackets the rule for those who set it. Most of a story's advice is given several times. */
-function createAdvice({ width, paint }: PrettyOptions): (message: Message) => string {
+type ToAdvice = (message: Message) => string
+
+/** Most advice is given again and again, in one story and in the next. */
+const adviceOf = new WeakMap<PrettyOptions, ToAdvice>()
+/** A watch never ends, so what is kept has a bound. */
+const MOST_KEPT = 10_000
+
+function findAdvice(options: PrettyOptions): ToAdvice {
+  const known = adviceOf.get(options)
+  if (known !== undefined) return known
+  const made = createAdvice(options)
+  adviceOf.set(options, made)
+  return made
+}
+
+/** What to do, and in brackets the rule for those who set it. */
+function createAdvice({ width, paint }: PrettyOptions): ToAdvice {
   const toLines = (one: string): string => {
     let text = ''
     for (const line of wrap(one, width - 6)) text += `${paint.quiet(`      ${line}`)}\n`
@@ -99,11 +114,12 @@ function createAdvice({ width, paint }: PrettyOptions): (message: Message) => st
     const before = known.get(one)
     if (before !== undefined) return before
     const text = toLines(one)
+    if (known.size >= MOST_KEPT) known.clear()
     known.set(one, text)
     return text
   }
   return ({ note, suggestions, rule }) => {
-    const offers = suggestions.length === 0 ? '' : toLines(`Could stand here: ${toList(suggestions, 'or')}.`)
+    const offers = suggestions.length === 0 ? '' : toKnownLines(`Could stand here: ${toList(suggestions, 'or')}.`)
     return `${note ? toKnownLines(note) : ''}${offers}${toKnownLines(`(${rule})`)}`
   }
 }
