@@ -1,7 +1,7 @@
 // Turns away sources that would hang or break the Markdown parser, each with a message that says why.
 
 import type { Change } from './change.ts'
-import type { Oddity, Range } from './types.ts'
+import type { Oddity } from './types.ts'
 
 /** The longest story that is read, in UTF-16 units: as many as a file may have bytes. A picture book of 32 pages has some 5,000. */
 export const maxLength = 10 * 1024 * 1024
@@ -10,7 +10,7 @@ export const maxLength = 10 * 1024 * 1024
 export const maxDepth = 100
 
 const maxIndent = 200
-const maxEmphasis = { '*': 100, _: 500 }
+const longEmphasis = /\*{101}|_{501}/
 
 /** What keeps this source from being parsed at all, if anything does. */
 export function findObstacle(source: string): Oddity | undefined {
@@ -37,9 +37,8 @@ export interface Passed {
 export function findNewObstacle(before: Passed, source: string, { start, oldEnd, newEnd }: Change): Oddity | Passed {
   const { count, nul } = countStrange(source, start, newEnd)
   const strange = before.strange - countStrange(before.source, start, oldEnd).count + count
-  if (nul >= 0 || isMostlyStrange(strange, source) || source.length > maxLength)
-    return findObstacle(source) ?? { source, strange }
-  const obstacle = findDeepNesting(source, toStretch(source, start, newEnd))
+  const mayBreak = nul >= 0 || isMostlyStrange(strange, source) || source.length > maxLength
+  const obstacle = mayBreak ? findObstacle(source) : findDeepNesting(source, ...toStretch(source, start, newEnd))
   return obstacle ?? { source, strange }
 }
 
@@ -70,60 +69,35 @@ function toBinary(at: number): Oddity {
   return { code: 'binary', message: 'This is not a text file in UTF-8.', start: at, end: at + 1 }
 }
 
-const suspect = /[>*+\-_[(\d]{20}|(?:[>*+-][ \t]*){20}|(?:!?\[){20}|\]\(|(?:\d+[.)][ \t]*){20}|[ \t]{200}/
-const emphasisMark = /[*_]/g
+/** With its end. */
+const anyLine = /[^\r\n]*(?:\r?\n|\r|$)/g
 
-const isSuspect = (text: string): boolean => suspect.test(text) || (text.match(emphasisMark)?.length ?? 0) > maxDepth
-
-/** What stands on one side of them cannot make the other deeper. */
-const blankLines = /(?<![^\n])(?:[ \t\r]*(?:\n|$))+/g
+/** A blank line, or a rule: what stands on one side of it cannot make the other deeper. */
+const parting = /^[ \t]*(?:([*_-])(?:[ \t]*\1)*[ \t]*)?[\r\n]*$/
 
 /**
  * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
- * looked for in the text before the parser sees it: stretch by stretch, and line by line in those that may hold any.
+ * looked for in the text before the parser sees it, line by line.
  */
-function findDeepNesting(source: string, { start, end }: Range = { start: 0, end: source.length }): Oddity | undefined {
-  const text = source.slice(start, end)
-  if (!isSuspect(text)) return undefined
-  let from = 0
-  for (const { index, 0: gap } of text.matchAll(blankLines)) {
-    const found = findDeepLine(text.slice(from, index), start + from)
-    if (found) return found
-    from = index + gap.length
-  }
-  return findDeepLine(text.slice(from), start + from)
-}
-
-function findDeepLine(text: string, base: number): Oddity | undefined {
-  if (!isSuspect(text)) return undefined
+function findDeepNesting(source: string, start = 0, end = source.length): Oddity | undefined {
   let open = closed
-  for (const match of text.matchAll(/[^\r\n]*(?:\r\n|\n|\r|$)/g)) {
-    const line = match[0]
-    const isRule = /^[ \t]*([*_-])(?:[ \t]*\1)*[ \t]*[\r\n]*$/.test(line)
-    if (isRule || line.trim() === '') {
+  for (const { 0: line, index } of source.slice(start, end).matchAll(anyLine)) {
+    if (parting.test(line)) {
       open = closed
       continue
     }
     open = countOpen(line, open)
-    const isDeep = open.deepest > maxDepth || countContainers(line) > maxDepth || hasLongEmphasis(line)
-    if (isDeep) return tooDeep(base + match.index, base + match.index + Math.max(1, line.trimEnd().length))
+    const isDeep = open.deepest > maxDepth || hasDeepContainers(line) || longEmphasis.test(line)
+    if (isDeep) return tooDeep(start + index, start + index + line.trimEnd().length)
   }
   return undefined
 }
 
 /** From the blank line before a place to the one after it. */
-function toStretch(source: string, start: number, end: number): Range {
-  const isBlank = (from: number, to: number): boolean => /^[ \t\r]*$/.test(source.slice(from, to))
-  const lineStart = (at: number): number => (at <= 0 ? 0 : source.lastIndexOf('\n', at - 1) + 1)
-  const lineEnd = (at: number): number => {
-    const found = source.indexOf('\n', at)
-    return found === -1 ? source.length : found
-  }
-  let first = lineStart(start)
-  while (first > 0 && !isBlank(lineStart(first - 1), first - 1)) first = lineStart(first - 1)
-  let last = lineEnd(end)
-  while (last < source.length && !isBlank(last + 1, lineEnd(last + 1))) last = lineEnd(last + 1)
-  return { start: first, end: last }
+function toStretch(source: string, start: number, end: number): readonly [number, number] {
+  const before = Math.max(source.lastIndexOf('\n\n', start - 1), source.lastIndexOf('\n\r\n', start - 1), 0)
+  const after = source.slice(end).search(/\n\r?\n/)
+  return [before, after < 0 ? source.length : end + after]
 }
 
 export function tooDeep(start: number, end: number): Oddity {
@@ -137,23 +111,13 @@ export function tooDeep(start: number, end: number): Oddity {
 
 // > > - 1. a
 // ^ ^ ^ ^
-function countContainers(line: string): number {
-  let count = 0
-  let at = 0
-  const marker = /([ \t]*)(?:>|(?:[-*+]|\d{1,9}[.)])(?=[ \t\r\n]|$))/y
-  for (;;) {
-    marker.lastIndex = at
-    const found = marker.exec(line)
-    if (!found) return count
-    if ((found[1] as string).length >= maxIndent) return maxDepth + 1
-    count++
-    at = marker.lastIndex
-  }
-}
+const container = /([ \t]*)(?:>|(?:[-*+]|\d{1,9}[.)])(?![^ \t\r\n]))/gy
 
-function hasLongEmphasis(line: string): boolean {
-  for (const [run] of line.matchAll(/\*{20,}|_{20,}/g)) {
-    if (run.length > maxEmphasis[run[0] as '*' | '_']) return true
+function hasDeepContainers(line: string): boolean {
+  let count = 0
+  for (const found of line.matchAll(container)) {
+    count++
+    if (count > maxDepth || (found[1] as string).length >= maxIndent) return true
   }
   return false
 }
@@ -187,8 +151,8 @@ function countOpen(line: string, before: Open): Open {
 
 /** 1 where a run of marks opens emphasis, -1 where it closes some, 0 where it stands alone. */
 function toEmphasisStep(line: string, at: number, length: number, open: number): number {
-  const isAfterText = /\S/.test(line[at - 1] ?? ' ')
-  const isBeforeText = /\S/.test(line[at + length] ?? ' ')
+  const isAfterText = /\S/.test(line.charAt(at - 1))
+  const isBeforeText = /\S/.test(line.charAt(at + length))
   if (isAfterText && (open > 0 || !isBeforeText)) return -1
   return isBeforeText ? 1 : 0
 }

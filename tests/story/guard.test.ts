@@ -1,7 +1,7 @@
 // What is turned away before the Markdown parser sees it, at the very limits: what stands just inside them is a story.
 
 import { describe, expect, it } from 'vitest'
-import { findObstacle, maxDepth, maxLength } from '../../src/story/guard.ts'
+import { findNewObstacle, findObstacle, maxDepth, maxLength } from '../../src/story/guard.ts'
 import { createHeldStory } from '../../src/story/held.ts'
 import { readStory } from '../../src/story/index.ts'
 
@@ -100,6 +100,32 @@ describe('nesting', () => {
     expect(codeOf(`${quotes}\n${quotes}`)).toBeUndefined()
   })
 
+  it.each([
+    // A rule stands alone on its line.
+    ['a line that only ends in a mark of rules', `${'['.repeat(101)}*`],
+    ['a line that only begins with one', `* ${'['.repeat(101)}`],
+    ['a line of marks of two kinds', `*${'_'.repeat(501)}`],
+    // https://spec.commonmark.org/0.31.2/#blank-line: nothing but spaces and tabs.
+    ['a line of a blank that is no space', `${'['.repeat(60)}\n\u00A0\n${'['.repeat(60)}`],
+    // A sign of a list at the end of its line is an item, empty as it is; one with a letter behind it is none.
+    ['signs of lists to the end', `${'- * '.repeat(50)}-`],
+    ['signs of lists behind a line end of the other kind', `${'- * '.repeat(50)}-\r\na`],
+    ['signs of lists with tabs', `${'-\t*\t'.repeat(50)}+`],
+    ['numbers of nine digits', '123456789. '.repeat(101)],
+  ])('is not ended by %s', (_, source) => {
+    expect(codeOf(source)).toBe('too-deep')
+  })
+
+  it.each([
+    ['signs that a letter touches', `${'- * '.repeat(50)}-a`],
+    ['numbers of ten digits', '1234567890. '.repeat(101)],
+    ['signs in the text', `a ${'- * '.repeat(51)}`],
+    ['a rule in an indent', `\t ${'-\t'.repeat(101)}`],
+    ['lines that each open some', `${'> '.repeat(60)}\r\n\r\n${'> '.repeat(60)}`],
+  ])('is not made by %s', (_, source) => {
+    expect(codeOf(source)).toBeUndefined()
+  })
+
   it('does not count what is escaped, or stands alone, or closes', () => {
     expect(codeOf('\\['.repeat(150))).toBeUndefined()
     expect(codeOf(`${'['.repeat(100)}\\[`)).toBeUndefined()
@@ -134,5 +160,78 @@ describe('nesting', () => {
     expect(held.read('A hen sat.').problems).toEqual([])
     expect(held.read('['.repeat(101)).problems.map(({ code }) => code)).toEqual(['too-deep'])
     expect(held.read('A hen ran.').pages).toHaveLength(1)
+  })
+})
+
+// What was let through is not looked at again: of the whole, only what stands between the blank lines around an edit can have become worse.
+describe('the next version of a source that was let through', () => {
+  const deep = '['.repeat(maxDepth + 1)
+  const half = '['.repeat(60)
+  /** An edit at `|`, where `put` comes. */
+  const next = (marked: string, put: string, strange = 0) => {
+    const start = marked.indexOf('|')
+    const before = marked.replace('|', '')
+    const source = marked.replace('|', put)
+    const found = findNewObstacle({ source: before, strange }, source, {
+      start,
+      oldEnd: start,
+      newEnd: start + put.length,
+    })
+    return 'code' in found ? source.slice(found.start, found.end) : found
+  }
+
+  it.each([
+    ['before it', `${deep}\n\nTam |sat.`],
+    ['behind it', `Tam |sat.\n\n${deep}`],
+    ['on both sides', `${deep}\n\n|Tam sat.\nA hen.\n\n${deep}`],
+    ['with line ends of the other kind', `${deep}\r\n\r\nTam sat.\r\nA |hen.\r\n\r\n${deep}`],
+    ['with both kinds', `${deep}\n\nA hen.\r\n\r\nTam |sat.\n\n${deep}`],
+    ['with both kinds, the other way', `${deep}\r\n\r\nA hen.\n\nTam |sat.\r\n\r\n${deep}`],
+  ])('is not read %s', (_, marked) => {
+    expect(next(marked, 'x')).toEqual({ source: marked.replace('|', 'x'), strange: 0 })
+  })
+
+  it.each([
+    ['in the first line', '|', deep, deep],
+    ['in the only line', 'A |hen', ` ${deep}`, `A  ${deep}hen`],
+    ['in the line before', `${half}\nTam |sat.`, half, `Tam ${half}sat.`],
+    ['in the line behind', `A hen.\n\n|Tam sat.\n${half}`, half, half],
+    ['where two texts are joined', `A hen.\n\n${half}\n|\n${half}\n\nTam sat.`, 'b', half],
+    ['behind another text', `A hen.\n\nTam |sat.\n\nIt hid.`, deep, `Tam ${deep}sat.`],
+    ['at the very end', 'A hen.\n\n|', deep, deep],
+    ['between two line ends', 'A hen.\n|\nTam sat.', deep, deep],
+  ])('is read %s', (_, marked, put, expected) => {
+    expect(next(marked, put)).toBe(expected)
+  })
+
+  it('is read from the line on in which a letter went', () => {
+    const source = `A hen.\n\n${'- * '.repeat(maxDepth / 2)}-`
+    const at = source.length
+    const found = findNewObstacle({ source: `${source}a`, strange: 0 }, source, {
+      start: at,
+      oldEnd: at + 1,
+      newEnd: at,
+    })
+    expect(found).toMatchObject({ code: 'too-deep', start: 8, end: at })
+  })
+
+  it('has as many strange characters as there were, and those that came', () => {
+    // Counted where the text differs and nowhere else: nine are said to stand in the rest.
+    expect(next(`${'a'.repeat(999)}|`, '\u0001\u0002', 9)).toMatchObject({ strange: 11 })
+    const gone = findNewObstacle({ source: `a\u0001\u0002${'b'.repeat(99)}`, strange: 2 }, `a${'b'.repeat(99)}`, {
+      ...{ start: 1, oldEnd: 3, newEnd: 1 },
+    })
+    expect(gone).toMatchObject({ strange: 0 })
+  })
+
+  it.each([
+    ['a NUL', 'Tam |sat.', '\0', 'binary'],
+    ['too many strange characters', 'Tam |sat.', '\u0001', 'binary'],
+    ['too much', `${'a'.repeat(maxLength)}|`, 'a', 'too-large'],
+  ])('is turned away with %s', (_, marked, put, code) => {
+    const start = marked.indexOf('|')
+    const change = { start, oldEnd: start, newEnd: start + put.length }
+    const before = { source: marked.replace('|', ''), strange: 0 }
+    expect(findNewObstacle(before, marked.replace('|', put), change)).toMatchObject({ code })
   })
 })
