@@ -33,7 +33,7 @@ class HeldPage implements Page {
   }
 
   get blocks(): readonly Block[] {
-    this.#blocks ??= this.#homes.map((home, at) => findBlock(home, this.#starts[at] ?? 0, this.number))
+    this.#blocks ??= this.#homes.map((home, at) => findBlock(home, this.#starts[at] as number, this.number))
     return this.#blocks
   }
 
@@ -74,7 +74,7 @@ export function createHeldPages(): PageMaker {
       last[range.number] = page
       return page
     },
-    count: (page) => (page instanceof HeldPage ? page.count : countWords(page.blocks)),
+    count: (page) => (page as HeldPage).count,
   }
 }
 

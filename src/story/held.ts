@@ -24,7 +24,6 @@ interface HeldPart {
   /** Its pieces stand where they stand now; all beside them where they stood when the part began at `readAt`. */
   readonly outline: Outline
   readonly readAt: number
-  readonly hasAsides: boolean
 }
 
 interface Held extends Passed {
@@ -40,7 +39,13 @@ const NOTHING: Held = { source: '', strange: 0, from: 0, parts: [], isWhole: tru
 /** Shorter than for a whole reading: what an edit touches is parsed again and again. */
 const RUN_LENGTH = 1000
 
-export function createHeldStory(): HeldStory {
+/** What the work is done with; a test counts what is asked of it. */
+interface Tools {
+  readonly cut: typeof cutParts
+  readonly parse: typeof parsePart
+}
+
+export function createHeldStory(tools: Tools = { cut: cutParts, parse: parsePart }): HeldStory {
   const pages = createHeldPages()
   let held = NOTHING
   return {
@@ -51,7 +56,7 @@ export function createHeldStory(): HeldStory {
           const passed = findNewObstacle(held, source, change)
           // What is held has been let through.
           if (!('strange' in passed)) return toEmptyStory(source, [passed])
-          held = readAnew(held, passed, change)
+          held = readAnew(tools, held, passed, change)
         }
         return buildStory(source, joinParts(held), options, pages)
       } catch (error) {
@@ -63,7 +68,7 @@ export function createHeldStory(): HeldStory {
   }
 }
 
-function readAnew(held: Held, passed: Passed, change: Change): Held {
+function readAnew(tools: Tools, held: Held, passed: Passed, change: Change): Held {
   const { source } = passed
   const from = readYamlNode(source)?.end ?? 0
   const isWhole = held.isWhole ? isOnePart(source) : isOnePartNow(source, change)
@@ -71,7 +76,11 @@ function readAnew(held: Held, passed: Passed, change: Change): Held {
   const isSameTop = from === held.from && from <= change.start
   const front = canKeep && isSameTop ? countUntouched(held.parts, change) : 0
   const restart = front === 0 ? from : (held.parts[front]?.start ?? from)
-  const { cut, back } = cutUntilKnown({ source, isWhole }, restart, held.parts, canKeep ? change : undefined)
+  const { cut, back } = cutUntilKnown(
+    tools.cut(source, restart, RUN_LENGTH, isWhole),
+    held.parts,
+    canKeep ? change : undefined,
+  )
   const shift = change.newEnd - change.oldEnd
   const isKept = ({ end }: HeldPart): boolean => canKeep && end <= change.start
   const replaced = held.parts.slice(front, back)
@@ -79,9 +88,9 @@ function readAnew(held: Held, passed: Passed, change: Change): Held {
   const kept = cut.map((part) => known.get(`${part.start} ${part.end}`))
   // A part that stays keeps its pieces: no other may take them for its own.
   const findSame = createTwinFinder(replaced.filter((part) => !kept.includes(part)))
-  const middle = cut.map((part, at) => kept[at] ?? readPart(source, part, findSame))
+  const middle = cut.map((part, at) => kept[at] ?? readPart(tools, source, part, findSame))
   const tail = held.parts.slice(back)
-  if (shift !== 0) for (const part of tail) movePart(part, shift)
+  for (const part of tail) movePart(part, shift)
   return { ...passed, from, isWhole, parts: [...held.parts.slice(0, front), ...middle, ...tail] }
 }
 
@@ -96,14 +105,9 @@ const countUntouched = (parts: readonly Range[], { start }: Change): number =>
  * Cuts parts until one begins where one began before, past the edit: how the rest is cut depends on nothing that stands
  * before it. `back` is the index of that old part. Without a change nothing is known.
  */
-function cutUntilKnown(
-  { source, isWhole }: Pick<Held, 'source' | 'isWhole'>,
-  from: number,
-  old: readonly Range[],
-  change: Change | undefined,
-) {
+function cutUntilKnown(parts: Iterable<Part>, old: readonly Range[], change: Change | undefined) {
   const cut: Part[] = []
-  for (const part of cutParts(source, from, RUN_LENGTH, isWhole)) {
+  for (const part of parts) {
     if (change && part.start >= change.newEnd) {
       const back = findPartAt(old, part.start - change.newEnd + change.oldEnd)
       if (back >= 0) return { cut, back }
@@ -120,16 +124,13 @@ function findPartAt(parts: readonly Range[], start: number): number {
 
 type FindTwin = (piece: TextPiece | HeadingPiece) => TextPiece | HeadingPiece | undefined
 
-function readPart(source: string, part: Part, findTwin: FindTwin): HeldPart {
+function readPart({ parse }: Tools, source: string, part: Part, findTwin: FindTwin): HeldPart {
   const outline = createOutline()
-  addToOutline(outline, source, parsePart(source, part), parseMarkdown)
+  addToOutline(outline, source, parse(source, part), parseMarkdown)
   for (const piece of outline.pieces) {
-    const home = 'map' in piece ? findTwin(piece)?.home : undefined
-    if ('map' in piece && home) piece.home = home
+    if ('map' in piece) piece.home = findTwin(piece)?.home
   }
-  const { pictures, notes, comments, problems } = outline
-  const hasAsides = [pictures, notes, comments, problems].some(({ length }) => length > 0)
-  return { start: part.start, end: part.end, outline, readAt: part.start, hasAsides }
+  return { start: part.start, end: part.end, outline, readAt: part.start }
 }
 
 /** Finds the old piece with the same text; each is found once. */
@@ -144,9 +145,9 @@ function createTwinFinder(parts: readonly HeldPart[]): FindTwin {
     }
   }
   return (piece) => {
-    const same = byText.get(piece.map.text) ?? []
-    const at = same.findIndex((one) => isTwin(one, piece))
-    return at < 0 ? undefined : same.splice(at, 1)[0]
+    const same = byText.get(piece.map.text)
+    const at = same?.findIndex((one) => isTwin(one, piece)) ?? -1
+    return at < 0 ? undefined : same?.splice(at, 1)[0]
   }
 }
 
@@ -172,7 +173,7 @@ function joinParts({ source, parts }: Held): Outline {
   if (top) addToOutline(outline, source, { root: { type: 'root', children: [top.node] }, base: 0 }, parseMarkdown)
   for (const part of parts) {
     for (const piece of part.outline.pieces) outline.pieces.push(piece)
-    if (part.hasAsides) addAsides(outline, part.outline, part.start - part.readAt)
+    addAsides(outline, part.outline, part.start - part.readAt)
   }
   return outline
 }

@@ -57,7 +57,7 @@ function readInline(node: Nodes, place: Place, extras: InlineExtras, found: Inli
     // A number for the adult: it does not part the letters around it.
   } else if ('children' in node && !(node.type === 'link' && isBareAddress(node))) {
     if (node.type === 'strong' || node.type === 'emphasis')
-      found.emphasis.push({ kind: node.type, start: from, end: to, inside: toInside(node, base, from, to) })
+      found.emphasis.push({ kind: node.type, start: from, end: to, inside: toInside(node, base, { start, end }) })
     if (depth > maxDepth) extras.tooDeep(from, to)
     else for (const child of node.children) readInline(child, place, extras, found, depth + 1)
   } else {
@@ -66,10 +66,10 @@ function readInline(node: Nodes, place: Place, extras: InlineExtras, found: Inli
   }
 }
 
-function toInside({ children }: Parent, base: number, start: number, end: number): Range {
-  const first = children[0]?.position?.start.offset
-  const last = children.at(-1)?.position?.end.offset
-  return first === undefined || last === undefined ? { start, end } : { start: base + first, end: base + last }
+function toInside({ children }: Parent, base: number, whole: Range): Range {
+  const first = children[0]?.position?.start.offset ?? whole.start
+  const last = children.at(-1)?.position?.end.offset ?? whole.end
+  return { start: base + first, end: base + last }
 }
 
 /** What is left out still parts the words on its two sides. */

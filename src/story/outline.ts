@@ -27,7 +27,7 @@ export interface WordCount {
 
 interface Movable {
   /** Known while a story is held: the block that was made of this text. */
-  home?: Home
+  home?: Home | undefined
   /** While a story is held: how far it stands from where its text was read, so from all places in its map. */
   moved?: number
 }
@@ -168,23 +168,24 @@ function visitHtml(walk: Walk, start: number, end: number): void {
   addProblem(walk.outline, findUnreadHtml(walk.source, start, end))
 }
 
+/** With the white space behind it. */
+const closedComment = /^<!--[\s\S]*?-->\s*/
+
 /**
  * Markdown takes a line that starts with a comment for HTML as a whole, but its writer means the rest to be read.
  */
 function visitCommentLine(walk: Walk, start: number, end: number): void {
   let rest = start
   while (walk.source.startsWith('<!--', rest)) {
-    const close = walk.source.indexOf('-->', rest + 4)
-    if (close === -1 || close >= end) {
+    const comment = closedComment.exec(walk.source.slice(rest, end))?.[0]
+    if (comment === undefined) {
       const message = 'This comment is never closed with `-->`, so everything after it is hidden.'
       walk.outline.problems.push({ code: 'open-comment', message, start: rest, end: rest + 4 })
       return
     }
-    walk.extras.html(rest, close + 3)
-    rest = close + 3
-    while (rest < end && /\s/.test(walk.source[rest] ?? '')) rest++
+    walk.extras.html(rest, rest + comment.length)
+    rest += comment.length
   }
-  if (rest >= end) return
   for (const piece of walk.reparse(walk.source.slice(rest, end), rest)) {
     addToOutline(walk.outline, walk.source, piece, walk.reparse)
   }

@@ -22,7 +22,7 @@ export interface Cut {
 const label = /^\s*(?:page\s*)?\d*\s*[.:]?\s*$/i
 
 /** The title is among the pieces of the first page. */
-export function cutPages(all: readonly Piece[], pages: StoryOptions['pages'] = 'auto'): Cut {
+export function cutPages(all: readonly Piece[], pages?: StoryOptions['pages']): Cut {
   const creditsAt = findCredits(all)
   const pieces = all.slice(0, creditsAt)
   const title = findTitle(pieces)

@@ -1,7 +1,7 @@
 // Parses a long paragraph stretch by stretch and joins what comes out to the tree of the whole.
 
 import type { Nodes, Parent, Root, Text } from 'mdast'
-import type { Point } from 'unist'
+import type { Node, Point, Position } from 'unist'
 import type { Gap } from './inline-cuts.ts'
 
 /** Undefined where the stretches do not fit together, which only a mistake in how they were cut could bring about. */
@@ -10,13 +10,14 @@ export function parseStretches(
   { start, end, cuts }: { readonly start: number; readonly end: number; readonly cuts: readonly Gap[] },
   parse: (text: string) => Root,
 ): Root | undefined {
-  const root = parse(source.slice(start, cuts[0]?.start ?? end))
+  const ends = [...cuts.map((cut) => cut.start), end]
+  const root = parse(source.slice(start, ends[0]))
   for (const [at, cut] of cuts.entries()) {
-    const next = parse(source.slice(cut.next, cuts[at + 1]?.start ?? end))
+    const next = parse(source.slice(cut.next, ends[at + 1]))
     const last = findTail(root)
     const tail = last?.children.at(-1)
     if (!last || tail?.type !== 'text') return undefined
-    const from = toPlace(tail.position?.end, source, cut)
+    const from = toPlace(placeOf(tail).end, source, cut)
     for (const node of next.children) move(node, from)
     if (!join(last, tail, next, source.slice(cut.start, cut.end), root)) return undefined
   }
@@ -38,10 +39,10 @@ function join(last: Parent, tail: Text, next: Root, between: string, root: Root)
   const endsAll = first.type === 'paragraph' && others.length === 0
   if (head?.type !== 'text' || !(isInRoot || endsAll)) return false
   tail.value += between + head.value
-  if (tail.position && head.position) tail.position.end = head.position.end
+  placeOf(tail).end = placeOf(head).end
   for (const one of rest) last.children.push(one)
   if (first.type === 'heading') Object.assign(last, { type: 'heading', depth: first.depth })
-  if (first.position) endAt(root, last, first.position.end)
+  endAt(root, last, placeOf(first).end)
   for (const one of others) root.children.push(one)
   return true
 }
@@ -49,14 +50,13 @@ function join(last: Parent, tail: Text, next: Root, between: string, root: Root)
 /** All that ends with the paragraph ends further on. */
 function endAt(root: Root, last: Parent, end: Point): void {
   for (let node: Nodes | undefined = root.children.at(-1); node; ) {
-    if (node.position) node.position.end = { ...end }
+    placeOf(node).end = { ...end }
     node = node === last || !('children' in node) ? undefined : node.children.at(-1)
   }
 }
 
 /** Where the next stretch begins in the whole, counted from where the text before it ends. */
-function toPlace(before: Point | undefined, source: string, { start, end, next }: Gap): Point {
-  const { line = 1, column = 1, offset = 0 } = before ?? {}
+function toPlace({ line, column, offset = 0 }: Point, source: string, { start, end, next }: Gap): Point {
   const isLineEnd = source[end - 1] === '\n'
   return {
     line: isLineEnd ? line + 1 : line,
@@ -66,10 +66,9 @@ function toPlace(before: Point | undefined, source: string, { start, end, next }
 }
 
 function move(node: Nodes, by: Point): void {
-  if (node.position) {
-    movePoint(node.position.start, by)
-    movePoint(node.position.end, by)
-  }
+  const { start, end } = placeOf(node)
+  movePoint(start, by)
+  movePoint(end, by)
   if ('children' in node) for (const child of node.children) move(child, by)
 }
 
@@ -78,3 +77,6 @@ function movePoint(point: Point, { line, column, offset = 0 }: Point): void {
   point.line += line - 1
   point.offset = (point.offset ?? 0) + offset
 }
+
+/** The parser gives one to every node. */
+const placeOf = (node: Node): Position => node.position as Position

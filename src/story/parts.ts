@@ -58,15 +58,14 @@ export function* cutParts(
   }
   let run: Part | undefined
   let block: LongBlock = { end: 0, itemsEnd: 0 }
-  const comments = createCommentFinder(source)
   for (let at = skipBlankLines(source, from); at < source.length; ) {
     const plain = readPlainBlock(source, at)
-    if (!plain && at >= block.end) block = toBlock(source, at, comments)
+    if (!plain && at >= block.end) block = toBlock(source, at)
     const end = plain?.end ?? findCut(source, at, length, block)
-    const isLong = !plain && end - at > 2 * length
     const next = skipBlankLines(source, end)
     // What stands in an indent may belong to the last item of a list.
-    const cuts = isLong && /^(?!\s)/.test(source.slice(next, next + 1)) ? findInlineCuts(source, at, end, length) : []
+    const isLong = !plain && end - at > 2 * length && !isIndented(source, next)
+    const cuts = isLong ? findInlineCuts(source, at, end, length) : []
     if (run && (plain || cuts.length > 0 || isCut(source, run, at, length))) {
       yield run
       run = undefined
@@ -85,8 +84,8 @@ interface LongBlock {
   readonly itemsEnd: number
 }
 
-function toBlock(source: string, start: number, comments: CommentFinder): LongBlock {
-  const end = findBlockEnd(source, start, comments)
+function toBlock(source: string, start: number): LongBlock {
+  const end = findBlockEnd(source, start)
   const html = source.slice(start, end).indexOf('<')
   return { end, itemsEnd: html === -1 ? end : start + html }
 }
@@ -108,7 +107,6 @@ function findCut(source: string, at: number, length: number, { end, itemsEnd }: 
 }
 
 function findNextCut(source: string, at: number, from: number, end: number): number | undefined {
-  if (from >= end) return undefined
   const found = lineCut.exec(source.slice(from - 1, end))
   const cut = found ? from - 1 + found.index + found[0].length : undefined
   return findNumberedItem(source, at, from, cut ?? end) ?? cut
@@ -116,8 +114,10 @@ function findNextCut(source: string, at: number, from: number, end: number): num
 
 /** Whether the parser's run ends before the block at an offset. */
 function isCut(source: string, run: Part, at: number, length: number): boolean {
-  return at - run.end > longGap || (at - run.start >= length && !/\s/.test(source[at] ?? ''))
+  return at - run.end > longGap || (at - run.start >= length && !isIndented(source, at))
 }
+
+const isIndented = (source: string, at: number): boolean => /\s/.test(source.charAt(at))
 
 const blankLines = /(?:[ \t]*\r?\n)*(?:[ \t]*$)?/y
 
@@ -128,40 +128,13 @@ function skipBlankLines(source: string, from: number): number {
   return blankLines.lastIndex
 }
 
+/** A line end before a blank line; or a comment as a whole, which may hold blank lines. */
+const endOrComment = /\n(?=[ \t]*(?:[\r\n]|$))|<!--[\s\S]*?(?:-->|$)/g
+
 /** The end of the last line before the next blank one, its line end with it; a comment that is open there reaches further. */
-function findBlockEnd(source: string, start: number, comments: CommentFinder): number {
-  const blank = /\n(?=[ \t]*(?:[\r\n]|$))/g
-  let seen = start
-  for (let from = start; ; ) {
-    blank.lastIndex = from
-    const end = blank.test(source) ? blank.lastIndex : source.length
-    const close = findOpenComment(source, seen, end, comments)
-    if (close === undefined) return end
-    seen = close
-    from = close
-  }
-}
-
-/** Where the comment that is open at `end` closes, past `end`; undefined where none is open. */
-function findOpenComment(source: string, from: number, end: number, comments: CommentFinder): number | undefined {
-  for (let open = comments(from); open !== -1 && open < end; ) {
-    const close = source.indexOf('-->', open + 4)
-    if (close === -1) return source.length
-    if (close + 3 > end) return close + 3
-    open = comments(close + 3)
-  }
-  return undefined
-}
-
-/** Where the next comment opens; -1 where none does. */
-type CommentFinder = (from: number) => number
-
-/** What was found stands for all places before it: in a long source without comments each block would look through the rest. */
-function createCommentFinder(source: string): CommentFinder {
-  let [asked, found] = [Number.POSITIVE_INFINITY, -1]
-  return (from) => {
-    const isKnown = from >= asked && (found === -1 || from <= found)
-    if (!isKnown) [asked, found] = [from, source.indexOf('<!--', from)]
-    return found
-  }
+function findBlockEnd(source: string, start: number): number {
+  endOrComment.lastIndex = start
+  for (let found = endOrComment.exec(source); found; found = endOrComment.exec(source))
+    if (found[0] === '\n') return endOrComment.lastIndex
+  return source.length
 }

@@ -1,7 +1,7 @@
 // The story as a unified plugin: a Markdown tree becomes a tree of sentences and words that any retext plugin can read.
 
 import type { Root as MarkdownRoot } from 'mdast'
-import type { Paragraph, Root, RootContent } from 'nlcst'
+import type { Paragraph, Root } from 'nlcst'
 import type { Node } from 'unist'
 import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
@@ -41,15 +41,7 @@ export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFil
       return block
     }
     const story = buildStory(source, outline, options, createPages(make))
-    const blocks = story.pages.flatMap((page) => page.blocks)
-    return toRoot(
-      story,
-      blocks.flatMap((block) => paragraphs.get(block) ?? []),
-    )
+    const children = story.pages.flatMap(({ blocks }) => blocks.map((block) => paragraphs.get(block) as Paragraph))
+    return { type: 'RootNode', children, data: { story }, ...toSpan(children) }
   }
-}
-
-function toRoot(story: Story, paragraphs: readonly Paragraph[]): Root {
-  const children: RootContent[] = [...paragraphs]
-  return { type: 'RootNode', children, data: { story }, ...toSpan(children) }
 }

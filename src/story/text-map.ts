@@ -32,15 +32,9 @@ export function createTextMap(): TextMapBuilder {
 /** Add text that stands in the source at `source`, `width` UTF-16 units wide. */
 export function appendText(map: TextMapBuilder, text: string, source: number, width: number): void {
   if (text === '') return
-  const last = map.starts.length - 1
-  const isLiteral = width === text.length
-  if (isLiteral && last >= 0 && isLiteralSegment(map, last) && segmentEnd(map, last) === source) {
-    map.widths[last] = (map.widths[last] ?? 0) + width
-  } else {
-    map.starts.push(map.text.length)
-    map.sources.push(source)
-    map.widths.push(width)
-  }
+  map.starts.push(map.text.length)
+  map.sources.push(source)
+  map.widths.push(width)
   map.text += text
   map.isBlankAtEnd = /\s$/.test(text.slice(-1))
 }
@@ -50,37 +44,32 @@ export function toSourceStart(map: TextMap, offset: number): number {
   if (offset <= 0) return map.sources[0] ?? 0
   if (offset >= map.text.length) return toSourceEnd(map, map.text.length)
   const index = findSegment(map, offset)
-  const source = map.sources[index] ?? 0
-  return isLiteralSegment(map, index) ? source + offset - (map.starts[index] ?? 0) : source
+  const source = map.sources[index] as number
+  return isLiteralSegment(map, index) ? source + offset - (map.starts[index] as number) : source
 }
 
 /** The source offset at which the letter before `offset` of the text ends. */
 export function toSourceEnd(map: TextMap, offset: number): number {
   if (offset <= 0) return map.sources[0] ?? 0
   const index = findSegment(map, offset - 1)
-  if (!isLiteralSegment(map, index)) return segmentEnd(map, index)
-  return (map.sources[index] ?? 0) + Math.min(offset, map.text.length) - (map.starts[index] ?? 0)
+  const source = map.sources[index] as number
+  if (!isLiteralSegment(map, index)) return source + (map.widths[index] as number)
+  return source + Math.min(offset, map.text.length) - (map.starts[index] as number)
 }
 
 function isLiteralSegment(map: TextMap, index: number): boolean {
-  return map.widths[index] === (map.starts[index + 1] ?? map.text.length) - (map.starts[index] ?? 0)
-}
-
-function segmentEnd(map: TextMap, index: number): number {
-  return (map.sources[index] ?? 0) + (map.widths[index] ?? 0)
+  return map.widths[index] === (map.starts[index + 1] ?? map.text.length) - (map.starts[index] as number)
 }
 
 /** The offset of the first letter of the text that stands at a source offset or after it. */
 export function toTextOffset(map: TextMap, source: number): number {
-  const index = findLastIndex(map.sources.length, (at) => (map.sources[at] ?? 0) < source)
+  const index = findLastIndex(map.sources.length, (at) => (map.sources[at] as number) < source)
   if (index < 0) return 0
-  const start = map.starts[index] ?? 0
+  const start = map.starts[index] as number
   const end = map.starts[index + 1] ?? map.text.length
-  return isLiteralSegment(map, index) ? Math.min(end, start + source - (map.sources[index] ?? 0)) : end
+  return isLiteralSegment(map, index) ? Math.min(end, start + source - (map.sources[index] as number)) : end
 }
 
 function findSegment(map: TextMap, offset: number): number {
-  // Most blocks are one piece, and this is asked twice for each word.
-  if (map.starts.length === 1) return 0
-  return findLastIndex(map.starts.length, (at) => (map.starts[at] ?? 0) <= offset)
+  return findLastIndex(map.starts.length, (at) => (map.starts[at] as number) <= offset)
 }
