@@ -2,28 +2,16 @@
 
 import type { Paragraph, Sentence } from 'nlcst'
 import { ParseEnglish } from 'parse-english'
-import { endsInTitle, mayKeepStop } from './abbreviations.ts'
+import { endsInTitle } from './abbreviations.ts'
 import type { Lines } from './lines.ts'
 import { mendParagraph } from './mend.ts'
+import { arePlainSentences, hasInnerMark } from './plain-english.ts'
 import { toSpan } from './span.ts'
 import type { TextMap } from './text-map.ts'
 import { tokenize } from './tokens.ts'
 
 /** The parser's time grows with the square of the length, so longer text is given to it in parts. */
 const longest = 6000
-
-/**
- * The parser's steps for sentences join words with the marks in them, and do nothing where there are none. They take a
- * third of its time.
- */
-function hasInnerMark(text: string): boolean {
-  if (/['’&\-/@=_·‐‑‧\u00AD]|[.:?][A-Za-z0-9]/.test(text)) return true
-  // What no plain text holds: a class of Unicode's takes long to make.
-  return /[.:?][^\0-\x7F\u2010-\u2027]/.test(text) && /[.:?][\p{L}\p{M}\p{N}]/u.test(text)
-}
-
-/** `The cat sat. Did it sit?`: each stop ends a sentence, and the parser's steps that join sentences change nothing. */
-const isPlain = /^[A-Za-z](?:[A-Za-z, ]|\n(?!\n)|[.!?](?=$|[ \n][A-Z]))*$/
 
 /**
  * The sentences of a block, and the white space between them. Nodes get their places in the source where `lines` are
@@ -44,7 +32,7 @@ function parsePart(map: TextMap, from: number, to: number, lines?: Lines): Parag
   const text = map.text.slice(from, to)
   parser.tokenize = () => tokenize(map, from, to, lines)
   if (!hasInnerMark(text)) parser.tokenizeSentencePlugins = []
-  const isShort = isPlain.test(text) && !mayKeepStop(text)
+  const isShort = arePlainSentences(text)
   parser.tokenizeParagraphPlugins = isShort ? [liftSpace] : paragraphSteps
   const paragraph = parser.tokenizeParagraph(text)
   if (!isShort) mendParagraph(paragraph)
