@@ -5,6 +5,7 @@ import { availableParallelism } from 'node:os'
 import { join } from 'node:path'
 import { ROOT } from '../root.ts'
 import type { Scale } from './scale.ts'
+import { IN_SHARD } from './shards.ts'
 import { type Found, type Run, STEP } from './work.ts'
 
 export interface Measured extends Run, Found {
@@ -37,6 +38,7 @@ interface Costs {
 }
 
 export function toPassage({ made, real, totals, scale }: Costs): string {
+  const memory = Math.max(made.memory, real?.memory ?? 0, totals?.memory ?? 0)
   const lines = [
     `- Stories made for a step, with one sentence in ten astray (${toCount(made.documents)} at ${STEP}, ${made.workers} processes at a time): ${toLoad(made)}.`,
     ...(real
@@ -45,6 +47,7 @@ export function toPassage({ made, real, totals, scale }: Costs): string {
         ]
       : []),
     ...(totals ? [`- The same with \`--totals\`: ${toLoad(totals)}.`] : []),
+    `- No process held more than ${Math.round(memory / 1e6)} MB, with shards of ${toCount(IN_SHARD)} documents.`,
     `- ${made.again === 1 ? 'One process was' : `${made.again} processes were`} killed on the way; the shard was given to another, and every document was there once.`,
     ...(scale
       ? [

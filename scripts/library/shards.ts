@@ -6,7 +6,7 @@ import { makeStories } from '../bench/stories.ts'
 
 /** Of a made document, in characters. */
 const SIZE = 2000
-const IN_SHARD = 2000
+export const IN_SHARD = 2000
 /** How many made stories lend their sentences; each document has them in an order of its own. */
 const PATTERNS = 100
 

@@ -15,23 +15,30 @@ interface Kill {
   readonly after: number
 }
 
-/** Tells on the third stream how much of the processor a process has used. */
-const HOOK = join(ROOT, 'scripts', 'bench', 'report-cpu.cjs')
+/** Tells on the third stream what a process has used. */
+const HOOK = join(ROOT, 'scripts', 'library', 'report-use.cjs')
+
+interface Use {
+  /** Milliseconds of the processor. */
+  readonly cpu: number
+  /** Bytes of memory at the most. */
+  readonly memory: number
+}
 
 /**
  * One shard through one process. What it wrote counts only when it has ended well: then its file gets its name.
- * @returns the milliseconds of the processor that it took; undefined where the process died
+ * @returns what it used; undefined where the process died
  */
 async function checkShard(
   { input, output }: Shard,
   flags: readonly string[],
   kill: Kill | undefined,
-): Promise<number | undefined> {
+): Promise<Use | undefined> {
   const args = ['--require', HOOK, PROGRAM, 'stream', '--step', STEP, ...flags]
   const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit', 'pipe'] })
-  let cost = ''
+  let used = ''
   child.stdio[3]?.on('data', (chunk: Buffer) => {
-    cost += chunk.toString()
+    used += chunk.toString()
   })
   const part = `${output}.part`
   const written = createWriteStream(part)
@@ -44,7 +51,7 @@ async function checkShard(
   clearTimeout(timer)
   if (code !== 0) return undefined
   renameSync(part, output)
-  return Number(cost)
+  return JSON.parse(used) as Use
 }
 
 export interface Run {
@@ -52,6 +59,8 @@ export interface Run {
   readonly again: number
   /** Milliseconds of the processor, of those processes that ended well. */
   readonly cpu: number
+  /** Bytes that the largest of those processes held. */
+  readonly memory: number
 }
 
 export interface Way {
@@ -66,20 +75,23 @@ export async function checkAll(shards: readonly Shard[], { workers, kills, flags
   const waiting = [...shards]
   let left = kills
   let again = 0
-  let cpu = 0
+  let [cpu, memory] = [0, 0]
   const work = async (): Promise<void> => {
     for (let shard = waiting.shift(); shard !== undefined; shard = waiting.shift()) {
       const kill = left > 0 ? { after: 1500 } : undefined
       if (kill) left--
-      const cost = await checkShard(shard, flags, kill)
-      if (cost === undefined) {
+      const used = await checkShard(shard, flags, kill)
+      if (used === undefined) {
         again++
         waiting.push(shard)
-      } else cpu += cost
+      } else {
+        cpu += used.cpu
+        memory = Math.max(memory, used.memory)
+      }
     }
   }
   await Promise.all(Array.from({ length: workers }, work))
-  return { again, cpu }
+  return { again, cpu, memory }
 }
 
 export interface Found {
