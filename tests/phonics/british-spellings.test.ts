@@ -30,6 +30,41 @@ describe('what Britain writes otherwise', () => {
     }
   })
 
+  // Each American word with its British one; the endings that a word may have are written one after another.
+  it.each(
+    `
+    color/colour colors/colours colored/coloured coloring/colouring colorful/colourful colorless/colourless
+    laborer/labourer laborers/labourers savory/savoury honored/honoured
+    center/centre centers/centres centered/centred centering/centring
+    analyze/analyse analyzed/analysed analyzing/analysing analyzer/analyser analyzers/analysers analyzes/analyses
+    gray/grey grayer/greyer grayed/greyed cozy/cosy catalog/catalogue catalogs/catalogues cataloged/catalogued
+    canceled/cancelled equaling/equalling fueled/fuelled jeweler/jeweller jewelers/jewellers labeling/labelling
+    leveled/levelled marveling/marvelling modeling/modelling pedaled/pedalled signaling/signalling
+    traveler/traveller travelers/travellers tunneling/tunnelling
+    organize/organise organizes/organises organized/organised organizer/organiser organizers/organisers
+    organizing/organising organization/organisation organizations/organisations
+    realize/realise recognized/recognised baptized/baptised tyrannized/tyrannised civilization/civilisation`
+      .trim()
+      .split(/\s+/)
+      .map((pair) => pair.split('/') as [string, string]),
+  )('%s is %s in Britain', (american, british) => {
+    expect(toBritish(american)).toBe(british)
+    expect(toBritish(british)).toBeUndefined()
+    expect(isForeignSpelling(american, 'southern-british')).toBe(true)
+    expect(isForeignSpelling(american.toUpperCase(), 'southern-british')).toBe(true)
+    expect(isForeignSpelling(american, 'general-american')).toBe(false)
+    expect(isForeignSpelling(british, 'southern-british')).toBe(false)
+  })
+
+  // The z of these belongs to the word, or its l is doubled nowhere, or the word has an ending that no verb has.
+  it.each(
+    'maize prized prizes resized sized seized seizing bizarre citizen gizmo horizon horizontal quiz quizzes whiz wizard zip organizational travel cancels jewels appealed feeling healer sailed'.split(
+      ' ',
+    ),
+  )('%s is written alike', (word) => {
+    expect(toBritish(word)).toBeUndefined()
+  })
+
   it.each(['prize', 'size', 'seize', 'capsize', 'dozen', 'lizard', 'meter', 'story'])('%s is written so', (word) => {
     expect(toBritish(word)).toBeUndefined()
   })
@@ -39,8 +74,11 @@ describe('what Britain writes otherwise', () => {
       isForeignSpelling(word, 'general-american'),
       isForeignSpelling(word, 'southern-british'),
     ]
-    for (const word of ['math', 'mom', 'color', 'center', 'realize']) expect(isForeign(word)).toEqual([false, true])
-    for (const word of ['maths', 'mum', 'colour', 'centre']) expect(isForeign(word)).toEqual([true, false])
-    for (const word of ['cat', 'story', 'meter', 'got']) expect(isForeign(word)).toEqual([false, false])
+    const american = 'math mom mommy aluminum diaper faucet gotten sidewalk Mom color center realize'.split(' ')
+    for (const word of american) expect(isForeign(word)).toEqual([false, true])
+    for (const word of ['maths', 'mum', 'Mummy', 'aluminium', 'nappy', 'Colour', 'centre'])
+      expect(isForeign(word)).toEqual([true, false])
+    for (const word of ['cat', 'story', 'meter', 'got', 'tap', 'pavement'])
+      expect(isForeign(word)).toEqual([false, false])
   })
 })
