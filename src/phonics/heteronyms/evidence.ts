@@ -55,10 +55,12 @@ const pluralClause: Clue = (place, inflected) => {
     : undefined
 }
 
+const STOPS: ReadonlySet<string> = is.words('. ! ? : “ "')
+
 /** `Wind the wool`, `ran up and wound it`. */
 const order: Clue = (place, inflected) => {
   const [before, after] = [findBefore(place), place.words[place.index + 1]]
-  const first = before === undefined || /^[.!?:“"]$/.test(before)
+  const first = before === undefined || has(STOPS, before)
   if (!inflected && first && has(is.QUESTIONS, after)) return ['verb']
   if (inflected || !hasObject(place)) return undefined
   if (first) return ['verb']

@@ -41,12 +41,12 @@ export function isHabit(place: Place): boolean {
   while (start > 0 && !isMark(words[start - 1]) && !has(JOINS, words[start - 1])) start--
   if (opensMain(place, start)) return true
   const result = words.slice(start, index).findIndex((word, i) => word === 'that' && isResult(words, start + i))
-  return start < index && hasNothingUsed(place, result < 0 ? start : start + result + 1)
+  return start < index && hasNothingUsed(place, start + result + 1)
 }
 
 /** `when the sun came up he …`, `before the war he …`: one person, right before `used`, opens the main clause. */
 function opensMain({ words, index }: Place, start: number): boolean {
-  const isPerson = has(is.SUBJECTS, words[index - 1]) && index - 1 > start
+  const isPerson = has(is.SUBJECTS, words[index - 1])
   return isPerson && ((has(TIME_JOINS, words[start - 1]) && has(ENDS, words[index - 2])) || has(SPANS, words[start]))
 }
 
@@ -65,7 +65,7 @@ function hasNothingUsed(place: Place, start: number): boolean {
       if (!isVerbal(words[at + 1])) return false
       relatives++
     }
-    if (isVerbal(word) && (at === start || !isVerbal(before))) verbs++
+    if (isVerbal(word) && !isVerbal(before)) verbs++
     if (at > start && isOpener(place, at) && !isLed(before, relatives)) return false
   }
   return verbs === relatives
@@ -79,9 +79,10 @@ const isOpener = (place: Place, at: number): boolean =>
 const isLed = (before: string | undefined, relatives: number): boolean =>
   has(LEADS, before) || has(TIMES, before) || has(is.DETERMINERS, before) || (relatives > 0 && isVerbal(before))
 
+const STOPS: ReadonlySet<string> = is.words('. ! ? ; : “ ” "')
+
 /** `he was careless, and used to …`: a person is the subject of both, and nothing else was made or done between. */
 function isJoinedToPerson({ words, index }: Place): boolean {
-  let at = index - 2
-  while (at >= 0 && !has(is.SUBJECTS, words[at]) && !/^[.!?;:“”"]$/.test(words[at] ?? '')) at--
+  const at = words.slice(0, index - 1).findLastIndex((word) => has(is.SUBJECTS, word) || has(STOPS, word))
   return has(PERSONS, words[at]) && !words.slice(at + 2, index).some((word) => has(is.BE, word))
 }
