@@ -218,7 +218,7 @@ const LINES = `
     noun: *Lead* is soft.
     -: *Lead* sat here.
     -: Sad, *tears* blurred it.
-    -: Men *tears* were here.
+    noun: Men *tears* were here.
   before has and is
     noun: Bus *progress* has begun.
     noun: Bus *progress* isn't here.
@@ -247,7 +247,7 @@ const LINES = `
     verb: A warm bath *contents* the baby.
     verb: A warm bath *contents* a baby.
     verb: A warm bath *contents* an ant.
-    -: A warm bath *contents* me.
+    verb: A warm bath *contents* me.
     -: Hens *content* the baby.
     -: Now, *contents* the baby.
 `

@@ -64,7 +64,7 @@ const LINES = `
     past: time | We sat then *read* it.
     -: time | We got up *read* it.
     -: time | We *read* the book that got wet and old.
-    -: time | We *read* to him until it got dark.
+    past: time | We *read* to him until it got dark.
     -: time | We *read* it, “He got wet.”
     -: time | “We *read* it,” he said.
     past: time | “We *read* it and he sat,” says Tam.
@@ -146,7 +146,7 @@ const LINES = `
     used-to: used | So, the hen *used* to dig.
     used-to: used | Because my hen *used* to dig.
     -: used | Net the hen *used* to dig.
-    -: used | Net old hen *used* to dig.
+    used-to: used | Net old hen *used* to dig.
     -: used | Net, *used* to dig.
     -: used | *Used* to dig.
     -: used | He saw Tam *used* to dig.
