@@ -2,9 +2,13 @@
 // at all, and that a cut stands nowhere else: without cuts a long list, quote or paragraph takes a time that grows with its square.
 // A place is marked by `¦`. Rules: CommonMark 0.31.2, what ends a block and what closes emphasis, code, links and HTML.
 
+import remarkParse from 'remark-parse'
+import { unified } from 'unified'
 import { describe, expect, it } from 'vitest'
-import { findInlineCuts } from '../../src/story/inline-cuts.ts'
-import { cutParts } from '../../src/story/parts.ts'
+import { findInlineCuts, type Gap } from '../../src/story/inline-cuts.ts'
+import { parsePart } from '../../src/story/parse.ts'
+import { parseStretches } from '../../src/story/parse-stretches.ts'
+import { cutParts, isOnePart, isOnePartNow } from '../../src/story/parts.ts'
 
 const toParts = (source: string, length: number): string =>
   [...cutParts(source, 0, length)].map(({ start, end }) => source.slice(start, end)).join('¦')
@@ -88,6 +92,159 @@ describe('blocks', () => {
     'a `b`\r\rc',
   ])('cuts nothing where something reaches across blank lines: %j', (source) => {
     expect(toParts(source, 1)).toBe(source)
+  })
+})
+
+describe('what reaches across', () => {
+  it.each(['```', '~~~', '<script>', '<PRE', '<style', '<textarea', '<?a', '<!A', '<![CDATA[', ']:', 'a\rb'])(
+    'is %j',
+    (text) => {
+      expect(isOnePart(`a ${text} b`)).toBe(true)
+    },
+  )
+
+  it.each(['``', '~~', '<!-- a -->', '<b>', '< script', '<div>', '] :', 'a\r\nb', '[a](b)'])('is not %j', (text) => {
+    expect(isOnePart(`a ${text} b`)).toBe(false)
+  })
+
+  // Of a source that could be cut, only the stretch around an edit can hold anything new: far from it nothing is looked at.
+  it.each([
+    ['before it', `\`\`\`${'a'.repeat(20)}|x|${'b'.repeat(20)}`],
+    ['behind it', `${'a'.repeat(20)}|x|${'b'.repeat(20)}\`\`\``],
+  ])('is not looked for far %s', (_, marked) => {
+    const [before = '', put = '', after = ''] = marked.split('|')
+    const change = { start: before.length, oldEnd: before.length, newEnd: before.length + put.length }
+    expect(isOnePart(before + put + after)).toBe(true)
+    expect(isOnePartNow(before + put + after, change)).toBe(false)
+  })
+
+  it.each([
+    ['in it', `${'a'.repeat(20)}|\`\`\`|b`],
+    ['at its start', `${'a'.repeat(20)}\`\`|\`|${'b'.repeat(20)}`],
+    ['at its end', `${'a'.repeat(20)}|<|textarea${'b'.repeat(20)}`],
+    ['in a long one', `a|${'b'.repeat(40)}\`\`\`${'b'.repeat(40)}|a`],
+    ['where something went', `${'a'.repeat(20)}]||:${'b'.repeat(20)}`],
+    ['at the very start', `|\`|\`\`${'a'.repeat(40)}`],
+  ])('is found %s', (_, marked) => {
+    const [before = '', put = '', after = ''] = marked.split('|')
+    const change = { start: before.length, oldEnd: before.length, newEnd: before.length + put.length }
+    expect(isOnePartNow(before + put + after, change)).toBe(true)
+  })
+
+  it('is no comment that begins where the look ends', () => {
+    const source = `x${'y'.repeat(14)}<!-- a -->`
+    expect(isOnePartNow(source, { start: 0, oldEnd: 0, newEnd: 1 })).toBe(false)
+  })
+})
+
+describe('parts', () => {
+  const toTexts = (source: string, length: number, from = 0) =>
+    [...cutParts(source, from, length)].map(({ start, end }) => source.slice(start, end))
+
+  it('hold no blank lines before, between or behind them', () => {
+    expect(toTexts('\n \t\na `b`\n\n \n\nTam sat.\n\n\t\n  ', 1)).toEqual(['a `b`\n', 'Tam sat.'])
+    expect(toTexts('\r\n\r\na `b`\r\n \r\n', 1)).toEqual(['a `b`\r\n'])
+    expect(toTexts('', 1)).toEqual([])
+    expect(toTexts(' \n\t', 1)).toEqual([])
+  })
+
+  it('begin where they are asked to', () => {
+    expect(toTexts('---\na: `b`\n---\nc `d`', 1, 14)).toEqual(['c `d`'])
+    expect(toTexts('---\na: b\n---\n```\nc\n```', 1, 12)).toEqual(['\n```\nc\n```'])
+  })
+
+  it('of plain text tell what stands there, those for the parser do not', () => {
+    const parts = [...cutParts('Tam sat.\n\na `b`\n\nMeg ran.', 0, 1)]
+    expect(parts.map(({ nodes }) => nodes?.map(({ type }) => type))).toEqual([['paragraph'], undefined, ['paragraph']])
+  })
+
+  it('that the parser must see are joined up to the next plain one', () => {
+    expect(toTexts('a `b`\n\nc `d`\n\nTam sat.\n\ne `f`', 100)).toEqual(['a `b`\n\nc `d`\n', 'Tam sat.', 'e `f`'])
+  })
+
+  // Cut into stretches where it is more than twice as long as asked.
+  it.each([
+    ['twice as long', 'a `b` cd ef gh ij kl', 10, undefined],
+    ['longer by one', 'a `b` cd ef gh ij klm', 10, [11]],
+    ['with a text at the margin behind it', 'a `b` cd ef gh ij klm\n\nTam', 10, [11]],
+    ['with a text in an indent behind it', 'a `b` cd ef gh ij klm\n\n  `Tam`', 10, undefined],
+    ['of plain letters', 'Tam sat on a mat and Meg ran to it.', 10, undefined],
+    ['of nothing that could be cut', 'a [cd ef gh ij kl](m)', 10, undefined],
+  ])('a paragraph %s', (_, source, length, starts) => {
+    const [first] = cutParts(source, 0, length)
+    expect(first?.cuts?.map(({ start }) => start)).toEqual(starts)
+  })
+
+  it('that are long stand alone among others', () => {
+    const long = 'a `b` cd ef gh ij klm no'
+    expect(toTexts(`c \`d\`\n\n${long}\n\ne \`f\``, 10)).toEqual(['c `d`\n', `${long}\n`, 'e `f`'])
+  })
+})
+
+describe('stretches', () => {
+  const parser = unified().use(remarkParse).freeze()
+  /** The paragraph that is cut at each `¦`, and the gap of a line end at each `↵`. */
+  const parse = (marked: string, lineEnd = '\n') => {
+    const source = marked.replaceAll('¦', ' ').replaceAll('↵', lineEnd)
+    const cuts: Gap[] = []
+    let at = 0
+    for (const part of marked.split(/(?<=[¦↵] *)(?! )/)) {
+      const [, text = '', gap = '', indent = ''] = /^([^¦↵]*)([¦↵]?)( *)$/.exec(part) ?? []
+      const start = at + text.length
+      const end = start + (gap === '↵' ? lineEnd.length : gap.length)
+      if (gap !== '') cuts.push({ start, end, next: end + indent.length })
+      at = end + indent.length
+    }
+    const asked: string[] = []
+    const root = parseStretches(source, { start: 0, end: source.length, cuts }, (text) => {
+      asked.push(text)
+      return parser.parse(text)
+    })
+    return { root, asked, whole: parser.parse(source) }
+  }
+
+  // Reference: remark-parse 11 on the whole, places with lines and columns too.
+  it.each([
+    'Tam¦sat',
+    'Tam¦sat¦on¦a mat',
+    'Tam *ran* up. Meg¦sat',
+    'Tam¦sat *on* a¦mat **up** to¦top',
+    'Tam↵sat *on* a¦mat',
+    'Tam↵  sat *on* a¦mat',
+    '- Tam¦sat *up* to¦top',
+    '12. Tam↵sat *on* up↵   a¦mat',
+    '> Tam¦sat',
+    // What ends the paragraph stands in the last stretch.
+    'Tam¦sat\n===',
+    'Tam¦sat *up*\n---\nMeg ran',
+    'Tam¦sat\n# Meg\nran',
+    'Tam¦sat\n- a\n- b',
+  ])('%j joined are the whole', (marked) => {
+    for (const lineEnd of ['\n', '\r\n']) {
+      const { root, asked, whole } = parse(marked, lineEnd)
+      expect(root?.children).toEqual(whole.children)
+      expect(asked.length).toBe(marked.split(/[¦↵]/).length)
+    }
+  })
+
+  // Undefined, so that the whole is parsed.
+  it.each([
+    ['a heading before the cut', '# Tam¦sat'],
+    ['no text before it', 'Tam *ran*¦sat'],
+    ['no text behind it', 'Tam¦*ran*'],
+    ['a list behind it', 'Tam↵- sat'],
+    ['a rule before it', '***↵Tam'],
+    ['an item with more behind it', '- Tam¦sat\n\n  up'],
+    ['a heading in an item', '- Tam¦sat\n  ==='],
+  ])('that were cut wrongly are not joined: %s', (_, marked) => {
+    expect(parse(marked).root).toBeUndefined()
+  })
+
+  it('that were cut wrongly are parsed as a whole', () => {
+    const source = 'Tam *ran* up a hill'
+    const cuts = [{ start: 9, end: 10, next: 10 }]
+    const { root } = parsePart(source, { start: 0, end: source.length, nodes: undefined, cuts })
+    expect(root.children).toEqual(parser.parse(source).children)
   })
 })
 
