@@ -5,7 +5,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { createHeldStory } from '../../src/story/held.ts'
 import { homesOf } from '../../src/story/held-pages.ts'
-import { readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
+import { type Range, readStory, type Story, type StoryOptions } from '../../src/story/index.ts'
+import { parsePart } from '../../src/story/parse.ts'
+import { cutParts } from '../../src/story/parts.ts'
 import { expectPart } from '../growth.ts'
 import { applyEdit, session, trapSession } from './edits.ts'
 import { toPlain } from './plain-story.ts'
@@ -169,6 +171,87 @@ describe('what is known stays the same object', () => {
     expect(block?.sentences).toBe(block?.sentences)
     expect(block?.sentences[0]?.block).toBe(block)
     expect(homesOf(readStory(before).pages[1] ?? expect.fail()).starts).toEqual([before.indexOf('Meg')])
+  })
+})
+
+// What is read again behind an edit: never the whole. Counted in parts that are cut and parts that are parsed; the clock is not asked.
+describe('of a story of many parts', () => {
+  /** Each is a part of its own: the parser must see it, and it is long enough. */
+  const toHard = (name: string) => `${name} *ran* to [a pond](x.png). ${'It hid and sat. '.repeat(70)}End.`
+  const names = ['Ann', 'Bob', 'Cal', 'Dot', 'Eve', 'Fay', 'Gus', 'Hal']
+
+  function open(source: string) {
+    const work = { cut: [] as string[], read: [] as string[] }
+    const toName = (text: string, { start, end }: Range) => text.slice(start, end).trim().split(' ')[0] ?? ''
+    const held = createHeldStory({
+      *cut(text, ...rest) {
+        for (const part of cutParts(text, ...rest)) {
+          work.cut.push(toName(text, part))
+          yield part
+        }
+      },
+      parse(text, part, base) {
+        work.read.push(toName(text, part))
+        return parsePart(text, part, base)
+      },
+    })
+    held.read(source)
+    const all = { ...work }
+    return {
+      all,
+      edit(to: string) {
+        Object.assign(work, { cut: [], read: [] })
+        expect(toText(held.read(to))).toBe(toText(readStory(to)))
+        return work
+      },
+    }
+  }
+
+  const story = names.map(toHard).join('\n\n')
+
+  it('reads each part once at first', () => {
+    expect(open(story).all).toEqual({ cut: names, read: names })
+  })
+
+  it.each([
+    // The part before is cut again, for where it ends depends on what follows; cut as it was, it is not read again.
+    ['in the middle of one', 'Dot *ran*', 'Dot *rans*', ['Cal', 'Dot', 'Eve'], ['Dot']],
+    ['at the start of one', 'Dot *ran*', 'xDot *ran*', ['Cal', 'xDot', 'Eve'], ['xDot']],
+    ['in the first', 'Ann *ran*', 'Ann *rans*', ['Ann', 'Bob'], ['Ann']],
+    ['in the second', 'Bob *ran*', 'Bob *rans*', ['Ann', 'Bob', 'Cal'], ['Bob']],
+    ['in the last', 'Hal *ran*', 'Hal *rans*', ['Gus', 'Hal'], ['Hal']],
+    ['of a letter for another', 'Dot *ran*', 'Dot *Ran*', ['Cal', 'Dot', 'Eve'], ['Dot']],
+    ['that takes letters away', 'Dot *ran*', 'Dot *r*', ['Cal', 'Dot', 'Eve'], ['Dot']],
+    ['of a text between two', '\n\nDot', '\n\nZoe sat.\n\nDot', ['Cal', 'Zoe', 'Dot'], ['Zoe']],
+    ['that takes one away', `${toHard('Dot')}\n\n`, '', ['Cal', 'Eve'], []],
+    ['of blank lines', '\n\nDot', '\n\n\n\nDot', ['Cal', 'Dot'], []],
+  ])('an edit %s', (_, old, put, cut, read) => {
+    const { edit } = open(story)
+    expect(edit(story.replace(old, put))).toEqual({ cut, read })
+    // And once more, from there.
+    const again = story.replace(old, put).replace('Gus *ran*', 'Gus *rans*')
+    if (!old.includes('Hal')) expect(edit(again)).toEqual({ cut: ['Fay', 'Gus', 'Hal'], read: ['Gus'] })
+  })
+
+  it('reads nothing again where nothing has changed', () => {
+    expect(open(story).edit(story)).toEqual({ cut: [], read: [] })
+  })
+
+  it('cuts a source anew where it could not be cut, and reads it as one where it cannot be', () => {
+    const whole = open(`${story}\n\n[x]: y`)
+    expect(whole.all).toEqual({ cut: ['Ann'], read: ['Ann'] })
+    expect(whole.edit(story)).toEqual({ cut: names, read: names })
+    expect(whole.edit(story.replace('Dot *ran*', 'Dot *rans*'))).toEqual({ cut: ['Cal', 'Dot', 'Eve'], read: ['Dot'] })
+    expect(whole.edit(`${story}\n\n[x]: y`)).toEqual({ cut: ['Ann'], read: ['Ann'] })
+  })
+
+  it('cuts all anew where the front matter ends elsewhere, and reads what stands before the edit no more', () => {
+    const top = '---\ntitle: Tip\n---\n\n'
+    const { edit } = open(top + story)
+    // The front matter stays, and what is behind it.
+    expect(edit(`---\ntitle: Tips\n---\n\n${story}`)).toEqual({ cut: ['Ann'], read: [] })
+    expect(edit(story)).toEqual({ cut: ['Ann'], read: [] })
+    expect(edit(top + story)).toEqual({ cut: ['Ann'], read: [] })
   })
 })
 
