@@ -140,6 +140,42 @@ describe('storyPlugin', () => {
     expect(tree.data?.story?.pages.flatMap((page) => page.blocks.map((block) => block.text))).toEqual(['Tam sat'])
   })
 
+  // A plugin may put something of its own where something stood.
+  it.each([
+    ['without places', [{ type: 'text', value: 'red' }]],
+    ['without an end', [{ type: 'text', value: 'red', position: undefined }]],
+    ['with nothing', []],
+  ] as const)('takes emphasis that holds children %s', (_, children) => {
+    const text = 'A *pig* ran'
+    const put = () => (tree: MarkdownRoot) => {
+      const [first] = tree.children
+      const node = first?.type === 'paragraph' ? first.children[1] : undefined
+      if (node?.type === 'emphasis') node.children = [...children]
+    }
+    const file = new VFile(text)
+    const processor = unified().use(remarkParse).use(put).use(storyPlugin)
+    const { data } = processor.runSync(processor.parse(file), file) as Root
+    const [block] = data?.story?.pages[0]?.blocks ?? []
+    expect([block?.text, block?.emphasis]).toEqual(['A  ran', []])
+  })
+
+  it('tells emphasis whose first or last child has no place from its marks on', () => {
+    const text = 'A *big pig* ran'
+    const put = () => (tree: MarkdownRoot) => {
+      const [first] = tree.children
+      const node = first?.type === 'paragraph' ? first.children[1] : undefined
+      if (node?.type !== 'emphasis') return
+      node.children.unshift({ type: 'text', value: 'x' })
+      node.children.push({ type: 'text', value: 'y' })
+    }
+    const file = new VFile(text)
+    const processor = unified().use(remarkParse).use(put).use(storyPlugin)
+    const { data } = processor.runSync(processor.parse(file), file) as Root
+    expect(data?.story?.pages[0]?.blocks[0]?.emphasis).toEqual([
+      { kind: 'emphasis', start: 2, end: 11, textStart: 2, textEnd: 9 },
+    ])
+  })
+
   it('takes an empty file', () => {
     expect(run('').tree.children).toEqual([])
     expect(run('').story.problems.map((it) => it.code)).toEqual(['empty'])
