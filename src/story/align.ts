@@ -15,8 +15,8 @@ export interface Span {
 
 /** Add a text node's value to a map. Line endings become one newline. */
 export function appendAligned(map: TextMapBuilder, value: string, span: Span): void {
-  const { source, start, end } = span
-  if (end - start === value.length && !value.includes('\r') && source.startsWith(value, start)) {
+  const { source, start } = span
+  if (!value.includes('\r') && source.startsWith(value, start)) {
     appendText(map, value, start, value.length)
     return
   }
@@ -39,10 +39,10 @@ interface Step {
 }
 
 function nextStep(value: string, done: number, at: number, span: Span): Step {
-  const { source, end } = span
+  const { source } = span
   const letter = value.charAt(done)
   if (letter === '\n' || letter === '\r') return lineStep(value, done, at, span)
-  if (at < end && source[at] === '&') {
+  if (source[at] === '&') {
     const text = decodeReference(source, at)
     if (text !== undefined && value.startsWith(text, done)) {
       return { text, source: at, width: reference.lastIndex - at, used: text.length }

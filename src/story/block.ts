@@ -62,7 +62,7 @@ function toSentence(node: SentenceNode, from: number, to: number, block: Block, 
       const value = toWordText(child)
       addWord(value, at, shared, words, marks)
       at += value.length
-    } else if ('value' in child) {
+    } else {
       if (child.type !== 'WhiteSpaceNode') addMarks(child.value, at, map, marks)
       at += child.value.length
     }
@@ -83,15 +83,15 @@ function addWord(value: string, from: number, shared: Shared, words: Word[], mar
   const text = toVisible(value)
   // Mr.
   //   ^ a mark of its own for the child, though the parser keeps it in the word
-  const bare = text.length > 1 && text.endsWith('.') ? text.slice(0, -1) : text
+  const bare = text.endsWith('.') ? text.slice(0, -1) : text
   if (!hasLetterOrDigit(bare)) {
     addMarks(value, from, shared.map, marks)
     return
   }
   let start = 0
   let end = value.length
-  while (isInvisible(value[start] ?? '')) start++
-  while (isInvisible(value[end - 1] ?? '')) end--
+  while (isInvisible(value.charAt(start))) start++
+  while (isInvisible(value.charAt(end - 1))) end--
   if (bare !== text) {
     end = value.lastIndexOf('.')
     addMarks('.', from + end, shared.map, marks)
@@ -121,7 +121,7 @@ function toLetterRange(map: TextMap, wordStart: number, first: number, last: num
 function skipInvisible(text: string, wordStart: number, letters: number): number {
   let at = wordStart
   for (let left = letters; at < text.length; at++) {
-    if (isInvisible(text[at] ?? '')) continue
+    if (isInvisible(text.charAt(at))) continue
     if (left-- === 0) break
   }
   return at
@@ -133,10 +133,6 @@ const isPunctuation = (text: string): boolean =>
 
 /** Runs stay whole where the run is the mark (`...`, `--`, an emoji); `!!` is two marks. */
 function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): void {
-  if (value.length === 1 && !isInvisible(value)) {
-    marks.push({ text: value, start: toSourceStart(map, from), end: toSourceEnd(map, from + 1) })
-    return
-  }
   if (toVisible(value) === '') return
   const isWhole = /^(?:\.+|-+|`+)$/.test(value) || !isPunctuation(toVisible(value))
   let at = from
@@ -150,6 +146,6 @@ function addMarks(value: string, from: number, map: TextMap, marks: Mark[]): voi
 function nodeLength(node: Nodes): number {
   if ('value' in node) return node.value.length
   let length = 0
-  if ('children' in node) for (const child of node.children) length += nodeLength(child)
+  for (const child of node.children) length += nodeLength(child)
   return length
 }

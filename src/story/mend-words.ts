@@ -7,10 +7,8 @@ import { toSpan } from './span.ts'
 
 /** The text of a word node. */
 export function toWordText(word: Word): string {
-  const [only] = word.children
-  if (word.children.length === 1 && only && 'value' in only) return only.value
   let text = ''
-  for (const child of word.children) if ('value' in child) text += child.value
+  for (const child of word.children) text += child.value
   return text
 }
 
@@ -22,7 +20,7 @@ const digits = /^\p{N}+$/u
 /** Whether every mark in a word belongs to it, so that nothing needs mending. */
 export function isSoundWord(word: Word): boolean {
   const { children } = word
-  return children.length === 1 || (children.every((_, index) => belongs(children, index)) && !isDoubtful(word))
+  return children.every((_, index) => belongs(children, index)) && !isDoubtful(word)
 }
 
 /** `'Er`, `'Em`, `'Im`: a dropped letter, or a quote that opens on a word. */
@@ -55,8 +53,8 @@ export function toWord(children: WordContent[]): Word {
 }
 
 function belongs(children: readonly WordContent[], index: number): boolean {
-  const child = children[index]
-  if (!child || !('value' in child) || child.type === 'TextNode') return true
+  const child = children[index] as WordContent
+  if (child.type === 'TextNode') return true
   const before = children[index - 1]
   const after = children[index + 1]
   if (before?.type === 'TextNode' && after?.type === 'TextNode') return joins(before.value, child.value, after.value)

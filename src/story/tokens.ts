@@ -2,7 +2,7 @@
 
 import type { SentenceContent } from 'nlcst'
 import type { Point } from 'unist'
-import { classOf, invisible, letter, punctuation, symbol, white } from './characters.ts'
+import { classOf, invisible, letter, punctuation, white } from './characters.ts'
 import type { Lines } from './lines.ts'
 import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 
@@ -36,7 +36,7 @@ export function tokenize(map: TextMap, from: number, to: number, lines: Lines | 
 /** What no reader sees takes the class of what stands before it, or after a mark the class of what follows. */
 function toClass(text: string, at: number, code: number, kind: number, to: number): number {
   const own = classOf(code)
-  if (own === punctuation && code === 0x2c && isThousands(text, at)) return letter
+  if (code === 0x2c && isThousands(text, at)) return letter
   if (own !== invisible) return own
   if (kind !== -1 && kind !== punctuation) return kind
   let next = at + 1
@@ -47,13 +47,12 @@ function toClass(text: string, at: number, code: number, kind: number, to: numbe
 // 1,000
 //  ^
 function isThousands(text: string, at: number): boolean {
-  return /\d/.test(text[at - 1] ?? '') && /^\d{3}(?!\d)/.test(text.slice(at + 1, at + 5))
+  return /\d/.test(text.charAt(at - 1)) && /^\d{3}(?!\d)/.test(text.slice(at + 1, at + 5))
 }
 
 function continues(kind: number, next: number, previous: number, code: number): boolean {
   if (kind !== next) return false
-  if (kind === letter || kind === white || previous === code) return true
-  return kind === symbol && joinsEmoji(previous, code)
+  return kind === letter || kind === white || previous === code || joinsEmoji(previous, code)
 }
 
 /** Joiners, skin tones and the letter pairs of flags. */
