@@ -11,7 +11,7 @@ export type FoundComment = Omit<StoryComment, 'nextBlock'>
 export function findComments(source: string, start: number, end: number): FoundComment[] {
   return [...source.slice(start, end).matchAll(comment)].map((match) => {
     const from = start + match.index
-    const inner = match[1] ?? ''
+    const inner = match[1] as string
     const lead = inner.length - inner.trimStart().length
     const to = from + match[0].length
     return {
@@ -39,10 +39,8 @@ const longestLine = 2000
 
 /** Quote marks, list bullets and other comments are no text. */
 function hasTextOnLine(source: string, from: number, to: number): boolean {
-  const before = source.slice(Math.max(0, from - longestLine), from)
-  const after = source.slice(to, to + longestLine)
-  const lineStart = Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1
-  const lineEnd = after.search(/[\r\n]/)
-  const lead = before.slice(lineStart).replace(/^\uFEFF?[\s>]*(?:[-*+]\s|\d+[.)]\s)*/, '')
-  return `${lead} ${lineEnd === -1 ? after : after.slice(0, lineEnd)}`.replace(comment, '').trim() !== ''
+  const before = source.slice(Math.max(0, from - longestLine), from).split(/[\r\n]/)
+  const [after] = source.slice(to, to + longestLine).split(/[\r\n]/)
+  const lead = before.at(-1)?.replace(/^\uFEFF?[\s>]*(?:[-*+]\s|\d+[.)]\s)*/, '')
+  return `${lead} ${after}`.replace(comment, '').trim() !== ''
 }

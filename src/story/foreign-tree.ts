@@ -25,7 +25,7 @@ export function storyFromTree(root: Root, source: string): Story {
     if (map.text.trim() !== '') blocks.push(toBlock('paragraph', map, parseEnglish(map), range, 1))
   }
   const [first] = blocks
-  const pages = first ? [{ number: 1, start: first.start, end: blocks.at(-1)?.end ?? first.end, blocks }] : []
+  const pages = first ? [{ number: 1, start: first.start, end: (blocks.at(-1) as Block).end, blocks }] : []
   const message = 'There is no text for a child to read here.'
   const problems = toStoryProblems(first ? [] : [{ code: 'empty', message, start: 0, end: source.length }], source)
   return { source, frontMatter: undefined, title: undefined, pages, pictures: [], notes: [], comments: [], problems }

@@ -33,10 +33,11 @@ export function readYamlNode(source: string): { readonly node: Yaml; readonly en
   return { node: { type: 'yaml', value, position }, end }
 }
 
+const lineEnd = /\r\n?|\n/g
+
 /** The front matter that stands at these offsets, fences and all. */
 export function toFrontMatter(source: string, value: string, start: number, end: number): FrontMatter {
-  const line = source.indexOf('\n', start)
-  const cr = source.indexOf('\r', start)
-  const fenceEnd = line === -1 || (cr !== -1 && cr < line - 1) ? cr : line
-  return { value, valueStart: fenceEnd === -1 ? end : Math.min(fenceEnd + 1, end), start, end }
+  lineEnd.lastIndex = start
+  lineEnd.test(source)
+  return { value, valueStart: lineEnd.lastIndex, start, end }
 }

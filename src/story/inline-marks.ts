@@ -33,7 +33,7 @@ export function createMarkScanner(text: string, stop: number): MarkScanner {
     return at <= stop
   }
   const readAngle = (): boolean => {
-    if (!/[A-Za-z/!?]/.test(text[at + 1] ?? ' ')) {
+    if (!/[A-Za-z/!?]/.test(text.charAt(at + 1))) {
       at++
       return true
     }
@@ -72,13 +72,17 @@ export function createMarkScanner(text: string, stop: number): MarkScanner {
     read() {
       const letter = text[at]
       run.lastIndex = at
-      const length = run.exec(text)?.[0].length ?? 1
+      run.test(text)
+      const length = run.lastIndex - at
       if (letter === '\\') at += 2
       else if (letter === '`') return readCode(length)
       else if (letter === '<') return readAngle()
       else if (letter === ']') return readBracket()
-      else if (letter === '[') stack.push(text[at++] ?? '')
-      else return readEmphasis(length)
+      else if (letter !== '[') return readEmphasis(length)
+      else {
+        stack.push(letter)
+        at++
+      }
       return true
     },
     open: () => stack.length,

@@ -12,12 +12,12 @@ export function findNumberedItem(source: string, start: number, from: number, en
   let isText = false
   for (let line = start; line < end; line = toNextLine(source, line)) {
     item.lastIndex = line
-    const [found, own, first = ''] = item.exec(source) ?? []
-    if (found !== undefined && own === (sign ?? own)) {
+    const found = item.exec(source)
+    if (found !== null && found[1] === (sign ?? found[1])) {
       if (line >= from) return line
-      sign = own
-      width = found.length
-      isText = /[A-Za-z]/.test(first)
+      sign = found[1]
+      width = found[0].length
+      isText = /[A-Za-z]/.test(found[2] as string)
     } else if (sign === undefined) return undefined
     else if (isIndented(source, line, width)) isText = false
     else if (!isText || !isLetter(source, line)) return undefined

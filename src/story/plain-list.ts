@@ -30,11 +30,11 @@ export function createPlainListReader(opens: string, holds: string): PlainListRe
     let end = at
     for (let start = at; ; start = toNextLine(source, end, from)) {
       item.lastIndex = from + start.offset
-      const [line, sign, text = ''] = item.exec(source) ?? []
-      if (line === undefined || (mark !== undefined && sign !== mark)) return undefined
-      mark = sign
-      end = toPlace(start, line.length)
-      children.push(toItem(text, start, end))
+      const found = item.exec(source)
+      mark ??= found?.[1]
+      if (found === null || found[1] !== mark) return undefined
+      end = toPlace(start, found[0].length)
+      children.push(toItem(found[2] as string, start, end))
       const next = source.slice(from + end.offset, from + end.offset + 2)
       after.lastIndex = from + end.offset + (next === '\r\n' ? 2 : 1)
       if (next === '' || after.test(source)) break

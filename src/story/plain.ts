@@ -122,9 +122,10 @@ function toHeading(marks: number, value: string, start: Place, textFrom: number,
   return { type: 'heading', depth, children, position }
 }
 
+/** No return stands here without its line feed. */
 function skipLineEnd(source: string, at: number): number {
-  if (source[at] === '\r' && source[at + 1] === '\n') return at + 2
-  return source[at] === '\n' || source[at] === '\r' ? at + 1 : at
+  if (source[at] === '\r') return at + 2
+  return source[at] === '\n' ? at + 1 : at
 }
 
 const blankLine = /[ \t]*(?:[\r\n]|$)/y

@@ -35,6 +35,31 @@ const BLOCKS = [
   // Numbers, where all lines before belong to the list.
   '1. a `b`\n¦2. c `d`',
   'a `b`\n2. c `d`',
+  '1) a `b`\n¦2) c `d`',
+  '1) a `b`\n2. c `d`',
+  '1. a `b`\n¦123456789. c',
+  '1. a `b`\n1234567890. c',
+  '1. a `b`\n¦- c',
+  '- a `b`\n1. c',
+  // What stands in the indent of its item belongs to it.
+  '1. a `b`\n   c\n¦2. d',
+  '1.   a `b`\n     c\n¦2. d',
+  '10. a `b`\n   c\n2. d',
+  '1. a `b`\n  c\n2. d',
+  // So does text at the margin behind text; behind what may be something else that is not sure.
+  '1. a `b`\nc\n¦2. d',
+  '1. a `b`\nc\nd\n¦2. e',
+  '1. a `b`\n“c\n¦2. d',
+  '1. `b`\nc\n2. d',
+  '1. a `b`\n   c\nd\n2. e',
+  '1. a `b`\n-c\n2. d',
+  '1. a `b`\n6 c\n2. d',
+  // No item: no blank, five blanks, nothing behind the number.
+  '1.a `b`\n2. c',
+  '1.     a `b`\n2. c',
+  '1. a `b`\n2.\n3. c',
+  '1. a `b`\n2.     c',
+  '1. a `b`\n¦2.    c',
   // HTML may reach further: no cut behind it.
   '- a `b`\n¦- c <b>\n- d',
 ] as const

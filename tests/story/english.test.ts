@@ -1,7 +1,7 @@
 // The short way through the parser for plain text must give what the long way gives.
 
 import fc from 'fast-check'
-import type { Paragraph } from 'nlcst'
+import type { Nodes, Paragraph } from 'nlcst'
 import { toString as toText } from 'nlcst-to-string'
 import { ParseEnglish } from 'parse-english'
 import { describe, expect, it, vi } from 'vitest'
@@ -188,5 +188,44 @@ describe('a very long block', () => {
     expect(toLengths('x'.repeat(6001))).toEqual([6000, 1])
     expect(toLengths(`${'x'.repeat(5999)}\u{1F600}${'x'.repeat(9)}`)).toEqual([5999, 11])
     expect(toLengths(`${'x'.repeat(5998)}\u{1F600}${'x'.repeat(9)}`)).toEqual([6000, 9])
+  })
+})
+
+// https://github.com/syntax-tree/nlcst: what nodes hold. Nothing is lost, put in or left without text, whatever stands in a block.
+it('the nodes of any text are all of it, in its order, each with text of its own', () => {
+  const piece = fc.constantFrom(
+    ...['Tam', 'hen', 'a', 'T', '6', 'Mr', 'don’t', "'Er", 'é', '😀', '\u200B', '\u00AD'],
+    ...['.', '!', '?', ',', '...', '-', '—', '“', '”', "'", '’', '(', ')', '&', '@', ' ', ' ', ' ', '\n', '\n\n'],
+  )
+  const collect = (node: Nodes): readonly Nodes[] =>
+    'children' in node ? [node, ...node.children.flatMap(collect)] : [node]
+  fc.assert(
+    fc.property(fc.array(piece, { minLength: 1, maxLength: 16 }), (pieces) => {
+      const text = pieces.join('')
+      const paragraph = short(text)
+      expect(toText(paragraph)).toBe(text)
+      for (const node of collect(paragraph)) {
+        const { start, end } = node.position ?? {}
+        expect(toText(node)).not.toBe('')
+        expect(text.slice(start?.offset, end?.offset)).toBe(toText(node))
+      }
+    }),
+    { seed: 7, numRuns: 600 },
+  )
+})
+
+describe('mending', () => {
+  const parse = (text: string) => new ParseEnglish().tokenizeParagraph(text)
+
+  it.each([
+    ...['Tam sat', 'Tam sat!', 'Tam sat on a mat. Did Meg?', 'Hop! Hop!', 'It is don’t, not do.'],
+    ...['Meg has a tip-top hat.', 'Tam, Meg; Sid: a (wet) hen.', 'It is 3.5 and 9:30.'],
+  ])('leaves what needs none as it is: %s', (text) => {
+    const paragraph = parse(text)
+    const { children } = paragraph
+    const before = JSON.stringify(paragraph)
+    mendParagraph(paragraph)
+    expect(paragraph.children).toBe(children)
+    expect(JSON.stringify(paragraph)).toBe(before)
   })
 })

@@ -48,4 +48,13 @@ describe('createLines', () => {
     }
     expect(lines.toOffset(9, 1)).toBe(7)
   })
+
+  it('gives for a place beside a line the nearest in it', () => {
+    const lines = createLines('ab\r\ncd\nef')
+    expect([lines.toOffset(0, 1), lines.toOffset(-1, 2), lines.toOffset(9, 2)]).toEqual([0, 1, 8])
+    expect([lines.toOffset(1, 99), lines.toOffset(2, 99), lines.toOffset(3, 99)]).toEqual([4, 7, 9])
+    expect([lines.toOffset(2, 0), lines.toOffset(2, -9)]).toEqual([4, 4])
+    expect(createLines('').toOffset(1, 1)).toBe(0)
+    expect(createLines('').count).toBe(1)
+  })
 })

@@ -212,6 +212,8 @@ describe('credits', () => {
   })
 
   it('are not the whole story', () => {
+    expect(pageTexts('# Tip\n\nWritten by Ann Bell')).toEqual(['Tip Written by Ann Bell'])
+    expect(pageTexts('![x](y)\n\n# Tip\n\n---\n\n© 2024 Ann Bell')).toEqual(['Tip 2024 Ann Bell'])
     expect(pageTexts('Text: Meg Pond\n\nPictures: Old Ned')).toEqual(['Text Meg Pond Pictures Old Ned'])
   })
 })

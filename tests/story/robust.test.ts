@@ -190,6 +190,27 @@ describe('other languages', () => {
     expect(readStory(text).problems[0]?.message).toContain(language)
   })
 
+  // Small words of each language, as any grammar of it lists them among the articles, pronouns and prepositions; from memory.
+  it.each(
+    Object.entries({
+      Afrikaans: 'die en nie sy hulle vir wat ons ek het',
+      Dutch: 'de een niet van zijn maar naar ook wordt het',
+      French: 'le les des une est dans pas avec elle et',
+      German: 'der das und ist nicht ein eine mit sie ich',
+      Italian: 'il che di sono della nel gli anche una e',
+      Portuguese: 'os uma um com ele ela mas muito para e',
+      Spanish: 'el los las que y es con por muy una',
+      Swahili: 'na ya wa kwa ni la alikuwa katika sana yake',
+    }).flatMap(([language, words]) => words.split(' ').map((word) => [word, language, words.split(' ')] as const)),
+  )('are told by %s: %s', (word, language, all) => {
+    // Three of twenty-four are enough, two are not; the two beside it are of this language alone.
+    const [first, second] = all.filter((one) => one !== word)
+    const words = [word, first ?? '', second ?? '', ...Array.from({ length: 21 }, () => 'zub')]
+    expect(findForeignLanguage(() => words, { words: 24, foreign: 0 })).toBe(language)
+    const without = ['zub', ...words.slice(1)]
+    expect(findForeignLanguage(() => without, { words: 24, foreign: 0 })).toBeUndefined()
+  })
+
   it('are told from 20 words on, and only where enough of them are small words of one language', () => {
     const find = (text: string) =>
       findForeignLanguage(() => text.split(' '), { words: text.split(' ').length, foreign: 0 })
