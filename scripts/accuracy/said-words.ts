@@ -8,6 +8,8 @@ import { isUnsure } from '../../src/phonics/phonics.ts'
 export interface SaidWord {
   readonly word: string
   readonly ways: readonly string[]
+  /** How the program said it when it was first asked, where that was none of the ways and the table tells. */
+  readonly firstLook?: string
 }
 
 export interface SaidFigures {
@@ -24,7 +26,9 @@ export function readSaidWords(
     | 'names-drawn'
     | 'names-eighth'
     | 'names-eleventh'
+    | 'names-fifteenth'
     | 'names-fifth'
+    | 'names-fourteenth'
     | 'names-fourth'
     | 'names-fresh'
     | 'names-ninth'
@@ -34,15 +38,20 @@ export function readSaidWords(
     | 'names-sixth'
     | 'names-tenth'
     | 'names-third'
+    | 'names-thirteenth'
+    | 'names-twelfth'
     | 'noises',
 ): readonly SaidWord[] {
   const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)
   const lines = readFileSync(file, 'utf8')
     .split('\n')
     .filter((line) => line !== '' && !line.startsWith('#'))
+  const at = lines[0]?.split('\t').indexOf('first look') ?? -1
   return lines.slice(1).map((line) => {
-    const [word = '', ...rest] = line.split('\t')
-    return { word, ways: (rest.at(-1) ?? '').split('/').map((way) => way.trim()) }
+    const cells = line.split('\t')
+    const ways = (cells.at(-1) ?? '').split('/').map((way) => way.trim())
+    const firstLook = at < 0 ? undefined : cells[at]
+    return { word: cells[0] ?? '', ways, ...(firstLook && { firstLook }) }
   })
 }
 

@@ -95,13 +95,20 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['of that source, a fifth draw, by which faults were mended', 'names-ninth'],
     ['of that source, a sixth draw, by which faults were mended', 'names-tenth'],
     ['of that source, a seventh draw, by which faults were mended', 'names-eleventh'],
+    ['of that source and a third, by which faults were mended', 'names-twelfth'],
+    ['of those two, a second draw, by which faults were mended', 'names-thirteenth'],
+    ['of those two, a third draw, by which faults were mended', 'names-fourteenth'],
+    ['of those two, a fourth draw, by which one fault was mended', 'names-fifteenth'],
   ] as const
   return sets.map(([set, table]): Row => {
-    const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, spelling))
+    const words = readSaidWords(table)
+    const found = measureSaidWords(words, (word) => spellWord(word, spelling))
+    const first = words.filter(({ firstLook }) => firstLook !== undefined).length
+    const told = first === 0 ? '' : `; at the first look ${toPercent(first / words.length)}`
     return {
       what: `names of many lands, ${set}`,
       published: `${found.words}`,
-      ours: `${found.right}; said to be unsure ${found.unknown}; otherwise ${toPercent(found.wrong.length / found.words)}`,
+      ours: `${found.right}; said to be unsure ${found.unknown}; otherwise ${toPercent(found.wrong.length / found.words)}${told}`,
       source: OWN,
       ...(found.wrong.length > 0 ? { note: `otherwise: ${found.wrong.slice(0, 4).join('; ')}` } : {}),
     }

@@ -25,7 +25,7 @@ const BRITISH =
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
   `aisling aislinn amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
-  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa paolo petro prem rainer ramon rolando rolf
+  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa paolo petro pilar prem rainer ramon rolando rolf
   selma tula veda wei zola`.split(/\s+/),
 )
 
@@ -52,13 +52,22 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     (children.count(word) > 0 && !children.isCapital(word))
   const isForm = (word: string): boolean => [word, ...toBases(word).map(({ base }) => base)].some(isSmall)
   const isKnown = (word: string, isFirst: boolean): boolean =>
-    isPlace(word) ||
+    isNamed(word) ||
     children.count(word) >= (isFirst && children.isCapital(word) ? MUCH_USED : 1) ||
     isForm(word) ||
     isMade(word) ||
     isPutTogether(word)
-  /** Names of places and peoples are said as the dictionary says them, whoever lives there. */
-  const isPlace = (word: string): boolean => wordnet.senses(word).some((sense) => sense.lexFile !== 'noun.person')
+  /** Names of places, peoples and great men are said as the dictionary says them, whoever lives there. */
+  const isNamed = (word: string): boolean =>
+    wordnet.senses(word).some(({ lexFile, pos, offset }) => {
+      const { words } = wordnet.synset(pos, offset)
+      return !isGenus(lexFile, words) && !isShort(word, words)
+    })
+  /** The banana is a `Musa` to those who write books on plants, and to nobody else. */
+  const isGenus = (lexFile: string, words: readonly string[]): boolean =>
+    /^(?:animal|plant)$/.test(lexFile) && words.every((one) => /^(?:genus_)?[A-Z]/.test(one))
+  /** Of `Ene`, WordNet knows that it is short for east-northeast. */
+  const isShort = (word: string, words: readonly string[]): boolean => words.includes(word.toUpperCase())
   const isMade = (word: string): boolean =>
     MADE.some(([pattern]) => pattern.test(word) && toStems(word.replace(pattern, '')).some(isForm))
   const isPutTogether = (word: string): boolean =>
@@ -75,7 +84,7 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     const tags = toTags(word)
     if (!OF_OTHER_LANDS.has(word) && isKnown(word, isFirstName(tags))) return false
     // `Watford`, `Kenyans`, `ikea`: known, and no person's name.
-    if (tags.length > 0 && !tags.some((tag) => tag.endsWith('Name'))) return false
+    if (tags.length > 0 && !tags.some((tag) => /Name$|^Person$/.test(tag))) return false
     const units = path.flatMap((id) => rows[id] ?? [])
     // `Kofi`, `Rashid`: as English says it, so do most lands.
     if (!looksForeign(word) && isSaidAlikeThroughout(units)) return false

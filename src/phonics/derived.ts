@@ -1,6 +1,7 @@
 // Words that an ending makes of a known one, where nobody listed them: `blankness`, `hatless`, `penally`.
 
 import { type Cutting, joinCuttings } from './cutting.ts'
+import { endOf, startOf } from './places.ts'
 import type { RawUnit } from './raw.ts'
 
 type Said = readonly [letters: string, phones: readonly string[]]
@@ -49,9 +50,19 @@ export function findDerived(word: string, findStem: (stem: string) => readonly C
     const at = word.length - suffix.length
     if (at < leastStem(suffix) || !word.endsWith(suffix)) continue
     const stems = findStem(word.slice(0, at))
-    if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at)
+    if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at).map(joinL)
   }
   return []
+}
+
+/** The two l of `penally` are one sound. */
+function joinL({ raw, ...more }: Cutting): Cutting {
+  const { units } = raw
+  const at = units.findIndex(({ letters }, k) => letters === 'l' && units[k + 1]?.letters === 'l')
+  const [one, two] = [units[at], units[at + 1]]
+  if (one === undefined || two === undefined) return { raw, ...more }
+  const both: RawUnit = { ...one, letters: 'll', spans: [[startOf(one), endOf(two)]] }
+  return { raw: { ...raw, units: [...units.slice(0, at), both, ...units.slice(at + 2)] }, ...more }
 }
 
 function toUnits(said: readonly Said[]): readonly RawUnit[] {

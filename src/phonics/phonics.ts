@@ -104,14 +104,14 @@ function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): bool
 }
 
 /** Sounds that no vowel letter with a mark has in a name. */
-const WEAK: Readonly<Record<string, RegExp>> = { a: /^A[EH]/, e: /^(?:AH|IH|IY)/, u: /^AH/ }
+const WEAK: Readonly<Record<string, RegExp>> = { a: /^A[EH]/, e: /^(?:AH|IH|IY)/, i: /^(?!I)/, u: /^(?!U)/ }
 
-/** `Román`, `Pál`, `Thérèse`, `Tùng`: a letter with a mark is said in full, with the sound that the mark asks for. */
+/** `Román`, `Pál`, `Lucía`, `Thérèse`, `Tùng`: a letter with a mark is said in full, with the sound that the mark asks for. */
 function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
   return [...word.normalize('NFC')].some((letter, at) => {
     const [plain = '', mark] = letter.toLowerCase().normalize('NFD')
     // The two dots of `Zoë` only keep her vowels apart.
-    if (mark === undefined || !/[\u0300-\u0302]/.test(mark)) return false
+    if (mark === undefined || !/[\u0300-\u0303\u0309\u031b\u0323]/.test(mark)) return false
     const unit = units.find(({ spans }) => spans.some(([from, to]) => from <= at && at < to))
     const said = unit?.phones.join(' ') ?? ''
     return WEAK[plain]?.test(said) ?? false

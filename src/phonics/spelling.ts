@@ -120,7 +120,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       const stored = findStored(stem)
       return stored === undefined || stored.unsure ? [] : stored.cuttings
     })
-    return cuttings.length > 0 ? { source: 'dictionary', cuttings } : undefined
+    // Emilly and Gabrielly are borne, and made of no `Emil`.
+    const doubt = word.endsWith('lly') ? ({ unsureAsName: true } as const) : {}
+    return cuttings.length > 0 ? { source: 'dictionary', cuttings, ...doubt } : undefined
   }
 
   /** `Nooo`, `looong`: a known word drawn out, or else the letters of the short one. */

@@ -17,7 +17,7 @@ import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { findRightForm } from './misspelt.ts'
-import { toRawPronunciation } from './raw.ts'
+import { type RawUnit, toRawPronunciation } from './raw.ts'
 import { findRunTogether } from './run-together.ts'
 import { squeezeNoise, stretch } from './stretched.ts'
 
@@ -83,7 +83,8 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     if (looksForeign(word)) return { ...all, unsure: true }
     if (cuttings.length > 0) return isPlain ? all : { ...all, unsureAsName: true }
     const certainty = toCertainty(word, whole)
-    const isDoubted = hasDoubtedJ(whole) || isEnglishHabit(whole.cuttings[0]?.raw.units ?? [])
+    const units = whole.cuttings[0]?.raw.units ?? []
+    const isDoubted = hasDoubtedJ(whole) || isEnglishHabit(units) || isLongName(units) || hasShortA(units)
     const isLikely = certainty === 'word' || (certainty === 'sure' && isDoubted)
     if (certainty === 'sure' && !isLikely) return all
     return { ...all, ...(isLikely ? { unsureAsName: true } : { unsure: true }) }
@@ -117,8 +118,9 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
       if (!isLikelyEnding(inflection)) continue
       const stem = guessWhole(inflection.stem)
       const cuttings = toInflected(stem.cuttings, inflection)
-      // `Eluned` is no form of `elun`.
-      const isPlain = stem.share === 1 && inflection.ending === 's'
+      // `Eluned` is no form of `elun`, nor `Viesturs` of `viestur`; but `Zubs` are several.
+      const isOne = isShort(stem.cuttings[0]?.raw.units.flatMap(({ stress }) => stress ?? []) ?? [])
+      const isPlain = stem.share === 1 && inflection.ending === 's' && isOne
       if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none', isPlain }
     }
     return { cuttings: [], isSure: false, isPlain: false }
@@ -160,6 +162,15 @@ const hasDoubtedJ = ({ cuttings }: Whole): boolean => {
   return units.some(({ letters }) => letters === 'j') && units.filter(({ stress }) => stress !== undefined).length > 1
 }
 
+/** `Abdelkrim`: a name of three syllables that are not said so in most lands; `Zubmog` is a made one. */
+const isLongName = (units: readonly RawUnit[]): boolean =>
+  units.filter(({ phones }) => phones.some(isVowel)).length > 2 && !isSaidAlikeThroughout(units)
+
+/** `Nassim`, `Rachit`: of two syllables and more, no short a is sure; a `Zab` is made. */
+const hasShortA = (units: readonly RawUnit[]): boolean =>
+  units.some(({ letters, phones }) => letters === 'a' && phones[0] === 'AE') &&
+  units.filter(({ phones }) => phones.some(isVowel)).length > 1
+
 /** Long words that English builds, `unhelpfulness`: these endings are said in one way. */
 const isBuilt = /(?:able|age|ally|ed|ers?|est|ful|ing|ish|ive|less|ly|ment|ness|ous|some|ther|tion|ward)s?$|[^aeiou]y$/
 
@@ -175,7 +186,7 @@ const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
 const isAbbreviation = (word: string): boolean =>
   ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
 
-/** `Tadeo`, `Naveen`, `Kamil`: an a before one consonant and a vowel is no short a in most names of the world. */
+/** `Tadeo`, `Naveen`, `Kamil`, `Rachit`: an a before one consonant and a vowel is no short a in most names of the world. */
 const hasOpenA = (cutting: Cutting | undefined): boolean => {
   const units = cutting?.raw.units ?? []
   const isTwo = units.filter(({ phones }) => phones.some(isVowel)).length === 2
@@ -183,7 +194,7 @@ const hasOpenA = (cutting: Cutting | undefined): boolean => {
     ({ letters, phones }, at) =>
       letters === 'a' &&
       (phones[0] === 'AE' || (isTwo && phones[0] === 'AH')) &&
-      units[at + 1]?.letters.length === 1 &&
+      /^(?:.|[cst]h)$/.test(units[at + 1]?.letters ?? '') &&
       units[at + 2]?.phones.some(isVowel),
   )
 }

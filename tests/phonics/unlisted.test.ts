@@ -272,7 +272,7 @@ describe('words made of others, and slips', () => {
     ['blankness', 'b·l·a·n·k·n·e·ss'],
     ['choiceness', 'ch·oi·ce·n·e·ss'],
     ['hatless', 'h·a·t·l·e·ss'],
-    ['penally', 'p·e·n·a·l·l·y'],
+    ['penally', 'p·e·n·a·ll·y'],
   ])('%s is known by its parts: %s', (word, units) => {
     expect([american().read(word).source, cut(word)]).toEqual(['dictionary', units])
   })
@@ -282,7 +282,7 @@ describe('words made of others, and slips', () => {
     ['hatless', 'ˈhætləs'],
     ['blankly', 'ˈblæŋkliː'],
     ['blankness', 'ˈblæŋknəs'],
-    ['penally', 'ˈpiːnəlliː'],
+    ['penally', 'ˈpiːnəliː'],
   ])('%s is said %s', (word, ipa) => {
     expect([american().read(word).source, american().read(word).pronunciations[0]?.ipa]).toEqual(['dictionary', ipa])
   })
@@ -334,19 +334,23 @@ describe('names', () => {
   // What holds today; looked at first, 5.3 % of the last four tables were said otherwise than their bearers say them. Whoever makes one of the
   // figures better writes it here.
   it.each([
-    ['names-of-lands', 73, 118, 3],
-    ['names-fresh', 21, 38, 1],
-    ['names-drawn', 43, 69, 2],
+    ['names-of-lands', 72, 119, 3],
+    ['names-fresh', 18, 41, 1],
+    ['names-drawn', 42, 70, 2],
     ['names-second', 35, 68, 2],
-    ['names-third', 35, 61, 3],
+    ['names-third', 34, 62, 3],
     ['names-fourth', 38, 69, 1],
-    ['names-fifth', 91, 80, 3],
-    ['names-sixth', 41, 71, 2],
-    ['names-seventh', 56, 58, 0],
+    ['names-fifth', 90, 81, 3],
+    ['names-sixth', 40, 72, 2],
+    ['names-seventh', 55, 59, 0],
     ['names-eighth', 52, 60, 2],
-    ['names-ninth', 48, 63, 3],
-    ['names-tenth', 70, 93, 5],
-    ['names-eleventh', 51, 105, 6],
+    ['names-ninth', 46, 67, 1],
+    ['names-tenth', 69, 95, 4],
+    ['names-eleventh', 51, 106, 5],
+    ['names-twelfth', 46, 111, 1],
+    ['names-thirteenth', 51, 103, 4],
+    ['names-fourteenth', 46, 108, 4],
+    ['names-fifteenth', 58, 97, 3],
   ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))
     expect([found.right, found.unknown, found.wrong.length], found.wrong.join('; ')).toEqual([right, unknown, wrong])
@@ -370,6 +374,12 @@ describe('names', () => {
     ['Ulduz', 'u'],
     ['Vagn', 'gn'],
     ['Valter', 'al'],
+    ['Lucía', 'a mark that is not heard'],
+    ['Dũng', 'a mark'],
+    ['Hưng', 'a horn'],
+    ['Musa', 'a genus of plants'],
+    ['Hilde', 'a silent e'],
+    ['Laurenz', 'z after n'],
     ['Vedrana', 'an open e'],
   ])('%s is not sure: %s', (name) => {
     expect(american().read(name).unsure).toBe(true)

@@ -97,6 +97,8 @@ const LINES = `
     yes: throughout | g=G u=UW s=S t=T a=AA v=V
   sounds that English seldom gives
     yes: odd | ci=CH a=AH
+    yes: odd | l=L o=OW r=R e=EH n=N z=Z
+    no: odd | l=L o=OW p=P e=EH z=Z
     yes: odd | si=SH o=OW
     yes: odd | ti=SH a=AH
     yes: odd | si=ZH a=AH
@@ -116,6 +118,7 @@ const LINES = `
     yes: odd | t=T o=OW l=L u=UW w= a=AA
     no: odd | w=W a=AA
     yes: odd | z=S a=AA
+    yes: odd | z=ZH a=AA
     yes: odd | n=N a=AA zz=S a=AA
     no: odd | z=Z a=AA zz=Z o=OW
     yes: odd | j=Y a=AA n=N
@@ -162,7 +165,15 @@ const LINES = `
     no: habit | v=V a=AA l=L t=T e=EH
     yes: habit | d=D i=IH n=N i=IH s=Z
     no: habit | d=D i=IH n=N i=IH s=S
-    no: habit | d=D i=IH s=Z i=IH n=N
+    yes: habit | r=R o=OW s=Z e=EH n=N
+    no: habit | r=R o=OW s=S e=EH n=N
+    yes: habit | m=M u=Y+UW s=S a=AA
+    no: habit | m=M u=UW s=S a=AA
+    yes: habit | n=N a=EH r=R y=IY
+    yes: habit | a=EY d=D a=AA
+    yes: habit | m=M ai=EY k=K
+    no: habit | m=M ai=AY k=K
+    no: habit | z=Z oa=OW b=B
   pairs of letters as English says them
     yes: habit | ai=EY s=S l=L i=IH ng=NG
     no: habit | ai=AY s=S l=L i=IH ng=NG

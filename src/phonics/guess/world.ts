@@ -31,12 +31,12 @@ const FOREIGN: readonly RegExp[] = [
   /^(?:ae|ao|eo|ia|ie|io|iu|oi(?!l|nk)|uo)/, // Aoife, Oisin
   /aa(?!h*$)|ae|aoi|eoi|ii|iu|(?<!q)u[uo]/, // Aaliyah, Adaeze, Saoirse
   /^gi[aou]/, // Giorgos, Giulia
-  // Ndidi, Xhosa
-  /^(?:bj|cs|cz|dj|dz|fj|gj|hj|hl|hr|kj|kw|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/,
+  // Ndidi, Nnamdi, Xhosa
+  /^(?:(?!ll)([^aeiou])\1|bj|cs|cz|dj|dz|fj|gj|hj|hl|hr|kj|kw|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/,
   // Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam
-  /bh|cz|dh(?!e)|dj|(?<![iu])gh|kh|lj|mh|nh|rz(?=[aeiou])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
-  // Tariq, Kacper, Mehmet, Piotr, Badr, Hafiz, Manoj; not zabgiz
-  /c[bdfgjpvwz]|q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^aeiouys]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|[jq]$/,
+  /bh|cz|dh(?!e)|dj|(?<![iu])gh|kh|lj|mh|nh|rz(?=[aeiouy])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
+  // Tariq, Kacper, Mehmet, Piotr, Badr, Hafiz, Tiziano, Manoj; not zabgiz
+  /c[bdfgjpvwz]|q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^s]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|zi[ao]|[jq]$/,
 ]
 
 /** Whether the letters are those of a word of another land. */
@@ -74,12 +74,12 @@ export function isSaidAlikeThroughout(units: readonly Said[]): boolean {
   return isSaidAlike(units) && !isSaidOddly(units) && units.every(isKnown)
 }
 
-/** Letters with a sound that English gives them in a few words only: Alessandro, Gustav, Toluwani, Nazzareno. */
+/** Letters with a sound that English gives them in a few words only: Alessandro, Gustav, Toluwani, Gorazd, Nazzareno. */
 const ODD: ReadonlyMap<string, RegExp> = new Map([
   ['ss', /Z/],
   ['v', /F/],
   ['w', /^$/],
-  ['z', /S/],
+  ['z', /S|ZH/],
   ['zz', /S/],
 ])
 
@@ -90,6 +90,8 @@ export function isSaidOddly(units: readonly Said[]): boolean {
     // Da-wid, not daw-id; and no n says ny but in another tongue.
     if (/^[aeo]w$/.test(letters) && /^[aeiou]/.test(units[at + 1]?.letters ?? '')) return true
     if (letters === 'n' && phones.length > 1) return true
+    // Lorenz and Heinz end in ts where they are borne.
+    if (letters === 'z' && at === units.length - 1 && /^[lnrt]$/.test(units[at - 1]?.letters ?? '')) return true
     if (ODD.get(letters)?.test(phones.join(' '))) return true
     if (letters.includes('j')) return !phones.includes('JH')
     return /^(?:ch|g)$/.test(letters) && !ALIKE.get(letters)?.test(phones.join(' '))
@@ -111,6 +113,7 @@ const ENGLISH_PAIRS: ReadonlyMap<string, RegExp> = new Map([
   ['oa', /OW/], // Joao
   ['oe', /OW/], // Joel
   ['oi', /OY/], // Moises
+  ['ir', /^ER$/], // Stirnir
   ['or', /^ER$/], // Theodor
   ['ou', /AW/], // Doukas
   ['ow', /AW/],
@@ -125,7 +128,7 @@ export function isEnglishHabit(units: readonly Said[]): boolean {
   // Elnur and Tane; Yunt and Ulduz, but not Zub.
   if (units.some(({ letters }, at) => letters === 'ur' || /^[aeiou]_e$/.test(letters) || isShortU(units, at)))
     return true
-  if (vowels.length < 2) return vowels[0]?.letters === 'ou' && vowels[0].phones[0] === 'AW' // Nour
+  if (vowels.length < 2) return vowels.some(isClosedHabit)
   const last = vowels.at(-1)
   // The worn-down or short a at the end: Berdan, Fergal.
   const isShut = last !== units.at(-1) && last?.letters === 'a' && /^A[EH]$/.test(last.phones.join(' '))
@@ -133,6 +136,10 @@ export function isEnglishHabit(units: readonly Said[]): boolean {
   if (units.some((unit, at) => vowels.indexOf(unit) > 0 && isWornU(units, at))) return true
   return isShut || units.some((unit, at) => isHabit(unit, units[at + 1]))
 }
+
+/** Of a word of one vowel: Nour, Maik, Leif, Luis. A made name has `ea`, `oa` or `ay` sooner. */
+const isClosedHabit = (vowel: Said): boolean =>
+  /^(?:ai|au|ei|eu|ie|oe|ou|ue|ui)$/.test(vowel.letters) && isHabit(vowel, undefined)
 
 const isWornU = (units: readonly Said[], at: number): boolean =>
   units[at]?.letters === 'u' && units[at]?.phones[0] === 'AH' && !isNoisy(units, at)
@@ -153,8 +160,11 @@ function isShortU(units: readonly Said[], at: number): boolean {
 function isHabit({ letters, phones }: Said, next: Said | undefined): boolean {
   const sound = phones.join(' ')
   if (letters === 'e') return next !== undefined && /^(?:EY|IH|IY)$/.test(sound) // Vedrana, Eluned
-  if (letters === 'a') return sound === 'AE' && next?.letters === 'l' // Valter
-  if (letters === 's') return sound === 'Z' && next === undefined // Dinis
+  // Valter; Nary and Ada
+  if (letters === 'a') return (sound === 'AE' && next?.letters === 'l') || /^E[HY]$/.test(sound)
+  // Dinis; Rosendo
+  if (letters === 's') return sound === 'Z' && (next === undefined || next.phones.some(isVowel))
+  if (letters === 'u') return sound === 'Y UW' // Musa
   return ENGLISH_PAIRS.get(letters)?.test(sound) ?? false
 }
 
