@@ -54,6 +54,10 @@ const NINETEEN = new URL('data/heteronym-blind.tsv', import.meta.url)
  */
 const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 
+/** Of fifteen further books for children, and of other stretches of them and of four read before; each looked at once before faults were mended by it. */
+const THIRD_BOOKS = new URL('data/heteronym-books-third.tsv', import.meta.url)
+const FOURTH_BOOKS = new URL('data/heteronym-books-fourth.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -108,6 +112,10 @@ export interface HeteronymMeasure {
   readonly smallChildren: HeteronymShares
   /** Eleven further books of tales, by which faults were mended after one look. */
   readonly eleven: HeteronymShares
+  /** Fifteen further books, by which faults were mended after one look. */
+  readonly fifteen: HeteronymShares
+  /** Other stretches of books for children, by which faults were mended after one look. */
+  readonly stretches: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
   /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
@@ -124,6 +132,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const books = (await readCases(PUBLIC)).map((item) => toResult(item, tagger))
   const nineteen = (await readCases(NINETEEN)).map((item) => toResult(item, tagger))
   const small = (await readCases(BOOKS)).map((item) => toResult(item, tagger))
+  const fifteen = (await readCases(THIRD_BOOKS)).map((item) => toResult(item, tagger))
+  const stretches = (await readCases(FOURTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
   return {
@@ -133,6 +143,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     nineteen: toShares(nineteen),
     smallChildren: toShares(small.filter((item) => item.set === 'dev' && !isOfTales(item))),
     eleven: toShares(small.filter((item) => item.set === 'dev' && isOfTales(item))),
+    fifteen: toShares(fifteen),
+    stretches: toShares(stretches),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),

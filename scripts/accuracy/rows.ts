@@ -194,6 +194,8 @@ async function heteronyms(): Promise<readonly Row[]> {
     ["of nineteen further children's books, by which faults were mended", measured.nineteen, BOOKS],
     ['of books for small children, by which faults were mended', measured.smallChildren, BOOKS],
     ['of eleven books of tales, drawn after, by which faults were mended', measured.eleven, BOOKS],
+    ['of fifteen further books for small children, drawn after, by which faults were mended', measured.fifteen, BOOKS],
+    ["of other stretches of children's books, drawn after, by which faults were mended", measured.stretches, BOOKS],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
     ['of an encyclopedia for adults, chosen and judged by others, nothing tuned by it', measured.wikipedia, WIKIPEDIA],
   ] as const

@@ -14,9 +14,24 @@ import { has } from './vocabulary.ts'
 export type { Classes } from './clue.ts'
 
 const PARTICLES: ReadonlySet<string> = new Set('along back down in there together up'.split(' '))
+const MANY: ReadonlySet<string> = new Set('many several some'.split(' '))
+const ANYBODY: ReadonlySet<string> = new Set(
+  'nobody everybody somebody anybody everyone someone anyone nothing everything something all both'.split(' '),
+)
 const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
+/** `whatever excuses his men made`, and `whatever excuses his deed`. */
+const WHAT: ReadonlySet<string> = new Set('what whatever which whichever'.split(' '))
 /** Stand behind a thing, and never behind a word that describes one. */
-const AFTER_THING = [is.SUBJECTS, is.OBJECT_STARTS, is.PREPOSITIONS, is.CLAUSE_JOINS, is.BE, is.HAVE, is.MODALS]
+const AFTER_THING = [
+  ANYBODY,
+  is.SUBJECTS,
+  is.OBJECT_STARTS,
+  is.PREPOSITIONS,
+  is.CLAUSE_JOINS,
+  is.BE,
+  is.HAVE,
+  is.MODALS,
+]
 
 function isDemonstrative(word: string | undefined): boolean {
   return word === 'this' || word === 'that' || word === 'which'
@@ -43,12 +58,14 @@ const subject: Clue = (place, inflected) => {
   return has(is.PLURAL_SUBJECTS, before) || before === 'who' ? FINITE : undefined
 }
 
-/** `the voice that grown-ups use`, `when dogs live here`: behind a plural that opens a clause. */
+/** `the voice that grown-ups use`, `where the giants live`: behind a plural that opens a clause. */
 const pluralClause: Clue = (place, inflected) => {
   const [before, second] = [place.words[place.index - 1] ?? '', place.words[place.index - 2] ?? '']
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
   const isPlural = /[a-z][^isu']s$/.test(before) && !isSmall
-  if (inflected || !isPlural || !has(is.CLAUSE_OPENERS, second)) return undefined
+  const opens =
+    has(is.CLAUSE_OPENERS, second) || (second === 'the' && has(is.CLAUSE_OPENERS, place.words[place.index - 3]))
+  if (inflected || !isPlural || !opens) return undefined
   const after = place.words[place.index + 1]
   return isEdge(after) || hasObject(place) || has(is.PREPOSITIONS, after) || has(is.CLAUSE_JOINS, after)
     ? FINITE
@@ -77,11 +94,12 @@ const degree: Clue = (place) => {
   return isSo || has(is.DEGREES, findBefore(place)) ? ['adjective', 'adverb'] : undefined
 }
 
-/** `Gran attributes her long life to it`, `a warm bath contents the baby`: an object cannot follow a plural. */
+/** `Gran attributes her long life to it`, `a warm bath contents the baby`: an object cannot follow a plural, but that of `what`. */
 const beforeObject: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
-  return inflected && isObject && !isMark(findBefore(place)) ? ['verb'] : undefined
+  const before = findBefore(place)
+  return inflected && isObject && !isMark(before) && !has(WHAT, before) ? ['verb'] : undefined
 }
 
 /** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
@@ -93,6 +111,13 @@ const placed: Clue = (place) => {
     (has(DIRECT, before) && !isMark(place.words[place.index - 2]))
     ? ['adjective', 'adverb']
     : undefined
+}
+
+/** `in the oak live three owls`: no number and no article stands behind what describes a thing. */
+const inverted: Clue = (place) => {
+  const after = place.words[place.index + 1]
+  if (place.words[place.index] !== 'live' || has(is.BE, findBefore(place))) return undefined
+  return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }
 
 /** `in a minute the hen came`: a describing word would have its thing behind it. */
@@ -114,13 +139,15 @@ const CLUES: readonly Clue[] = [
   things.every,
   things.numbered,
   governed.longInversion,
+  governed.pluralInversion,
+  inverted,
   adverb,
+  alone,
   things.determiner,
   things.adjective,
   degree,
   things.preposition,
   copula,
-  alone,
   placed,
   subject,
   pluralClause,

@@ -87,6 +87,15 @@ export const causative: Clue = (place, inflected) => {
   return has(is.LET, third) && has(is.POSSESSIVES, second) && !has(is.ADJECTIVES, first) ? ['verb'] : undefined
 }
 
+/** `how long do bears live`, `can mice use it`: behind a helper that asks and a bare plural. */
+export const pluralInversion: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isPlural = /[a-z][^isu']s$/.test(words[index - 1] ?? '') && !has(is.MODALS, words[index - 1])
+  if (inflected || !isPlural || !has(is.MODALS, words[index - 2])) return undefined
+  const asked = words[index - 3]
+  return isMark(asked) || has(is.QUESTIONS, asked) || words[index - 4] === 'how' ? ['verb'] : undefined
+}
+
 /** `how will the new road impact us`, `where does the fairy live?`: behind a helper and the subject that follows it. */
 export const longInversion: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]

@@ -8,11 +8,11 @@ import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
-const JOINS: ReadonlySet<string> = is.words('but because when so if where since as while although')
+const JOINS: ReadonlySet<string> = is.words('but because ’cause when so if where since as while although')
 const RELATIVES: ReadonlySet<string> = is.words('that which who whom what whose')
 /** Stand before the words that open a thing, where no verb takes it and no clause hangs on the thing before. */
 const LEADS: ReadonlySet<string> = is.words(
-  'about after against all among and around at before behind both between by during for from in into like near of on or over round through to ' +
+  'about after against all among and around at before behind both between by cause during for from in into like many near of on or over round through to ' +
     'under with without',
 )
 const PLACES: ReadonlySet<string> = is.words('here there then thus')
@@ -44,10 +44,12 @@ export function isHabit(place: Place): boolean {
   return start < index && hasNothingUsed(place, start + result + 1)
 }
 
-/** `when the sun came up he …`, `before the war he …`: one person, right before `used`, opens the main clause. */
+/** `when the sun came up he …`, `when they were restless she …`, `before the war he …`: one person, right before `used`, opens the main clause. */
 function opensMain({ words, index }: Place, start: number): boolean {
-  const isPerson = has(is.SUBJECTS, words[index - 1])
-  return isPerson && ((has(TIME_JOINS, words[start - 1]) && has(ENDS, words[index - 2])) || has(SPANS, words[start]))
+  if (!has(is.SUBJECTS, words[index - 1])) return false
+  const [end, verb] = [words[index - 2], words[index - 3]]
+  const isAfterClause = has(ENDS, end) || isPast(end) || has(is.BE, verb)
+  return (has(TIME_JOINS, words[start - 1]) && isAfterClause) || has(SPANS, words[start])
 }
 
 /** `so skilful that people …`, `it was here that …` */

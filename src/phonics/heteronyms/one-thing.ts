@@ -57,7 +57,8 @@ const SMALL = [
   is.NUMBERS,
 ]
 
-const isDescribing = (word: string | undefined): boolean => is.has(is.ADJECTIVES, word) || is.has(is.DEGREES, word)
+const isDescribing = (word: string | undefined): boolean =>
+  is.has(is.ADJECTIVES, word) || is.has(is.DEGREES, word) || /[a-z]{3}est$/.test(word ?? '')
 
 /** `let a dog lead`, `saw this close`, `did this lead`; a helper that has its own verb governs nothing: `will not know this house`. */
 function isGoverned(place: Place): boolean {

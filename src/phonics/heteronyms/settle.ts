@@ -16,7 +16,7 @@ import {
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
-import { findTaggedClasses } from './tagged.ts'
+import { findTaggedClasses, type Tags } from './tagged.ts'
 import type { Tagger } from './tagger.ts'
 import type { Heteronym, Heteronyms } from './types.ts'
 import { findTaggedUsed, findUsed } from './used.ts'
@@ -72,9 +72,17 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   const tags = tagger(place.written)
   if (row.word === 'used') return findTaggedUsed(place, tags)
   const local = findClasses(place, isInflected(row))
-  const classes = narrow(local, findTaggedClasses(place, tags, isInflected(row)))
+  const tagged = findTaggedClasses(place, tags, isInflected(row))
+  const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
   const form = (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
   return form ?? (tags[place.index]?.has('Verb') ? undefined : findFallback(row, place))
+}
+
+/** The tagger's word alone makes no adjective of `live` where nothing follows that it could describe: `the Giants live back of us`. */
+function isBareLive(row: Heteronym, place: Place, tags: Tags, tagged: Classes | undefined): boolean {
+  const after = tags[place.index + 1]
+  const isAdjective = row.word === 'live' && tagged?.includes('adjective') === true
+  return isAdjective && !(after?.has('Noun') || after?.has('Adjective') || after?.has('Gerund'))
 }
 
 /** What both leave open; the tagger's word alone where the neighbours say nothing, and nothing where the two differ. */

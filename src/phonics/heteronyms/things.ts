@@ -30,6 +30,7 @@ export const numbered: Clue = (place, inflected) => {
 export const determiner: Clue = (place, inflected) => {
   const before = findBefore(place)
   const determiners = inflected ? is.PLURAL_DETERMINERS : is.DETERMINERS
+  if (before === 'whose') return nominal(place)
   const loose = before === 'this' || before === 'any' || before === 'each'
   if (has(determiners, before) && !(loose && !isMark(findBefore(place, 2)))) return nominal(place)
   if (before !== undefined && /.'s$|s'$/.test(before) && !has(is.BE, before) && before !== "let's") return NOMINAL

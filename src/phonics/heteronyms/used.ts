@@ -10,6 +10,8 @@ export type Used = 'verb' | 'used-to'
 const GROW = new Set('get gets got getting become became becoming grow grew quite'.split(' '))
 /** `so used to it`: what is strange or not has degrees, and what is put to a use has none. */
 const DEGREES = new Set('so very more pretty rather too less much'.split(' '))
+const OFTEN = new Set('always frequently never often sometimes still usually'.split(' '))
+const HOW_WELL = new Set('already fully long perfectly quite well'.split(' '))
 /** Nobody uses a thing to be or to sleep: before these, `used to` is always the old habit. */
 const STATES = new Set(
   (
@@ -35,12 +37,15 @@ export function findUsed(place: Place): Used | undefined {
   const next = place.words[place.index + 2]
   const before = findBefore(place)
   if (place.words[place.index + 1] !== 'to') {
+    // `the boys used often to come`
+    if (is.has(OFTEN, place.words[place.index + 1]) && next === 'to' && !is.has(is.BE, before)) return 'used-to'
     return (is.has(DEGREES, before) && hasToLater(place)) || isLedByTo(place) ? 'used-to' : 'verb'
   }
   // `a noise that he was used to`
   if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
-  if (is.has(is.BE, before)) return isThing(next) ? 'used-to' : undefined
+  const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
+  if (isBe) return isThing(next) ? 'used-to' : undefined
   if (is.has(is.HAVE, before)) return 'verb'
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
@@ -82,9 +87,12 @@ export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
   return next?.has('Noun') ? 'used-to' : undefined
 }
 
-/** `used to the cold`, `used to such noise`, `used to swimming`. */
+/** `used to the cold`, `used to such noise`, `used to bumps`, `used to swimming`. */
 function isThing(next: string | undefined): boolean {
-  return next !== undefined && (is.OBJECT_STARTS.has(next) || THING_STARTS.has(next) || /[a-z]{2}ing$/.test(next))
+  return (
+    next !== undefined &&
+    (is.OBJECT_STARTS.has(next) || THING_STARTS.has(next) || /[a-z]{2}(ing|[^aius']s)$/.test(next))
+  )
 }
 
 /** A subject with nothing before it that could be the thing used: `we used to`, not `the net we used to catch it`. */
