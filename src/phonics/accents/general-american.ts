@@ -53,12 +53,12 @@ export const CONSONANTS: Readonly<Record<string, string>> = {
 function toSound(unit: RawUnit): string {
   let seen = false
   let sound = ''
-  for (const phone of toPlain(unit.phones)) {
+  for (const phone of withoutGlide(unit.phones)) {
     if (!isVowel(phone)) {
       sound += CONSONANTS[phone] ?? ''
       continue
     }
-    const weak = seen || unit.stress === 0 || unit.stress === undefined
+    const weak = seen || !unit.stress
     sound += weak && phone === 'AH' ? 'ə' : weak && phone === 'ER' ? 'ər' : (IPA[phone] ?? '')
     seen = true
   }
@@ -66,11 +66,10 @@ function toSound(unit: RawUnit): string {
 }
 
 /** The glide that the dictionary writes after a vowel is no sound of its own: UW W in `usual` is /uː/. */
-function toPlain(phones: readonly string[]): readonly string[] {
-  const text = phones.join(' ')
-  if (text === 'UW W' || text === 'AH W') return ['UW']
-  if (text === 'Y UW W' || text === 'Y AH W') return ['Y', 'UW']
-  return text === 'AW W' ? ['AW'] : phones
+export function withoutGlide(phones: readonly string[]): readonly string[] {
+  const vowel = phones.at(-2)
+  if (phones.at(-1) !== 'W' || vowel === undefined || !isVowel(vowel)) return phones
+  return [...phones.slice(0, -2), vowel === 'AH' ? 'UW' : vowel]
 }
 
 /**

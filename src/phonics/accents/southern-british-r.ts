@@ -9,18 +9,13 @@ import { LONG_A, SHORT_A, SHORT_O } from './southern-british-words.ts'
 /** A vowel with the r that follows it: NEAR, SQUARE, START, NORTH, CURE, FIRE, POWER. */
 export const WITH_R: Readonly<Record<string, string>> = {
   'IH R': 'ɪə',
-  'IY R': 'ɪə',
   'EH R': 'ɛə',
   'AA R': 'ɑː',
   'AO R': 'ɔː',
   'UH R': 'ʊə',
   'Y UH R': 'jʊə',
-  'AE R': 'ær',
   'AY ER': 'aɪə',
   'AY R': 'aɪə',
-  'AW ER': 'aʊə',
-  'AW R': 'aʊə',
-  'EY ER': 'eɪə',
   'W AA R': 'wɑː',
   'W AY R': 'waɪə',
   'OY R': 'ɔɪə',
@@ -30,25 +25,27 @@ export const WITH_R: Readonly<Record<string, string>> = {
 
 /** The r of `they're` leaves a schwa behind it: NEAR, SQUARE and CURE are written over an apostrophe. */
 export const isAfterShort = (letters: string, place: Place): boolean =>
-  letters === "'re" && /^(IH|EH|UH)$/.test(previousSound(place))
+  letters === "'re" && BEFORE_SCHWA.has(previousSound(place))
+
+const BEFORE_SCHWA = new Set(['EH', 'IH', 'UH'])
 
 /** NURSE strong, LETTER weak; /ʌr/ in `hurry`, `worry`, `courage`, /ɪr/ in `squirrel`. */
 export function toStrongR(unit: RawUnit, letters: string, place: Place): string {
   const linked = isVowel(nextSound(place)) ? 'r' : ''
-  if (unit.kind === 'inflection' || !unit.stress) return `ə${linked}`
-  if (linked && letters === 'irr' && unit.base === undefined) return 'ɪr'
-  const doubled = /^(urr|orr|our)$/.test(letters) && unit.base === undefined
-  return linked && doubled && !/^(furr|purr)/.test(place.words[0]) ? 'ʌr' : `ɜː${linked}`
+  if (!unit.stress) return `ə${linked}`
+  if (linked && letters === 'irr') return 'ɪr'
+  return linked && SHORT_U.has(letters) && !/^(furr|purr)/.test(place.words[0]) ? 'ʌr' : `ɜː${linked}`
 }
+
+const SHORT_U = new Set(['orr', 'our', 'urr'])
 
 /** A vowel and its r as one unit: the r is said before another vowel, and the vowel may be short there. */
 export function toVowelWithR(sound: string, letters: string, place: Place): string {
-  if (!isVowel(nextSound(place)) || sound.endsWith('r')) return sound
+  if (!isVowel(nextSound(place))) return sound
   if (isWeakEnding(place)) return 'ər'
   if (sound === 'ɛə' && /arily$/.test(place.words[0])) return 'ɛr'
-  if (sound === 'ɛə' && /^(ar|arr)$/.test(letters) && isShortA(place)) return 'ær'
-  if (sound === 'ɛə' && /^(er|err|ur)$/.test(letters)) return 'ɛr'
-  if (sound === 'ɪə' && /^(ir|irr|yr)$/.test(letters)) return 'ɪr'
+  if (sound === 'ɛə' && letters === 'ar' && isShortA(place)) return 'ær'
+  if (sound === 'ɛə' && letters === 'ur') return 'ɛr'
   if (sound === 'ɔː' && isIn(SHORT_O, place)) return 'ɒr'
   return `${sound}r`
 }
@@ -67,7 +64,7 @@ function isWeakEnding({ units, at, words }: Place): boolean {
 export function isShortA({ units, at, words }: Place): boolean {
   const unit = units[at] as RawUnit
   const rest = words[0].slice(firstEndOf(unit))
-  if (unit.letters === 'arr' || rest.startsWith('r')) return true
+  if (rest.startsWith('r')) return true
   const isLong = /^(y|i(a|o|e|u)|ies)/.test(rest) || words.some((word) => LONG_A.has(word))
   return !isLong || words.some((word) => SHORT_A.has(word))
 }

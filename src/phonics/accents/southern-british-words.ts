@@ -52,6 +52,7 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
     derby: 'er>ɑː',
     docile: 'o>əʊ i_e>aɪ',
     dynasty: 'y>ɪ',
+    edinburgh: 'urgh>ərə',
     either: 'ei>aɪ',
     neither: 'ei>aɪ',
     era: 'e>ɪə',

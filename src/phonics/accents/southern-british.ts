@@ -8,7 +8,7 @@
 
 import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
-import { CONSONANTS } from './general-american.ts'
+import { CONSONANTS, withoutGlide } from './general-american.ts'
 import { isIn, nextSound, type Place, previousSound } from './place.ts'
 import { isAfterShort, isShortA, toStrongR, toVowelWithR, WITH_R } from './southern-british-r.ts'
 import { ALSO, BATH, CHANGES, SHORT_O } from './southern-british-words.ts'
@@ -32,6 +32,8 @@ const VOWELS: Readonly<Record<string, string>> = {
   UW: 'uː',
 }
 
+const GOOSE = new Set(['AH W', 'UH', 'UW', 'UW W'])
+
 function toSound(place: Place): string {
   const unit = place.units[place.at] as RawUnit
   const phones = unit.phones.join(' ')
@@ -43,25 +45,30 @@ function toSound(place: Place): string {
   if (phones === 'AA' || phones === 'AO') return toOpenO(phones, letters, place)
   if (phones === 'AE' || phones === 'AE F') return toBath(unit, place)
   if (letters === 'a' && phones === 'EH' && nextSound(place) === 'R') return isShortA(place) ? 'æ' : 'ɛə'
-  if (/^(UW|UH|UW W|AH W)$/.test(phones)) return toU(phones, letters, place)
-  if (letters === 'o' && phones === 'OW' && unit.stress === 2 && /mon(y|ies)$/.test(place.words[0])) return 'ə'
+  if (GOOSE.has(phones)) return toU(phones, letters, place)
+  if (phones === 'OW' && unit.stress === 2 && /mon(y|ies)$/.test(place.words[0])) return 'ə'
   if ((phones === 'IY' || phones === 'IH') && letters === 'e' && nextSound(place) === 'R' && unit.stress) return 'ɪə'
-  return /^A[AO] F$/.test(phones) ? 'ɒf' : toPlain(unit)
+  return phones === 'AO F' ? 'ɒf' : toPlain(unit)
 }
 
 /** The stressed a of a BATH word is long; a weak one beside it is not, as the first of `advantage`. */
 function toBath(unit: RawUnit, place: Place): string {
-  const isLong = (unit.stress ?? 0) > 0 && /^(a|a_e|au|al|augh)$/.test(unit.base ?? unit.letters) && isIn(BATH, place)
+  const isLong = (unit.stress ?? 0) > 0 && isIn(BATH, place)
   return (isLong ? 'ɑː' : 'æ') + (unit.phones.length > 1 ? 'f' : '')
 }
 
+/** LOT and CLOTH, and what came from France: `cough`, `gone`, `knowledge`, `John`, `encore`. */
+const ROUNDED = new Set(['e', 'o', 'o_e', 'oh', 'ou', 'ow'])
+/** `bazaar`, `ah`. */
+const LONG = new Set(['aa', 'ah', 'ao'])
+const OPEN_A = new Set(['a', 'a_e', 'ea'])
+
 /** LOT /ɒ/, CLOTH /ɒ/, THOUGHT /ɔː/ and PALM /ɑː/, told apart by the letters and by a w before them. */
 function toOpenO(phones: string, letters: string, place: Place): string {
-  if (letters === 'o' || letters === 'o_e' || letters === 'ow' || letters === 'oh') return 'ɒ'
-  if (letters === 'ou') return 'ɒ'
-  if (letters === 'a' || letters === 'ea') return toOpenA(phones, place)
-  if (/^(au|aw)$/.test(letters) && isIn(SHORT_O, place)) return 'ɒ'
-  return /^(aa|ah|ao)$/.test(letters) && phones === 'AA' ? 'ɑː' : 'ɔː'
+  if (ROUNDED.has(letters)) return 'ɒ'
+  if (OPEN_A.has(letters)) return toOpenA(phones, place)
+  if (isIn(SHORT_O, place)) return 'ɒ'
+  return LONG.has(letters) && phones === 'AA' ? 'ɑː' : 'ɔː'
 }
 
 function toOpenA(phones: string, place: Place): string {
@@ -79,30 +86,20 @@ function toU(phones: string, letters: string, place: Place): string {
   return joinsYod(letters, place) ? `j${plain}` : plain
 }
 
-function joinsYod(letters: string, { units, at }: Place): boolean {
-  const before = units[at - 1]
-  const isAfter = before !== undefined && before.letters !== 'tt' && /^[tdn]$/i.test(before.phones.at(-1) ?? '')
-  return isAfter && /^(u|u_e|ue|ew|eu|eur|ure|ur)$/.test(letters)
-}
+const YOD_LETTERS = new Set(['eu', 'eur', 'ew', 'u', 'u_e', 'ue', 'ur', 'ure'])
+const BEFORE_YOD: ReadonlySet<string | undefined> = new Set(['D', 'N', 'T'])
+
+const joinsYod = (letters: string, { units, at }: Place): boolean =>
+  BEFORE_YOD.has(units[at - 1]?.phones.at(-1)) && YOD_LETTERS.has(letters)
 
 /** And so does CURE: `during`, `endure`. */
 const keepsYod = (phones: string, letters: string, place: Place): boolean =>
   phones === 'UH R' && joinsYod(letters, place)
 
 function toPlain(unit: RawUnit): string {
-  let seen = false
-  let sound = ''
-  for (const phone of unit.phones) {
-    if (!isVowel(phone)) {
-      if (phone !== 'W' || !seen) sound += CONSONANTS[phone] ?? ''
-      continue
-    }
-    const weak = seen || unit.stress === 0 || unit.stress === undefined
-    if (phone === 'AH' && seen) continue
-    sound += weak && phone === 'AH' ? 'ə' : weak && phone === 'ER' ? 'ə' : (VOWELS[phone] ?? '')
-    seen = true
-  }
-  return sound
+  const toIpa = (phone: string): string =>
+    phone === 'AH' && !unit.stress ? 'ə' : (VOWELS[phone] ?? CONSONANTS[phone] ?? '')
+  return withoutGlide(unit.phones).map(toIpa).join('')
 }
 
 /** Applies `a>ɒ a2>ə` to the sounds of a word's units. */
