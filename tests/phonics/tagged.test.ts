@@ -180,3 +180,53 @@ describe.each(toBlocks(LINES))('$heading', ({ lines }) => {
     expect(ask(asked)).toBe(expected)
   })
 })
+
+// Words by list, each as any grammar has it: what leads a thing, what is plural without an s, which verbs need no object.
+describe('lists', () => {
+  const LEADS = 'of for from with in without into about under by on against before after between during through over'
+  it.each(LEADS.split(' '))('%s leads a thing', (lead) => {
+    expect(ask(`They/O talk/V ${lead}/R steady/A *use*/V .`)).toBe('noun')
+  })
+
+  it.each('children people men women mice geese sheep fish police'.split(' '))('%s are many', (many) => {
+    expect(ask(`The/D ${many}/N *record*/V it/O .`)).toBe('verb past')
+  })
+
+  it.each('sports games goods clothes arms sales savings news'.split(' '))('%s may describe a thing', (plural) => {
+    expect(ask(`The/D ${plural}/P *contest*/N eggs/O .`)).toBe('-')
+  })
+
+  it.each(
+    'conflicts contracts contrasts decreases increases objects progresses projects protests rebels resumes'.split(' '),
+  )('the man in the hat %s', (verb) => {
+    expect(ask(`The/D man/N in/R the/D hat/N *${verb}*/V .`)).toBe('verb')
+  })
+})
+
+describe('beyond the edge of the sentence', () => {
+  it.each([
+    ['-', '*Produce*/V'],
+    ['-', '*Close*'],
+    ['verb past', 'Hens/P *produce*'],
+    ['noun', 'He/O bought/V *produce*/N'],
+    ['adjective', 'It/O is/V *close*/A'],
+    ['-', '*Winds*/V'],
+    ['noun', 'Costly/A *presents*/V'],
+    ['-', 'Sing/V and *record*/N'],
+    ['-', 'And *record*/N'],
+  ])('%s: %s', (expected, asked) => {
+    expect(ask(asked)).toBe(expected)
+  })
+})
+
+// A thing joined to another is many, wherever its helper stands.
+describe('two joined things', () => {
+  it.each([
+    ['verb past', 'Old/A Tam/N and Meg/N *bow*/V to/R her/O .'],
+    ['verb past', 'Tam/N and/O the/D old/A Meg/N *bow*/V to/R her/O .'],
+    ['past', 'Sad/A and old/A Meg/N *bow*/V to/R her/O .'],
+    ['past', 'Tam/N sat and/O by it then Meg/N *bow*/V to/R her/O .'],
+  ])('%s: %s', (expected, asked) => {
+    expect(ask(asked)).toBe(expected)
+  })
+})

@@ -17,6 +17,9 @@ import {
 } from './vocabulary.ts'
 
 export type Tags = readonly ReadonlySet<string>[]
+/** Whether the word at a place has a tag; beyond the edge of the sentence none has. */
+const hasTag = (tags: Tags, at: number, tag: string): boolean => tags[at]?.has(tag) === true
+
 type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefined
 
 const PLURALS = new Set('children people men women mice geese sheep fish police'.split(' '))
@@ -32,7 +35,7 @@ const pluralSubject: Clue = (place, tags, inflected) => {
   if (inflected || !isThing(tags[at]) || !isPluralAt(place, tags, at)) return undefined
   if (has(DESCRIBING_PLURALS, place.words[at])) return undefined
   if (!opensClause(place, tags, at, ['Verb'])) return undefined
-  const ownVerb = tags[place.index]?.has('Verb') && canFollowVerb(place, tags)
+  const ownVerb = hasTag(tags, place.index, 'Verb') && canFollowVerb(place, tags)
   return ownVerb || !hasOtherVerb(place, tags) ? ['verb', 'past'] : undefined
 }
 
@@ -40,7 +43,7 @@ const pluralSubject: Clue = (place, tags, inflected) => {
 const singularSubject: Clue = (place, tags, inflected) => {
   const at = beforeIndex(place)
   const fits = isThing(tags[at]) && !isPluralAt(place, tags, at) && canFollowVerb(place, tags)
-  if (!fits || !tags[place.index]?.has('Verb')) return undefined
+  if (!fits || !hasTag(tags, place.index, 'Verb')) return undefined
   if (inflected) return opensClause(place, tags, at, ['Verb']) ? ['verb'] : undefined
   return !hasHelper(place) && opensClause(place, tags, at, ['Verb', 'Preposition']) ? ['past'] : undefined
 }
@@ -49,15 +52,15 @@ const singularSubject: Clue = (place, tags, inflected) => {
 const question: Clue = (place, tags) => {
   if (!hasObject(place)) return undefined
   let at = place.index - 1
-  while (at >= 0 && !tags[at]?.has('Verb') && !isMark(place.words[at])) at--
+  while (!hasTag(tags, at, 'Verb') && !isMark(place.words[at])) at--
   const opens = isMark(place.words[at - 1]) || has(CLAUSE_JOINS, place.words[at - 1])
-  return at >= 0 && opens && has(MODALS, place.words[at]) ? ['verb'] : undefined
+  return opens && has(MODALS, place.words[at]) ? ['verb'] : undefined
 }
 
 /** `the dog contest`: a singular noun takes no bare verb, so the two are one thing, or the second is a past. */
 const compound: Clue = (place, tags, inflected) => {
   const at = beforeIndex(place)
-  const isPair = isThing(tags[at]) && !isPluralAt(place, tags, at) && tags[place.index]?.has('Noun')
+  const isPair = isThing(tags[at]) && !isPluralAt(place, tags, at) && hasTag(tags, place.index, 'Noun')
   const led = has(DETERMINERS, place.words[at - 1])
   return !inflected && isPair && led && !hasHelper(place) && !hasObject(place) ? ['noun', 'past'] : undefined
 }
@@ -70,7 +73,7 @@ const NEEDS_NO_OBJECT = new Set(
 /** `can recruit or recall them`, `to sing and record it`. */
 const joinedVerb: Clue = (place, tags, inflected) => {
   const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
-  const isJoined = (join === 'and' || join === 'or') && tags[place.index - 2]?.has('Verb')
+  const isJoined = (join === 'and' || join === 'or') && hasTag(tags, place.index - 2, 'Verb')
   return !inflected && isJoined && (lead === 'to' || has(MODALS, lead)) ? ['verb'] : undefined
 }
 
@@ -83,9 +86,9 @@ const led: Clue = (place, tags, inflected) => {
     after === 'only' ||
     after === 'or' ||
     after === 'to'
-  if (!isClosed || before < 0 || (!isThing(tags[before]) && !tags[before]?.has('Adjective'))) return undefined
+  if (!isClosed || (!isThing(tags[before]) && !hasTag(tags, before, 'Adjective'))) return undefined
   let at = before
-  while (at >= 0 && isDescribing(tags[at]) && !has(PREPOSITIONS, place.words[at])) at--
+  while (isDescribing(tags[at]) && !has(PREPOSITIONS, place.words[at])) at--
   const isLed = has(DETERMINERS, place.words[at]) || has(PLURAL_DETERMINERS, place.words[at])
   const start = place.words[isLed ? at - 1 : at]
   if (!has(LEADS, start) || place.words[before] === start) return undefined
@@ -98,9 +101,9 @@ const isDescribing = (tags: ReadonlySet<string> | undefined): boolean =>
 
 /** `for storage and transport`, `great pain and torment`: joined to a bare thing that a preposition or an adjective leads. */
 const joined: Clue = (place, tags, inflected) => {
-  const [lead, thing, and] = place.words.slice(Math.max(0, place.index - 3), place.index)
-  const isLed = has(LEADS, lead) || tags[place.index - 3]?.has('Adjective') === true
-  const isJoined = and === 'and' && thing !== undefined && isThing(tags[place.index - 2]) && isLed
+  const [lead, , and] = place.words.slice(Math.max(0, place.index - 3), place.index)
+  const isLed = has(LEADS, lead) || hasTag(tags, place.index - 3, 'Adjective')
+  const isJoined = and === 'and' && isThing(tags[place.index - 2]) && isLed
   if (!isJoined || !isEdge(place.words[place.index + 1]) || lead === 'to') return undefined
   return !inflected || isPluralAt(place, tags, place.index - 2) ? ['noun'] : undefined
 }
@@ -108,7 +111,7 @@ const joined: Clue = (place, tags, inflected) => {
 /** `gave them costly presents`: what is described before and closes its clause is a thing. */
 const describedPlural: Clue = (place, tags, inflected) => {
   const at = beforeIndex(place)
-  const isAlone = tags[at]?.has('Adjective') && !tags[at]?.has('Noun')
+  const isAlone = hasTag(tags, at, 'Adjective') && !hasTag(tags, at, 'Noun')
   return inflected && isAlone && isEdge(place.words[place.index + 1]) ? ['noun'] : undefined
 }
 
@@ -122,24 +125,24 @@ const firstOfTwo: Clue = (place, tags, inflected) => {
 /** `a clever dove sat`: described before, and the verb comes after. */
 const described: Clue = (place, tags) => {
   const at = beforeIndex(place)
-  const led = tags[at]?.has('Adjective') && has(DETERMINERS, place.words[at - 1])
-  return led && tags[place.index + 1]?.has('Verb') ? ['noun'] : undefined
+  const led = hasTag(tags, at, 'Adjective') && has(DETERMINERS, place.words[at - 1])
+  return led && hasTag(tags, place.index + 1, 'Verb') ? ['noun'] : undefined
 }
 
 /** The tagger's noun after a word that describes or governs one, and before anything but an object. */
 const noun: Clue = (place, tags, inflected) => {
-  if (!tags[place.index]?.has('Noun') || hasObject(place) || isName(place, place.index + 1)) return undefined
+  if (!hasTag(tags, place.index, 'Noun') || hasObject(place) || isName(place, place.index + 1)) return undefined
   if (inflected && place.words[place.index + 1] === 'with') return undefined
   const at = beforeIndex(place)
   const before = tags[at]
   if (isThing(tags[place.index + 1])) return ['noun', 'adjective']
-  if (!before || isMark(place.words[at])) return tags[place.index + 1]?.has('Verb') ? ['noun'] : undefined
+  if (!before || isMark(place.words[at])) return hasTag(tags, place.index + 1, 'Verb') ? ['noun'] : undefined
   return before.has('Verb') || DESCRIBING.some((tag) => before.has(tag)) ? ['noun'] : undefined
 }
 
 /** The tagger's adjective, before the noun that it describes or at the end of its clause; not alone as an order. */
 const adjective: Clue = (place, tags) => {
-  if (!tags[place.index]?.has('Adjective') || isMark(place.words[beforeIndex(place)])) return undefined
+  if (!hasTag(tags, place.index, 'Adjective') || isMark(place.words[beforeIndex(place)])) return undefined
   return isEdge(place.words[place.index + 1]) || isThing(tags[place.index + 1]) ? ['adjective'] : undefined
 }
 
@@ -173,7 +176,7 @@ function isThing(tags: ReadonlySet<string> | undefined): boolean {
 
 /** True where the noun at `at` is plural, or the second of two joined by `and`. */
 function isPluralAt(place: Place, tags: Tags, at: number): boolean {
-  if (tags[at]?.has('Plural') || has(PLURALS, place.words[at])) return true
+  if (hasTag(tags, at, 'Plural') || has(PLURALS, place.words[at])) return true
   const joined = place.words.slice(Math.max(0, at - 3), at).includes('and')
   return joined && tags.slice(Math.max(0, at - 5), at - 1).some((tag) => tag.has('Noun'))
 }
@@ -183,7 +186,7 @@ function opensClause(place: Place, tags: Tags, at: number, barred: readonly stri
   for (let i = at - 1; i >= 0; i--) {
     const word = place.words[i]
     if (isMark(word) || has(CLAUSE_JOINS, word)) return true
-    if (barred.some((tag) => tags[i]?.has(tag))) return false
+    if (barred.some((tag) => hasTag(tags, i, tag))) return false
   }
   return true
 }
@@ -195,8 +198,7 @@ function hasObject(place: Place): boolean {
 /** What can come after a verb: its object, a phrase, an adverb or the end, but no further verb. */
 function canFollowVerb(place: Place, tags: Tags): boolean {
   if (isEdge(place.words[place.index + 1]) || hasObject(place)) return true
-  const after = tags[place.index + 1]
-  return !after?.has('Verb') || after.has('Particle')
+  return !hasTag(tags, place.index + 1, 'Verb') || hasTag(tags, place.index + 1, 'Particle')
 }
 
 function hasOtherVerb(place: Place, tags: Tags): boolean {
