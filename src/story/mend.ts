@@ -1,6 +1,6 @@
 // Mends sentences that the parser merged or parted wrongly for the text of early readers.
 
-import type { Paragraph, Sentence, SentenceContent, Word } from 'nlcst'
+import type { Paragraph, Sentence, SentenceContent, WhiteSpace, Word, WordContent } from 'nlcst'
 import { isPlainText, startsWithCapital, startsWithSmall } from '../letter-kinds.ts'
 import { toStopKind } from './abbreviations.ts'
 import { hasDoubtfulQuote, isSoundWord, mendWord, toWord, toWordText } from './mend-words.ts'
@@ -11,13 +11,24 @@ const closer = /^["'”’)\]»›.!?…‽]+$/
 const opener = /^["'“‘([«‹]+$/
 const dash = /^[-–—―]+$/
 
+const isMark = (node: SentenceContent | undefined, pattern: RegExp): boolean =>
+  node !== undefined && node.type !== 'WordNode' && pattern.test(node.value)
+
+const isDash = (node: SentenceContent | undefined): boolean => isMark(node, dash)
+
+const isFullStop = (node: SentenceContent | undefined): boolean => isMark(node, /^\.$/)
+
+const isWord = (node: SentenceContent): node is Word => node.type === 'WordNode'
+
+const isNoSpace = (node: SentenceContent): boolean => node.type !== 'WhiteSpaceNode'
+
 /** Mend a paragraph in place. Most need nothing, and are looked at once. */
 export function mendParagraph(paragraph: Paragraph): void {
   if (!paragraph.children.some((it) => it.type === 'SentenceNode' && needsMending(it))) return
   const { tokens, ends } = flatten(paragraph)
   for (let index = 0; index < tokens.length; index++) {
     const token = tokens[index]
-    if (token && isStop(token)) {
+    if (isMark(token, stop)) {
       const last = skipClosers(tokens, index)
       if (endsHere(tokens, index, last, ends)) ends.add(last)
       else if (isDash(tokens[last + 2])) ends.delete(last)
@@ -37,7 +48,7 @@ function needsMending(sentence: Sentence): boolean {
   for (const node of nodes) {
     if (node.type === 'WordNode') {
       if (hasStop || !isSoundWord(node) || keepsStop(node)) return true
-    } else if (node.type === 'PunctuationNode' && stop.test(node.value)) hasStop = true
+    } else if (isMark(node, stop)) hasStop = true
   }
   // Prof⏐. Hen: an abbreviation that the parser does not know
   const before = nodes.at(-2)
@@ -56,7 +67,7 @@ function flatten(paragraph: Paragraph): Flat {
   for (const child of paragraph.children) {
     if (child.type === 'WhiteSpaceNode') loose.push({ node: child, isEnd: false })
     if (child.type !== 'SentenceNode') continue
-    const nodes = child.children.flatMap((it) => (it.type === 'WordNode' && !isSoundWord(it) ? mendWord(it) : [it]))
+    const nodes = child.children.flatMap((it) => (isWord(it) ? mendWord(it) : [it]))
     for (const [index, node] of nodes.entries()) loose.push({ node, isEnd: index === nodes.length - 1 })
   }
   const all = loose.map((it) => it.node)
@@ -65,7 +76,7 @@ function flatten(paragraph: Paragraph): Flat {
   loose.forEach(({ node, isEnd }, index) => {
     const before = tokens.at(-1)
     if (isFullStop(node) && before?.type === 'WordNode' && joinsStop(before, tokens, all, index)) {
-      tokens[tokens.length - 1] = toWord([...before.children, node])
+      tokens[tokens.length - 1] = toWord([...before.children, node as WordContent])
     } else if (hasDoubtfulQuote(node) && closesLater(all, index)) {
       const [mark, ...rest] = node.children
       tokens.push(mark as SentenceContent, toWord(rest))
@@ -77,18 +88,9 @@ function flatten(paragraph: Paragraph): Flat {
   return { tokens, ends }
 }
 
-function isStop(node: SentenceContent): boolean {
-  return node.type === 'PunctuationNode' && stop.test(node.value)
-}
-
-function isFullStop(node: SentenceContent): node is Extract<SentenceContent, { type: 'PunctuationNode' }> {
-  return node.type === 'PunctuationNode' && node.value === '.'
-}
-
 /** Whether a word has kept its full stop: `Mr.` */
 function keepsStop(word: Word): boolean {
-  const last = word.children.at(-1)
-  return last !== undefined && 'value' in last && last.value === '.'
+  return word.children.at(-1)?.value === '.'
 }
 
 function joinsStop(
@@ -100,24 +102,20 @@ function joinsStop(
   const kind = toStopKind(toWordText(word))
   if (kind !== 'initial') return kind !== 'word'
   // Tom T. Hen, A. A. Hen: but `She got an A. Tam got a B.`
-  const name = before.slice(0, -1).findLast((it) => it.type !== 'WhiteSpaceNode')
-  const next = all.slice(index + 1, index + 3).find((it) => it.type === 'WordNode')
+  const name = before.slice(0, -1).findLast(isNoSpace)
+  const next = all.slice(index + 1, index + 3).find(isWord)
   const isAfterName = name?.type !== 'WordNode' || startsWithCapital(toWordText(name))
-  return isAfterName && next?.type === 'WordNode' && startsWithCapital(toWordText(next))
+  return isAfterName && next !== undefined && startsWithCapital(toWordText(next))
 }
 
 /** A single quote further on, after a mark, closes the one that may have opened here. */
 function closesLater(all: readonly SentenceContent[], index: number): boolean {
-  return all.some((node, at) => {
-    const before = all[at - 1]
-    const isQuote = at > index && node.type === 'PunctuationNode' && /^['’]$/.test(node.value)
-    return isQuote && before?.type === 'PunctuationNode' && /^[,.!?…]+$/.test(before.value)
-  })
+  return all.some((node, at) => at > index && isMark(node, /^['’]$/) && isMark(all[at - 1], /^[,.!?…]+$/))
 }
 
 function skipClosers(tokens: readonly SentenceContent[], index: number): number {
   let last = index
-  for (let next = tokens[last + 1]; next && 'value' in next && closer.test(next.value); next = tokens[last + 1]) last++
+  while (isMark(tokens[last + 1], closer)) last++
   return last
 }
 
@@ -125,17 +123,15 @@ function endsHere(tokens: readonly SentenceContent[], index: number, last: numbe
   const isGlued = tokens[last + 1]?.type !== 'WhiteSpaceNode'
   const at = isGlued ? last + 1 : last + 2
   const next = tokens[at]
-  if (!next || !tokens.slice(at, at + 50).some((it) => it.type === 'WordNode')) return false
+  if (!tokens.slice(at, at + 50).some(isWord)) return false
   if (isCount(tokens, index, ends)) return false
-  const word = isDash(next) ? tokens.slice(at + 1).find((it) => it.type !== 'WhiteSpaceNode') : next
+  const word = isDash(next) ? tokens.slice(at + 1).find(isNoSpace) : next
   const isLower = word?.type === 'WordNode' && isSmall(toWordText(word))
-  if (isGlued) return next.type === 'WordNode' && !isLower
+  if (isGlued) return next?.type === 'WordNode' && !isLower
   // `The cat sat. the dog ran.` is two sentences; `“Stop.” said Tam`, `“Stop!” – said Tam` and `Stop! said Tam` are one.
-  if (isLower) return last === index && isFullStop(tokens[index] as SentenceContent)
-  return !('value' in next && (next.value === ',' || next.value === ';'))
+  if (isLower) return last === index && isFullStop(tokens[index])
+  return !isMark(next, /^[,;]$/)
 }
-
-const isDash = (node: SentenceContent | undefined): boolean => node?.type === 'PunctuationNode' && dash.test(node.value)
 
 /** `the`, `’tis` */
 const isSmall = (word: string): boolean => startsWithSmall(/^['’]/.test(word) ? word.slice(1) : word)
@@ -155,9 +151,7 @@ function isCount(tokens: readonly SentenceContent[], index: number, ends: Set<nu
 
 function endsAtKeptStop(word: Word, behind: readonly SentenceContent[]): boolean {
   if (toStopKind(toWordText(word).slice(0, -1)) !== 'tail') return false
-  const next = behind.find(
-    (it) => it.type !== 'WhiteSpaceNode' && !(it.type === 'PunctuationNode' && opener.test(it.value)),
-  )
+  const next = behind.find((it) => isNoSpace(it) && !isMark(it, opener))
   return next?.type === 'WordNode' && !isSmall(toWordText(next))
 }
 
@@ -171,10 +165,9 @@ function toSentences(tokens: readonly SentenceContent[], ends: ReadonlySet<numbe
     }
     current.push(token)
     if (!ends.has(index) && index < tokens.length - 1) return
-    const tail: SentenceContent[] = []
-    while (current.at(-1)?.type === 'WhiteSpaceNode') tail.unshift(...current.splice(-1))
+    const space = current.at(-1)?.type === 'WhiteSpaceNode' ? (current.pop() as WhiteSpace) : undefined
     result.push(toSentence(current))
-    for (const space of tail) if (space.type === 'WhiteSpaceNode') result.push(space)
+    if (space) result.push(space)
     current = []
   })
   return result

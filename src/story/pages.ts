@@ -61,13 +61,13 @@ function toBreakTest(
     return (it) => it.kind === 'rule' || (it.kind === 'heading' && it.isTop && empty.has(it.depth))
   }
   const others = headings.filter((it) => it !== title)
-  const repeated = [1, 2, 3, 4, 5, 6].find((depth) => others.filter((it) => it.depth === depth).length > 1)
+  const repeated = [2, 3, 4, 5, 6].find((depth) => others.filter((it) => it.depth === depth).length > 1)
   // Two headings of depth 1 are two pages, though the first of them is the title.
   const depth = others.some((it) => it.depth === 1) ? 1 : repeated
-  return (it) => depth !== undefined && isHeading(it, depth)
+  return (it) => isHeading(it, depth)
 }
 
-function isHeading(piece: Piece, depth: number): boolean {
+function isHeading(piece: Piece, depth: number | undefined): boolean {
   return piece.kind === 'heading' && piece.isTop && piece.depth === depth
 }
 

@@ -68,6 +68,10 @@ describe('pages', () => {
   })
 
   it('take the title from the first heading only', () => {
+    expect(readStory('***\n\n# Tip\n\nA hen').title?.text).toBe('Tip')
+    expect(readStory('- # Tip\n\nA hen').title?.text).toBe('Tip')
+    expect(readStory('# ![x](y)\n\nA hen').title).toBeUndefined()
+    expect(readStory('![x](y)\n\nA hen\n\n# Tip').title).toBeUndefined()
     expect(readStory('![x](y)\n\n<!-- z -->\n\n# Tip *top*').title?.text).toBe('Tip top')
     expect(readStory('A hen\n\n# Tip').title).toBeUndefined()
     expect(readStory('## Tip\n\nA hen').title).toBeUndefined()
@@ -127,6 +131,17 @@ describe('page by page', () => {
     ['headings of six', '###### A\n\nhen\n\n###### B\n\npig', ['A hen', 'B pig']],
   ])('%s', (_, source, expected) => {
     expect(pageTexts(source)).toEqual(expected)
+  })
+
+  it('a page of pictures alone has its place, as long as its break', () => {
+    const toPlaces = (source: string) => readStory(source).pages.map(({ number, start, end }) => [number, start, end])
+    expect(toPlaces('A\n\n---\n\n![x](y)\n\n---\n\nB')).toEqual([
+      [1, 0, 1],
+      [2, 3, 6],
+      [3, 17, 23],
+    ])
+    expect(toPlaces('\n![x](y)')).toEqual([[1, 1, 1]])
+    expect(toPlaces('')).toEqual([])
   })
 
   it('options cut at headings of a depth, at the top only, and never at the title', () => {
