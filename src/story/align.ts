@@ -15,8 +15,9 @@ export interface Span {
 
 /** Add a text node's value to a map. Line endings become one newline. */
 export function appendAligned(map: TextMapBuilder, value: string, span: Span): void {
-  const { source, start } = span
-  if (!value.includes('\r') && source.startsWith(value, start)) {
+  const { source, start, end } = span
+  // `A &` and `A &amp;` begin alike.
+  if (end - start === value.length && !value.includes('\r') && source.startsWith(value, start)) {
     appendText(map, value, start, value.length)
     return
   }

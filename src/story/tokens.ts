@@ -2,7 +2,7 @@
 
 import type { SentenceContent } from 'nlcst'
 import type { Point } from 'unist'
-import { classOf, invisible, letter, punctuation, white } from './characters.ts'
+import { classOf, invisible, letter, punctuation, symbol, white } from './characters.ts'
 import type { Lines } from './lines.ts'
 import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 
@@ -52,7 +52,8 @@ function isThousands(text: string, at: number): boolean {
 
 function continues(kind: number, next: number, previous: number, code: number): boolean {
   if (kind !== next) return false
-  return kind === letter || kind === white || previous === code || joinsEmoji(previous, code)
+  if (kind === letter || kind === white || previous === code) return true
+  return kind === symbol && joinsEmoji(previous, code)
 }
 
 /** Joiners, skin tones and the letter pairs of flags. */

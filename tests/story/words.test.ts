@@ -213,6 +213,24 @@ describe('marks', () => {
     ])
   })
 
+  it('are none the longer for what nobody sees behind them', () => {
+    for (const [source, expected] of [
+      ['Tam...\u200B!', ['... 3-6', '! 7-8']],
+      ['Tam --\u2060', ['-- 4-6']],
+      ['Tam.\u200B;-', ['. 3-4', '; 5-6', '- 6-7']],
+    ] as const) {
+      const found = sentencesOf(readStory(source)).flatMap((it) => it.marks)
+      expect(found.map(({ text, start, end }) => `${text} ${start}-${end}`)).toEqual(expected)
+    }
+  })
+
+  it('written as a reference at the very end have all of its place', () => {
+    for (const source of ['Tam &amp;', '*Tam &amp;*', '- Tam &amp;\n  - Meg'])
+      expect(sentencesOf(readStory(source))[0]?.marks).toEqual([
+        { text: '&', start: source.indexOf('&'), end: source.indexOf(';') + 1 },
+      ])
+  })
+
   it('include the full stop of a title, and have places', () => {
     const source = 'Mr. Hen sat &amp; hid.'
     const found = sentencesOf(readStory(source)).flatMap((it) => it.marks)
