@@ -20,7 +20,7 @@ const MADE: readonly (readonly [pattern: RegExp, example: string])[] = [
 
 /** Names of the English, Scots and Irish of old, said by everybody as they look. */
 const BRITISH =
-  /^ma?c(?=[^aeiou])|(?:bridge|brook|burn|by|field|ford|ham|house|land|ley|man|smith|son|stone|ton|well|wood|worth)s?$/
+  /^ma?c(?=[^aeiou])|^kirk|(?:bridge|brook|burn|by|field|ford|ham|house|land|ley|man|smith|son|stone|ton|well|wood|worth)s?$/
 
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
@@ -59,15 +59,9 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     isPutTogether(word)
   /** Names of places, peoples and great men are said as the dictionary says them, whoever lives there. */
   const isNamed = (word: string): boolean =>
-    wordnet.senses(word).some(({ lexFile, pos, offset }) => {
-      const { words } = wordnet.synset(pos, offset)
-      return !isGenus(lexFile, words) && !isShort(word, words)
-    })
+    wordnet.senses(word).some(({ pos, offset }) => !isGenus(wordnet.synset(pos, offset).words))
   /** The banana is a `Musa` to those who write books on plants, and to nobody else. */
-  const isGenus = (lexFile: string, words: readonly string[]): boolean =>
-    /^(?:animal|plant)$/.test(lexFile) && words.every((one) => /^(?:genus_)?[A-Z]/.test(one))
-  /** Of `Ene`, WordNet knows that it is short for east-northeast. */
-  const isShort = (word: string, words: readonly string[]): boolean => words.includes(word.toUpperCase())
+  const isGenus = (words: readonly string[]): boolean => words.some((one) => one.startsWith('genus_'))
   const isMade = (word: string): boolean =>
     MADE.some(([pattern]) => pattern.test(word) && toStems(word.replace(pattern, '')).some(isForm))
   const isPutTogether = (word: string): boolean =>
