@@ -57,6 +57,7 @@ const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 /** Of fifteen further books for children, and of other stretches of them and of four read before; each looked at once before faults were mended by it. */
 const THIRD_BOOKS = new URL('data/heteronym-books-third.tsv', import.meta.url)
 const FOURTH_BOOKS = new URL('data/heteronym-books-fourth.tsv', import.meta.url)
+const FIFTH_BOOKS = new URL('data/heteronym-books-fifth.tsv', import.meta.url)
 
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
@@ -116,6 +117,8 @@ export interface HeteronymMeasure {
   readonly fifteen: HeteronymShares
   /** Other stretches of books for children, by which faults were mended after one look. */
   readonly stretches: HeteronymShares
+  /** More of them, drawn when that was done. */
+  readonly moreStretches: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
   /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
@@ -134,6 +137,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const small = (await readCases(BOOKS)).map((item) => toResult(item, tagger))
   const fifteen = (await readCases(THIRD_BOOKS)).map((item) => toResult(item, tagger))
   const stretches = (await readCases(FOURTH_BOOKS)).map((item) => toResult(item, tagger))
+  const more = (await readCases(FIFTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
   return {
@@ -145,6 +149,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     eleven: toShares(small.filter((item) => item.set === 'dev' && isOfTales(item))),
     fifteen: toShares(fifteen),
     stretches: toShares(stretches),
+    moreStretches: toShares(more),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),

@@ -41,11 +41,11 @@ function isDemonstrative(word: string | undefined): boolean {
 const adverb: Clue = (place, inflected) =>
   inflected && has(is.ADVERBS, place.words[place.index - 1]) && hasObject(place) ? ['verb'] : undefined
 
-/** `is close`, `was read`, `are records of it`; after `there is` a noun; nothing after `all they do is`. */
+/** `is close`, `was read`, `are records of it`; after `there is` a noun; after `all they do is` a verb, if anything. */
 const copula: Clue = (place, inflected) => {
   if (!has(is.BE, findBefore(place))) return undefined
   const second = findBefore(place, 2)
-  if (second === 'do' || second === 'does' || second === 'did') return undefined
+  if (second === 'do' || second === 'does' || second === 'did') return hasObject(place) ? ['verb'] : undefined
   return inflected || second === 'there' || findBefore(place) === "there's" ? NOMINAL : PREDICATE
 }
 
@@ -113,10 +113,19 @@ const placed: Clue = (place) => {
     : undefined
 }
 
+/** `the world in which the spirits of the sea live`, to the end of its clause. */
+function isInWhich({ words, index }: Place): boolean {
+  for (let at = index - 1; at > 0 && !isMark(words[at]); at--) {
+    if (words[at] === 'which' && has(is.PREPOSITIONS, words[at - 1])) return true
+  }
+  return false
+}
+
 /** `in the oak live three owls`: no number and no article stands behind what describes a thing. */
 const inverted: Clue = (place) => {
   const after = place.words[place.index + 1]
   if (place.words[place.index] !== 'live' || has(is.BE, findBefore(place))) return undefined
+  if (isEdge(after) && isInWhich(place)) return ['verb']
   return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }
 

@@ -18,6 +18,8 @@ export const infinitive: Clue = (place, inflected) => {
 export const helper: Clue = (place) => {
   const before = findBefore(place)
   if (has(is.MODALS, before)) return ['verb']
+  // `you had better use it`
+  if (before === 'better' && /^had$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
   if (!has(is.HAVE, before)) return undefined
   // `has upset my plans`, `had aged by a year`
   return hasObject(place) || (/ed$/.test(place.words[place.index] ?? '') && isClosed(place))

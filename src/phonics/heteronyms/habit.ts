@@ -37,11 +37,18 @@ const isVerbal = (word: string | undefined): boolean =>
 export function isHabit(place: Place): boolean {
   const { words, index } = place
   if (words[index - 1] === 'and') return isJoinedToPerson(place)
+  if (isWhereUsed(place)) return true
   let start = index
   while (start > 0 && !isMark(words[start - 1]) && !has(JOINS, words[start - 1])) start--
   if (opensMain(place, start)) return true
   const result = words.slice(start, index).findIndex((word, i) => word === 'that' && isResult(words, start + i))
   return start < index && hasNothingUsed(place, start + result + 1)
+}
+
+/** `the river in which the king used to fish`: what stands before `in which` is no object. */
+function isWhereUsed({ words, index }: Place): boolean {
+  const at = [2, 3, 4].map((nth) => index - nth).find((nth) => words[nth] === 'which' || words[nth] === 'whom')
+  return at !== undefined && has(LEADS, words[at - 1])
 }
 
 /** `when the sun came up he …`, `when they were restless she …`, `before the war he …`: one person, right before `used`, opens the main clause. */

@@ -13,6 +13,7 @@ import {
   isOpenName,
   toCandidates,
 } from './choose.ts'
+import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -75,7 +76,14 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   const tagged = findTaggedClasses(place, tags, isInflected(row))
   const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
   const form = (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
-  return form ?? (tags[place.index]?.has('Verb') ? undefined : findFallback(row, place))
+  const last = form ?? findFallback(row, place)
+  return form === undefined && tags[place.index]?.has('Verb') && !(isVerb(row, last) && hasObject(place))
+    ? undefined
+    : last
+}
+
+function isVerb({ forms }: Heteronym, name: string | undefined): boolean {
+  return forms.some(({ form, classes }) => form === name && classes.includes('verb'))
 }
 
 /** The tagger's word alone makes no adjective of `live` where nothing follows that it could describe: `the Giants live back of us`. */

@@ -37,13 +37,13 @@ export const determiner: Clue = (place, inflected) => {
   return undefined
 }
 
-/** `an old record`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
+/** `an old record`, `a valuable present`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
 export const adjective: Clue = (place, inflected) => {
-  const before = findBefore(place)
-  if (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before))) return undefined
-  if (hasObject(place) || (inflected && place.words[place.index + 1] === 'with')) return undefined
-  const second = findBefore(place, 2)
+  const [before, second] = [findBefore(place), findBefore(place, 2)]
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
+  const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|less|ous)$/.test(before ?? '')
+  if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
+  if (hasObject(place) || (inflected && place.words[place.index + 1] === 'with')) return undefined
   if (led) return nominal(place)
   const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
   return inflected || !loose ? nominal(place) : undefined

@@ -45,7 +45,7 @@ export function findUsed(place: Place): Used | undefined {
   if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
-  if (isBe) return isThing(next) ? 'used-to' : undefined
+  if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
   if (is.has(is.HAVE, before)) return 'verb'
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
