@@ -66,7 +66,7 @@ function stressFull(cut: Cut, units: readonly RawUnit[], sounds: readonly string
   const vowels = units.flatMap(({ phones }, at) => phones.filter(isVowel).map(() => sounds[at] ?? ''))
   const main = cut.stress.indexOf(1)
   const next = cut.stress.indexOf(2, main)
-  if (main < 0 || next < 0 || vowels.length !== cut.stress.length || vowels[main] !== 'ə') return cut
+  if (next < 0 || vowels[main] !== 'ə') return cut
   return { ...cut, stress: cut.stress.map((mark, at) => (at === main ? 0 : at === next ? 1 : mark)) }
 }
 
@@ -98,7 +98,7 @@ const toGrapheme = ({ letters, base }: Unit): string => base ?? letters
  */
 function partFromR(unit: Unit): readonly Unit[] | undefined {
   const vowel = SHORT_WITH_R.exec(unit.sound)?.[1]
-  if (vowel === undefined || unit.kind !== 'correspondence') return undefined
+  if (vowel === undefined) return undefined
   const [, letters, r = ''] = /^([aeiouy]+)(r+)$/.exec(unit.letters) ?? []
   if (letters === undefined) return undefined
   const start = startOf(unit)
@@ -127,7 +127,7 @@ function partLong(unit: Unit): readonly Unit[] | undefined {
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)
   const taught = LONG_BEFORE_R[`${letters}=${vowel.replace('ə', '')}`]
-  if (unit.kind !== 'correspondence' || !/^[au]r$/.test(unit.letters) || !taught) return undefined
+  if (!/^[au]r$/.test(unit.letters) || !taught) return undefined
   return [
     { ...unit, letters, spans: [[start, start + 1]], sound: vowel, key: `${letters}=${taught}` },
     { letters: r, spans: [[start + 1, start + 2]], sound: 'r', kind: 'correspondence', key: 'r=r', vowel: false },
@@ -155,9 +155,7 @@ function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables:
 }
 
 const toSyllables = (word: string, { starts }: Cut): string[] =>
-  starts.length === 0
-    ? [word.replace(/^-+|-+$/g, '')]
-    : [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
+  [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
 
 /** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
 function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
@@ -183,10 +181,8 @@ function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
       pending = ''
       continue
     }
-    if (unit.sound !== '') {
-      ipa += pending + unit.sound
-      pending = ''
-    }
+    ipa += pending + unit.sound
+    pending = ''
   }
   return ipa
 }
