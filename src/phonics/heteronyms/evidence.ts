@@ -129,12 +129,15 @@ const inverted: Clue = (place) => {
   return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }
 
+/** Before what is tiny, where `that very minute` is a time: `too minute for us`. */
+const TINY: ReadonlySet<string> = is.words('how quite rather so too')
+
 /** `in a minute the hen came`: a describing word would have its thing behind it. */
 const alone: Clue = (place) => {
   const after = place.words[place.index + 1]
   if (place.words[place.index] !== 'minute') return undefined
   const isAlone = isEdge(after) || isName(place, place.index + 1) || AFTER_THING.some((group) => has(group, after))
-  return isAlone && !isMark(findBefore(place)) ? ['noun'] : undefined
+  return isAlone && !isMark(findBefore(place)) && !has(TINY, findBefore(place)) ? ['noun'] : undefined
 }
 
 const CLUES: readonly Clue[] = [
