@@ -123,6 +123,12 @@ async function accent({ phonics }: Engine): Promise<readonly Row[]> {
   ]
 }
 
+const SETS_OF_CUTS: Readonly<Record<string, string>> = {
+  tuning: "children's, the half that was seen",
+  unseen: "children's, the half that was unseen while they were mended",
+  fresh: 'much used, a draw after that',
+}
+
 function syllables({ phonics }: Engine): readonly Row[] {
   const { words, ours, theirs } = measureSyllables(phonics['general-american'])
   return [
@@ -133,13 +139,13 @@ function syllables({ phonics }: Engine): readonly Row[] {
       source: CMU,
       note: 'fire, hour and their like are one syllable here; the dictionary has two forms',
     },
-    ...['tuning', 'unseen'].map((half): Row => {
+    ...['tuning', 'unseen', 'fresh'].map((half): Row => {
       const judged = readJudgedCuts().filter((one) => one.half === half)
       const other = findOtherCuts(judged, phonics['general-american'])
       const first = judged.filter(({ firstLook }) => firstLook === undefined).length
       const toShare = (count: number): string => `${toPercent(count / judged.length)}`
       return {
-        what: `children's words cut into syllables as teachers draw them, ${half} half`,
+        what: `words cut into syllables as teachers draw them, ${SETS_OF_CUTS[half]}`,
         published: `${judged.length}`,
         ours: `${toShare(judged.length - other.length)}; at the first look ${toShare(first)}`,
         source: "drawn by seed, the project's own judgement",
