@@ -80,12 +80,11 @@ function moveSentences(home: Block, block: Block, shift: number, page: number): 
   }))
 }
 
-/** Whether a piece, wherever it stands now, holds the same text in the same way as one that has just been read. */
+/** Whether a piece, wherever it stands now, holds its text in the same way as one of the same text that has just been read. */
 export function isTwin(one: TextPiece | HeadingPiece, other: TextPiece | HeadingPiece): boolean {
   const shift = other.start - one.start
   const fromRead = shift + (one.moved ?? 0)
   return (
-    one.kind === other.kind &&
     one.end + shift === other.end &&
     isSameMap(one.map, other.map, fromRead) &&
     JSON.stringify(moveInlines(one, fromRead).emphasis) === JSON.stringify(other.emphasis)
@@ -94,7 +93,6 @@ export function isTwin(one: TextPiece | HeadingPiece, other: TextPiece | Heading
 
 function isSameMap(one: TextMap, other: TextMap, shift: number): boolean {
   return (
-    one.text === other.text &&
     isSame(one.starts, other.starts) &&
     isSame(one.widths, other.widths) &&
     one.sources.every((source, at) => source + shift === other.sources[at])

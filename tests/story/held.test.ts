@@ -125,6 +125,17 @@ it.each([
   ],
   ['a heading that becomes the title', ['Tam.\n\n# Hens\n\nMeg.', '# Hens\n\nMeg.', 'Tam.\n\n# Hens\n\nMeg.']],
   ['what cannot be read', ['Tam sat.\n\nMeg ran.', 'Tam sat.\0\n\nMeg ran.', 'Tam sat!\n\nMeg ran.']],
+  [
+    'what stands too deep twice',
+    [
+      `${'- '.repeat(60)}a\n\nTam sat.\n\n${'- '.repeat(60)}b`,
+      `Meg ran.\n\n${'- '.repeat(60)}a\n\nTam sat.\n\n${'- '.repeat(60)}b`,
+    ],
+  ],
+  ['a text that becomes a heading', ['Tam\n\nMeg sat.', '# Tam\n\nMeg sat.', 'Tam\n===\n\nMeg sat.']],
+  ['text whose end moves', ['Tam sat<!-- a -->\n\nMeg ran.', 'Tam sat<!-- ab -->\n\nMeg ran.', 'Tam sat\n\nMeg ran.']],
+  ['text written in another way', ['Tam & *Meg*\n\nIt ran.', 'Tam &amp; *Meg*\n\nIt ran.', 'Tam & _Meg_\n\nIt ran.']],
+  ['emphasis that comes and goes', ['A *hen* sat\n\nIt ran.', 'A hen *sat*\n\nIt ran.', 'A *hen sat*\n\nIt ran.']],
   ['a source that is cut no more', ['A.\n\nB.\n\n```\n\nC.\n\n```', 'A.\n\nB.\n\n\n\nC.\n\n```', 'A.\n\nB.\n\nC.\n\n']],
 ])('%s: %j', (_, versions) => {
   const held = createHeldStory()

@@ -104,6 +104,25 @@ describe('deep nesting', () => {
     expect(codes(`A hen hid.\n\n${source}\n`)).toEqual([])
   })
 
+  // What the guard lets through and is deeper in the tree: a list and its item are two, as are the marks of bold in italics.
+  it('is told once, at the first of its places, and what stands beside it is read', () => {
+    const lists = `${'- '.repeat(51)}a`
+    for (const read of [readStory, createHeldStory().read]) {
+      const { problems, pages } = read(`A hen\n\n${lists}\n\nhid.\n\n${lists}\n\nIt ran.`)
+      expect(problems.map(({ code, place }) => [code, place?.start.line])).toEqual([['too-deep', 3]])
+      expect(pages[0]?.blocks.map(({ text }) => text)).toEqual(['A hen', 'hid.', 'It ran.'])
+      expect(read(`A hen\n\n${'- '.repeat(50)}a`).problems).toEqual([])
+    }
+  })
+
+  it.each([
+    ['51 times bold in italics', 51, ['too-deep']],
+    ['50 times', 50, []],
+  ])('is counted in emphasis as well: %s', (_, count, expected) => {
+    const { problems } = readStory(`A hen. ${'***a '.repeat(count)}${'b*** '.repeat(count)}hid.`)
+    expect(problems.map(({ code }) => code)).toEqual(expected)
+  })
+
   it('has a place', () => {
     expect(readStory(`A hen\n\n${'>'.repeat(n)}`).problems[0]).toMatchObject({
       place: { start: { line: 3, column: 1, offset: 7 }, end: { offset: 7 + n } },
