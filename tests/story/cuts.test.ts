@@ -317,6 +317,71 @@ const PARAGRAPHS = [
   String.raw`a¦b \[c¦d`,
   String.raw`a¦b \`c¦d`,
   String.raw`a¦b *c\* d`,
+  String.raw`a¦b \\*c d* e¦f`,
+  String.raw`a¦b [c](d "e \" f") g h`,
+  'a¦b¦c\\\nd¦e',
+  // What stands beside a mark tells whether it opens or closes (CommonMark 0.31.2, 6.2), what begins a line whether it ends the paragraph.
+  'a¦b _(c d)_ e¦f',
+  'a¦b (_c d_) e¦f',
+  'a¦b¦c_(d¦e) f',
+  'a¦b "_c d_" e¦f',
+  'a¦b *"c d"* e¦f',
+  'a¦b¦c*"d¦e¦f',
+  'a¦b _c_d e_ f¦g',
+  'a¦b __c d_ e f',
+  'a¦b *c _d* e f',
+  'a¦b * c* d¦e',
+  'a¦b *c * d* e¦f',
+  'a¦b $_c d_ e¦f',
+  'a¦b ```c d``` e¦f',
+  'a¦b `c¦d',
+  'a¦b `c``d e` f¦g',
+  'a¦b <!-->c d',
+  'a¦b <!--->c d',
+  'a¦b <!DOCTYPE c d> e¦f',
+  'a¦b </c> d¦e',
+  'a¦b <?c d?> e¦f',
+  'a¦b <c> <d> e¦f',
+  'a¦b [c](<d e>) f g',
+  'a¦b [c]( d ) e¦f',
+  'a¦b [c]() d¦e',
+  'a¦b [c] (d¦e) f',
+  'a¦b [c][d e] f¦g',
+  'a¦b [c¦d',
+  'a¦b *c [d e* f] g h',
+  'a¦b [c *d] e* f g',
+  'a¦b¦c  \nd¦e',
+  'a¦é¦ü¦b',
+  'a 😀 b¦c',
+  '*a b* c¦d',
+  '_a b_ c¦d',
+  '*a¦b',
+  '1) a¦b¦c',
+  '10. a¦b',
+  '-  a¦b¦c',
+  '-     a b',
+  '&amp;¦b¦c',
+  '“a¦b” c¦d',
+  '6¦a¦b',
+  '6. a¦b¦c',
+  '(a¦b) c',
+  '`a` b¦c',
+  '``` a b',
+  '~ a b',
+  'a¦b\n| c d',
+  'a¦b\n~~~',
+  'a¦b\n`c` d¦e',
+  'a¦b\n6¦c¦d',
+  'a¦b\n6) c',
+  'a¦b\n1234567890.¦c¦d',
+  'a¦b\n*** c',
+  'a¦b\n***c d*** e¦f',
+  'a¦b\n<c> d e',
+  'a¦b\n[c] d¦e',
+  'a¦b\n+c d',
+  'a¦b\n=c d',
+  'a¦b\n!c¦d¦e',
+  'a¦b\n,¦c¦d',
 ] as const
 
 describe('paragraphs', () => {
@@ -325,6 +390,11 @@ describe('paragraphs', () => {
     const cuts = findInlineCuts(source, 0, source.length, 0)
     const shown = cuts.reduce((text, { start }) => `${text.slice(0, start)}¦${text.slice(start + 1)}`, source)
     expect(shown).toBe(marked)
+    // Reference: remark-parse 11 on the whole.
+    const parse = (text: string) => unified().use(remarkParse).parse(text)
+    if (cuts.length === 0) return
+    const joined = parseStretches(source, { start: 0, end: source.length, cuts }, parse)
+    expect(joined?.children).toEqual(parse(source).children)
   })
 
   it('keeps cuts as far apart as asked', () => {
