@@ -103,10 +103,10 @@ function isCreditList(pieces: readonly Piece[], from: number): boolean {
   for (const piece of pieces.slice(from)) {
     if (piece.kind !== 'text') break
     const found = toLines(piece).map((line) => keyLine.exec(line)?.[1]?.toLowerCase())
-    if (found.some((key) => key === undefined)) break
-    for (const key of found) {
-      if (key !== undefined && sureKeys.has(key)) sure++
-      if (key !== undefined && keys.has(key)) known++
+    if (found.includes(undefined)) break
+    for (const key of found as readonly string[]) {
+      if (sureKeys.has(key)) sure++
+      if (keys.has(key)) known++
     }
   }
   return sure >= 1 || known >= 2
