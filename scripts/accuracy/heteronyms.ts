@@ -58,6 +58,7 @@ const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 const THIRD_BOOKS = new URL('data/heteronym-books-third.tsv', import.meta.url)
 const FOURTH_BOOKS = new URL('data/heteronym-books-fourth.tsv', import.meta.url)
 const FIFTH_BOOKS = new URL('data/heteronym-books-fifth.tsv', import.meta.url)
+const LAST_BOOKS = new URL('data/heteronym-books-last.tsv', import.meta.url)
 
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
@@ -119,6 +120,8 @@ export interface HeteronymMeasure {
   readonly stretches: HeteronymShares
   /** More of them, drawn when that was done. */
   readonly moreStretches: HeteronymShares
+  /** The last of them, drawn when that was done. */
+  readonly lastStretches: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
   /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
@@ -138,6 +141,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const fifteen = (await readCases(THIRD_BOOKS)).map((item) => toResult(item, tagger))
   const stretches = (await readCases(FOURTH_BOOKS)).map((item) => toResult(item, tagger))
   const more = (await readCases(FIFTH_BOOKS)).map((item) => toResult(item, tagger))
+  const last = (await readCases(LAST_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
   return {
@@ -150,6 +154,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     fifteen: toShares(fifteen),
     stretches: toShares(stretches),
     moreStretches: toShares(more),
+    lastStretches: toShares(last),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),

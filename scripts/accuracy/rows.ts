@@ -203,6 +203,7 @@ async function heteronyms(): Promise<readonly Row[]> {
     ['of fifteen further books for small children, drawn after, by which faults were mended', measured.fifteen, BOOKS],
     ["of other stretches of children's books, drawn after, by which faults were mended", measured.stretches, BOOKS],
     ['of more such stretches, drawn after that, by which faults were mended', measured.moreStretches, BOOKS],
+    ['of the last such stretches, drawn after that, by which faults were mended', measured.lastStretches, BOOKS],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
     ['of an encyclopedia for adults, chosen and judged by others, nothing tuned by it', measured.wikipedia, WIKIPEDIA],
   ] as const

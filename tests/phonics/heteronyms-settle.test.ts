@@ -351,6 +351,22 @@ describe('settle', () => {
     }
   })
 
+  it.each([
+    ['He made a handsome *present* to the captain.', 'noun'],
+    ['They saw the rich *present* that the king had sent.', 'noun'],
+    ['There was no one *present* but the cook.', 'noun'],
+    ['She had the prettiest *presents* of all.', 'noun'],
+    ['The gray *dove* which sat there was sad.', 'bird'],
+    ['We spend half our *lives* in bed.', 'noun'],
+    ['It will make them *content*.', 'happy'],
+    ['Each *tear* became a bird.', 'eye'],
+    ['There were *bows* and smiles all round.', 'bend'],
+    ['Put on the ring and *close* thy fingers tight.', 'shut'],
+    ['He would rather walk than *use* such a cart.', 'verb'],
+  ])('tells it by what a tale sets beside it: %s', (text, form) => {
+    expect(ask(text, { tagger })).toBe(form)
+  })
+
   it('asks for no tagger where the pronunciations are of one part of speech', () => {
     expect(ask('It was a *bass*.')).toBe('unsettled')
   })
