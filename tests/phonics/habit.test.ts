@@ -122,6 +122,10 @@ const CLASSES = `
     -: Shouting *compounds* it.
     -: Shouting only *compound* it.
     -: Shouting only *compounds* far.
+  before something that is somebody's
+    verb: Then *close* Ned's gate.
+    -: Then *close* Ned sat.
+    -: Then *close* mum's gate.
   before an object
     verb: A warm bath *contents* an ant.
     verb: A warm bath *contents* a baby.

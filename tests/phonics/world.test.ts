@@ -282,6 +282,22 @@ const LINES = `
     no: open | toi
     yes: open | ennui
     yes: open | radioi
+  at the end of a word
+    no: odd | s=S aw=AO
+    no: odd | n=N
+    no: habit | n=N
+    no: habit | z=Z u=AH b=B
+    no: habit | z=Z u=AH
+    yes: habit | a=AA b=B u=AH
+    no: habit | a=AA b=B e=EY
+    no: habit | a=AA b=B a=AE
+    yes: habit | a=AA l=L a=AA s=Z
+    no: habit | a=AA l=L a=AA z=Z
+    yes: alike | z=Z o=OW z=Z
+    no: alike | z=Z o=OW s=Z
+    yes: alike | c=K l=L aire=EH+R
+    no: alike | c=K l=L are=EH+R
+    no: alike | c=K l=L a_e=EY
 `
 
 describe.each(toBlocks(LINES))('$heading', ({ lines }) => {
