@@ -2,22 +2,16 @@
 
 import { isVowel } from './arpabet.ts'
 import { type Cutting, type Spelled, toInflected } from './cutting.ts'
+import { isDoubtedAsName } from './guess/doubted-name.ts'
 import { type Guess, guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
 import { createPlainReader, type Plain } from './guess/plain.ts'
-import {
-  endsOpen,
-  isEnglishHabit,
-  isSaidAlike,
-  isSaidAlikeThroughout,
-  isSaidOddly,
-  looksForeign,
-} from './guess/world.ts'
+import { endsOpen, isSaidAlike, isSaidAlikeThroughout, isSaidOddly, looksForeign } from './guess/world.ts'
 import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { findRightForm } from './misspelt.ts'
-import { type RawUnit, toRawPronunciation } from './raw.ts'
+import { toRawPronunciation } from './raw.ts'
 import { findRunTogether } from './run-together.ts'
 import { squeezeNoise, stretch } from './stretched.ts'
 
@@ -84,7 +78,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     if (cuttings.length > 0) return isPlain ? all : { ...all, unsureAsName: true }
     const certainty = toCertainty(word, whole)
     const units = whole.cuttings[0]?.raw.units ?? []
-    const isDoubted = hasDoubtedJ(whole) || isEnglishHabit(units) || isLongName(units) || hasShortA(units)
+    const isDoubted = isDoubtedAsName(units)
     const isLikely = certainty === 'word' || (certainty === 'sure' && isDoubted)
     if (certainty === 'sure' && !isLikely) return all
     return { ...all, ...(isLikely ? { unsureAsName: true } : { unsure: true }) }
@@ -155,21 +149,6 @@ function toCertainty(word: string, { cuttings, share }: Whole): 'none' | 'sure' 
   const isSplit = vowels.length > 1 && /_e$|re$/.test(vowels.at(-1)?.letters ?? '') && !isBuilt.test(word)
   return isLong || isSplit || (endsOpen(word) && !isSaidAlike(units)) ? 'none' : 'word'
 }
-
-/** A j is that of jam in English, and that of yam in half of Europe: `Jari`, but `Jub` is a made word. */
-const hasDoubtedJ = ({ cuttings }: Whole): boolean => {
-  const units = cuttings[0]?.raw.units ?? []
-  return units.some(({ letters }) => letters === 'j') && units.filter(({ stress }) => stress !== undefined).length > 1
-}
-
-/** `Abdelkrim`: a name of three syllables that are not said so in most lands; `Zubmog` is a made one. */
-const isLongName = (units: readonly RawUnit[]): boolean =>
-  units.filter(({ phones }) => phones.some(isVowel)).length > 2 && !isSaidAlikeThroughout(units)
-
-/** `Nassim`, `Rachit`: of two syllables and more, no short a is sure; a `Zab` is made. */
-const hasShortA = (units: readonly RawUnit[]): boolean =>
-  units.some(({ letters, phones }) => letters === 'a' && phones[0] === 'AE') &&
-  units.filter(({ phones }) => phones.some(isVowel)).length > 1
 
 /** Long words that English builds, `unhelpfulness`: these endings are said in one way. */
 const isBuilt = /(?:able|age|ally|ed|ers?|est|ful|ing|ish|ive|less|ly|ment|ness|ous|some|ther|tion|ward)s?$|[^aeiou]y$/

@@ -5,7 +5,8 @@ import { openHeteronyms } from '../heteronyms/table.ts'
 import type { Heteronyms } from '../heteronyms/types.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
-import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, SEAM, VERSION, WIDE } from './format.ts'
+import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
+import { findSeams, readParts } from './word-tables.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
 type Stored = {
@@ -155,27 +156,6 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     },
     words: toWords,
   }
-}
-
-const toU24 = (bytes: Uint8Array, at: number): number =>
-  (bytes[at] ?? 0) | ((bytes[at + 1] ?? 0) << 8) | ((bytes[at + 2] ?? 0) << 16)
-
-/** The seams of the word at a place. */
-function findSeams(bytes: Uint8Array, place: number): readonly number[] | undefined {
-  const at = findLastIndex(bytes.length / SEAM, (record) => toU24(bytes, record * SEAM) <= place) * SEAM
-  if (at < 0 || toU24(bytes, at) !== place) return undefined
-  const mask = toU24(bytes, at + 3)
-  return Array.from({ length: 24 }, (_, seam) => seam).filter((seam) => (mask >> seam) & 1)
-}
-
-function readParts(bytes: Uint8Array): ReadonlyMap<number, number> {
-  const parts = new Map<number, number>()
-  let place = 0
-  for (let at = 0; at < bytes.length; at++) {
-    place += bytes[at] ?? 0
-    if (bytes[at] !== 255) parts.set(place, bytes[++at] ?? 0)
-  }
-  return parts
 }
 
 function decode(
