@@ -98,8 +98,8 @@ function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): bool
   if (isPlainText(letters) || !/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
   const units = cuttings[0]?.raw.units ?? []
   const isShut = /e\u0301$/u.test(letters) && units.at(-1)?.phones.at(-1) !== 'EY'
-  // Arturs with a mark: an s at the end is no English plural.
-  const isPlural = units.at(-1)?.phones.join() === 'Z' && /s$/.test(letters)
+  // Arturs with a mark: an s at the end of a name is no English plural, and that of `cafés` is one.
+  const isPlural = hasOneCapital(word) && units.at(-1)?.phones.join() === 'Z' && /s$/.test(letters)
   return source === 'guess' || isShut || isPlural || OF_NO_LOANWORD.test(letters) || hasWeakMark(word, units)
 }
 

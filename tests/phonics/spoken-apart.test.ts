@@ -50,6 +50,28 @@ describe('sounded out', () => {
   })
 })
 
+describe('parts that are no sounds', () => {
+  // Two parts are sounded out letter by letter alone; a part of four letters is a word's piece; syllables are read one by one.
+  it.each(['c-at', 'st-ring-s', 's-h-i-p', 'h-igh', 't-ea', 'sn-ow', 'b-b', 'b-b-b'])('%s says nothing', (word) => {
+    expect(read(word)).toMatchObject({ source: 'guess', pronunciations: [] })
+  })
+
+  it.each([
+    ['sh-op', 'sh0=ʃ o3=ɑ p4=p'],
+    ['to-ma-to', 't0=t o1=uː m3=m a4=ɑ t6=t o7=uː'],
+    ['i-de-a', 'i0=aɪ d2=d e3=iː a5=ə'],
+    ['ch-ee-se', 'ch0=tʃ ee3=iː se6=z'],
+    ['c-a-k-e', 'c0=k a_e2=eɪ k4=k'],
+  ])('%s', (word, expected) => {
+    expect(say(word)).toBe(expected)
+  })
+
+  it('may be a name where the first letter alone is a capital', () => {
+    const words = ['Zubbed', 'zubbed', 'ZUBBED', 'ZubBed', 'ZUbbed', 'aZubbed']
+    expect(words.map((word) => read(word).unsure ?? false)).toEqual([true, false, false, false, false, false])
+  })
+})
+
 describe('stuttered', () => {
   it.each([
     ['B-b-but', 'B0=b b2=b b4=b u5=ʌ t6=t'],
@@ -114,11 +136,27 @@ describe('a letter with a mark', () => {
     'Pál',
     'Thérèse',
     'Tùng',
+    'Dávids',
+    'Cátos',
+    'Renés',
   ])('leaves %s unsure', (word) => {
     expect(read(word).unsure).toBe(true)
   })
 
-  it.each(['café', 'naïve', 'Zoë', 'Chloë', 'fiancé', 'façade'])('leaves %s sure', (word) => {
+  it.each([
+    'café',
+    'cafés',
+    'naïve',
+    'Zoë',
+    'Chloë',
+    'fiancé',
+    'fiancés',
+    'façade',
+    'Dávid',
+    'Nóra',
+    'Noël',
+    'naïvely',
+  ])('leaves %s sure', (word) => {
     expect(read(word).unsure).toBeUndefined()
   })
 })
