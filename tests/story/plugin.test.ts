@@ -159,6 +159,18 @@ describe('storyPlugin', () => {
     expect([block?.text, block?.emphasis]).toEqual(['A  ran', []])
   })
 
+  it('takes a picture of another plugin that says nothing', () => {
+    const put = () => (tree: MarkdownRoot) => {
+      const [first] = tree.children
+      const node = first?.type === 'paragraph' ? first.children[0] : undefined
+      if (node?.type === 'image') Object.assign(node, { alt: null, title: null })
+    }
+    const file = new VFile('![hen](hen.png "x") Tam')
+    const processor = unified().use(remarkParse).use(put).use(storyPlugin)
+    const { data } = processor.runSync(processor.parse(file), file) as Root
+    expect(data?.story?.pictures).toMatchObject([{ source: 'hen.png', alt: '', title: undefined }])
+  })
+
   it('tells emphasis whose first or last child has no place from its marks on', () => {
     const text = 'A *big pig* ran'
     const put = () => (tree: MarkdownRoot) => {

@@ -124,6 +124,12 @@ describe('the text of a block, and the source of its words', () => {
   })
 })
 
+it('two letters alike behind an escape, a reference or a line end have a place each', () => {
+  for (const source of ['\\*oops', '&amp;oops', 'a&amp;\noops', '- a\n  oops'])
+    for (const word of wordsOf(readStory(source)).filter(({ text }) => text === 'oops'))
+      expect([...'oops'].map((_, at) => word.toSource(at, at + 1).start - source.indexOf('oops'))).toEqual([0, 1, 2, 3])
+})
+
 describe('emphasis inside a word', () => {
   it('leaves one word', () => {
     expect(placesOf('A sh**ee**p hid')).toEqual(['A 1:1-1:2', 'sheep 1:3-1:12', 'hid 1:13-1:16'])

@@ -287,6 +287,13 @@ describe('what a child does not read', () => {
     expect(marks(`A hen ${open}see a@adult.org${close} sat`)).toEqual([open, close])
   })
 
+  it('take no mark for two addresses side by side', () => {
+    const source = 'A "www.a.org"www.b.org" sat'
+    const [sentence] = sentencesOf(readStory(source))
+    expect(sentence?.marks).toEqual([{ text: '"', start: 22, end: 23 }])
+    expect(sentence?.words.map(({ text, start, end }) => `${text} ${start}-${end}`)).toEqual(['A 0-1', 'sat 24-27'])
+  })
+
   it('read text that is no address', () => {
     expect(wordTexts('Awww.Tam sat at www. Tam @ Meg: a//b, tam@home http://')).toEqual([
       ...['Awww', 'Tam', 'sat', 'at', 'www', 'Tam', 'Meg', 'a', 'b', 'tam@home', 'http'],
