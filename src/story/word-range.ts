@@ -2,6 +2,7 @@
 
 import type { Nodes } from 'mdast'
 import { isPlainText } from '../letter-kinds.ts'
+import type { Reparse } from './outline.ts'
 import { parseMarkdown } from './parse.ts'
 import type { Range } from './types.ts'
 
@@ -24,11 +25,11 @@ const isOnlyLetters = (text: string): boolean =>
  * `**sh**ee*p*` goes as a whole, of `**night**` the letters go, and `**The ni**ght` cannot give up its second word.
  * The source is parsed once, and only for a word with something between its letters.
  */
-export function createWordRanges(source: string): FindWordRange {
+export function createWordRanges(source: string, parse: Reparse = parseMarkdown): FindWordRange {
   let marks: readonly Mark[] | undefined
   return (letters) => {
     if (isOnlyLetters(source.slice(letters.start, letters.end))) return letters
-    marks ??= [...listMarks(source)]
+    marks ??= [...listMarks(parse, source)]
     return widen(letters, marks, source)
   }
 }
@@ -62,19 +63,19 @@ function areClosed(tags: readonly string[]): boolean {
 }
 
 /** From the inside to the outside; of neighbours, in order of place. `text` stands at `from`. */
-function* listMarks(source: string, text = source, from = 0): Generator<Mark> {
-  for (const { root, base } of parseMarkdown(text, from)) yield* listIn(root, base, source)
+function* listMarks(parse: Reparse, source: string, text = source, from = 0): Generator<Mark> {
+  for (const { root, base } of parse(text, from)) yield* listIn(parse, root, base, source)
 }
 
-function* listIn(node: Nodes, base: number, source: string): Generator<Mark> {
+function* listIn(parse: Reparse, node: Nodes, base: number, source: string): Generator<Mark> {
   const children: readonly Nodes[] = 'children' in node ? node.children : []
-  for (const child of children) yield* listIn(child, base, source)
+  for (const child of children) yield* listIn(parse, child, base, source)
   const own = toRange(node, node, base)
   if (own === undefined || node.type === 'text') return
   const inner = toRange(children[0], children.at(-1), base) ?? { start: own.end, end: own.end }
   const comments = node.type === 'html' ? measureComments(source.slice(own.start, own.end)) : 0
   const rest = own.start + comments
-  if (comments > 0 && rest < own.end) yield* listMarks(source, source.slice(rest, own.end), rest)
+  if (comments > 0 && rest < own.end) yield* listMarks(parse, source, source.slice(rest, own.end), rest)
   else yield { ...own, inner, kind: KINDS[node.type] ?? 'other' }
 }
 

@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readStory } from '../../src/story/index.ts'
+import { parseMarkdown } from '../../src/story/parse.ts'
 import { createWordRanges } from '../../src/story/word-range.ts'
 import { wordsOf } from './helpers.ts'
 
@@ -60,6 +61,26 @@ it.each([
   ['A *sh**eep a*** sat.', 'sheep'],
 ])('%j: `%s` stays', (source, word) => {
   expect(replace(source, word, 'nap')).toBeUndefined()
+})
+
+// The source is parsed for a word with a mark between its letters, and once for all of them.
+it.each([
+  ['A night sat at the sea-side.', 0],
+  ["Don't, don’t: 6 cafés, naïve, e\u0301.", 0],
+  ['A **night** sat.', 0],
+  ['A ni**ght** sat.', 1],
+  ['A ni**ght** s*a*t d*o*wn.', 1],
+  ['A b&eacute;d.', 1],
+  ['A sh\u00ADip.', 1],
+  ['<!-- a --> A ni**ght** s*a*t.', 2],
+])('%j is parsed %i times', (source, times) => {
+  let parsed = 0
+  const find = createWordRanges(source, (text, base) => {
+    parsed++
+    return parseMarkdown(text, base)
+  })
+  for (const _ of ['once', 'again']) for (const word of wordsOf(readStory(source))) find(word)
+  expect(parsed).toBe(times)
 })
 
 describe('in generated sentences', () => {
