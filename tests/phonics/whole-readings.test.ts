@@ -79,6 +79,21 @@ describe('units', () => {
     expect(first(word, 'southern-british')?.units).toContainEqual(expect.objectContaining(unit))
   })
 
+  // An r that opens the next syllable parts from its vowel, and no other: sc-ar-ce, but va-ry and fu-ry.
+  it.each([
+    ['scarce', 'ar=ɛr'],
+    ['vary', 'a=eɪ'],
+    ['vary', 'r=r'],
+    ['fury', 'u=juː'],
+    ['jury', 'u=uː'],
+    ['stirred', 'ir=ɜr'],
+    ['purr', 'ur=ɜr'],
+    ['argument', 'u=juː'],
+    ['handsome', 'o_e=ʌ'],
+  ])('of %s in America: %s', (word, key) => {
+    expect(first(word)?.units.map((unit) => unit.key)).toContain(key)
+  })
+
   it('of a word have a base only where an ending changed their spelling', () => {
     expect(first('cats')?.units.some((unit) => 'base' in unit)).toBe(false)
     expect(first('ship')?.units.filter((unit) => 'stress' in unit)).toHaveLength(1)
