@@ -9,6 +9,7 @@ import { toStopKind } from '../../src/story/abbreviations.ts'
 import { parseEnglish } from '../../src/story/english.ts'
 import { createLines } from '../../src/story/index.ts'
 import { mendParagraph } from '../../src/story/mend.ts'
+import { mendWord } from '../../src/story/mend-words.ts'
 import { arePlainSentences, hasInnerMark } from '../../src/story/plain-english.ts'
 import { appendText, createTextMap } from '../../src/story/text-map.ts'
 
@@ -212,6 +213,11 @@ it('the nodes of any text are all of it, in its order, each with text of its own
     }),
     { seed: 7, numRuns: 600 },
   )
+})
+
+it.each(["'", '.', '&', '-', '’'])('a word of %j alone is that mark', (value) => {
+  const mark = { type: 'PunctuationNode', value } as const
+  expect(mendWord({ type: 'WordNode', children: [mark] })).toEqual([mark])
 })
 
 describe('mending', () => {

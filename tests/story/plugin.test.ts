@@ -130,6 +130,13 @@ describe('storyPlugin', () => {
       const [first] = tree.children
       if (first?.type === 'paragraph') {
         first.children.push({ type: 'text', value: ' and hid.' })
+        // A place without offsets is none.
+        const [start, end] = [
+          { line: 1, column: 1 },
+          { line: 1, column: 4 },
+        ]
+        first.children.push({ type: 'text', value: ' Ann', position: { start: { ...start, offset: 0 }, end } })
+        first.children.push({ type: 'text', value: ' Bob', position: { start, end: { ...end, offset: 3 } } })
         first.children.push({ type: 'emphasis', children: [{ type: 'text', value: 'Yes' }] })
       }
       tree.children.push({ type: 'paragraph', children: [{ type: 'text', value: 'No' }] })

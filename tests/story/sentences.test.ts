@@ -133,6 +133,9 @@ const splits = [
   "He ran! | 'tis wet.",
   "He ran. | 'tis wet.",
   "'Im? | Yes!' said Meg.",
+  // An apostrophe further on says nothing of the first letter.
+  'He ran! | It’s hot.',
+  "“Stop!” | It's hot.",
   // More slips.
   'Hop. | hop. | hop.',
   'Tam ran!|Meg ran.',
