@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest'
 import { findByCase, findByTopicBefore, findFallback, findForm } from '../../src/phonics/heteronyms/choose.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
+import { findTenseForm } from '../../src/phonics/heteronyms/read.ts'
 import { findFollowingTense } from '../../src/phonics/heteronyms/tense.ts'
 import type { Heteronym, HeteronymForm } from '../../src/phonics/heteronyms/types.ts'
 import { findTaggedUsed, findUsed } from '../../src/phonics/heteronyms/used.ts'
@@ -196,5 +197,30 @@ const LINES = `
 describe.each(toBlocks(LINES))('$heading', ({ lines }) => {
   it.each(lines)('%s: %s', (expected, asked) => {
     expect(ask(asked)).toBe(expected)
+  })
+})
+
+const READ = `
+  read, by who does so and when
+    past: The old queen *read* to us.
+    past: But mother *read* to us.
+    past: Mother *read* to us.
+    -: And mother *read* to us.
+    -: I saw mother *read* to us.
+    -: Did mother *read* to us?
+    -: Hens *read* to us.
+    present: *Read* to us.
+    present: She said, “*Read* to us.
+    present: It was fun when you *read* it.
+    present: It was fun if you *read* it.
+    present: It was fun whenever you *read* it.
+    past: You saw it yesterday when you *read* it.
+`
+
+describe.each(toBlocks(READ))('$heading', ({ lines }) => {
+  it.each(lines)('%s: %s', (expected, asked) => {
+    expect(findTenseForm({ word: 'read', forms: [] }, at(asked), undefined, undefined) ?? '-').toBe(expected)
+    expect(findTenseForm({ word: 'read', forms: [] }, at(asked), ['noun'], undefined)).toBeUndefined()
+    expect(findTenseForm({ word: 'live', forms: [] }, at(asked), undefined, undefined)).toBeUndefined()
   })
 })
