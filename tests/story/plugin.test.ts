@@ -166,6 +166,23 @@ describe('storyPlugin', () => {
     expect([block?.text, block?.emphasis]).toEqual(['A  ran', []])
   })
 
+  // As remark-gfm makes it of `[^1]: A note.` (https://github.com/syntax-tree/mdast#footnotedefinition).
+  it('takes a footnote for the adult', () => {
+    const put = () => (tree: MarkdownRoot) => {
+      const last = tree.children.pop()
+      if (last?.type === 'paragraph' && last.position)
+        tree.children.push({
+          ...{ type: 'footnoteDefinition', identifier: '1', children: [last], position: last.position },
+        })
+    }
+    const text = 'Tam sat.\n\nA note.'
+    const file = new VFile(text)
+    const processor = unified().use(remarkParse).use(put).use(storyPlugin)
+    const { data } = processor.runSync(processor.parse(file), file) as Root
+    expect(data?.story?.pages[0]?.blocks.map((block) => block.text)).toEqual(['Tam sat.'])
+    expect(data?.story?.notes).toMatchObject([{ kind: 'footnote', text: 'A note.', page: 1, start: 10, end: 17 }])
+  })
+
   it('takes a picture of another plugin that says nothing', () => {
     const put = () => (tree: MarkdownRoot) => {
       const [first] = tree.children
