@@ -16,7 +16,7 @@ export function joinSigns(signs: readonly CreditSign[]): CreditSign {
 const longest = 2000
 
 /** Most blocks of a story hold none of these, and need no closer look. */
-const hint = /©|\(c\)|copyright|reserved|isbn|licen[cs]|under|commons|\bcc0?\b|\bby\b|:|@|www\./i
+const hint = /©|\(c\)|copyright|reserved|isbn|under|commons|\bcc0?\b|\bby\b|:|@|www\./i
 
 /** What the lines of a block say. */
 export function toCreditSign(text: string): CreditSign {
