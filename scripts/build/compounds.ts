@@ -80,5 +80,5 @@ function isSaidAsBoth(
 }
 
 /** Sounds with their weak vowels alike: `man` in `postman`. */
-export const toLoose = (phones: readonly string[]): string =>
+const toLoose = (phones: readonly string[]): string =>
   phones.map((phone) => (/^(AH|EH|IH|IY)$/.test(phone) ? 'IH' : phone === 'AO' ? 'AA' : phone)).join(' ')

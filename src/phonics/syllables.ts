@@ -13,7 +13,7 @@ import { endOf, startOf } from './places.ts'
 import type { RawUnit } from './raw.ts'
 import { cutBeforeLe, cutBetween, type Piece, toStart } from './syllable-gaps.ts'
 
-export interface Nucleus {
+interface Nucleus {
   /** Place of the unit among the pieces. */
   readonly piece: number
   /** Where its vowel letters begin and end in the word. */

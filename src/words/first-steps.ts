@@ -5,7 +5,7 @@ import { findIndexOf } from '../sorted.ts'
 import { splitSections } from './bytes.ts'
 import { hashWord } from './fitness.ts'
 
-export interface StepColumn {
+interface StepColumn {
   /**
    * The place of the first step at which a child can read the word and it may stand for another; Infinity where the
    * sequence never gets there, or the word is not fit for it; undefined for a word that the table lacks.
