@@ -342,7 +342,7 @@ describe('names', () => {
     ['names-fourth', 38, 69, 1],
     ['names-fifth', 91, 80, 3],
     ['names-sixth', 40, 72, 2],
-    ['names-seventh', 55, 59, 0],
+    ['names-seventh', 56, 58, 0],
     ['names-eighth', 52, 60, 2],
     ['names-ninth', 46, 67, 1],
     ['names-tenth', 69, 95, 4],
@@ -385,9 +385,12 @@ describe('names', () => {
     expect(american().read(name).unsure).toBe(true)
   })
 
-  it.each(['Ahmed', 'Fernando', 'Jorge', 'Mohammed', 'Chloë', 'Zoë', 'Zebmog', 'Zub'])('%s is sure too', (name) => {
-    expect(american().read(name).unsure).toBeUndefined()
-  })
+  it.each(['Ahmed', 'Fernando', 'Jorge', 'Mohammed', 'Chloë', 'Zoë', 'Zebmog', 'Zub', 'Zaffy', 'Snaggle', 'Tamby'])(
+    '%s is sure too',
+    (name) => {
+      expect(american().read(name).unsure).toBeUndefined()
+    },
+  )
 
   it.each(['aykal', 'ulduz', 'zake'])('%s with a small letter is a made word', (word) => {
     expect(american().read(word).unsure).toBeUndefined()

@@ -15,7 +15,11 @@ const hasDoubtedJ = (units: readonly RawUnit[]): boolean =>
 const isLongName = (units: readonly RawUnit[]): boolean =>
   units.filter(({ phones }) => phones.some(isVowel)).length > 2 && !isSaidAlikeThroughout(units)
 
-/** `Nassim`, `Rachit`: of two syllables and more, no short a is sure; a `Zab` is made. */
+/**
+ * `Nassim`, `Rachit`: of two syllables and more, no short a is sure; a `Zab` is made, and so are `Zaffy` and `Snaggle` by
+ * their endings.
+ */
 const hasShortA = (units: readonly RawUnit[]): boolean =>
   units.some(({ letters, phones }) => letters === 'a' && phones[0] === 'AE') &&
-  units.filter(({ phones }) => phones.some(isVowel)).length > 1
+  units.filter(({ phones }) => phones.some(isVowel)).length > 1 &&
+  !/^(?:ie|le|y)$/.test(units.at(-1)?.letters ?? '')
