@@ -178,6 +178,8 @@ function guesser(): readonly Row[] {
 }
 
 const BOOKS = 'books out of copyright (heteronym-public-sources.tsv), in natural frequency, judged by hand'
+const MODERN =
+  'African Storybook and Pratham Books (heteronym-modern-sources.tsv), at most eight of a word, judged by hand'
 const WIKIPEDIA = 'Wikipedia Homograph Data, evaluation half of 32 words (heteronym-open-sources.tsv)'
 
 async function heteronyms(): Promise<readonly Row[]> {
@@ -204,6 +206,11 @@ async function heteronyms(): Promise<readonly Row[]> {
     ["of other stretches of children's books, drawn after, by which faults were mended", measured.stretches, BOOKS],
     ['of more such stretches, drawn after that, by which faults were mended', measured.moreStretches, BOOKS],
     ['of the last such stretches, drawn after that, by which faults were mended', measured.lastStretches, BOOKS],
+    [
+      'of modern stories for small children, all that stand in them in an order fixed beforehand, nothing tuned by it',
+      measured.modern,
+      MODERN,
+    ],
     ['written by others', wordNet, 'WordNet 3.1, examples'],
     ['of an encyclopedia for adults, chosen and judged by others, nothing tuned by it', measured.wikipedia, WIKIPEDIA],
   ] as const

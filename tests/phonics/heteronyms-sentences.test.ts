@@ -71,6 +71,8 @@ describe('sentences with heteronyms', () => {
       ['stretches', 164, 0, 150],
       ['moreStretches', 320, 0, 300],
       ['lastStretches', 210, 0, 195],
+      // The first look at modern stories for small children; no rule is tuned by them.
+      ['modern', 280, 5, 280],
       ['wordNet', 286, 3, 248],
       // Four of the wrong are `upset` as an adjective, which the set gives the sound of the noun, and dictionaries that of the verb.
       ['wikipedia', 260, 11, 155],
