@@ -29,8 +29,19 @@ const ONSETS: ReadonlySet<string> = new Set(
   ).split(','),
 )
 
-/** Two letters that say one sound or run together, and are parted all the same: cup-board, ex-cite, ad-just, ac-quire, shep-herd, lis-ten, of-ten. */
-const TORN: ReadonlySet<string> = new Set(['pb B', 'xc K S', 'xh G Z', 'dj JH', 'cq K', 'ph P', 'sc S', 'st S', 'ft F'])
+/** Letters that say one sound or run together, and are parted all the same behind the first. */
+const TORN: ReadonlySet<string> = new Set([
+  'cqu K', // lac-quer
+  'cqu K W', // ac-quire
+  'ft F', // of-ten
+  'pb B', // cup-board
+  'ph P', // shep-herd
+  'sc S', // mus-cle, as-cend
+  'ssi SH', // rus-sian
+  'st S', // lis-ten, cas-tle
+  'xc K S', // ex-cite
+  'xh G Z', // ex-haust
+])
 
 const isTorn = ({ unit }: Piece): boolean => TORN.has(`${unit.letters} ${unit.phones.join(' ')}`)
 
@@ -42,8 +53,7 @@ const isDoubledByEnding = ({ unit }: Piece): boolean => unit.base?.length === 1
 export function cutBeforeLe(free: readonly Piece[], right: { readonly start: number }): number {
   const last = free.at(-1)
   if (!last) return right.start
-  // cas-tle: the silent t begins the last syllable.
-  if (isDouble(last) || last.unit.letters === 'st') return last.start + 1
+  if (isDouble(last) || isTorn(last)) return last.start + 1
   return last.unit.letters === 'ck' ? right.start : last.start
 }
 
@@ -82,7 +92,7 @@ function cutAtOne(only: Piece, left: Left, right: Right, isEnding: boolean): num
 function findOpener(free: readonly Piece[]): number | undefined {
   for (const [k, piece] of free.entries()) {
     // hand-writ-ing, play-wright, un-known
-    if (k > 0 && /^(?:kn|wh|wr)$/.test(piece.unit.letters)) return piece.start
+    if (/^(?:kn|wh|wr)$/.test(piece.unit.letters)) return piece.start
     // fierce-ly, else-where, house-work: the e says nothing, and belongs to what is before it.
     if (k < free.length - 1 && /^[cgsvz]e$/.test(piece.unit.letters)) return piece.end
     // dif-fer-ent, where its first e is not said
@@ -95,7 +105,7 @@ function cutBeforeEnding(free: readonly Piece[], right: Right): number {
   const last = free.at(-1) as Piece
   // drib-bling, as drib-ble
   if (last.unit.base === 'le') return cutBeforeLe(free.slice(0, -1), last)
-  return isDouble(last) && isDoubledByEnding(last) ? last.start + 1 : right.start
+  return right.start
 }
 
 /** As many consonants as can begin a word go on; a short vowel keeps one. */

@@ -56,14 +56,14 @@ function toNuclei({ unit, start, end }: Piece, piece: number, pieces: readonly P
   const vowels = unit.phones.filter(isVowel)
   const stress = unit.stress ?? 0
   return vowels.map((vowel, k) => {
-    const opens = k === 0 && !isVowel(unit.phones[0] ?? '') && !/^[aeiouy]/.test(unit.letters)
+    const opens = !isVowel(unit.phones[0] as string) && !/^[aeiouy]/.test(unit.letters)
     // The second vowel of `ir` in `iron` and of `ier` in `dossier` begins behind the first letter.
     const from = k === 0 ? start : start + 1
     return {
       piece,
       letters: unit.letters,
       start: from,
-      end: k === 0 && vowels.length > 1 ? start + 1 : end,
+      end,
       stress: k === 0 ? stress : 0,
       isShort: isShort(vowel, unit, word[start - 1]),
       opens,
@@ -88,9 +88,6 @@ const isShort = (vowel: string, unit: RawUnit, before: string | undefined): bool
   !(vowel === 'IH' && unit.letters === 'e')
 
 function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, right: Nucleus): number {
-  if (left.piece === right.piece) return right.start
-  const hyphen = word.lastIndexOf('-', right.start)
-  if (hyphen >= left.end) return hyphen + 1
   const between = pieces.slice(left.piece + 1, right.piece).filter((piece) => piece.unit.phones.length > 0)
   const [before, after] = [pieces[left.piece] as Piece, pieces[right.piece] as Piece]
   const beginning = findBeginning(word, pieces, left, right)
@@ -99,13 +96,9 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   if (between.length === 0) return cutAfterVowel(word, before, right)
   const free = between.filter((piece) => piece.start >= before.end)
   const isClosed = before.unit.spans.length > 1 && free.length === 1
-  const at = isClosed
-    ? (free[0] as Piece).start
-    : isLe(after, right)
-      ? cutBeforeLe(free, right)
-      : cutBetween(free, left, right, isEnding(after, word, left, right))
-  // The silent e of `home` in `homework` stays with its syllable.
-  return Math.max(at, free.length < between.length ? Math.min(before.end, right.start) : 0)
+  if (isClosed) return (free[0] as Piece).start
+  if (isLe(after, right)) return cutBeforeLe(free, right)
+  return cutBetween(free, left, right, isEnding(after, word, left, right))
 }
 
 const isLe = ({ unit }: Piece, { letters }: Nucleus): boolean =>
@@ -113,13 +106,13 @@ const isLe = ({ unit }: Piece, { letters }: Nucleus): boolean =>
 
 const isEnding = ({ unit }: Piece, word: string, left: Nucleus, right: Nucleus): boolean =>
   unit.kind === 'inflection' ||
-  isMorning(word, left, right) ||
+  isMorning(word, left) ||
   // un-guard-ed is no form of a doing word, and ends as one.
   (right.end === word.length - 1 && /[^dt][dt]ed$/.test(word) && right.letters === 'e')
 
 /** morn-ing is cut as if it had an ending; star-ling is not. */
-const isMorning = (word: string, left: Nucleus, right: Nucleus): boolean =>
-  left.letters.endsWith('r') && /^[dmnt]ing$/.test(word.slice(left.end)) && right.letters === 'i'
+const isMorning = (word: string, left: Nucleus): boolean =>
+  left.letters.endsWith('r') && /^[dmnt]ing$/.test(word.slice(left.end))
 
 interface Beginning {
   /** The letters before the cut, and which stand after it. */
@@ -131,9 +124,9 @@ interface Beginning {
 /** Heard as one piece, where the letters after it could be cut otherwise. */
 const BEGINNINGS: readonly Beginning[] = [
   // mis-take, dis-cov-er
-  { form: /^[dm]is(?=[^aeiouysh])/, isWeak: true },
+  { form: /^[dm]is(?=[^aeiou])/, isWeak: true },
   // de-stroy, de-scribe
-  { form: /^de(?=s[cpt])/, isWeak: true },
+  { form: /^de(?=s[ct])/, isWeak: true },
   // as-ton-ish, mys-te-ri-ous, sus-tain
   { form: /^[^aeiou]?[aiuy]s(?=[kpt]|c[^h])/, isWeak: true },
   // es-cape, es-tate
@@ -141,7 +134,7 @@ const BEGINNINGS: readonly Beginning[] = [
   // o-ver-eat, un-der-arm, in-ter-act, su-per-ego
   { form: /^(?:inter|over|super|under)/, isWeak: false },
   // trans-port
-  { form: /^trans(?=[bdfgmpt])/, isWeak: false },
+  { form: /^trans(?=[mpt])/, isWeak: false },
 ]
 
 /** How many letters of a beginning there are from its last vowel on. */

@@ -56,6 +56,14 @@ const CUT = `
   o-ver-eat o-ver-alls un-der-arm un-guard-ed trans-port de-stroy de-scribe es-cape as-ton-ish mys-te-ri-ous
   an-oth-er for-ev-er when-ev-er up-on with-in with-out an-y-bod-y ev-ery-where no-bod-y be-yond au-gust feb-ru-ar-y
   sep-a-rate tri-cy-cle hos-pi-tal top-soil pre-paid be-gin-ning re-ply op-er-ate sev-eral choc-olate lem-on-ade
+  ac-quire ac-quit-ted lac-quer mus-cle mus-cles rus-sian prus-sia im-pas-sioned ex-haust ex-hib-it ad-just sof-ten as-cend
+  fas-ci-nate dis-ci-ple knowl-edge sug-ar wom-an coun-cil-wom-an slip-cov-er wash-ing-ton qual-i-ty squal-id sim-i-lar-i-ty
+  hand-some sand-wich hand-ker-chief morn-ings fear-less daugh-ter des-ti-ny es-ki-mo cas-cade mis-chief sus-pect as-pire de-spair
+  de-spite de-stroyed de-scend-ing un-ex-pect-ed wrong-head-ed re-draft-ed su-per-e-go su-per-son-ic in-ter-ac-tive in-ter-view
+  trans-fer trans-form trans-mit trans-par-ent ear-ache gas-tric home-own-er home-stead life-style the-a-tre yah-ya law-yer
+  large-ly move-ment care-less-ly type-writ-er no-where un-known en-force-a-ble peace-a-ble change-a-ble bum-per-stick-er cuck-oo
+  class-less brass-like cross-ley cat-ar-act ce-ram-ic ten-ure rhyth-m pris-m tour-is-m ten-sion an-cient fi-nan-cial
+  par-tial in-er-tia per-sian a-sia com-mer-cial dun-geon de-ci-sion ob-scure mis-lead-ing mish-mash vic-to-ri-a glo-ri-ous
 `
   .trim()
   .split(/\s+/)
@@ -97,4 +105,6 @@ it('puts the stress mark before the stressed syllable', () => {
   expect(ipa('rabbit')).toMatch(/^ˈræ/)
   expect(ipa('giraffe')).toBe('dʒəˈrɑːf')
   expect(ipa('about')).toBe('əˈbaʊt')
+  // Two vowel sounds in one group of letters, and the stress is on the first.
+  expect(ipa('iron')).toBe('ˈaɪən')
 })

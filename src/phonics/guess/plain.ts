@@ -90,18 +90,18 @@ const toPart = ([letters, sounds]: PlainRow): Part => ({
 
 /** `ake`, `ithe` and `age` at the end of a word; a soft g keeps its own e. */
 function toSplit(word: string, at: number): readonly Part[] | undefined {
-  const [, vowel = '', letters = ''] = /^([aeiou])([bcdfgklmnpstvz]|th)e$/.exec(word.slice(at)) ?? []
-  const row = SPLIT.find(([name]) => name[0] === vowel)
-  if (!row || /[aeiou]$|[aeo]w$/.test(word.slice(0, at).replace(/qu$/, 'q'))) return undefined
-  const open = toPart(row)
+  const found = /^([aeiou])([bcdfgklmnpstvz]|th)e$/.exec(word.slice(at))
+  if (!found || /[aeiou]$|[aeo]w$/.test(word.slice(0, at).replace(/qu$/, 'q'))) return undefined
+  const [vowel, letters] = [found[1] as string, found[2] as string]
+  const open = toPart(SPLIT.find(([name]) => name[0] === vowel) as PlainRow)
   if (letters === 'g')
     return [
       { ...open, letters: vowel },
       { letters: 'ge', sounds: ['JH'], isVowel: false },
     ]
   const sound = { c: ['S'], s: ['Z', 'S'], th: ['DH', 'TH'] }[letters]
-  const consonant = CONSONANTS.findLast(([name]) => name === letters)
-  return [open, { letters, sounds: sound ?? consonant?.[1].split('/') ?? [], isVowel: false }, CLOSED]
+  const [, usual] = CONSONANTS.findLast(([name]) => name === letters) as PlainRow
+  return [open, { letters, sounds: sound ?? [usual], isVowel: false }, CLOSED]
 }
 
 const CLOSED: Part = { letters: 'e', sounds: [], isVowel: false }
@@ -109,20 +109,19 @@ const CLOSED: Part = { letters: 'e', sounds: [], isVowel: false }
 /** Whether the word has a vowel, no two side by side, and begins as English words begin. */
 function isSayable(parts: readonly Part[]): boolean {
   const first = parts.findIndex((part) => part.isVowel)
-  if (first < 0 || parts.some((part, k) => part.isVowel && parts[k + 1]?.isVowel && parts[k + 1]?.letters !== 'le'))
-    return false
-  if (!parts.every((_, k) => !isOpen(parts, k))) return false
+  if (first < 0 || parts.some((part, k) => part.isVowel && parts[k + 1]?.isVowel)) return false
+  if (parts.some((_, k) => isOpen(parts, k))) return false
   const onset = parts.slice(0, first)
-  if (onset.some(({ letters }) => letters.length === 2 && letters[0] === letters[1])) return false
-  const sounds = onset.map((part) => part.sounds[0] ?? '').join(' ')
+  if (onset.some(({ letters }) => letters[0] === letters[1])) return false
+  const sounds = onset.map((part) => part.sounds[0]).join(' ')
   return onset.length < 2 || ONSETS.has(sounds)
 }
 
 /** A single vowel letter before one consonant and another vowel: `zibo`. Doubled letters and pairs shut it in. */
 function isOpen(parts: readonly Part[], at: number): boolean {
-  const [vowel, consonant, next] = parts.slice(at, at + 3)
-  if (!vowel?.isVowel || vowel.letters.length > 1 || !consonant || consonant.isVowel || !next?.isVowel) return false
-  return consonant.letters.length === 1 && consonant.letters !== 'x'
+  const [vowel, consonant, next] = parts.slice(at) as [Part, Part?, Part?]
+  if (!vowel.isVowel || vowel.letters.length > 1 || !next?.isVowel) return false
+  return consonant?.letters.length === 1 && consonant.letters !== 'x'
 }
 
 /** Every pairing of sounds, the first sounds first. */
@@ -136,13 +135,13 @@ function combine(parts: readonly Part[], ids: ReadonlyMap<string, number>): read
   return paths.slice(0, MOST)
 }
 
-/** The first vowel is strong; another is said in full too, but not the weak ends of `sofa`, `sister` and `table`. */
+/** The first vowel is strong; another is said in full too, but not the weak ends of `sofa`, `sister`, `table`, `happy` and `monkey`. */
 function toStress(path: readonly number[], { rows }: RowSet): readonly (0 | 1 | 2)[] {
   const vowels = path.flatMap((id) => {
     const row = rows[id]
-    return (row?.phones ?? []).filter(isVowel).map((phone) => ({ phone, letters: row?.letters ?? '' }))
+    return row === undefined ? [] : row.phones.filter(isVowel).map((phone) => ({ phone, letters: row.letters }))
   })
   const isWeak = ({ phone, letters }: { phone: string; letters: string }): boolean =>
-    (phone === 'AH' && letters !== 'u') || phone === 'ER' || (phone === 'IY' && /^[iy]$/.test(letters))
+    (phone === 'AH' && letters !== 'u') || phone === 'ER' || (phone === 'IY' && /^(?:e?y|ie?)$/.test(letters))
   return vowels.map((vowel, k) => (k === 0 ? 1 : isWeak(vowel) ? 0 : 2))
 }
