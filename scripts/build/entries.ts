@@ -45,9 +45,7 @@ export function toEntries(
       const inflected = ending ? toInflected(ending, store(ending.inflection.stem).raws) : []
       // The spoken forms of a heteronym keep their order, and none is lost: `used`, `winds`; not `does`, also of a doe.
       const found = fixed.has(word) && !isSame(inflected, pronunciations) ? undefined : ending
-      const raws = found
-        ? inflected
-        : pronunciations.map(({ path, stress }) => toRawPronunciation(word, path, rows, stress))
+      const raws = found ? inflected : pronunciations.map(({ path, stress }) => toRawPronunciation(path, rows, stress))
       known = { raws, found }
       stored.set(word, known)
     }

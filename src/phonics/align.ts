@@ -106,8 +106,7 @@ export function findAlignment(set: RowSet, entry: Entry, costs: Costs): { path: 
   if (!Number.isFinite(best[end])) return undefined
   const path: number[] = []
   for (let state = end; state !== 0; ) {
-    const arc = arcs[via[state] ?? -1]
-    if (!arc) return undefined
+    const arc = arcs[via[state] as number] as Arc
     path.push(arc.row)
     state = arc.from
   }

@@ -1,4 +1,4 @@
-// Words that an ending makes of a known one, where nobody listed them: `blankness`, `hatless`, `penally`.
+// Words that an ending makes of a known one, where nobody listed them: `blankness`, `hatless`, `penally`, `fluffiness`.
 
 import { type Cutting, joinCuttings } from './cutting.ts'
 import { endOf, startOf } from './places.ts'
@@ -49,10 +49,20 @@ export function findDerived(word: string, findStem: (stem: string) => readonly C
   for (const [suffix, said] of SUFFIXES) {
     const at = word.length - suffix.length
     if (at < leastStem(suffix) || !word.endsWith(suffix)) continue
-    const stems = findStem(word.slice(0, at))
+    const stem = word.slice(0, at)
+    const stems = suffix === 'ness' && /[^aeiou]i$/.test(stem) ? findStem(toY(stem)).flatMap(withI) : findStem(stem)
     if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at).map(joinL)
   }
   return []
+}
+
+const toY = (stem: string): string => `${stem.slice(0, -1)}y`
+
+/** The y of `fluffy` is an i before -ness, and stands for it. */
+function withI({ raw, ...more }: Cutting): readonly Cutting[] {
+  const last = raw.units.at(-1)
+  if (last?.letters !== 'y') return []
+  return [{ raw: { ...raw, units: [...raw.units.slice(0, -1), { ...last, letters: 'i', base: 'y' }] }, ...more }]
 }
 
 /** The two l of `penally` are one sound. */

@@ -53,7 +53,7 @@ export function toRowSet(rows: readonly Row[]): RowSet {
     if (list) list.push(row)
     else byHead.set(row.head, [row])
   }
-  const endsInE = (row: Row) => row.letters.length > 1 && row.letters.endsWith('e')
+  const endsInE = (row: Row) => row.letters.endsWith('e')
   const spellings = new Set(rows.map((row) => `${row.letters} ${row.phones.join(' ')}`))
   const isConsonant = (row: Row) => !row.phones.some(isVowel) && !/^[aeiouy]/.test(row.letters)
   return {

@@ -27,9 +27,8 @@ export interface RawPronunciation {
   readonly seams?: readonly number[]
 }
 
-/** Lays a path of rows over a word. `stress` holds one digit a vowel sound, in order. */
+/** Lays a path of rows over the letters of a word. `stress` holds one digit a vowel sound, in order. */
 export function toRawPronunciation(
-  word: string,
   path: readonly number[],
   rows: readonly Row[],
   stress: readonly (0 | 1 | 2)[],
@@ -59,7 +58,7 @@ export function toRawPronunciation(
     } else units.push({ letters: row.letters, spans, phones: row.phones, kind })
     at += row.head.length
   }
-  return { units: shareFinalE(units, word) }
+  return { units: shareFinalE(units) }
 }
 
 /** Of the marks of a unit with two vowel sounds, the strongest: `ire` in `fire` is stressed. */
@@ -87,10 +86,10 @@ const LONG: ReadonlyMap<string, readonly string[]> = new Map([
  * In `cage` and `huge` one final e does two jobs: it makes the vowel long and the g soft. The letter stays with `ge`,
  * and the vowel is drawn as `a_e` all the same, as a teacher draws it.
  */
-function shareFinalE(units: readonly RawUnit[], word: string): readonly RawUnit[] {
+function shareFinalE(units: readonly RawUnit[]): readonly RawUnit[] {
   const last = units.at(-1)
   const before = units.at(-2)
-  if (!last || !before || last.letters !== 'ge' || !word.endsWith('ge')) return units
+  if (last?.letters !== 'ge' || !before) return units
   if (!LONG.get(before.letters)?.includes(before.phones.join(' '))) return units
   return [...units.slice(0, -2), { ...before, letters: `${before.letters}_e` }, last]
 }

@@ -47,7 +47,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const withSeams = (raw: RawPronunciation): RawPronunciation => (seams === undefined ? raw : { ...raw, seams })
     if ('pronunciations' in stored) {
       const cuttings = stored.pronunciations.map(({ path, stress }) => ({
-        raw: withSeams(fromY(word, toRawPronunciation(word, path, lexicon.rows, stress))),
+        raw: withSeams(fromY(word, toRawPronunciation(path, lexicon.rows, stress))),
         stem: word,
       }))
       return { source: 'dictionary', cuttings, ...doubt }
@@ -114,7 +114,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     return cuttings.length > 0 ? { source: seam?.isSure ? 'dictionary' : 'guess', cuttings } : undefined
   }
 
-  /** `blankness`, of a known word that is no name. */
+  /** `blankness` and `fluffiness`, of a known word that is no name. */
   function findMade(word: string): Spelled | undefined {
     const cuttings = findDerived(word, (stem) => {
       const stored = findStored(stem)
@@ -131,8 +131,10 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const listed = squeezed.filter((one) => lexicon.find(one.word))
     const known = listed.find((one) => lexicon.find(one.word)?.unsure !== true) ?? listed[0] ?? squeezed[0]
     if (!known) return undefined
-    const { cuttings } = spell(known.word)
-    return { source: 'guess', cuttings: cuttings.map(({ raw, stem }) => ({ raw: stretch(raw, word, known), stem })) }
+    const { cuttings, ...more } = spell(known.word)
+    // `Siyaaa` is as doubtful as `Siya`.
+    const drawn = cuttings.map(({ raw, stem }) => ({ raw: stretch(raw, word, known), stem }))
+    return { ...more, source: 'guess', cuttings: drawn }
   }
 
   function isListed(word: string): boolean {

@@ -63,7 +63,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     if (/[aeiouy']/.test(word) || !isSoundWord.test(word)) return undefined
     const squeezed = squeezeNoise(word)
     const path = plain.readNoise(squeezed.word)
-    const raw = path && stretch(toRawPronunciation(squeezed.word, path, lexicon.rows, []), word, squeezed)
+    const raw = path && stretch(toRawPronunciation(path, lexicon.rows, []), word, squeezed)
     return raw && { source: 'guess', cuttings: [{ raw, stem: word }] }
   }
 
@@ -93,7 +93,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     const found = [...plains, ...guesses.filter((one) => one.cost <= best + PLAUSIBLE)]
     const distinct = found.filter(({ path }, at) => found.findIndex((one) => one.path.join() === path.join()) === at)
     const cuttings = distinct.map(({ path, stress }) => ({
-      raw: toRawPronunciation(word, path, lexicon.rows, stress),
+      raw: toRawPronunciation(path, lexicon.rows, stress),
       stem: word,
     }))
     return { cuttings, share: isEnough || isShut(word, plains) ? 1 : findShare(cuttings[0], guesses) }

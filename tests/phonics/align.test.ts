@@ -116,6 +116,11 @@ describe('learning', () => {
     expect(row.every(Number.isFinite)).toBe(true)
   })
 
+  it('passes over a word that cannot be said so', () => {
+    const odd = { word: 'kk', phones: ['B'] }
+    expect(learnCosts(set, [...entries, odd], 2).row).toEqual(learnCosts(set, entries, 2).row)
+  })
+
   it('counts no way that ends with a split grapheme open', () => {
     const cake = [{ word: 'bak', phones: ['B', 'EY', 'K'] }]
     const { row } = learnCosts(set, cake, 3)

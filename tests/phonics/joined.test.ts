@@ -18,6 +18,8 @@ const PARTS: Readonly<Record<string, readonly [first: number, last: number]>> = 
   her: [0, 2],
   hot: [2, 0],
   hen: [2, 2],
+  house: [1, 3],
+  ox: [2, 2],
   pot: [1, 1],
   shop: [1, 3],
   stand: [0, 2],
@@ -67,6 +69,10 @@ describe('two words put together', () => {
     ['herhat', undefined, 'her begins none'],
     ['henzub', undefined, 'zub is no word'],
     ['zubhen', undefined, 'zub is no word'],
+    ['hershop', undefined, 'her begins none, whatever shop ends'],
+    ['oxhen', undefined, 'a part of two letters'],
+    ['henox', undefined, 'a part of two letters'],
+    ['hathouse', 3, 'a pair of letters between two of the strongest kind'],
     ['hatstand', 3, 'st may part'],
     ['hen', undefined, 'one word'],
     ['henhe', undefined, 'too short'],
@@ -78,6 +84,7 @@ describe('two words put together', () => {
     ['hotshop', true],
     ['catshop', false],
     ['hotbox', false],
+    ['hathouse', false],
   ])('%s is surely one word: %s', (word, isSure) => {
     expect(findSeam(word, lexicon)).toEqual({ at: 3, isSure })
   })
@@ -116,7 +123,24 @@ describe('an ending that leaves its word as it is', () => {
     ['hatfulx', 'hat', ''],
     ['zubful', 'hat', ''],
     ['hating', 'hat', ''],
+    ['hayness', 'hay', 'hay0-3=K n3-4=N e4-5=AH0 ss5-7=S'],
+    ['skiness', 'ski', ''],
   ])('%s of %s: %s', (word, stem, expected) => {
     expect(find(word, stem)).toBe(expected)
+  })
+
+  it('has an i for the y at the end of its word before -ness', () => {
+    const units = [
+      { letters: 'ic', spans: [[0, 2]], phones: ['K'], kind: 'correspondence' },
+      { letters: 'y', spans: [[2, 3]], phones: ['IY'], kind: 'correspondence', stress: 0 },
+    ] as const
+    const icy = (stem: string) => (stem === 'icy' ? [{ raw: { units }, stem }] : [])
+    const said = findDerived('iciness', icy)[0]?.raw.units.slice(0, 3)
+    expect(said).toEqual([
+      units[0],
+      { ...units[1], letters: 'i', base: 'y' },
+      { letters: 'n', spans: [[3, 4]], phones: ['N'], kind: 'correspondence' },
+    ])
+    expect(findDerived('iciless', icy)).toEqual([])
   })
 })
