@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { CLOSE } from '../../src/phonics/lattice.ts'
 import { encodeLexicon, type LexiconEntry, type LexiconSource } from '../../src/phonics/lexicon/encode.ts'
 import { openLexicon } from '../../src/phonics/lexicon/open.ts'
+import { findSeams } from '../../src/phonics/lexicon/word-tables.ts'
 import { readOrdinary, toPlaces, writeOrdinary } from '../../src/phonics/ordinary.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 
@@ -152,6 +153,49 @@ describe('words', () => {
       )
     expect(() => open({ entries: entries(255) })).toThrow('255 stress patterns do not fit one byte')
     expect(() => open({ entries: entries(254) })).not.toThrow()
+  })
+})
+
+describe('where parts of a word meet', () => {
+  const words = Array.from({ length: 600 }, (_, k) => `w${String(k).padStart(3, '0')}`)
+  const seams = new Map([
+    ['w000', [1]],
+    ['w001', [2, 5, 23]],
+    ['w002', [24]],
+    ['w003', [8, 16, 24, 30]],
+    ['w255', [7]],
+    ['w256', [8]],
+    ['w599', [15, 16]],
+  ])
+  const lexicon = open({ entries: words.map((word) => entry(word, [0])), seams, unsure: new Set(['w001', 'w004']) })
+  const plain = { pronunciations: [{ path: [0], stress: [1] }] }
+
+  it.each<[string, object]>([
+    ['w000', { ...plain, seams: [1] }],
+    ['w001', { ...plain, seams: [2, 5, 23], unsure: true }],
+    // Further on than the file tells.
+    ['w002', plain],
+    ['w003', { ...plain, seams: [8, 16] }],
+    ['w004', { ...plain, unsure: true }],
+    ['w005', plain],
+    ['w254', plain],
+    ['w255', { ...plain, seams: [7] }],
+    ['w256', { ...plain, seams: [8] }],
+    ['w257', plain],
+    ['w598', plain],
+    ['w599', { ...plain, seams: [15, 16] }],
+  ])('is kept with %s', (word, expected) => {
+    const found = lexicon.find(word)
+    expect(found).toEqual(expected)
+    expect(Object.keys(found ?? {}).sort()).toEqual(Object.keys(expected).sort())
+  })
+
+  it('is read from three bytes for the place and three for the letters', () => {
+    const bytes = Uint8Array.of(3, 0, 0, 2, 0, 0, 1, 2, 3, 0, 1, 128)
+    expect(findSeams(bytes, 3)).toEqual([1])
+    expect(findSeams(bytes, 0x03_02_01)).toEqual([8, 23])
+    for (const place of [0, 2, 4, 0x02_01, 0x03_02_00, 0x03_02_02]) expect(findSeams(bytes, place)).toBeUndefined()
+    expect(findSeams(new Uint8Array(), 0)).toBeUndefined()
   })
 })
 

@@ -86,6 +86,7 @@ describe('stuttered', () => {
 
   it.each(['s-ship', 'b-c-but', 'b-cut', 'but-b'])('%s is not', (word) => {
     expect(say(word)).toBe('-')
+    expect(read(word).source).toBe('guess')
   })
 })
 
