@@ -189,5 +189,6 @@ function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
   if (stem.length < 3 || ending === 'er' || ending === 'est' || change === 'y-to-i') return false
   if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
   if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
-  return ending === 's' || /[^aeiou][bcdfgklmnprstvwxz]$|[aeiou]{2}[bcdfgklmnprstvwxz]$/.test(stem)
+  // `zushed` and `zoxing` have nothing to double: `zashes` ends in -es.
+  return ending === 's' || /(?:[^aeiou]|[aeiou]{2})[bcdfgklmnprstvwxz]$|[cs]h$|x$/.test(stem)
 }

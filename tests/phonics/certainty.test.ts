@@ -14,7 +14,7 @@ const grade = (word: string): string => {
 it.each([
   [
     'guess',
-    'jub zubs zubber zubby momtib flimber drimp snargs snorfment zakes zire sozz omari lotara brr grrr tsk hmm shh psst',
+    'jub zubs zubber zubby momtib flimber drimp snargs snorfment zakes zire sozz omari lotara brr grrr tsk hmm shh psst zzt pff mm hm pst crsh yub zuzes missss',
   ],
   [
     'guess, doubtful as a name',
@@ -24,9 +24,9 @@ it.each([
     'guess, a mere guess',
     'tadeo naveen kamil imani wiremu marzine trelline flompire velociramanta abracadabrazoo dozzable khadijo mehmoot',
   ],
-  ['dictionary', 'cats trooping hisss kisss henhouse blankness'],
+  ['dictionary', 'cats trooping hisss kisss swisss henhouse blankness'],
   ['dictionary, doubtful as a name', 'zubed zubest'],
-  ['nothing', 'etc ok vs bcd'],
+  ['nothing', 'etc ok vs bcd zubø øzub ttt'],
   ['for misses', 'misss'],
   ['for making', 'makeing'],
   ['for running', 'runing'],
@@ -60,6 +60,42 @@ it.each([
     testSpelling()
       .spell(word)
       .cuttings[0]?.raw.units.map((unit) => unit.letters)
+      .join(' '),
+  ).toBe(letters)
+})
+
+// An ending on a word that nobody listed: + before it, and what stands for what was there before. A letter is doubled behind a single vowel, an e is dropped
+// behind a vowel and a consonant, and two letters that say one sound are never doubled.
+it.each([
+  ['zubbed', 'z u bb<b +ed'],
+  ['zabbing', 'z a bb<b +ing'],
+  ['zoobbed', 'z oo bb +ed'],
+  ['zaking', 'z a<a_e k +ing'],
+  ['zaked', 'z a<a_e k +ed'],
+  ['zuzes', 'z u<u_e z +es'],
+  ['jufing', 'j u<u_e f +ing'],
+  ['janted', 'j a n t +ed'],
+  ['floiled', 'f l oi l +ed'],
+  ['zushed', 'z u sh +ed'],
+  ['zushing', 'z u sh +ing'],
+  ['zashes', 'z a sh +es'],
+  ['zatches', 'z a tch +es'],
+  ['zoxed', 'z o x +ed'],
+  ['zoxes', 'z o x +es'],
+  ['wunxed', 'w u n x +ed'],
+  ['glorps', 'g l or p +s'],
+  ['zuts', 'z u t +s'],
+  ['zawing', 'z aw i ng'],
+  ['zubest', 'z u<u_e b +est'],
+  ['glorpest', 'g l or p e s t'],
+  ['glorper', 'g l or p er'],
+  ['zubiest', 'z u b i e s t'],
+  ['seing', 's ei ng'],
+])('%s is %s', (word, letters) => {
+  const units = testSpelling().spell(word).cuttings[0]?.raw.units ?? []
+  expect(
+    units
+      .map((unit) => `${unit.kind === 'inflection' ? '+' : ''}${unit.letters}${unit.base ? `<${unit.base}` : ''}`)
       .join(' '),
   ).toBe(letters)
 })
