@@ -41,6 +41,7 @@ const TORN: ReadonlySet<string> = new Set([
   'st S', // lis-ten, cas-tle
   'xc K S', // ex-cite
   'xh G Z', // ex-haust
+  'xi K SH', // anx-ious
 ])
 
 const isTorn = ({ unit }: Piece): boolean => TORN.has(`${unit.letters} ${unit.phones.join(' ')}`)
@@ -128,7 +129,7 @@ const isLiquidPair = (stop: Piece, { unit }: Piece): boolean =>
   stop.unit.letters !== 'ss'
 
 const isOpening = ({ unit }: Piece, right: Right): boolean =>
-  (/^(?:c[ei]|ti|si|sci|xi)$/.test(unit.letters) && /^[SZC]H$/.test(unit.phones[0] ?? '')) ||
+  (/^(?:c[ei]|ti|si|sci)$/.test(unit.letters) && /^[SZC]H$/.test(unit.phones[0] ?? '')) ||
   (unit.letters === 'ge' && right.letters.startsWith('o')) ||
   (/^i(o|a)/.test(right.letters) && /^[SZ]H$/.test(unit.phones.at(-1) ?? '') && /^[sc]$/.test(unit.letters))
 

@@ -62,7 +62,7 @@ const CUT = `
   de-spite de-stroyed de-scend-ing un-ex-pect-ed wrong-head-ed re-draft-ed su-per-e-go su-per-son-ic in-ter-ac-tive in-ter-view
   trans-fer trans-form trans-mit trans-par-ent ear-ache gas-tric home-own-er home-stead life-style the-a-tre yah-ya law-yer
   large-ly move-ment care-less-ly type-writ-er no-where un-known en-force-a-ble peace-a-ble change-a-ble bum-per-stick-er cuck-oo
-  di-shev-eled class-less brass-like cross-ley cat-ar-act ce-ram-ic ten-ure rhyth-m pris-m tour-is-m ten-sion an-cient fi-nan-cial
+  mi-li-tia ma-gi-cian com-plex-ion con-nex-ion anx-ious ob-nox-ious rott-wei-ler di-shev-eled class-less brass-like cross-ley cat-ar-act ce-ram-ic ten-ure rhyth-m pris-m tour-is-m ten-sion an-cient fi-nan-cial
   par-tial in-er-tia per-sian a-sia com-mer-cial dun-geon de-ci-sion ob-scure mis-lead-ing mish-mash vic-to-ri-a glo-ri-ous
 `
   .trim()
@@ -93,6 +93,16 @@ it('carries the seams of a word along with an ending, and joins words at one', (
     'with-holds',
     'hat-shop',
     'cup-board',
+  ])
+})
+
+it('cuts where two words meet at a hyphen, but not where the first has no vowel', () => {
+  const syllables = (word: string) => testPhonics('general-american').read(word).pronunciations[0]?.syllables.join('|')
+  expect(['shh-hello', 'b-b-better', 'tee-hee', 'tip-top-tip'].map(syllables)).toEqual([
+    'shh-hel|lo',
+    'b-b-bet|ter',
+    'tee|hee',
+    'tip|top|tip',
   ])
 })
 
