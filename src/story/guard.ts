@@ -75,6 +75,9 @@ const anyLine = /[^\r\n]*(?:\r?\n|\r|$)/g
 /** A blank line, or a rule: what stands on one side of it cannot make the other deeper. */
 const parting = /^[ \t]*(?:([*_-])(?:[ \t]*\1)*[ \t]*)?[\r\n]*$/
 
+/** What opens or closes any of what is counted. */
+const anyMark = /[*_[\]()>+-]|\d\./
+
 /**
  * Nesting past the limits. The parser needs seconds for some kinds of it and overflows the stack on others, so it is
  * looked for in the text before the parser sees it, line by line.
@@ -86,6 +89,8 @@ function findDeepNesting(source: string, start = 0, end = source.length): Oddity
       open = closed
       continue
     }
+    // Most lines have none, and to look for each of them is a twentieth of the reading of a story.
+    if (!anyMark.test(line)) continue
     open = countOpen(line, open)
     const isDeep = open.deepest > maxDepth || hasDeepContainers(line) || longEmphasis.test(line)
     if (isDeep) return tooDeep(start + index, start + index + line.trimEnd().length)
