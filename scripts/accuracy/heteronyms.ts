@@ -49,8 +49,8 @@ const PUBLIC = new URL('data/heteronym-public.tsv', import.meta.url)
 const NINETEEN = new URL('data/heteronym-blind.tsv', import.meta.url)
 
 /**
- * Of books for small children and of tales, drawn after (see heteronym-public-sources.tsv), judged before the program saw them: `seen`, by which faults
- * were mended after one look, and `last`, drawn when that was done, by which nothing was.
+ * Of books for small children and of tales, drawn after (see heteronym-public-sources.tsv), judged before the program saw them, and looked at once
+ * before faults were mended by them.
  */
 const BOOKS = new URL('data/heteronym-books.tsv', import.meta.url)
 

@@ -9,6 +9,7 @@ import { findFollowingTense } from '../../src/phonics/heteronyms/tense.ts'
 import type { Heteronym, HeteronymForm } from '../../src/phonics/heteronyms/types.ts'
 import { findTaggedUsed, findUsed } from '../../src/phonics/heteronyms/used.ts'
 import { toBlocks } from './blocks.ts'
+import { type TagsOf, toTagged } from './tagged-words.ts'
 
 const toWords = (text: string): readonly string[] =>
   text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
@@ -119,7 +120,7 @@ it('a small letter says nothing where every form has a capital', () => {
   expect(findByCase(only, at('We like *nice* cake.'))).toBeUndefined()
 })
 
-const VERBS: Readonly<Record<string, readonly string[]>> = {
+const VERBS: TagsOf = {
   I: ['Verb', 'Infinitive'],
   N: ['Noun'],
   P: ['Verb', 'PresentTense'],
@@ -127,18 +128,10 @@ const VERBS: Readonly<Record<string, readonly string[]>> = {
   X: ['PresentTense'],
 }
 
-function toTagged(text: string) {
-  const parts = text.replace(/\*/g, '').match(/[\p{L}'’-]+(?:\/[A-Z])?|[^\s\p{L}]/gu) ?? []
-  return {
-    sentence: parts.map((part) => part.replace(/\/[A-Z]$/, '')),
-    tags: parts.map((part) => new Set(VERBS[/\/([A-Z])$/.exec(part)?.[1] ?? ''])),
-  }
-}
-
 function ask(asked: string): string {
   const [, kind = '', text = ''] = /^(\w+) \| (.*)$/.exec(asked) ?? []
-  const { sentence, tags } = toTagged(text)
-  const place = toPlace(sentence, toTagged(text.slice(0, text.indexOf('*'))).sentence.length)
+  const { sentence, tags } = toTagged(text, VERBS)
+  const place = toPlace(sentence, toTagged(text.slice(0, text.indexOf('*')), VERBS).sentence.length)
   if (kind === 'following') return findFollowingTense(place, tags) ?? '-'
   return (kind === 'used' ? findUsed(place) : findTaggedUsed(place, tags)) ?? '-'
 }

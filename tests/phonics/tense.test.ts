@@ -6,11 +6,12 @@ import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { findContextTense, findJoinedTense, findTense } from '../../src/phonics/heteronyms/tense.ts'
 import { findTaggedUsed, findUsed } from '../../src/phonics/heteronyms/used.ts'
 import { toBlocks } from './blocks.ts'
+import { type TagsOf, toTagged } from './tagged-words.ts'
 
 const toWords = (text: string): readonly string[] =>
   text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
 
-const VERBS: Readonly<Record<string, readonly string[]>> = {
+const VERBS: TagsOf = {
   G: ['Verb', 'Gerund'],
   I: ['Verb', 'Infinitive'],
   N: ['Noun'],
@@ -18,20 +19,11 @@ const VERBS: Readonly<Record<string, readonly string[]>> = {
   V: ['Verb'],
 }
 
-/** Reads `sits/V`: a word with its tag. */
-function toTagged(text: string) {
-  const parts = text.replace(/\*/g, '').match(/[\p{L}'’-]+(?:\/[A-Z])?|[^\s\p{L}]/gu) ?? []
-  return {
-    sentence: parts.map((part) => part.replace(/\/[A-Z]$/, '')),
-    tags: parts.map((part) => new Set(VERBS[/\/([A-Z])$/.exec(part)?.[1] ?? ''])),
-  }
-}
-
 function ask(asked: string): string {
   const [, kind = '', text = ''] = /^(\w+) \| (.*)$/.exec(asked) ?? []
   if (kind === 'before') return findContextTense(text.split(' / ').map(toWords)) ?? '-'
-  const { sentence, tags } = toTagged(text)
-  const place = toPlace(sentence, toTagged(text.slice(0, text.indexOf('*'))).sentence.length)
+  const { sentence, tags } = toTagged(text, VERBS)
+  const place = toPlace(sentence, toTagged(text.slice(0, text.indexOf('*')), VERBS).sentence.length)
   if (kind === 'time') return findTense(place) ?? '-'
   if (kind === 'joined') return findJoinedTense(place) ?? '-'
   if (kind === 'tagged') return findJoinedTense(place, tags) ?? '-'

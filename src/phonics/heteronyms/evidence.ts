@@ -72,12 +72,13 @@ const pluralClause: Clue = (place, inflected) => {
     : undefined
 }
 
-const STOPS: ReadonlySet<string> = is.words('. ! ? : “ "')
+/** An order may begin right behind these. */
+const OPENERS: ReadonlySet<string> = is.words('. ! ? : “ "')
 
 /** `Wind the wool`, `ran up and wound it`. */
 const order: Clue = (place, inflected) => {
   const [before, after] = [findBefore(place), place.words[place.index + 1]]
-  const first = before === undefined || has(STOPS, before)
+  const first = before === undefined || has(OPENERS, before)
   if (!inflected && first && has(is.QUESTIONS, after)) return ['verb']
   if (inflected || !hasObject(place)) return undefined
   if (first) return ['verb']

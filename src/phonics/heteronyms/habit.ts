@@ -88,10 +88,8 @@ const isOpener = (place: Place, at: number): boolean =>
 const isLed = (before: string | undefined, relatives: number): boolean =>
   has(LEADS, before) || has(TIMES, before) || has(is.DETERMINERS, before) || (relatives > 0 && isVerbal(before))
 
-const STOPS: ReadonlySet<string> = is.words('. ! ? ; : “ ” "')
-
 /** `he was careless, and used to …`: a person is the subject of both, and nothing else was made or done between. */
 function isJoinedToPerson({ words, index }: Place): boolean {
-  const at = words.slice(0, index - 1).findLastIndex((word) => has(is.SUBJECTS, word) || has(STOPS, word))
+  const at = words.slice(0, index - 1).findLastIndex((word) => has(is.SUBJECTS, word) || has(is.STOPS, word))
   return has(PERSONS, words[at]) && !words.slice(at + 2, index).some((word) => has(is.BE, word))
 }

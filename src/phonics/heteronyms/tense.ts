@@ -8,13 +8,12 @@ import { isMark } from './place.ts'
 import { isSpoken, withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { BE, CLAUSE_JOINS, HAVE, has, MODALS, OBJECTS } from './vocabulary.ts'
+import { BE, CLAUSE_JOINS, HAVE, has, MODALS, OBJECTS, STOPS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
 const RELATIVES = new Set(['that', 'which', 'who', 'whose', 'what'])
 const CLAUSES = new Set('but because so if where when that which who while as until till before after'.split(' '))
-const STOPS = new Set(['.', '!', '?', ';', ':', '“', '”', '"'])
 const CONDITIONS = new Set(['when', 'whenever', 'if'])
 const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
 /** `last night`, `every day`. */

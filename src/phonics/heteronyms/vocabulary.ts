@@ -17,6 +17,8 @@ export const POSSESSIVES = words('my your his her its our their')
 export const NUMBERS = words(
   'two three four five six seven eight nine ten eleven twelve twenty thirty fifty hundred thousand',
 )
+/** Marks that part what is said from what comes before. */
+export const STOPS = words('. ! ? ; : “ ” "')
 export const SUBJECTS = words('i we they you he she it')
 export const PLURAL_SUBJECTS = words('i we they you')
 /** Subjects that take -s in the present, so that a bare form after them is past. */
