@@ -31,9 +31,9 @@ export const REASON_CODES = Object.keys(ORDER) as readonly ReasonCode[]
 
 /** The reasons with the most useful first; those of one kind stay in order of place. */
 export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
-  const isOwnerShort = reasons.every(isShortWithoutOwner)
+  const isOwnerFirst = reasons.some(isOwnerEnding) && reasons.every(isShortWithoutOwner)
   const toRank = (reason: Reason): number =>
-    isOwnerShort && isOwnerEnding(reason) ? BEFORE_LIMITS : ORDER[reason.code]
+    isOwnerFirst && isOwnerEnding(reason) ? BEFORE_LIMITS : ORDER[reason.code]
   return [...reasons].sort((left, right) => toRank(left) - toRank(right))
 }
 
