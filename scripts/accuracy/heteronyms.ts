@@ -62,7 +62,7 @@ const LAST_BOOKS = new URL('data/heteronym-books-last.tsv', import.meta.url)
 
 /**
  * Of modern stories for small children, all that stand in them, story after story in an order fixed beforehand (see heteronym-modern-sources.tsv); judged
- * before the program saw them, and nothing is tuned by them.
+ * before the program saw them, and looked at once before faults were mended by them.
  */
 const MODERN = new URL('data/heteronym-modern.tsv', import.meta.url)
 
@@ -128,7 +128,7 @@ export interface HeteronymMeasure {
   readonly moreStretches: HeteronymShares
   /** The last of them, drawn when that was done. */
   readonly lastStretches: HeteronymShares
-  /** Modern stories for small children, in an order fixed beforehand; nothing is tuned by them. */
+  /** Modern stories for small children, in an order fixed beforehand, by which faults were mended after one look. */
   readonly modern: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares

@@ -89,7 +89,8 @@ const LINES = `
     -: We met the geese *lead* them.
     noun adjective: We let the geese by *lead* them.
     verb past: We let the geese, *lead* them.
-    -: We let the geese *lead*.
+    verb: We let the geese *lead*.
+    -: We make the geese *lead*.
     noun adjective: We let the *lead* them.
   all that
     verb: We saw all that *lives* here.
@@ -214,7 +215,8 @@ const LINES = `
     noun: *Tears* have come.
     noun: *Tears* can fall.
     noun: *Tears* blurred it.
-    -: *Tears* blur it.
+    noun: *Tears* blur it.
+    -: *Tear* blur it.
     noun: *Lead* is soft.
     -: *Lead* sat here.
     -: Sad, *tears* blurred it.

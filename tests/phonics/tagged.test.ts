@@ -158,7 +158,7 @@ const LINES = `
     noun: Ten/X *produce*/N sank/V .
     -: He/O bought/V *produce*/N the hen/N .
     -: He/O bought/V *produce*/N Tam/N .
-    -: He/O bought/V *uses*/N with it/O .
+    -: The/D old/A *uses*/N with it/O .
     noun: He/O bought/V *use*/N with it/O .
     noun adjective: He/O bought/V *use*/N shops/P .
     -: He/O now *use*/N sat/V .

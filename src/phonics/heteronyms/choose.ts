@@ -2,11 +2,15 @@
 
 import { startsWithCapital, startsWithSmall } from '../../letter-kinds.ts'
 import { hasHelper } from './clause.ts'
+import { isClosed } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
 import { beforeIndex, findBefore, isMark, isName, type Place, toPlain } from './place.ts'
-import type { Heteronym, HeteronymForm } from './types.ts'
-import { has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
+import type { Tags } from './tagged.ts'
+import { type Heteronym, type HeteronymForm, isInflected } from './types.ts'
+import { needsObject } from './valency.ts'
+import { isVerbal } from './verbs.ts'
+import { CLAUSE_JOINS, DETERMINERS, has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
 /** A phrase this long outweighs what the neighbours say about the class. */
 const LONG_PHRASE = 3
@@ -38,13 +42,32 @@ export function findUsual(row: Heteronym, place: Place): string | undefined {
 }
 
 /** The form of last resort: only where no verb, or nothing but a verb, would be strange here. */
-export function findFallback(row: Heteronym, place: Place): string | undefined {
+export function findFallback(row: Heteronym, place: Place, tags?: Tags): string | undefined {
   const { fallback } = row
   if (fallback === undefined) return undefined
   const other = row.forms.filter(({ form }) => form !== fallback).flatMap(({ classes }) => classes)
   const isVerb = other.includes('verb') || other.includes('past')
-  return isVerb && isVerbPlace(place) ? undefined : fallback
+  if (!isVerb) return fallback
+  return (isInflected(row.word) ? isSingularVerbPlace(place, tags) : isVerbPlace(place)) ? undefined : fallback
 }
+
+/** Where a verb in -s may stand: behind no other verb of its clause, before an object, or behind one person or thing that could do it. */
+function isSingularVerbPlace(place: Place, tags: Tags | undefined): boolean {
+  const at = beforeIndex(place)
+  if (isMark(place.words[at]) || couldBeVerb(place) || !hasVerbBefore(place, tags)) return true
+  const couldDo = isName(place, at) || has(DETERMINERS, place.words[at - 1])
+  return couldDo && !(needsObject(place.words[place.index] ?? '') && isClosed(place))
+}
+
+/** A verb earlier in the clause, and no `that` or `who` behind it. */
+function hasVerbBefore({ words, index }: Place, tags: Tags | undefined): boolean {
+  for (let at = index - 1; !isMark(words[at]) && !has(CLAUSE_JOINS, words[at]) && !has(RELATIVES, words[at]); at--) {
+    if (isVerbal(words[at]) || (at < index - 1 && tags?.[at]?.has('Verb'))) return true
+  }
+  return false
+}
+
+const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who', 'whom'])
 
 /** Where a bare verb may stand: before an object, behind its subject or its like, at the start, under a helper. */
 function isVerbPlace(place: Place): boolean {

@@ -2,7 +2,7 @@
 
 import type { Place } from './place.ts'
 import { isMark } from './place.ts'
-import { BE, CLAUSE_JOINS, HAVE, has, LET, MAKE, MODALS, PERCEIVE } from './vocabulary.ts'
+import { BE, CLAUSE_JOINS, HAVE, has, LET, MAKE, MODALS, PERCEIVE, STOPS } from './vocabulary.ts'
 
 const HELPERS = [MODALS, HAVE, BE, LET, MAKE, PERCEIVE]
 
@@ -14,4 +14,12 @@ export function hasHelper(place: Place): boolean {
     if (isMark(word) || has(CLAUSE_JOINS, word)) return false
     if (HELPERS.some((group) => has(group, word))) return true
   }
+}
+
+/** True where `to` or a helper such as `will` stands earlier in the sentence, beyond commas and `and` too: `will sing, dance and graduate`. */
+export function hasEarlierHelper({ words, index }: Place): boolean {
+  for (let at = index - 1; at >= 0 && !has(STOPS, words[at]); at--) {
+    if (words[at] === 'to' || has(MODALS, words[at])) return true
+  }
+  return false
 }

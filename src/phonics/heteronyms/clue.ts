@@ -18,9 +18,17 @@ export const isClosed = (place: Place): boolean => {
   return isEdge(after) || has(is.PREPOSITIONS, after) || has(is.ADVERBS, after) || after === 'well'
 }
 
-/** `close the gate`, `upset it`, `upset Ned's plans`. */
+/** What lasts or comes round, and is done nothing to: `clean house every Friday`. */
+const TIMES: ReadonlySet<string> = is.words(
+  'afternoon day evening friday hour minute moment monday month morning night saturday second spring summer sunday thursday time ' +
+    'tuesday wednesday week weekend winter year',
+)
+const BEFORE_TIMES: ReadonlySet<string> = is.words('each every that this')
+
+/** `close the gate`, `upset it`, `upset Ned's plans`; not `contest every year`. */
 export function hasObject(place: Place): boolean {
   const after = place.words[place.index + 1]
+  if (has(BEFORE_TIMES, after) && has(TIMES, place.words[place.index + 2])) return false
   return has(is.OBJECT_STARTS, after) || (isName(place, place.index + 1) && /.'s$/.test(after ?? ''))
 }
 

@@ -3,6 +3,7 @@
 // Each clue looks at one thing and answers with the classes that it leaves open, or undefined. The first answer counts, so
 // the clues stand from the surest to the weakest.
 
+import * as bare from './bare.ts'
 import { type Classes, type Clue, FINITE, hasObject, NOMINAL, PREDICATE } from './clue.ts'
 import * as governed from './governed.ts'
 import { findBefore, isEdge, isMark, isName, type Place } from './place.ts'
@@ -62,14 +63,13 @@ const subject: Clue = (place, inflected) => {
 const pluralClause: Clue = (place, inflected) => {
   const [before, second] = [place.words[place.index - 1] ?? '', place.words[place.index - 2] ?? '']
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
-  const isPlural = /[a-z][^isu']s$/.test(before) && !isSmall
+  const isPlural = has(is.PLURALS, before) || (/[a-z][^isu']s$/.test(before) && !isSmall)
   const opens =
     has(is.CLAUSE_OPENERS, second) || (second === 'the' && has(is.CLAUSE_OPENERS, place.words[place.index - 3]))
   if (inflected || !isPlural || !opens) return undefined
   const after = place.words[place.index + 1]
-  return isEdge(after) || hasObject(place) || has(is.PREPOSITIONS, after) || has(is.CLAUSE_JOINS, after)
-    ? FINITE
-    : undefined
+  const closes = [is.PREPOSITIONS, is.CLAUSE_JOINS, is.BE].some((group) => has(group, after))
+  return isEdge(after) || hasObject(place) || closes ? FINITE : undefined
 }
 
 /** An order may begin right behind these. */
@@ -154,24 +154,34 @@ const CLUES: readonly Clue[] = [
   governed.longInversion,
   governed.pluralInversion,
   inverted,
+  bare.lone,
+  bare.behindSpeech,
+  bare.ordered,
   adverb,
   alone,
   things.determiner,
   things.adjective,
+  bare.gerund,
+  bare.one,
   degree,
   things.preposition,
   copula,
   placed,
   subject,
   pluralClause,
+  bare.many,
   order,
   things.firstSubject,
+  bare.firstPlural,
   things.beforeSingular,
   things.beforePlural,
   things.behindOne,
   things.followedByOf,
   linking,
   things.afterVerb,
+  bare.afterPast,
+  bare.joinedPlural,
+  bare.joinedUnderHelper,
   beforeObject,
   things.behindOneThing,
 ]

@@ -1,11 +1,14 @@
 // What governs a heteronym: a helper, `to`, or a verb such as `let` that a bare verb follows.
 
 import { type Clue, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
-import { beforeIndex, findBefore, isMark, isName, type Place } from './place.ts'
+import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 const ALL_THINGS: ReadonlySet<string> = new Set(['all', 'anything', 'everything', 'nothing', 'something'])
+
+/** `Meg`, and not `Meg's`, whose thing follows. */
+const isPerson = (place: Place, at: number): boolean => isName(place, at) && !/.'s$/.test(place.words[at] ?? '')
 
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 export const infinitive: Clue = (place, inflected) => {
@@ -38,12 +41,14 @@ export const helped: Clue = (place, inflected) => {
   return first === 'and' && has(is.TRY, second) && isBare ? ['verb'] : undefined
 }
 
-/** `would let those geese lead your sister`: behind what somebody lets or helps. */
+/** `would let those geese lead your sister`, `let the game resume!`: behind what somebody lets or helps. */
 export const letLong: Clue = (place, inflected) => {
-  if (inflected || !hasObject(place)) return undefined
+  const isLast = isEdge(place.words[place.index + 1])
+  if (inflected || !(hasObject(place) || isLast)) return undefined
   const at = findOpener(place, place.index - 1, [is.DETERMINERS, is.PLURAL_DETERMINERS])
   if (at === undefined || at === place.index - 1) return undefined
   const lead = place.words[at - 1] ?? ''
+  if (isLast) return lead === 'let' || lead === 'lets' ? ['verb'] : undefined
   return has(is.LET, lead) || /^mak(?:es?|ing)$|^made$/.test(lead) ? ['verb'] : undefined
 }
 
@@ -66,7 +71,7 @@ export const inversion: Clue = (place) => {
   const isSubject = (nth: number): boolean =>
     has(is.SUBJECTS, findBefore(place, nth)) ||
     has(is.SINGULAR_SUBJECTS, findBefore(place, nth)) ||
-    isName(place, beforeIndex(place, nth))
+    isPerson(place, beforeIndex(place, nth))
   if (!isSubject(1)) return undefined
   let first = 1
   while (findBefore(place, first + 1) === 'and' && isSubject(first + 2)) first += 2
@@ -79,7 +84,7 @@ export const inversion: Clue = (place) => {
 /** `let me use`, `helps his sister read`, `made it live`. */
 export const causative: Clue = (place, inflected) => {
   const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
-  const object = has(is.OBJECTS, first) || isName(place, beforeIndex(place))
+  const object = has(is.OBJECTS, first) || isPerson(place, beforeIndex(place))
   if (object && has(is.LET, second)) return ['verb']
   if (object && has(is.MAKE, second)) return hasObject(place) ? ['verb'] : ['verb', 'adjective']
   if (first === 'her' && has(is.PERCEIVE, second)) return ['verb', 'noun', 'adjective']

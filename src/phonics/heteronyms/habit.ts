@@ -4,7 +4,7 @@
 // is the object of another verb (`he had a knife used to cut bread`). Where neither is there, it was so before.
 
 import { isMark, isName, type Place } from './place.ts'
-import { isPast, isPresent } from './verbs.ts'
+import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -29,9 +29,6 @@ export const TIMES: ReadonlySet<string> = is.words(
 )
 /** Who is hardly ever put to a use. */
 export const PERSONS: ReadonlySet<string> = is.words('i you he she they we who')
-
-const isVerbal = (word: string | undefined): boolean =>
-  [is.MODALS, is.BE, is.HAVE].some((group) => has(group, word)) || isPast(word) || isPresent(word)
 
 /** `The bird that had come out of the book used to sing`, `He was careless, and used to cut himself`. */
 export function isHabit(place: Place): boolean {

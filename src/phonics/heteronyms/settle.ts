@@ -19,7 +19,7 @@ import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
 import { findTaggedClasses, type Tags } from './tagged.ts'
 import type { Tagger } from './tagger.ts'
-import type { Heteronym, Heteronyms } from './types.ts'
+import { type Heteronym, type Heteronyms, isInflected } from './types.ts'
 import { findTaggedUsed, findUsed } from './used.ts'
 
 export type Settlement =
@@ -60,7 +60,7 @@ function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions):
   if (cased !== undefined) return cased
   if (isOpenName(row, place)) return findByPhrase(row, place)
   if (row.word === 'used') return findUsed(place)
-  const classes = findClasses(place, isInflected(row))
+  const classes = findClasses(place, isInflected(row.word))
   return (
     findForm(row, place, classes) ??
     findTenseForm(row, place, classes, before) ??
@@ -72,18 +72,19 @@ function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions):
 function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }: SettleOptions): string | undefined {
   const tags = tagger(place.written)
   if (row.word === 'used') return findTaggedUsed(place, tags)
-  const local = findClasses(place, isInflected(row))
-  const tagged = findTaggedClasses(place, tags, isInflected(row))
+  const local = findClasses(place, isInflected(row.word))
+  const tagged = findTaggedClasses(place, tags, isInflected(row.word))
   const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
   const form = (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
-  const last = form ?? findFallback(row, place)
-  return form === undefined && tags[place.index]?.has('Verb') && !(isVerb(row, last) && hasObject(place))
-    ? undefined
-    : last
+  const last = form ?? findFallback(row, place, tags)
+  return form === undefined && tags[place.index]?.has('Verb') && !isVerbHere(row, last, place) ? undefined : last
 }
 
-function isVerb({ forms }: Heteronym, name: string | undefined): boolean {
-  return forms.some(({ form, classes }) => form === name && classes.includes('verb'))
+/** True where the form is a verb with its object, one in -s, or as well what somebody is: `agitated and upset`. */
+function isVerbHere(row: Heteronym, name: string | undefined, place: Place): boolean {
+  const classes = row.forms.find(({ form }) => form === name)?.classes ?? []
+  const fits = hasObject(place) || isInflected(row.word) || classes.includes('adjective')
+  return classes.includes('verb') && fits
 }
 
 /** The tagger's word alone makes no adjective of `live` where nothing follows that it could describe: `the Giants live back of us`. */
@@ -102,7 +103,7 @@ function narrow(local: Classes | undefined, tagged: Classes | undefined): Classe
 
 /** False where the forms still open are of the same class here, so that a part of speech tells nothing. */
 function canTaggerHelp(row: Heteronym, place: Place): boolean {
-  const local = findClasses(place, isInflected(row))
+  const local = findClasses(place, isInflected(row.word))
   const open = toCandidates(row, local)
   const kinds = open.map((form) =>
     form.classes
@@ -111,8 +112,4 @@ function canTaggerHelp(row: Heteronym, place: Place): boolean {
       .join(),
   )
   return open.length === 0 || new Set(kinds).size > 1
-}
-
-function isInflected(row: Heteronym): boolean {
-  return /[^s]s$/.test(row.word)
 }

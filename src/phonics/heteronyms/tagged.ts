@@ -1,9 +1,11 @@
 // What the tagger says about a heteronym's class, believed only where the neighbours bear it out.
 
 import { hasHelper } from './clause.ts'
+import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import type { Place } from './place.ts'
 import { beforeIndex, isEdge, isMark, isName } from './place.ts'
+import * as verbs from './tagged-verbs.ts'
 import {
   BE,
   CLAUSE_JOINS,
@@ -11,8 +13,8 @@ import {
   HAVE,
   has,
   MODALS,
-  OBJECT_STARTS,
   PLURAL_DETERMINERS,
+  PLURALS,
   PREPOSITIONS,
 } from './vocabulary.ts'
 
@@ -22,16 +24,18 @@ const hasTag = (tags: Tags, at: number, tag: string): boolean => tags[at]?.has(t
 
 type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefined
 
-const PLURALS = new Set('children people men women mice geese sheep fish police'.split(' '))
 /** Plural in form, and often a describing word: `sports contest`. */
 const DESCRIBING_PLURALS = new Set('sports games goods clothes arms sales savings news'.split(' '))
+const HERE = new Set(['here', 'nearby', 'there', 'today'])
 /** Words before a thing that is no subject. */
 const LEADS = new Set([...PREPOSITIONS, 'against', 'before', 'after', 'between', 'during', 'to', 'through', 'over'])
 const DESCRIBING = ['Adjective', 'Determiner', 'Possessive', 'Preposition', 'Value']
 
 /** `Hens produce eggs`, `The boys bow to her`: a plural subject, and this word or no other is its verb. */
 const pluralSubject: Clue = (place, tags, inflected) => {
-  const at = beforeIndex(place)
+  const last = beforeIndex(place)
+  // `People here use it`
+  const at = has(HERE, place.words[last]) ? last - 1 : last
   if (inflected || !isThing(tags[at]) || !isPluralAt(place, tags, at)) return undefined
   if (has(DESCRIBING_PLURALS, place.words[at])) return undefined
   if (!opensClause(place, tags, at, ['Verb'])) return undefined
@@ -69,13 +73,6 @@ const compound: Clue = (place, tags, inflected) => {
 const NEEDS_NO_OBJECT = new Set(
   'conflicts contracts contrasts decreases increases objects progresses projects protests rebels resumes'.split(' '),
 )
-
-/** `can recruit or recall them`, `to sing and record it`. */
-const joinedVerb: Clue = (place, tags, inflected) => {
-  const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
-  const isJoined = (join === 'and' || join === 'or') && hasTag(tags, place.index - 2, 'Verb')
-  return !inflected && isJoined && (lead === 'to' || has(MODALS, lead)) ? ['verb'] : undefined
-}
 
 /** `of insurance contracts`, `by bank transfer`, `in our parish records`, `for a pay increase`, `of steady use`: led by a preposition. */
 const led: Clue = (place, tags, inflected) => {
@@ -148,7 +145,12 @@ const adjective: Clue = (place, tags) => {
 
 const CLUES: readonly Clue[] = [
   question,
-  joinedVerb,
+  verbs.joinedVerb,
+  verbs.objectPlural,
+  verbs.ledObjectPlural,
+  verbs.joinedToVerb,
+  verbs.listedVerb,
+  verbs.madeTo,
   led,
   joined,
   describedPlural,
@@ -189,10 +191,6 @@ function opensClause(place: Place, tags: Tags, at: number, barred: readonly stri
     if (barred.some((tag) => hasTag(tags, i, tag))) return false
   }
   return true
-}
-
-function hasObject(place: Place): boolean {
-  return has(OBJECT_STARTS, place.words[place.index + 1])
 }
 
 /** What can come after a verb: its object, a phrase, an adverb or the end, but no further verb. */

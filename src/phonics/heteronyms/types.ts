@@ -43,3 +43,6 @@ export interface Heteronyms {
   /** The row of a word in any case; undefined for a word with one spoken form. */
   find(word: string): Heteronym | undefined
 }
+
+/** True where the spelling has an -s of its own, as `records` and not `address`. */
+export const isInflected = (word: string): boolean => /[^s]s$/.test(word)

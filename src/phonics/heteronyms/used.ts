@@ -22,7 +22,10 @@ const STATES = new Set(
 /** What is done with no tool: `what I used to do`, `what he used to say`. */
 const WORDS = new Set('do say call hear see tell feel'.split(' '))
 const GAPS = new Set(
-  'bring buy call carry do eat give have hear keep like love make see sing say sell take tell wear'.split(' '),
+  (
+    'admire bake bring build buy call carry chase climb cook do eat feed give grow have hear keep like love make play see sing say sell share sow ' +
+    'take tell tend visit watch wear weave'
+  ).split(' '),
 )
 const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
 /** Begin what somebody is used to, beside the words that begin any object. */
@@ -30,7 +33,7 @@ const THING_STARTS = new Set(
   'all bad good great hard heavy many much other people so strange such these those'.split(' '),
 )
 const AFTER = new Set(['after', 'before', 'until'])
-const JOINS = new Set('and but because when so if where since as while although who'.split(' '))
+const JOINS = new Set('and but because how when so if like where since as than while although who'.split(' '))
 
 /** The form of `used` at the place; undefined where it cannot be told from the small words alone. */
 export function findUsed(place: Place): Used | undefined {

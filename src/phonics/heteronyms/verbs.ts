@@ -1,6 +1,6 @@
 // Verbs whose spelling shows their tense, so that they can date the verb next to them.
 
-import { has, words } from './vocabulary.ts'
+import { BE, HAVE, has, MODALS, words } from './vocabulary.ts'
 
 const PAST = words(
   'was were had did went sat ran came saw said got took made gave told found fell ate began thought knew felt left kept ' +
@@ -29,3 +29,7 @@ export function isPresent(word: string | undefined): boolean {
 export function isTenseless(word: string | undefined): boolean {
   return has(BOTH, word)
 }
+
+/** A helper, or a verb that shows its tense. */
+export const isVerbal = (word: string | undefined): boolean =>
+  [MODALS, BE, HAVE].some((group) => has(group, word)) || isPast(word) || isPresent(word)

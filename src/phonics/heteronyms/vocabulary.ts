@@ -12,6 +12,8 @@ export const PLURAL_DETERMINERS = words(
   'the my your his her its our their these those some any no all both many few several more most other ' +
     'two three four five six seven eight nine ten twelve twenty hundred lots',
 )
+/** Many, with no -s. */
+export const PLURALS = words('children people men women mice geese sheep fish police')
 export const WHOLES = words('all both')
 export const POSSESSIVES = words('my your his her its our their')
 export const NUMBERS = words(

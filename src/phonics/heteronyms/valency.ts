@@ -1,0 +1,13 @@
+// What a look-alike takes with it as a verb: an object, without which it is the thing, or none.
+
+import { words } from './vocabulary.ts'
+
+/** Always done to something, so that `presents` before no object are gifts. */
+const NEEDS_OBJECT = words(
+  'abuse address annex combat console contest discount excuse exploit implant insert insult misuse perfume permit present ' +
+    'produce refund reject subject survey suspect torment transport update',
+)
+/** Done to nothing, and as a thing never without `a`, `the` or the like: `we will work and graduate`. */
+export const NEEDS_NOTHING = words('converse defect graduate object rebel resume')
+
+export const needsObject = (word: string): boolean => NEEDS_OBJECT.has(word) || NEEDS_OBJECT.has(word.replace(/s$/, ''))

@@ -1,0 +1,123 @@
+// A look-alike that stands alone, first, joined, or before no object, clue by clue, each with a sentence where it holds and one that lacks the
+// same thing. Which class a word has in its sentence is common practice, no source: any grammar of English tells as much.
+
+import { describe, expect, it } from 'vitest'
+import { findClasses } from '../../src/phonics/heteronyms/evidence.ts'
+import { toPlace } from '../../src/phonics/heteronyms/place.ts'
+import { isInflected } from '../../src/phonics/heteronyms/types.ts'
+import { toBlocks } from './blocks.ts'
+
+const toWords = (text: string): readonly string[] =>
+  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*'?|[^\s\p{L}\p{N}]/gu) ?? []
+
+/** The classes that are left open for the word in stars; `-` where nothing is said. */
+function ask(text: string): string {
+  const index = toWords(text.slice(0, text.indexOf('*'))).length
+  const words = toWords(text.replaceAll('*', ''))
+  return findClasses(toPlace(words, index), isInflected(words[index] ?? ''))?.join(' ') ?? '-'
+}
+
+const LINES = `
+  alone
+    noun adjective: “*Present*!”
+    noun adjective: “*Permit*?” Tam looked up.
+    noun adjective: *Excuses*, excuses!
+    noun adjective: Excuses, *excuses*!
+    -: “*Object*!”
+    -: “*Present* now!”
+    noun: Big *present*!
+    -: A well-*present*!
+    -: Sit-*present*-sit.
+  first, with an -s of its own
+    noun: *Objects* look bigger in it.
+    noun: “*Objects* look bigger,” said Meg.
+    -: Sit, *objects* look bigger.
+    -: *Objects* the hen sees look bigger.
+    -: *Object* look bigger.
+    -: *Lives* up there.
+    -: *Uses* up milk.
+    -: *Records* how it fell.
+  an order behind never and please
+    verb: Never *abuse* hens.
+    verb: Please *use* soap.
+    verb: Always *close* the gate.
+    -: Never *close* gates.
+    -: Men never *abuse* hens.
+    -: Never *abuses* hens.
+    -: Then *abuse* hens.
+  behind what is said
+    verb: “It is not so!” *protests* Meg.
+    verb past: “It is not so!” *protest* the boys.
+    verb: "It is not so!" *protests* Meg.
+    -: He said, "*protests* Meg.
+    noun adjective: “It is not so!” *protests*.
+    -: “It is so” *protests* Meg.
+  a thing that is led by -ing
+    noun adjective: We had a singing *contest*.
+    noun adjective: She won all the running *contests*.
+    noun adjective: It was Tam's building *project*.
+    -: We had singing *contest*.
+    -: The bird is singing *contest*.
+    -: It's singing *contest*.
+    -: The singing *contest* a man saw.
+    -: The darling *objects* now.
+    -: We had a sing *contest*.
+  behind a past
+    noun: He wrapped *presents* all evening.
+    -: He wrapped *objects* all evening.
+    -: He wrapped *present* all evening.
+    verb: He wrapped *presents* the cup.
+    -: Hens wrap *presents* all evening.
+    past noun adjective: He had *presents* all evening.
+  joined things
+    noun: Meg buys sweets and *presents* for all.
+    noun: Meg buys sweets or *presents*.
+    noun: Meg buys sweets, *presents* and games.
+    noun: Meg buys sweets, hats, and *presents*.
+    -: Meg buys sweets and *objects*.
+    -: Meg sings and *presents* now.
+    -: Meg can sing and *presents* for all.
+    -: Meg buys sweets, *presents* games.
+    -: Meg buys sweets and *present* for all.
+  one and many
+    noun adjective: Name one *object* that is round.
+    noun adjective: Name one *object* now.
+    -: That one *present* now.
+    noun adjective past: This one *present* now.
+    -: Which one *present* now?
+    -: Name one *present* the hen had.
+    verb past: Many *attribute* the rain to it.
+    verb past: People *use* the path.
+    -: Some *object* that fell sat.
+    -: Many *attribute* rain to it.
+    -: Bus *attribute* the rain to it.
+  joined under a helper
+    verb: We will work at school and *graduate*.
+    verb: We want to work and *graduate* in May.
+    verb: We will end school, *graduate* and find work.
+    verb: We will end school, *graduate*, and find work.
+    -: We will see the man and *graduate*.
+    -: We work at school and *graduate*.
+    -: Will they go? Work and *graduate*.
+    verb past: We will work and *graduate* the man.
+    -: We will work and *graduate* men.
+    -: We will work and *survey*.
+    -: We will end school, *graduate* now.
+  what the plural of a clause is
+    verb past: The tool that men *use* is old.
+    -: The tool that men *use* sank.
+  a name with a thing of its own
+    noun adjective: One day we found Meg's *address* here.
+    verb: Did Meg *address* it?
+    noun adjective: Did Meg's *address* fit?
+  what comes round is no object
+    noun adjective: The singing *contest* is old.
+    noun adjective: We have a singing *contest* every year.
+    -: We have a singing *contest* every frog saw.
+`
+
+describe.each(toBlocks(LINES))('$heading', ({ lines }) => {
+  it.each(lines)('%s: %s', (expected, asked) => {
+    expect(ask(asked)).toBe(expected)
+  })
+})
