@@ -70,12 +70,14 @@ describe('the usual one of two things', () => {
   const TEARS: Heteronym = {
     word: 'tears',
     thing: 'eye',
-    forms: [form('eye', ['noun'], 'cry'), form('rip', ['noun', 'verb', 'adjective'], 'coat')],
+    forms: [form('eye', ['noun'], 'cry'), form('rip', ['noun', 'verb'], 'coat')],
   }
+  const LEAD: Heteronym = { ...TEARS, forms: [form('eye', ['noun']), form('rip', ['noun', 'adjective'])] }
 
   it.each([
     ['eye', ['noun'], 'The *tears* fell.'],
     ['eye', ['noun', 'adjective'], 'The *tears* fell.'],
+    ['eye', ['noun', 'past'], 'The *tears* fell.'],
     ['eye', ['noun'], 'The *tears* made her cry.'],
     ['rip', ['noun'], 'The *tears* in her coat.'],
     [undefined, ['noun'], 'The *tears* in her coat made her cry.'],
@@ -84,6 +86,11 @@ describe('the usual one of two things', () => {
     [undefined, undefined, 'The *tears* fell.'],
   ] as const)('is %s for %j in “%s”', (expected, classes, text) => {
     expect(findForm(TEARS, at(text), classes)).toBe(expected)
+  })
+
+  it('is none where the other may describe what follows', () => {
+    expect(findForm(LEAD, at('The *tears* roof fell.'), ['noun', 'adjective'])).toBeUndefined()
+    expect(findForm(LEAD, at('The *tears* fell.'), ['noun'])).toBe('eye')
   })
 })
 

@@ -1,13 +1,13 @@
 // Picks the form of a row that the evidence leaves, by phrase, by class and by topic, in that order of weight.
 
-import { startsWithCapital, startsWithSmall } from '../../letter-kinds.ts'
+import { startsWithSmall } from '../../letter-kinds.ts'
 import { hasHelper } from './clause.ts'
 import { isClosed } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
-import { beforeIndex, findBefore, isMark, isName, type Place, toPlain } from './place.ts'
+import { beforeIndex, findBefore, isMark, isName, isTitle, type Place, toPlain } from './place.ts'
 import type { Tags } from './tagged.ts'
-import { type Heteronym, type HeteronymForm, isInflected } from './types.ts'
+import { type Heteronym, type HeteronymForm, isInflected, type WordClass } from './types.ts'
 import { needsObject } from './valency.ts'
 import { isVerbal } from './verbs.ts'
 import { CLAUSE_JOINS, DETERMINERS, has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
@@ -106,11 +106,6 @@ export function isOpenName(row: Heteronym, place: Place): boolean {
   return proper !== undefined && isRareBeside(proper, place) && isName(place, place.index) && !isTitle(place)
 }
 
-/** True where every long word has a capital, so that capitals say nothing. */
-function isTitle(place: Place): boolean {
-  return place.written.filter((word) => word.length > 3).every((word) => startsWithCapital(word))
-}
-
 function hasOneClass(row: Heteronym): boolean {
   const [first, ...rest] = row.forms.map((form) => [...form.classes].sort().join())
   return rest.every((classes) => classes === first)
@@ -138,10 +133,16 @@ function findPhrase(
   return fits.length === 1 ? fits[0] : 'both'
 }
 
-/** The usual one of two things, where the word is one and nothing in the sentence speaks for the other. */
+/**
+ * The usual one of two things, where the word is one and nothing in the sentence speaks for the other. Where the other may also
+ * describe a thing (`the lead roof`), the word must be the thing itself.
+ */
 function findThing({ thing, forms }: Heteronym, classes: Classes, place: Place): string | undefined {
-  const isOther = (form: HeteronymForm): boolean => form.form !== thing && hasTopic(form, place)
-  return classes.every((item) => item === 'noun' || item === 'adjective') && !forms.some(isOther) ? thing : undefined
+  const others = forms.filter(({ form }) => form !== thing)
+  const isOpen = (item: WordClass): boolean => forms.some((form) => form.classes.includes(item))
+  const isThing = (item: WordClass): boolean =>
+    item === 'noun' || (item === 'adjective' && !others.some((form) => form.classes.includes(item))) || !isOpen(item)
+  return classes.every(isThing) && !others.some((form) => hasTopic(form, place)) ? thing : undefined
 }
 
 function hasTopic(form: HeteronymForm, place: Place): boolean {

@@ -33,3 +33,6 @@ export function hasObject(place: Place): boolean {
 }
 
 export const LONGEST_SUBJECT = 5
+
+/** An order may begin right behind these. */
+export const OPENERS: ReadonlySet<string> = is.words('. ! ? : “ "')

@@ -4,11 +4,13 @@
 // the clues stand from the surest to the weakest.
 
 import * as bare from './bare.ts'
-import { type Classes, type Clue, FINITE, hasObject, NOMINAL, PREDICATE } from './clue.ts'
+import { type Classes, type Clue, FINITE, hasObject, NOMINAL, OPENERS, PREDICATE } from './clue.ts'
 import * as governed from './governed.ts'
-import { findBefore, isEdge, isMark, isName, type Place } from './place.ts'
+import { findBefore, isEdge, isMark, isName, isTitle, type Place } from './place.ts'
+import * as plural from './plural.ts'
+import { isSpoken } from './speech.ts'
 import * as things from './things.ts'
-import { isPast, isPresent } from './verbs.ts'
+import { isPast } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -59,26 +61,11 @@ const subject: Clue = (place, inflected) => {
   return has(is.PLURAL_SUBJECTS, before) || before === 'who' ? FINITE : undefined
 }
 
-/** `the voice that grown-ups use`, `where the giants live`: behind a plural that opens a clause. */
-const pluralClause: Clue = (place, inflected) => {
-  const [before, second] = [place.words[place.index - 1] ?? '', place.words[place.index - 2] ?? '']
-  const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
-  const isPlural = has(is.PLURALS, before) || (/[a-z][^isu']s$/.test(before) && !isSmall)
-  const opens =
-    has(is.CLAUSE_OPENERS, second) || (second === 'the' && has(is.CLAUSE_OPENERS, place.words[place.index - 3]))
-  if (inflected || !isPlural || !opens) return undefined
-  const after = place.words[place.index + 1]
-  const closes = [is.PREPOSITIONS, is.CLAUSE_JOINS, is.BE].some((group) => has(group, after))
-  return isEdge(after) || hasObject(place) || closes ? FINITE : undefined
-}
-
-/** An order may begin right behind these. */
-const OPENERS: ReadonlySet<string> = is.words('. ! ? : “ "')
-
 /** `Wind the wool`, `ran up and wound it`. */
 const order: Clue = (place, inflected) => {
   const [before, after] = [findBefore(place), place.words[place.index + 1]]
-  const first = before === undefined || has(OPENERS, before)
+  // `“I am lost,” read the note`
+  const first = before === undefined || (has(OPENERS, before) && (before !== '"' || isSpoken(place.words, place.index)))
   if (!inflected && first && has(is.QUESTIONS, after)) return ['verb']
   if (inflected || !hasObject(place)) return undefined
   if (first) return ['verb']
@@ -141,7 +128,15 @@ const alone: Clue = (place) => {
   return isAlone && !isMark(findBefore(place)) && !has(TINY, findBefore(place)) ? ['noun'] : undefined
 }
 
+/** Who or what speaks and acts in a tale. */
+const ACTORS: ReadonlySet<string> = is.words('dove wind')
+
+/** `said Ant to Dove`, `then Wind blew`: written as a name is. */
+const actor: Clue = (place) =>
+  has(ACTORS, place.words[place.index]) && isName(place, place.index) && !isTitle(place) ? ['noun'] : undefined
+
 const CLUES: readonly Clue[] = [
+  actor,
   governed.infinitive,
   governed.inversion,
   governed.causative,
@@ -168,8 +163,9 @@ const CLUES: readonly Clue[] = [
   copula,
   placed,
   subject,
-  pluralClause,
+  plural.behindOpener,
   bare.many,
+  plural.first,
   order,
   things.firstSubject,
   bare.firstPlural,

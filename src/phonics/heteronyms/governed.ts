@@ -23,6 +23,8 @@ export const helper: Clue = (place) => {
   if (has(is.MODALS, before)) return ['verb']
   // `you had better use it`
   if (before === 'better' && /^had$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
+  // `I'd rather read`
+  if (before === 'rather' && /^would$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
   if (!has(is.HAVE, before)) return undefined
   // `has upset my plans`, `had aged by a year`
   return hasObject(place) || (/ed$/.test(place.words[place.index] ?? '') && isClosed(place))
@@ -107,7 +109,7 @@ export const pluralInversion: Clue = (place, inflected) => {
 export const longInversion: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   if (inflected || !(hasObject(place) || after === '?' || after === undefined)) return undefined
-  const at = findOpener(place, place.index - 2, [is.DETERMINERS])
+  const at = findOpener(place, place.index - 2, [is.DETERMINERS, is.PLURAL_DETERMINERS])
   if (at === undefined || !has(is.MODALS, place.words[at - 1])) return undefined
   const before = place.words[at - 2]
   return isMark(before) || has(is.QUESTIONS, before) ? ['verb'] : undefined

@@ -1,7 +1,7 @@
 // A word in its sentence, ready to be looked round from.
 
 import { toStraight } from '../../apostrophe.ts'
-import { hasLetterOrDigit, isCapitalised } from '../../letter-kinds.ts'
+import { hasLetterOrDigit, isCapitalised, startsWithCapital } from '../../letter-kinds.ts'
 import { ADVERBS } from './vocabulary.ts'
 
 /** The sentence in small letters with straight apostrophes, and where the word stands in it. */
@@ -59,4 +59,9 @@ export function findBefore(place: Place, n = 1): string | undefined {
 export function isName(place: Place, at: number): boolean {
   const word = place.written[at]
   return at > 0 && word !== undefined && isCapitalised(word) && !isMark(place.words[at - 1])
+}
+
+/** True where every long word has a capital, so that capitals say nothing. */
+export function isTitle(place: Place): boolean {
+  return place.written.filter((word) => word.length > 3).every((word) => startsWithCapital(word))
 }

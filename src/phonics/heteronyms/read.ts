@@ -1,13 +1,23 @@
 // `read`, whose past is spelt like its present: the step that looks for the tense.
 
 import { hasHelper } from './clause.ts'
+import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
-import { beforeIndex, findBefore, isMark, type Place } from './place.ts'
+import { findBefore, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tagged.ts'
-import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
+import {
+  findContextTense,
+  findFollowingTense,
+  findJoinedTense,
+  findTense,
+  hasPastTime,
+  isBehindPerson,
+  type Tense,
+} from './tense.ts'
 import type { Heteronym } from './types.ts'
-import { ADJECTIVES, CLAUSE_JOINS, DETERMINERS, has } from './vocabulary.ts'
+import { isPast } from './verbs.ts'
+import { has, PREPOSITIONS } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -21,7 +31,8 @@ export function findTenseForm(
   tags?: Tags,
 ): Tense | undefined {
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
-  if (isOrder(place)) return 'present'
+  if (isBehindSpeech(place)) return 'past'
+  if (isOrder(place) || isCalled(place)) return 'present'
   if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
@@ -32,27 +43,31 @@ export function findTenseForm(
   return own && story && own !== story ? undefined : (own ?? story)
 }
 
-/** One person, whose present has its -s: `Mother read to us every night`. */
-const PERSONS = new Set(
-  'aunt auntie boy brother child cousin dad daddy father girl gran grandfather grandma grandmother grandpa granny king lady man mother mum mummy papa mamma princess prince queen sister teacher uncle woman'.split(
-    ' ',
-  ),
-)
-
-/** Not `Mother and Father read`, nor `I saw Mother read`. */
-function isBehindPerson(place: Place): boolean {
-  const at = beforeIndex(place)
-  if (!PERSONS.has(place.words[at] ?? '')) return false
-  let lead = at - 1
-  while (has(DETERMINERS, place.words[lead]) || has(ADJECTIVES, place.words[lead])) lead--
-  return isMark(place.words[lead]) || (has(CLAUSE_JOINS, place.words[lead]) && place.words[lead] !== 'and')
-}
-
 /** `as you may think when you read it`: what anybody does. */
 function isCustom(place: Place): boolean {
   const lead = findBefore(place, 2)
   return findBefore(place) === 'you' && (lead === 'when' || lead === 'whenever' || lead === 'if') && !hasPastTime(place)
 }
+
+/** `“I am lost,” read the note`: in small letters behind what is said. */
+function isBehindSpeech({ words, written, index }: Place): boolean {
+  const isQuoted = has(CLOSERS, words[index - 1]) && isMark(words[index - 2]) && !isSpoken(words, index)
+  return isQuoted && written[index] === words[index]
+}
+
+const CLOSERS: ReadonlySet<string> = new Set(['"', '”', "'"])
+
+/** `Mama, read to me`, `Please, Ned, read it`: behind the one who is asked, no more than three words from the start. */
+function isCalled(place: Place): boolean {
+  const { words, index } = place
+  if (words[index - 1] !== ',' || !(hasObject(place) || words[index + 1] === 'to')) return false
+  let start = index - 1
+  while (start > 0 && !has(STARTS, words[start - 1])) start--
+  const called = words.slice(start, index - 1)
+  return called.length > 0 && called.length <= 3 && called.every((word) => !isPast(word) && !has(PREPOSITIONS, word))
+}
+
+const STARTS: ReadonlySet<string> = new Set(['.', '!', '?', ':', '“', '"', '‘'])
 
 /** `Read with me`: a sentence does not begin with a past. */
 function isOrder(place: Place): boolean {

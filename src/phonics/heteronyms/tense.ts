@@ -3,12 +3,27 @@
 // Only other words can tell: a verb joined to it (`sat and read`), a time (`yesterday`, `every day`), the verb of a clause
 // joined to its own (`we read until it got dark`), and the verbs of the sentences before.
 
+import { hasHelper } from './clause.ts'
+import { isBehindOneThing } from './one-thing.ts'
 import type { Place } from './place.ts'
-import { isMark } from './place.ts'
+import { beforeIndex, isMark, isName } from './place.ts'
 import { isSpoken, withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { BE, CLAUSE_JOINS, HAVE, has, MODALS, OBJECTS, STOPS } from './vocabulary.ts'
+import {
+  ADJECTIVES,
+  BE,
+  CLAUSE_JOINS,
+  DETERMINERS,
+  HAVE,
+  has,
+  MODALS,
+  OBJECTS,
+  PLURAL_SUBJECTS,
+  SINGULAR_SUBJECTS,
+  STOPS,
+  SUBJECTS,
+} from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
@@ -22,10 +37,26 @@ const EVERY = new Set(['day', 'night', 'week', 'morning', 'evening', 'afternoon'
 /** `to the pond`, `to bed`: no verb. */
 const PLACES = new Set('the a an my his her its our their your bed school town'.split(' '))
 
+/** One person, whose present has its -s: `Mother read to us every night`. */
+const PERSONS = new Set(
+  'aunt auntie boy brother child cousin dad daddy father girl gran grandfather grandma grandmother grandpa granny king lady man mother mum mummy papa mamma princess prince queen sister teacher uncle woman'.split(
+    ' ',
+  ),
+)
+
+/** Not `Mother and Father read`, nor `I saw Mother read`. */
+export function isBehindPerson(place: Place): boolean {
+  const at = beforeIndex(place)
+  if (!PERSONS.has(place.words[at] ?? '')) return false
+  let lead = at - 1
+  while (has(DETERMINERS, place.words[lead]) || has(ADJECTIVES, place.words[lead])) lead--
+  return isMark(place.words[lead]) || (has(CLAUSE_JOINS, place.words[lead]) && place.words[lead] !== 'and')
+}
+
 /** The tense that times and clauses of the sentence show; undefined where they show none, or both. */
 export function findTense(place: Place): Tense | undefined {
   const past = hasPastTime(place) || hasPastClause(place)
-  const present = hasPresentTime(place) || hasPresentCondition(place)
+  const present = hasPresentTime(place) || hasPresentCondition(place) || (!past && hasPresentCustom(place))
   if (past === present) return undefined
   return past ? 'past' : 'present'
 }
@@ -63,11 +94,21 @@ export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
     if (has(RELATIVES, word) || has(HAVE, word) || has(STOPS, word)) return undefined
     if (word === 'to' && has(PLACES, place.words[at + 1])) continue
     if (word === 'to' || has(MODALS, word)) return 'present'
-    if (isPast(word)) return 'past'
+    if (isPast(word) || isPastByOne(place, at)) return 'past'
+    // `his glasses`
+    if (has(DETERMINERS, place.words[at - 1])) continue
     const tag = tags?.[at]
     if (tag?.has('Verb') && !tag.has('Gerund') && !isTenseless(word)) return tag.has('PastTense') ? 'past' : 'present'
   }
   return undefined
+}
+
+/** `Grandpa put on his hat`: the present of one person would have its -s. */
+function isPastByOne(place: Place, at: number): boolean {
+  const before = place.words[at - 1]
+  if (!isTenseless(place.words[at]) || hasHelper({ ...place, index: at })) return false
+  const here = { ...place, index: at }
+  return has(SINGULAR_SUBJECTS, before) || isName(place, at - 1) || isBehindPerson(here) || isBehindOneThing(here)
 }
 
 export function hasPastTime({ words }: Place): boolean {
@@ -90,6 +131,27 @@ function hasPastClause(place: Place): boolean {
 function hasPresentCondition(place: Place): boolean {
   const from = place.words.findIndex((word) => CONDITIONS.has(word))
   return from >= 0 && place.words.slice(from + 1).some(isPresent) && !place.words.some(isPast)
+}
+
+const OFTEN = new Set(['always', 'never', 'often', 'sometimes'])
+const WEEKLY = new Set([
+  'mondays',
+  'tuesdays',
+  'wednesdays',
+  'thursdays',
+  'fridays',
+  'saturdays',
+  'sundays',
+  'weekends',
+])
+
+/** `I often read to Sid`, `on Sundays we read`, `we read because we love it`: where nothing in the sentence is past. */
+function hasPresentCustom({ words, index }: Place): boolean {
+  if (words.some(isPast)) return false
+  if (has(OFTEN, words[index - 1]) && has(PLURAL_SUBJECTS, words[index - 2])) return true
+  return words.some(
+    (word, i) => has(WEEKLY, word) || (word === 'because' && has(SUBJECTS, words[i + 1]) && isPresent(words[i + 2])),
+  )
 }
 
 function isSameVoice(place: Place, at: number): boolean {
