@@ -6,6 +6,7 @@
 import * as bare from './bare.ts'
 import { type Classes, type Clue, FINITE, hasObject, NOMINAL, OPENERS, PREDICATE } from './clue.ts'
 import * as governed from './governed.ts'
+import * as minute from './minute.ts'
 import { findBefore, isEdge, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
 import { isSpoken } from './speech.ts'
@@ -18,24 +19,9 @@ export type { Classes } from './clue.ts'
 
 const PARTICLES: ReadonlySet<string> = new Set('along back down in there together up'.split(' '))
 const MANY: ReadonlySet<string> = new Set('many several some'.split(' '))
-const ANYBODY: ReadonlySet<string> = new Set(
-  'nobody everybody somebody anybody everyone someone anyone nothing everything something all both'.split(' '),
-)
 const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
 /** `whatever excuses his men made`, and `whatever excuses his deed`. */
 const WHAT: ReadonlySet<string> = new Set('what whatever which whichever'.split(' '))
-/** Stand behind a thing, and never behind a word that describes one. */
-const AFTER_THING = [
-  ANYBODY,
-  is.SUBJECTS,
-  is.OBJECT_STARTS,
-  is.PREPOSITIONS,
-  is.CLAUSE_JOINS,
-  is.BE,
-  is.HAVE,
-  is.MODALS,
-]
-
 function isDemonstrative(word: string | undefined): boolean {
   return word === 'this' || word === 'that' || word === 'which'
 }
@@ -117,17 +103,6 @@ const inverted: Clue = (place) => {
   return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }
 
-/** Before what is tiny, where `that very minute` is a time: `too minute for us`. */
-const TINY: ReadonlySet<string> = is.words('how quite rather so too')
-
-/** `in a minute the hen came`: a describing word would have its thing behind it. */
-const alone: Clue = (place) => {
-  const after = place.words[place.index + 1]
-  if (place.words[place.index] !== 'minute') return undefined
-  const isAlone = isEdge(after) || isName(place, place.index + 1) || AFTER_THING.some((group) => has(group, after))
-  return isAlone && !isMark(findBefore(place)) && !has(TINY, findBefore(place)) ? ['noun'] : undefined
-}
-
 /** Who or what speaks and acts in a tale. */
 const ACTORS: ReadonlySet<string> = is.words('dove wind')
 
@@ -153,7 +128,8 @@ const CLUES: readonly Clue[] = [
   bare.behindSpeech,
   bare.ordered,
   adverb,
-  alone,
+  minute.time,
+  minute.tiny,
   things.determiner,
   things.adjective,
   bare.gerund,

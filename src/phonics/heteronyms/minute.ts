@@ -1,0 +1,51 @@
+// Whether `minute` is a time, or tells that something is tiny.
+
+import type { Clue } from './clue.ts'
+import { findBefore, isEdge, isMark, isName } from './place.ts'
+import { isPast, isPresent } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const ANYBODY: ReadonlySet<string> = new Set(
+  'nobody everybody somebody anybody everyone someone anyone nothing everything something all both'.split(' '),
+)
+/** Stand behind a thing, and never behind a word that describes one. */
+const AFTER_THING = [
+  ANYBODY,
+  is.SUBJECTS,
+  is.OBJECT_STARTS,
+  is.PREPOSITIONS,
+  is.CLAUSE_JOINS,
+  is.BE,
+  is.HAVE,
+  is.MODALS,
+]
+
+/** Before what is tiny, where `that very minute` is a time: `too minute for us`. */
+const BEFORE_TINY: ReadonlySet<string> = is.words('how quite rather so too')
+
+/** `in a minute the hen came`: a describing word would have its thing behind it. */
+export const time: Clue = (place) => {
+  const after = place.words[place.index + 1]
+  if (place.words[place.index] !== 'minute') return undefined
+  const isAlone = isEdge(after) || isName(place, place.index + 1) || AFTER_THING.some((group) => has(group, after))
+  return isAlone && !isMark(findBefore(place)) && !has(BEFORE_TINY, findBefore(place)) ? ['noun'] : undefined
+}
+
+/** What is seen, held, or likened: `found a minute bead`, `like a minute star`. */
+const BEFORE_THING = is.words(
+  'ate carried caught drew eat find found has held hold inside into like made notice noticed on picked saw see spotted to under up with',
+)
+/** `a minute later`, `a minute hand`, `a minute went`. */
+const AFTER_TIME = is.words(
+  'ago came earlier early fast fell hand hands late later left long longer more or past slow too went',
+)
+
+/** `A minute spider sat on it`: what stands behind `a minute` is the thing that is so small. */
+export const tiny: Clue = ({ words, index }) => {
+  const [before, after] = [words[index - 2], words[index + 1]]
+  const isLed = isMark(before) || has(is.BE, before) || has(BEFORE_THING, before)
+  if (words[index] !== 'minute' || words[index - 1] !== 'a' || isEdge(after) || !isLed) return undefined
+  const isTime = has(AFTER_TIME, after) || has(is.ADVERBS, after) || isPast(after) || isPresent(after)
+  return isTime || /s$|ly$/.test(after ?? '') ? undefined : ['adjective']
+}
