@@ -12,6 +12,7 @@ const ANYBODY: ReadonlySet<string> = new Set(
 /** Stand behind a thing, and never behind a word that describes one. */
 const AFTER_THING = [
   ANYBODY,
+  is.ADVERBS,
   is.SUBJECTS,
   is.OBJECT_STARTS,
   is.PREPOSITIONS,
