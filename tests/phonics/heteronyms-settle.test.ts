@@ -69,6 +69,12 @@ describe('settle', () => {
     ['The reeds *bow*, and the rain is over.', 'bend'],
     ['Clams *close* their shells.', 'shut'],
     ['Where do these footprints *lead*?', 'guide'],
+    ['Miss Rose *read* us the end.', 'past'],
+    ['They *read* with their fingers, because they cannot see.', 'present'],
+    ['He made a *bow* and kissed her hand.', 'bend'],
+    ['He made a *bow* and some arrows.', 'knot'],
+    ['They danced to *live* music.', 'adjective'],
+    ['Meg heard the cloth *tear*.', 'rip'],
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],

@@ -63,7 +63,11 @@ const LINES = `
     present: time | When it is wet we *read*.
     present: time | Whenever it is wet we *read*.
     present: time | If it is wet we *read*.
-    -: time | It is wet when we *read*.
+    present: time | It is wet when we *read*.
+    present: time | We *read* it before I eat.
+    -: time | We *read* it before I could eat.
+    present: time | I *read* because she likes it.
+    present: time | I *read* and she reads too.
     past: time | When it is wet, and it was, we *read*.
     -: time | It is wet, we *read*.
     -: time | We *read* whose hat it was and then we.

@@ -12,14 +12,18 @@ import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
 import {
   ADJECTIVES,
+  ADVERBS,
   BE,
   CLAUSE_JOINS,
   DETERMINERS,
   HAVE,
   has,
   MODALS,
+  NUMBERS,
+  OBJECT_STARTS,
   OBJECTS,
   PLURAL_SUBJECTS,
+  PREPOSITIONS,
   SINGULAR_SUBJECTS,
   STOPS,
   SUBJECTS,
@@ -37,6 +41,9 @@ const EVERY = new Set(['day', 'night', 'week', 'morning', 'evening', 'afternoon'
 /** `to the pond`, `to bed`: no verb. */
 const PLACES = new Set('the a an my his her its our their your bed school town'.split(' '))
 
+const TITLES = new Set(
+  'miss mr mrs ms dr sir aunt auntie uncle king queen prince princess captain chief old little big'.split(' '),
+)
 /** One person, whose present has its -s: `Mother read to us every night`. */
 const PERSONS = new Set(
   'aunt auntie boy brother child cousin dad daddy father girl gran grandfather grandma grandmother grandpa granny king lady man mother mum mummy papa mamma princess prince queen sister teacher uncle woman'.split(
@@ -47,9 +54,9 @@ const PERSONS = new Set(
 /** Not `Mother and Father read`, nor `I saw Mother read`. */
 export function isBehindPerson(place: Place): boolean {
   const at = beforeIndex(place)
-  if (!PERSONS.has(place.words[at] ?? '')) return false
+  if (!isName(place, at) && !PERSONS.has(place.words[at] ?? '')) return false
   let lead = at - 1
-  while (has(DETERMINERS, place.words[lead]) || has(ADJECTIVES, place.words[lead])) lead--
+  while ([ADJECTIVES, DETERMINERS, TITLES].some((group) => has(group, place.words[lead]))) lead--
   return isMark(place.words[lead]) || (has(CLAUSE_JOINS, place.words[lead]) && place.words[lead] !== 'and')
 }
 
@@ -146,12 +153,32 @@ const WEEKLY = new Set([
 ])
 
 /** `I often read to Sid`, `on Sundays we read`, `we read because we love it`: where nothing in the sentence is past. */
-function hasPresentCustom({ words, index }: Place): boolean {
+function hasPresentCustom(place: Place): boolean {
+  const { words, index } = place
   if (words.some(isPast)) return false
   if (has(OFTEN, words[index - 1]) && has(PLURAL_SUBJECTS, words[index - 2])) return true
-  return words.some(
-    (word, i) => has(WEEKLY, word) || (word === 'because' && has(SUBJECTS, words[i + 1]) && isPresent(words[i + 2])),
-  )
+  const isJoinedPresent = (at: number): boolean => {
+    const isClause = words.slice(Math.min(at, index), Math.max(at, index)).some((word) => has(CLAUSES, word))
+    return (
+      isClause &&
+      has(SUBJECTS, words[at - 1]) &&
+      isPresentBehind(words, at) &&
+      isSameVoice(place, at) &&
+      isJoined(place, at)
+    )
+  }
+  return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(at))
+}
+
+/** Stand behind a subject and are no verb that shows its tense. */
+const NO_VERBS = [ADVERBS, CLAUSE_JOINS, DETERMINERS, MODALS, NUMBERS, OBJECT_STARTS, PREPOSITIONS]
+
+/** `before I eat`, `when they want it`: behind its subject, and no past. */
+function isPresentBehind(words: readonly string[], at: number): boolean {
+  const [word, before] = [words[at], words[at - 1]]
+  if (isPresent(word)) return true
+  if (isTenseless(word) || isMark(word) || NO_VERBS.some((group) => has(group, word))) return false
+  return has(PLURAL_SUBJECTS, before) && !has(HAVE, word)
 }
 
 function isSameVoice(place: Place, at: number): boolean {

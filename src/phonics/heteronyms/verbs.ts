@@ -6,11 +6,12 @@ const PAST = words(
   'was were had did went sat ran came saw said got took made gave told found fell ate began thought knew felt left kept ' +
     'heard stood slept wrote brought held met led grew flew drew swam sang sent spoke woke wore won lost bought caught ' +
     'taught fed hid chose drank rang rode sold shook stole threw understood blew broke built crept dug drove forgot froze ' +
-    "lit lay paid rose shone swept swung tore wasn't weren't didn't hadn't couldn't",
+    'lit lay paid rose shone swept swung tore became burnt clung dealt dreamt flung fought forgave hung knelt leapt learnt lent ' +
+    "meant sank slid sought sped spun sprang stank stuck stung strode struck swore wept wove wasn't weren't didn't hadn't couldn't",
 )
 const PRESENT = words(
-  "be is are am i'm it's we're they're you're isn't aren't has hasn't do does don't doesn't can can't will won't like likes " +
-    'want wants love loves know knows say says go goes sit sits get gets come comes keep keeps make makes rains snows',
+  "be is are am i'm it's we're they're you're isn't aren't has hasn't do does don't doesn't can cannot can't will won't like likes " +
+    'want wants love loves know knows say says go goes sit sits get gets come comes keep keeps make makes rains reads snows',
 )
 /** The same in the present and the past. */
 const BOTH = words('put let hit cut shut set hurt split spread cost bid burst beat quit shed read')
