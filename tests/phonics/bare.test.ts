@@ -52,6 +52,18 @@ const LINES = `
     -: He said, "*protests* Meg.
     noun adjective: “It is not so!” *protests*.
     -: “It is so” *protests* Meg.
+  how often, before one verb
+    verb: Being tired never *excuses* being rude.
+    verb past: They often *excuse* being rude.
+    noun adjective: They were never *presents*.
+    -: Never *presents* now.
+  behind first, and behind a plural that is nearly so
+    verb past: First *use* the soap.
+    -: First *use* soap.
+    verb past: Weather stations *record* the wind.
+    -: Weather stations *record* wind.
+    -: In stations *record* the wind.
+    -: Old weather station *record* the wind.
   a thing that is led by -ing
     noun adjective: We had a singing *contest*.
     noun adjective: She won all the running *contests*.
@@ -61,7 +73,7 @@ const LINES = `
     -: It's singing *contest*.
     -: The singing *contest* a man saw.
     -: The darling *objects* now.
-    -: We had a sing *contest*.
+    noun adjective past: We had a sing *contest*.
   behind a past
     noun: He wrapped *presents* all evening.
     -: He wrapped *objects* all evening.
@@ -79,6 +91,60 @@ const LINES = `
     -: Meg can sing and *presents* for all.
     -: Meg buys sweets, *presents* games.
     -: Meg buys sweets and *present* for all.
+  what is asked, given, measured or there
+    noun adjective: Which *project* did you like?
+    noun adjective: What *use* is it?
+    noun adjective: What *attributes* does he have?
+    noun adjective: What *presents*!
+    noun adjective: Are there *presents* in it?
+    noun adjective: Have you any *presents* in it?
+    noun adjective: Either *project* will do.
+    -: Either *use* it.
+    noun: They gave us *presents*.
+    noun: They gave us *presents* now.
+    -: The man with us *objects* now.
+    verb: What he told us *upsets* him.
+    noun adjective: We need more *transport*.
+    noun adjective: Some *produce* is old.
+    -: We see more *object*.
+    -: We need more *transport* now.
+    noun adjective: There were price *increases* at the shop.
+    -: Here were price *increases* at the shop.
+    verb: There was a man who now *objects* at times.
+    noun: Let's collect *insults*!
+    -: Let's collect *insults* now!
+  described twice
+    noun adjective: A big, round *object* lay there.
+    noun adjective: It was a small, *intimate* party.
+    -: It was small, *intimate* party.
+    -: Bus, round *object* lay there.
+  behind many, and that or of
+    verb past: The dogs that *use* it are old.
+    verb past: The men that *use* it are old.
+    -: The dogs that *use* soap are old.
+    noun adjective past: The dog that *use* it is old.
+    verb past: All of them *use* it.
+    verb past: The birds in the tree *use* it.
+    verb past: Big birds in the old tree *use* it.
+    -: Saw the birds in the tree *use* it.
+    -: The birds in the tree *use* soap.
+    -: The bird in the tree *use* it.
+  before a helper
+    noun: Some other *suspect* must be found.
+    -: The tools men *use* must be old.
+  before an object that does nothing itself
+    verb: Each of them *contests* it.
+    verb: The tree *torments* us.
+    verb: His sister *abuses* everyone.
+    -: Bus *presents* it brings sank.
+  what makes her
+    noun adjective: She keeps her *presents* in a box.
+    verb: He made them *rebel*.
+  a kite contest every year
+    noun adjective past: Our town has a kite *contest* every year.
+    -: They had a man *escort* her.
+    noun adjective past: We came with a police *escort*.
+    noun adjective: They do *surveys* now.
   one and many
     noun adjective: Name one *object* that is round.
     noun adjective: Name one *object* now.

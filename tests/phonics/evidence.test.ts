@@ -122,7 +122,8 @@ const LINES = `
     -: How will new roads *impact* us?
     -: How will the road *impact* villages?
     -: How will the old new wide grey road *impact* us?
-    -: How will the road *impacts* us?
+    verb: How will the road *impacts* us?
+    -: How will the road *impacts* pigs?
   a small adverb
     verb: Shouting only *compounds* the trouble.
     verb: It just *upsets* her.
@@ -209,7 +210,8 @@ const LINES = `
     verb past: He ran up, *wound* it.
     -: He ran up then *wound* it.
     -: Men *wound* it.
-    -: And *winds* it.
+    verb: And *winds* it.
+    -: And *winds* wool.
   the first thing of all
     noun: *Tears* were here.
     noun: *Tears* have come.

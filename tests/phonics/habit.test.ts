@@ -97,7 +97,7 @@ const CLASSES = `
     -: The voice that wants *use* it.
     -: The voice that bus *use* it.
     -: The voice that dogsled *use* it.
-    -: The voice that dogs *uses* it.
+    verb: The voice that dogs *uses* it.
     -: The voice dogs *use* it.
   a minute behind no article
     noun: Wait one *minute*.
@@ -119,7 +119,8 @@ const CLASSES = `
     -: Ran so *close*.
   only, before what happens to something
     verb: Shouting only *compounds* it.
-    -: Shouting *compounds* it.
+    verb: Shouting *compounds* it.
+    -: Shouting *compounds* fear.
     -: Shouting only *compound* it.
     -: Shouting only *compounds* far.
   before something that is somebody's

@@ -53,12 +53,40 @@ const LINES = `
     -: A/D cat/N pull/I metal/N *objects*/V now .
     -: We/O pull/I metal/N *objects*/V the hen/N .
   joined to a bare verb
+    verb past: They/O sing/I and *record*/I songs/P .
+    -: Men/P sing/I and *record*/I songs/P .
     verb: Trees/P give/I shade/N and *produce*/I air/N .
     verb: Trees/P give/I shade/N or *produce*/I good/A air/N .
     -: Trees/P give/I shade/N and *produce*/I up .
     -: They/O like/I art/N and *transport*/I shops/P .
     -: Gold/N and *produce*/I air/N .
     -: Trees/P give/I , shade/N and *produce*/I air/N .
+  the only verb
+    verb: *Extract*/N facts/P .
+    verb: Sit/V ! *Extract*/N facts/P from/R it/O .
+    noun adjective: *Extract*/N facts/P sank/V .
+    -: *Intimate*/A friends/P .
+    verb: When you/O end/V it/O , *progress*/N to/R it/O .
+    -: The/D end/N of/R it/O , *progress*/N to/R it/O .
+    -: When you/O end/V it/O , *progress*/N in/R it/O was/C bad/A .
+    verb: Do those screen/N games/P *addict*/N people/P ?
+    noun adjective: Do those screen/N games/P see/V *addict*/N people/P ?
+    noun adjective: In those screen/N games/P *addict*/N people/P ?
+    verb: Our/D dog/N *graduates*/P from/R it/O today .
+    verb: Our/D dog/N *objects*/P when/R you/O eat/V .
+    -: Our/D dog/N *graduates*/P sat/V .
+    -: Our/D dog/N *graduates*/P .
+    verb past: Mum/N and/O Dad/N *alternate*/A : first/A him/O .
+    verb past: The/D toys/P *rebel*/N when/R it/O is/C dark/A .
+    -: Keep/V Mum/N and/O Dad/N *separate*/N .
+  before a past
+    noun: *Refuse*/V lay in/R heaps/P .
+    noun: Water/N *use*/V went up/T .
+    -: *Use*/V cooked rice/N .
+  taken by a verb, behind what leads a thing
+    noun: We/O pinned/V our space/N *projects*/V up/T .
+    noun: We/O like/I the/D old/A space/N *projects*/V now .
+    -: I/O know/I my/D mother/N *objects*/V .
   one of several orders
     verb: Reduce/I , *reuse*/N and recycle/I !
     -: Bottles/P , *reuse*/N and recycle/I !

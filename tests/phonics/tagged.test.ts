@@ -53,12 +53,13 @@ const LINES = `
     verb past: The/D big/A sheep/N *bow*/V .
   one thing before its verb
     verb: Ned/N *winds*/V his watch/N .
-    -: Ned/N *winds*/N his watch/N .
+    verb: Ned/N *winds*/N his watch/N .
+    -: Sit/V and/O Ned/N *winds*/N his watch/N .
     past: Meg/N *wound*/V the wool/N .
     -: Meg/N *wound*/N the wool/N .
     verb: Did/V Meg/N then *wind*/V the wool/N .
     -: Did we see/V Meg/N *wound*/V the wool/N .
-    -: Will Meg/N *wound*/V the wool/N .
+    verb: Will Meg/N *wound*/V the wool/N .
     -: Sat/V by/R Ned/N *winds*/V his watch/N .
     verb: By/R Ned/N *winds*/V his watch/N .
     -: By/R Meg/N *wound*/V the wool/N .
@@ -69,7 +70,7 @@ const LINES = `
   a question
     verb: Did/V the/D band/N *record*/N a song/N ?
     verb: Can/V the/D big band/N *record*/N a song/N ?
-    noun adjective: Did/V the/D band/N *record*/N songs/P ?
+    verb: Did/V the/D band/N *record*/N songs/P ?
     -: Men/P did/V the/D band/N *record*/N a song/N ?
     verb: Because did/V the/D band/N *record*/N a song/N ?
     -: Sat/V the/D band/N *record*/N a song/N ?
@@ -80,9 +81,9 @@ const LINES = `
     noun past: The/D dog/N *contest*/N slow/A .
     past: The/D dog/N *contest*/V now .
     verb past: The/D dogs/P *contest*/N slow/A .
-    -: The/D dog/N *contests*/N slow/A .
+    verb: The/D dog/N *contests*/N slow/A .
     -: The/D dog/N *contest*/N a man/N .
-    -: Can the/D dog/N *contest*/N slow/A .
+    verb: Can the/D dog/N *contest*/N slow/A .
     -: My old dog/N *contest*/N slow/A .
     noun: The/D old/A *contest*/N slow/A .
   two verbs joined

@@ -1,11 +1,9 @@
-// What a look-alike is that stands alone, first, or before no object: mostly a thing.
+// What a look-alike is that stands alone, first, behind speech, or behind small words that an order or a verb begins with.
 
-import { hasEarlierHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, NOMINAL } from './clue.ts'
 import { isEdge, isMark } from './place.ts'
 import { isSpoken } from './speech.ts'
-import { NEEDS_NOTHING, needsObject } from './valency.ts'
-import { isPast } from './verbs.ts'
+import { needsObject } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -57,53 +55,25 @@ export const gerund: Clue = (place, inflected) => {
   return !inflected || isEdge(words[index + 1]) ? NOMINAL : undefined
 }
 
-/** `wrapped presents all evening`: behind a verb that has its past. */
-export const afterPast: Clue = (place, inflected) => {
-  const { words, index } = place
-  const after = words[index + 1]
-  const isThing = inflected && isPast(words[index - 1]) && needsObject(words[index] ?? '')
-  return isThing && !hasObject(place) && !has(is.HAVE, words[index - 1]) && after !== undefined ? ['noun'] : undefined
-}
+const OFTEN: ReadonlySet<string> = new Set('always never often rarely seldom sometimes soon usually'.split(' '))
 
-/** `sweets and presents for all`, `balloons, presents and games`: joined to its like, and before no object. */
-export const joinedPlural: Clue = ({ words, index }, inflected) => {
-  const [before, after] = [words[index - 1], words[index + 1]]
-  const isJoined = isJoin(before) && isClosing(after)
-  const isListed = before === ',' && isJoin(after)
-  if (!inflected || !(isJoined || isListed) || !needsObject(words[index] ?? '')) return undefined
-  const like = words[index - 2] === ',' ? words[index - 3] : words[index - 2]
-  return /[a-z][^isu']s$/.test(like ?? '') ? ['noun'] : undefined
-}
-
-const isJoin = (word: string | undefined): boolean => word === 'and' || word === 'or'
-const isClosing = (word: string | undefined): boolean => isEdge(word) || has(is.PREPOSITIONS, word)
-
-/** `Name one object that is round`; not `this one`, nor `no one present`. */
-export const one: Clue = (place, inflected) => {
-  const { words, index } = place
+/** `Being tired never excuses being rude`; not `they were never presents`. */
+export const often: Clue = ({ words, index }, inflected) => {
   const second = words[index - 2]
-  const isPronoun = has(is.DETERMINERS, second) || second === 'that' || second === 'which' || second === 'some'
-  if (inflected || words[index - 1] !== 'one' || isPronoun) return undefined
-  return words[index + 1] === 'that' || !hasObject(place) ? NOMINAL : undefined
+  const isNoun = isMark(second) || has(is.BE, second) || has(is.HAVE, second)
+  return inflected && has(OFTEN, words[index - 1]) && !isNoun ? ['verb'] : undefined
 }
 
-const MANY: ReadonlySet<string> = new Set('both children few many most others people some'.split(' '))
+const FIRST: ReadonlySet<string> = new Set(['first', 'last', 'next'])
 
-/** `Many attribute the rain to him`; `some object that fell` is one. */
-export const many: Clue = (place, inflected) => {
-  const after = place.words[place.index + 1]
-  const isVerb = !inflected && has(MANY, place.words[place.index - 1]) && hasObject(place) && after !== 'that'
-  return isVerb ? FINITE : undefined
-}
-
-/** `We will work and graduate.`, `finish school, graduate and find work`: governed by the helper of the verbs it is joined to. */
-export const joinedUnderHelper: Clue = (place, inflected) => {
+/** `First use the soap`, `Weather stations record the wind`: first but for one or two words, and before an object. */
+export const nearlyFirst: Clue = (place, inflected) => {
   const { words, index } = place
-  if (inflected || !has(NEEDS_NOTHING, words[index])) return undefined
-  const [before, after] = [words[index - 1], words[index + 1]]
-  // `the event or object`: one determiner may lead both.
-  const isLed = has(is.DETERMINERS, words[index - 3])
-  const isJoined = !isLed && isJoin(before) && isClosing(after)
-  const isListed = before === ',' && (isJoin(after) || after === ',')
-  return (isJoined || isListed) && hasEarlierHelper(place) ? ['verb'] : undefined
+  if (inflected || !hasObject(place) || words[index + 1] === 'that') return undefined
+  const before = words[index - 1] ?? ''
+  if (has(FIRST, before) && isMark(words[index - 2])) return FINITE
+  const isSmall = [is.PREPOSITIONS, is.DETERMINERS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before))
+  return index === 2 && /[a-z][^isu']s$/.test(before) && !isSmall && !has(is.PREPOSITIONS, words[0])
+    ? FINITE
+    : undefined
 }

@@ -2,7 +2,7 @@
 
 import { startsWithSmall } from '../../letter-kinds.ts'
 import { hasHelper } from './clause.ts'
-import { isClosed } from './clue.ts'
+import { hasObject, isClosed } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { findLongestPhrase } from './phrases.ts'
 import { beforeIndex, findBefore, isMark, isName, isTitle, type Place, toPlain } from './place.ts'
@@ -10,7 +10,7 @@ import type { Tags } from './tagged.ts'
 import { type Heteronym, type HeteronymForm, isInflected, type WordClass } from './types.ts'
 import { needsObject } from './valency.ts'
 import { isVerbal } from './verbs.ts'
-import { CLAUSE_JOINS, DETERMINERS, has, OBJECT_STARTS, PLURAL_DETERMINERS } from './vocabulary.ts'
+import { CLAUSE_JOINS, DETERMINERS, has, MODALS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
 /** A phrase this long outweighs what the neighbours say about the class. */
 const LONG_PHRASE = 3
@@ -48,7 +48,7 @@ export function findFallback(row: Heteronym, place: Place, tags?: Tags): string 
   const other = row.forms.filter(({ form }) => form !== fallback).flatMap(({ classes }) => classes)
   const isVerb = other.includes('verb') || other.includes('past')
   if (!isVerb) return fallback
-  return (isInflected(row.word) ? isSingularVerbPlace(place, tags) : isVerbPlace(place)) ? undefined : fallback
+  return (isInflected(row.word) ? isSingularVerbPlace(place, tags) : isVerbPlace(place, tags)) ? undefined : fallback
 }
 
 /** Where a verb in -s may stand: behind no other verb of its clause, before an object, or behind one person or thing that could do it. */
@@ -70,10 +70,17 @@ function hasVerbBefore({ words, index }: Place, tags: Tags | undefined): boolean
 const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who', 'whom'])
 
 /** Where a bare verb may stand: before an object, behind its subject or its like, at the start, under a helper. */
-function isVerbPlace(place: Place): boolean {
+function isVerbPlace(place: Place, tags: Tags | undefined): boolean {
   const at = beforeIndex(place)
   const before = place.words[at]
-  return isMark(before) || couldBeVerb(place) || has(JOINED, before) || isName(place, at) || hasHelper(place)
+  return isMark(before) || couldBeVerb(place) || has(JOINED, before) || isName(place, at) || hasFreeHelper(place, tags)
+}
+
+/** A helper that has no verb of its own between; in `can lift any metal object` it has. */
+function hasFreeHelper(place: Place, tags: Tags | undefined): boolean {
+  if (!hasHelper(place)) return false
+  const at = place.words.slice(0, place.index).findLastIndex((word) => has(MODALS, word))
+  return !(at >= 0 && tags?.[at + 1]?.has('Infinitive') && at + 1 < place.index - 1)
 }
 
 /** Before such a word stands its like, or its subject. */
@@ -82,7 +89,7 @@ const JOINED: ReadonlySet<string> = new Set('and or to nor men women children pe
 /** Before an object, or after what looks like a plural. */
 function couldBeVerb(place: Place): boolean {
   const before = findBefore(place)
-  if (has(OBJECT_STARTS, place.words[place.index + 1])) return true
+  if (hasObject(place)) return true
   return before !== undefined && /[a-z]{2}[^s']s$/.test(before) && !PLURAL_DETERMINERS.has(before)
 }
 

@@ -36,3 +36,16 @@ export const LONGEST_SUBJECT = 5
 
 /** An order may begin right behind these. */
 export const OPENERS: ReadonlySet<string> = is.words('. ! ? : “ "')
+
+const SOMEBODY: ReadonlySet<string> = is.words('anyone everybody everyone nobody somebody someone')
+
+/** `contests it.`, `upsets them`: an object that cannot be the subject of what comes after. */
+export function hasSureObject({ words, index }: Place): boolean {
+  const [after, next] = [words[index + 1], words[index + 2]]
+  if (after === 'him' || after === 'me' || after === 'us' || after === 'them') return true
+  const closes = isEdge(next) || [is.PREPOSITIONS, is.CLAUSE_JOINS, is.ADVERBS].some((group) => has(group, next))
+  return closes && (after === 'it' || after === 'you' || has(SOMEBODY, after))
+}
+
+/** Before the end of a clause or a preposition: what needs an object has none. */
+export const isClosing = (word: string | undefined): boolean => isEdge(word) || has(is.PREPOSITIONS, word)

@@ -3,9 +3,11 @@
 // Each clue looks at one thing and answers with the classes that it leaves open, or undefined. The first answer counts, so
 // the clues stand from the surest to the weakest.
 
+import * as amounts from './amounts.ts'
 import * as bare from './bare.ts'
-import { type Classes, type Clue, FINITE, hasObject, NOMINAL, OPENERS, PREDICATE } from './clue.ts'
+import { type Classes, type Clue, FINITE, hasObject, hasSureObject, NOMINAL, OPENERS, PREDICATE } from './clue.ts'
 import * as governed from './governed.ts'
+import * as joined from './joined.ts'
 import * as minute from './minute.ts'
 import { findBefore, isEdge, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
@@ -73,6 +75,7 @@ const beforeObject: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
   const before = findBefore(place)
+  if (inflected && hasSureObject(place)) return ['verb']
   return inflected && isObject && !isMark(before) && !has(WHAT, before) ? ['verb'] : undefined
 }
 
@@ -127,20 +130,29 @@ const CLUES: readonly Clue[] = [
   bare.lone,
   bare.behindSpeech,
   bare.ordered,
+  bare.often,
+  bare.nearlyFirst,
+  amounts.asked,
+  amounts.thereAre,
+  amounts.given,
+  amounts.quantity,
+  amounts.relativePlural,
   adverb,
   minute.time,
   minute.tiny,
   things.determiner,
   things.adjective,
   bare.gerund,
-  bare.one,
+  amounts.describedTwice,
+  amounts.one,
   degree,
   things.preposition,
   copula,
   placed,
   subject,
   plural.behindOpener,
-  bare.many,
+  amounts.many,
+  amounts.ofMany,
   plural.first,
   order,
   things.firstSubject,
@@ -151,9 +163,10 @@ const CLUES: readonly Clue[] = [
   things.followedByOf,
   linking,
   things.afterVerb,
-  bare.afterPast,
-  bare.joinedPlural,
-  bare.joinedUnderHelper,
+  joined.afterPast,
+  joined.underHelper,
+  joined.joinedPlural,
+  joined.joinedUnderHelper,
   beforeObject,
   things.behindOneThing,
 ]

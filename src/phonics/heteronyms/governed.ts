@@ -2,6 +2,7 @@
 
 import { type Clue, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
+import { NEEDS_NOTHING } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -17,10 +18,10 @@ export const infinitive: Clue = (place, inflected) => {
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
 
-/** `can use`, `did not close`, `let's read`. */
-export const helper: Clue = (place) => {
+/** `can use`, `did not close`, `let's read`; `they do surveys` of something. */
+export const helper: Clue = (place, inflected) => {
   const before = findBefore(place)
-  if (has(is.MODALS, before)) return ['verb']
+  if (has(is.MODALS, before)) return inflected ? NOMINAL : ['verb']
   // `you had better use it`
   if (before === 'better' && /^had$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
   // `I'd rather read`
@@ -86,8 +87,10 @@ export const inversion: Clue = (place) => {
 /** `let me use`, `helps his sister read`, `made it live`. */
 export const causative: Clue = (place, inflected) => {
   const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
+  if (inflected) return first === 'her' && (has(is.MAKE, second) || has(is.PERCEIVE, second)) ? NOMINAL : undefined
   const object = has(is.OBJECTS, first) || isPerson(place, beforeIndex(place))
   if (object && has(is.LET, second)) return ['verb']
+  if (object && has(NEEDS_NOTHING, place.words[place.index]) && has(is.MAKE, second)) return ['verb']
   if (object && has(is.MAKE, second)) return hasObject(place) ? ['verb'] : ['verb', 'adjective']
   if (first === 'her' && has(is.PERCEIVE, second)) return ['verb', 'noun', 'adjective']
   // `heard him read`, `saw them close to it`

@@ -16,6 +16,7 @@ const GROUPS = new Set(
     'party people police poultry public rest score sheep staff swarm team thousand tribe women children geese oxen teeth feet youth'
   ).split(' '),
 )
+const HAVE = new Set(['had', 'has', 'have'])
 const GOVERNORS = [is.LET, is.MAKE, is.PERCEIVE, is.HELP]
 
 /** `what a queer house this is`, `know this house`, `what excuse she made`, `our own sober present`. */
@@ -26,8 +27,11 @@ export function isBehindOneThing(place: Place): boolean {
   const last = isRelative ? before - 1 : before
   const word = place.words[last]
   if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
+  if (isOfMany(place)) return false
   if (word === 'this' || word === 'what') return !isRelative
-  if (!isThing(word) || isName(place, last)) return false
+  // `a police escort`: what is many leads a thing behind `a`
+  const isLeading = is.PLURALS.has(word) && /^an?$/.test(place.words[last - 1] ?? '')
+  if (!(isThing(word) || isLeading) || isName(place, last)) return false
   let at = last - 1
   while (at >= 0 && isDescribing(place.words[at])) at--
   const led = place.words[at]
@@ -36,6 +40,18 @@ export function isBehindOneThing(place: Place): boolean {
   // `a cat and a dog live here`
   if (is.has(AND, place.words[at - 1])) return false
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
+}
+
+/** `all of them`, `the birds in the tree`: many open the clause, with what is said of them before the place. */
+export function isOfMany({ words, index }: Place): boolean {
+  let at = index - 1
+  while (at > index - 5 && !isMark(words[at]) && !is.has(is.PREPOSITIONS, words[at])) at--
+  const many = words[at - 1] ?? ''
+  const isMany = [is.PLURALS, is.NUMBERS, is.MANY].some((group) => group.has(many)) || /[a-z][^isu']s$/.test(many)
+  if (at === index - 1 || !is.has(is.PREPOSITIONS, words[at]) || !isMany) return false
+  let lead = at - 2
+  while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[lead]))) lead--
+  return isMark(words[lead]) || is.has(is.CLAUSE_JOINS, words[lead])
 }
 
 export const isThing = (word: string): boolean =>
@@ -65,7 +81,9 @@ function isGoverned(place: Place): boolean {
   for (let at = place.index - 1; ; at--) {
     const word = place.words[at]
     if (isMark(word) || is.has(is.CLAUSE_JOINS, word)) return false
-    if (GOVERNORS.some((group) => is.has(group, word))) return true
+    // `has a kite contest`, and `had a man escort her`
+    const isFree = is.has(HAVE, word) && !hasObject(place)
+    if (!isFree && GOVERNORS.some((group) => is.has(group, word))) return true
     if (is.has(is.MODALS, word) && opens(place, at)) return true
   }
 }

@@ -3,7 +3,8 @@
 import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { isEdge, isMark, type Place } from './place.ts'
-import { needsObject } from './valency.ts'
+import { DESCRIBING, needsObject } from './valency.ts'
+import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -44,11 +45,21 @@ function isVerbAt({ words }: Place, tags: Tags, at: number): boolean {
   return tagAt(tags, at, 'Verb') && !['Copula', 'Particle', 'Auxiliary'].some((tag) => tagAt(tags, at, tag))
 }
 
-/** `can recruit or recall them`, `to sing and record it`. */
+/** `can recruit or recall them`, `to sing and record it`, `they sing and record songs`. */
 export const joinedVerb: Clue = (place, tags, inflected) => {
   const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
-  const isJoined = isJoin(join) && tagAt(tags, place.index - 2, 'Verb')
-  return !inflected && isJoined && (lead === 'to' || has(is.MODALS, lead)) ? ['verb'] : undefined
+  if (inflected || !isJoin(join) || !tagAt(tags, place.index - 2, 'Verb')) return undefined
+  if (lead === 'to' || has(is.MODALS, lead)) return ['verb']
+  return has(is.PLURAL_SUBJECTS, lead) ? ['verb', 'past'] : undefined
+}
+
+/** `Estimate distances.`, an order: no other verb stands in its clause. */
+export const bareOrder: Clue = ({ words, index }, tags, inflected) => {
+  const opens = index === 0 || has(is.STOPS, words[index - 1])
+  if (inflected || !opens || has(DESCRIBING, words[index]) || !tagAt(tags, index + 1, 'Noun')) return undefined
+  for (let at = index + 2; !isMark(words[at]); at++)
+    if (tagAt(tags, at, 'Verb') || isVerbal(words[at])) return undefined
+  return ['verb']
 }
 
 /** `Trees give shade and produce oxygen`: joined to a bare verb, and before a bare thing. */
@@ -70,4 +81,75 @@ export const listedVerb: Clue = ({ words, index }, tags, inflected) => {
 export const madeTo: Clue = ({ words, index }, tags, inflected) => {
   const isMade = !inflected && isNoun(tags, index - 1) && /^(?:mak(?:es?|ing)|made)$/.test(words[index - 2] ?? '')
   return isMade && tagAt(tags, index, 'Verb') ? ['verb'] : undefined
+}
+
+/** `Do those games addict people?`: the helper that asks has no other verb. */
+export const askedVerb: Clue = ({ words, index }, tags, inflected) => {
+  let at = index - 1
+  while (at >= 0 && !isMark(words[at]) && !has(is.MODALS, words[at])) at--
+  const isAsked = has(is.MODALS, words[at]) && (isMark(words[at - 1]) || has(is.QUESTIONS, words[at - 1]))
+  if (inflected || !isAsked || at > index - 2) return undefined
+  for (let i = at + 1; !isMark(words[i]); i++) if (i !== index && tagAt(tags, i, 'Verb')) return undefined
+  return ['verb']
+}
+
+/** `Water use went up`, `Refuse lay in heaps`: a verb comes right behind, and one thing or nothing before. */
+export const subjectOfPast: Clue = ({ words, index }, tags, inflected) => {
+  const isFirst = index === 0 || (index === 1 && tagAt(tags, 0, 'Noun') && tagAt(tags, 0, 'Singular'))
+  const after = words[index + 1]
+  return !inflected && isFirst && isPast(after) && !/ed$/.test(after ?? '') ? ['noun'] : undefined
+}
+
+/** `Our puppy graduates from it today`: no other verb stands in the sentence, and one thing or person opens it. */
+export const onlyVerb: Clue = (place, tags, inflected) => {
+  const { words, index } = place
+  if (!inflected || !isNoun(tags, index - 1) || tagAt(tags, index - 1, 'Plural') || isEdge(words[index + 1]))
+    return undefined
+  const before = words.slice(0, index - 1)
+  const opens = before.every((word) => has(is.DETERMINERS, word) || has(is.ADJECTIVES, word) || has(is.ADVERBS, word))
+  return opens && !hasVerbAfter(place, tags) ? ['verb'] : undefined
+}
+
+/** A verb behind the place, in the clause. */
+function hasVerbAfter({ words, index }: Place, tags: Tags): boolean {
+  for (let at = index + 1; !isMark(words[at]) && !has(is.CLAUSE_JOINS, words[at]); at++)
+    if (tagAt(tags, at, 'Verb') || isVerbal(words[at])) return true
+  return false
+}
+
+const CONDITIONS: ReadonlySet<string> = new Set(['after', 'as', 'before', 'if', 'once', 'when', 'while'])
+
+/** `When you have done this, progress to the next one.`: an order behind a condition. */
+export const orderBehind: Clue = (place, tags, inflected) => {
+  const { words, index } = place
+  const isBehind = !inflected && words[index - 1] === ',' && has(CONDITIONS, words[0]) && !isEdge(words[index + 1])
+  return isBehind && !hasVerbAfter(place, tags) ? ['verb'] : undefined
+}
+
+/** `Mum and Dad alternate: first she, then he`: nothing before it in its clause is a verb, and nobody describes behind a thing. */
+export const onlyBareVerb: Clue = ({ words, index }, tags, inflected) => {
+  if (inflected || !isNoun(tags, index - 1) || !isEdge(words[index + 1])) return undefined
+  let at = index - 1
+  let joined = false
+  for (; !isMark(words[at]); at--) {
+    if (tagAt(tags, at, 'Verb') || isVerbal(words[at]) || has(is.PREPOSITIONS, words[at])) return undefined
+    joined ||= words[at] === 'and'
+  }
+  return joined || tagAt(tags, index - 1, 'Plural') ? ['verb', 'past'] : undefined
+}
+
+/** Behind these a clause may stand with no `that`: `I know my mother objects`. */
+const OF_THOUGHT: ReadonlySet<string> = is.words(
+  'believe believes bet feel feels guess hear hears hope hopes know knows mean means say says see sees suppose think thinks wish',
+)
+
+/** `We pinned our space projects up`: what a verb has taken does nothing. */
+export const takenPlural: Clue = (place, tags, inflected) => {
+  const { words, index } = place
+  let at = index - 1
+  while (at > index - 4 && (isNoun(tags, at) || tagAt(tags, at, 'Adjective')) && !has(is.DETERMINERS, words[at])) at--
+  const verb = words[at - 1]
+  const isLed = at < index - 1 && (has(is.DETERMINERS, words[at]) || has(is.PLURAL_DETERMINERS, words[at]))
+  if (!inflected || !isLed || hasObject(place) || has(OF_THOUGHT, verb)) return undefined
+  return isVerbAt(place, tags, at - 1) ? ['noun'] : undefined
 }

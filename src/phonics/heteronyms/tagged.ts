@@ -132,7 +132,7 @@ const noun: Clue = (place, tags, inflected) => {
   if (inflected && place.words[place.index + 1] === 'with') return undefined
   const at = beforeIndex(place)
   const before = tags[at]
-  if (isThing(tags[place.index + 1])) return ['noun', 'adjective']
+  if (isThing(tags[place.index + 1])) return inflected ? undefined : ['noun', 'adjective']
   if (!before || isMark(place.words[at])) return hasTag(tags, place.index + 1, 'Verb') ? ['noun'] : undefined
   return before.has('Verb') || DESCRIBING.some((tag) => before.has(tag)) ? ['noun'] : undefined
 }
@@ -146,11 +146,18 @@ const adjective: Clue = (place, tags) => {
 const CLUES: readonly Clue[] = [
   question,
   verbs.joinedVerb,
+  verbs.bareOrder,
+  verbs.orderBehind,
   verbs.objectPlural,
   verbs.ledObjectPlural,
   verbs.joinedToVerb,
   verbs.listedVerb,
   verbs.madeTo,
+  verbs.takenPlural,
+  verbs.askedVerb,
+  verbs.subjectOfPast,
+  verbs.onlyVerb,
+  verbs.onlyBareVerb,
   led,
   joined,
   describedPlural,
@@ -199,6 +206,11 @@ function canFollowVerb(place: Place, tags: Tags): boolean {
   return !hasTag(tags, place.index + 1, 'Verb') || hasTag(tags, place.index + 1, 'Particle')
 }
 
-function hasOtherVerb(place: Place, tags: Tags): boolean {
-  return tags.some((tag, i) => i !== place.index && tag.has('Verb') && !tag.has('Particle'))
+/** In the clause of the place; `and` may join things: `won the egg and spoon contest`. */
+function hasOtherVerb({ words, index }: Place, tags: Tags): boolean {
+  const isEnd = (word: string | undefined): boolean => isMark(word) || (has(CLAUSE_JOINS, word) && word !== 'and')
+  let [start, end] = [index, index]
+  while (!isEnd(words[start - 1])) start--
+  while (!isEnd(words[end + 1])) end++
+  return tags.slice(start, end + 1).some((tag, i) => start + i !== index && tag.has('Verb') && !tag.has('Particle'))
 }

@@ -2,13 +2,14 @@
 
 import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
 import { isBehindOneThing, isThing, ONE } from './one-thing.ts'
-import { beforeIndex, findBefore, isEdge, isMark, type Place } from './place.ts'
+import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
 const PLURAL_VERBS: ReadonlySet<string> = new Set(['are', "aren't", 'have', "haven't", 'were', "weren't"])
+const HELPERS: ReadonlySet<string> = new Set('can could may might must should will would'.split(' '))
 const TIMES: ReadonlySet<string> = new Set(['as', 'before', 'if', 'since', 'until', 'when', 'while'])
 
 /** `the floor and all objects`: no plural agrees with a verb in -s. */
@@ -64,10 +65,17 @@ export const preposition: Clue = (place) => {
   return isOnly || findBefore(place) === 'such' || has(is.PREPOSITIONS, findBefore(place)) ? NOMINAL : undefined
 }
 
-/** `scant progress has been made`: what stands before `has` or `is` is its subject. */
+/** `scant progress has been made`, `some other suspect must be found`: what stands before `has` or `must` is its subject. */
 export const beforeSingular: Clue = (place, inflected) => {
-  const isSubject = !inflected && has(SINGULAR_VERBS, place.words[place.index + 1])
+  const after = place.words[place.index + 1]
+  const isSubject = !inflected && (has(SINGULAR_VERBS, after) || (has(HELPERS, after) && !isBehindDoer(place)))
   return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
+}
+
+/** Many, or somebody by name, who may do it: `the tools farmers use will last`. */
+const isBehindDoer = (place: Place): boolean => {
+  const at = beforeIndex(place)
+  return isName(place, at) || has(is.PLURALS, place.words[at]) || /[a-z][^isu']s$/.test(place.words[at] ?? '')
 }
 
 /** `their future lives are`, `the records were`: no verb in -s stands before the verb of many. */

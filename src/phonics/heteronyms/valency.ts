@@ -11,3 +11,9 @@ const NEEDS_OBJECT = words(
 export const NEEDS_NOTHING = words('converse defect graduate object rebel resume')
 
 export const needsObject = (word: string): boolean => NEEDS_OBJECT.has(word) || NEEDS_OBJECT.has(word.replace(/s$/, ''))
+
+/** May describe the thing behind them, so that `intimate friends` is no order. */
+export const DESCRIBING = words(
+  'aged alternate animate appropriate approximate articulate beloved blessed close consummate content deliberate duplicate elaborate ' +
+    'intimate invalid learned live minute moderate perfect separate upset',
+)

@@ -14,6 +14,8 @@ export const PLURAL_DETERMINERS = words(
 )
 /** Many, with no -s. */
 export const PLURALS = words('children people men women mice geese sheep fish police')
+/** Stand for many that do something: `many use it`, `most of them`. */
+export const MANY = words('all both few many most others some children people')
 export const WHOLES = words('all both')
 export const POSSESSIVES = words('my your his her its our their')
 export const NUMBERS = words(

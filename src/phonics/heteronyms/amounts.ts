@@ -1,0 +1,85 @@
+// How many, which and what a look-alike is: one, some, many of something, asked for, given or there.
+
+import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
+import { isOfMany } from './one-thing.ts'
+import { isEdge, isMark } from './place.ts'
+import { needsObject } from './valency.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+/** `Name one object that is round`; not `this one`, nor `no one present`. */
+export const one: Clue = (place, inflected) => {
+  const { words, index } = place
+  const second = words[index - 2]
+  const isPronoun = has(is.DETERMINERS, second) || second === 'that' || second === 'which' || second === 'some'
+  if (inflected || words[index - 1] !== 'one' || isPronoun) return undefined
+  return words[index + 1] === 'that' || !hasObject(place) ? NOMINAL : undefined
+}
+
+/** `Are there presents in it?`, `which project did you like?`, `Have you any excuses?` */
+export const asked: Clue = (place, inflected) => {
+  const { words, index } = place
+  const [before, second, after] = [words[index - 1], words[index - 2], words[index + 1]]
+  if (before === 'there' && has(is.BE, second)) return NOMINAL
+  const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
+  if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
+  if (!inflected && (before === 'either' || before === 'neither') && !hasObject(place)) return NOMINAL
+  return (before === 'which' || before === 'what') && isHelper ? NOMINAL : undefined
+}
+
+/** `They gave us presents`: nobody does it who stands as `us`. */
+export const given: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isGiven = inflected && has(DIRECT, words[index - 1]) && !has(is.PREPOSITIONS, words[index - 2])
+  return isGiven && !hasObject(place) ? ['noun'] : undefined
+}
+const DIRECT: ReadonlySet<string> = new Set(['him', 'me', 'them', 'us'])
+
+/** `We need more transport.` */
+export const quantity: Clue = ({ words, index }) => {
+  const after = words[index + 1]
+  const isMeasured = has(QUANTITIES, words[index - 1]) && needsObject(words[index] ?? '')
+  const closes = isClosing(after) || [is.BE, is.HAVE, is.MODALS].some((group) => has(group, after))
+  return isMeasured && closes ? NOMINAL : undefined
+}
+const QUANTITIES: ReadonlySet<string> = new Set('all any enough less more most much some'.split(' '))
+
+/** `a small, round object lay there`, `a small, intimate party` */
+export const describedTwice: Clue = (place, inflected) => {
+  const { words, index } = place
+  const comma = words[index - 1] === ',' ? index - 1 : index - 2
+  const isLed = comma === index - 2 || has(is.DETERMINERS, words[index - 3])
+  const isTwice = words[comma] === ',' && has(is.ADJECTIVES, words[comma - 1]) && isLed
+  if (inflected || !isTwice || (comma === index - 2 && !has(is.ADJECTIVES, words[index - 1]))) return undefined
+  return hasObject(place) ? undefined : NOMINAL
+}
+
+const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
+
+/** `There were price increases`: behind what is there stands no verb in -s. */
+export const thereAre: Clue = (place, inflected) => {
+  const { words, index } = place
+  let at = index - 1
+  for (; !isMark(words[at]) && !has(is.BE, words[at]); at--) if (has(RELATIVES, words[at])) return undefined
+  return inflected && words[at - 1] === 'there' && has(is.BE, words[at]) && !hasObject(place) ? NOMINAL : undefined
+}
+
+/** `the dogs that use it`: behind many and `that`. */
+export const relativePlural: Clue = (place, inflected) => {
+  const { words, index } = place
+  const many = words[index - 2] ?? ''
+  const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
+  if (inflected || !isRelative || !hasObject(place)) return undefined
+  return has(is.PLURALS, many) || /[a-z][^isu']s$/.test(many) ? FINITE : undefined
+}
+
+/** `Many attribute the rain to him`; `some object that fell` is one. */
+export const many: Clue = (place, inflected) => {
+  const after = place.words[place.index + 1]
+  const isVerb = !inflected && has(is.MANY, place.words[place.index - 1]) && hasObject(place) && after !== 'that'
+  return isVerb ? FINITE : undefined
+}
+
+/** `All of them use it`, `the birds in the tree use it`. */
+export const ofMany: Clue = (place, inflected) =>
+  !inflected && hasObject(place) && isOfMany(place) ? FINITE : undefined

@@ -1,0 +1,48 @@
+// What joins or governs a look-alike from further off: its like before `and`, a helper, a verb that has taken it.
+
+import { hasEarlierHelper } from './clause.ts'
+import { type Clue, hasObject, isClosing } from './clue.ts'
+import { isMark } from './place.ts'
+import { NEEDS_NOTHING, needsObject } from './valency.ts'
+import { isPast } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const isJoin = (word: string | undefined): boolean => word === 'and' || word === 'or'
+
+/** `wrapped presents all evening`: behind a verb that has its past. */
+export const afterPast: Clue = (place, inflected) => {
+  const { words, index } = place
+  const after = words[index + 1]
+  const isThing = inflected && isPast(words[index - 1]) && needsObject(words[index] ?? '')
+  return isThing && !hasObject(place) && !has(is.HAVE, words[index - 1]) && after !== undefined ? ['noun'] : undefined
+}
+
+/** `Let's collect insults!`: the verb that the helper governs stands between. */
+export const underHelper: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isGoverned = inflected && has(is.MODALS, words[index - 2]) && !isMark(words[index - 1])
+  return isGoverned && !hasObject(place) && isClosing(words[index + 1]) ? ['noun'] : undefined
+}
+
+/** `sweets and presents for all`, `balloons, presents and games`: joined to its like, and before no object. */
+export const joinedPlural: Clue = ({ words, index }, inflected) => {
+  const [before, after] = [words[index - 1], words[index + 1]]
+  const isJoined = isJoin(before) && isClosing(after)
+  const isListed = before === ',' && isJoin(after)
+  if (!inflected || !(isJoined || isListed) || !needsObject(words[index] ?? '')) return undefined
+  const like = words[index - 2] === ',' ? words[index - 3] : words[index - 2]
+  return /[a-z][^isu']s$/.test(like ?? '') ? ['noun'] : undefined
+}
+
+/** `We will work and graduate.`, `finish school, graduate and find work`: governed by the helper of the verbs it is joined to. */
+export const joinedUnderHelper: Clue = (place, inflected) => {
+  const { words, index } = place
+  if (inflected || !has(NEEDS_NOTHING, words[index])) return undefined
+  const [before, after] = [words[index - 1], words[index + 1]]
+  // `the event or object`: one determiner may lead both.
+  const isLed = has(is.DETERMINERS, words[index - 3])
+  const isJoined = !isLed && isJoin(before) && isClosing(after)
+  const isListed = before === ',' && (isJoin(after) || after === ',')
+  return (isJoined || isListed) && hasEarlierHelper(place) ? ['verb'] : undefined
+}
