@@ -79,7 +79,7 @@ export const CLAUSE_JOINS = words('and but because when so if where since as whi
 /** Begin a clause that says something of what stands before it, or asks. */
 export const CLAUSE_OPENERS = words('that which where when what how if because since while')
 /** Begin a question as an object: `Record how it fell`. */
-export const QUESTIONS = words('how what if whether where why')
+export const QUESTIONS = words('how what if whether where whither why')
 /** Adjectives of children's text that are hardly ever anything else. */
 export const ADJECTIVES = words(
   'bad best better big biggest bitter black blue bold brave bright broken brown busy calm cheap clean clever ' +
