@@ -113,6 +113,28 @@ const LINES = `
     verb: There was a man who now *objects* at times.
     noun: Let's collect *insults*!
     -: Let's collect *insults* now!
+  pointed at, and counted
+    noun adjective: Go into that *house* you see.
+    noun adjective: They sang of this *record* for long.
+    -: They saw that *house* now.
+    noun adjective: We caught 20 *suspects* in it.
+    -: Now Class 2 *presents* plays.
+    verb: We hope 20 *presents* the play.
+    verb past: Many *use* soap.
+    -: Few *separate* beds.
+    -: The few *present* sat.
+    -: Most *use* soap.
+  use, first
+    verb: *Use* plenty of soap.
+    verb: “*Use* plenty of soap.”
+    noun: *Use* of it.
+    noun: *Use* is new.
+    -: *Use*!
+    -: Now *use* plenty of soap.
+  what somebody had done
+    verb: They had him *present* their play.
+    -: They had him *present*.
+    verb noun adjective: They had her *present* their play.
   described twice
     noun adjective: A big, round *object* lay there.
     noun adjective: It was a small, *intimate* party.
@@ -155,7 +177,7 @@ const LINES = `
     verb past: Many *attribute* the rain to it.
     verb past: People *use* the path.
     -: Some *object* that fell sat.
-    -: Many *attribute* rain to it.
+    verb past: Many *attribute* rain to it.
     -: Bus *attribute* the rain to it.
   joined under a helper
     verb: We will work at school and *graduate*.

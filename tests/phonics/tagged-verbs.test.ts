@@ -79,6 +79,17 @@ const LINES = `
     verb past: Mum/N and/O Dad/N *alternate*/A : first/A him/O .
     verb past: The/D toys/P *rebel*/N when/R it/O is/C dark/A .
     -: Keep/V Mum/N and/O Dad/N *separate*/N .
+    verb past: Fish/N and crabs/P in/R the/D sea/N *produce*/N a light/N .
+    verb past: Fish/P in/R the/D old/A grey/A wide/A sea/N *produce*/N a light/N .
+    -: Crab/N in/R the/D old/A grey/A wide/A sea/N *produce*/N a light/N .
+    -: Fish/P see/V in/R the/D old/A wide/A grey/A sea/N *produce*/N a light/N .
+    verb: Store/I and *transport*/N it with/R care/N .
+    verb: How many watts/P does this kettle/N *use*/N per day/N ?
+  with no object for what needs one
+    noun adjective: There were/C enough members/P *present*/V to help/I .
+    noun adjective: Is/C any mail/N *address*/V as a name/N good/A ?
+    past: Play/N which school/N *present*/V to him/O .
+    verb past: Now members/P *survey*/V to him/O .
   before a past
     noun: *Refuse*/V lay in/R heaps/P .
     noun: Water/N *use*/V went up/T .

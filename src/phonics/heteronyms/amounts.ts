@@ -2,8 +2,8 @@
 
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
-import { isEdge, isMark } from './place.ts'
-import { needsObject } from './valency.ts'
+import { isEdge, isMark, isName } from './place.ts'
+import { DESCRIBING, needsObject } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -73,11 +73,29 @@ export const relativePlural: Clue = (place, inflected) => {
   return has(is.PLURALS, many) || /[a-z][^isu']s$/.test(many) ? FINITE : undefined
 }
 
-/** `Many attribute the rain to him`; `some object that fell` is one. */
+/** Lead many things, so that no one thing stands behind them: `many use soap`. */
+const ONLY_MANY: ReadonlySet<string> = new Set(['few', 'many', 'several'])
+
+/** `Many attribute the rain to him`, `many use soap`; `some object that fell` is one, and `the few present` are there. */
 export const many: Clue = (place, inflected) => {
-  const after = place.words[place.index + 1]
-  const isVerb = !inflected && has(is.MANY, place.words[place.index - 1]) && hasObject(place) && after !== 'that'
-  return isVerb ? FINITE : undefined
+  const [before, after] = [place.words[place.index - 1], place.words[place.index + 1]]
+  if (inflected || place.words[place.index] === 'present') return undefined
+  if (has(ONLY_MANY, before) && !has(DESCRIBING, place.words[place.index])) return FINITE
+  return has(is.MANY, before) && hasObject(place) && after !== 'that' ? FINITE : undefined
+}
+
+/** `into that house`: behind a preposition it is a thing that is pointed at. */
+export const pointed: Clue = ({ words, index }, inflected) => {
+  const [before, second] = [words[index - 1], words[index - 2]]
+  const isOne = before === 'that' || before === 'this'
+  return !inflected && isOne && (has(is.PREPOSITIONS, second) || second === 'to') ? NOMINAL : undefined
+}
+
+/** `netted 20 suspects`; not `Class 2 presents a play`. */
+export const counted: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isCounted = inflected && /^\d/.test(words[index - 1] ?? '') && !isName(place, index - 2)
+  return isCounted && !hasObject(place) ? NOMINAL : undefined
 }
 
 /** `All of them use it`, `the birds in the tree use it`. */

@@ -1,6 +1,6 @@
 // What a look-alike is that stands alone, first, behind speech, or behind small words that an order or a verb begins with.
 
-import { type Clue, FINITE, hasObject, NOMINAL } from './clue.ts'
+import { type Clue, FINITE, hasObject, NOMINAL, OPENERS } from './clue.ts'
 import { isEdge, isMark } from './place.ts'
 import { isSpoken } from './speech.ts'
 import { needsObject } from './valency.ts'
@@ -29,9 +29,15 @@ export const firstPlural: Clue = (place, inflected) => {
   return isFirst && !hasObject(place) && !has(TOLD_ALONE, words[index]) ? ['noun'] : undefined
 }
 
-/** `Never abuse animals`, `please use soap`. */
+/** What may follow `Use` where it is a thing: `Use of it`. */
+const AFTER_USE: ReadonlySet<string> = new Set('and as by for in is of or was'.split(' '))
+
+/** `Never abuse animals`, `please use soap`; `Use plenty of soap`. */
 export const ordered: Clue = (place, inflected) => {
   const { words, index } = place
+  const [first, after] = [words[index - 1], words[index + 1]]
+  const opens = words[index] === 'use' && (first === undefined || has(OPENERS, first))
+  if (opens && !isEdge(after) && !has(AFTER_USE, after)) return ['verb']
   const isOrder = !inflected && has(ORDERED, words[index - 1]) && isMark(words[index - 2])
   const word = words[index] ?? ''
   return isOrder && (word === 'use' || needsObject(word) || hasObject(place)) ? ['verb'] : undefined

@@ -80,7 +80,7 @@ function isVerbPlace(place: Place, tags: Tags | undefined): boolean {
 function hasFreeHelper(place: Place, tags: Tags | undefined): boolean {
   if (!hasHelper(place)) return false
   const at = place.words.slice(0, place.index).findLastIndex((word) => has(MODALS, word))
-  return !(at >= 0 && tags?.[at + 1]?.has('Infinitive') && at + 1 < place.index - 1)
+  return at < 0 || !tags?.slice(at + 1, place.index - 1).some((tag) => tag.has('Infinitive'))
 }
 
 /** Before such a word stands its like, or its subject. */

@@ -133,6 +133,8 @@ const CLUES: readonly Clue[] = [
   bare.often,
   bare.nearlyFirst,
   amounts.asked,
+  amounts.pointed,
+  amounts.counted,
   amounts.thereAre,
   amounts.given,
   amounts.quantity,

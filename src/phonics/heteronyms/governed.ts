@@ -84,7 +84,7 @@ export const inversion: Clue = (place) => {
   return has(is.BE, helper) ? PREDICATE : undefined
 }
 
-/** `let me use`, `helps his sister read`, `made it live`. */
+/** `let me use`, `helps his sister read`, `made it live`, `had them present their work`. */
 export const causative: Clue = (place, inflected) => {
   const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
   if (inflected) return first === 'her' && (has(is.MAKE, second) || has(is.PERCEIVE, second)) ? NOMINAL : undefined
@@ -93,6 +93,7 @@ export const causative: Clue = (place, inflected) => {
   if (object && has(NEEDS_NOTHING, place.words[place.index]) && has(is.MAKE, second)) return ['verb']
   if (object && has(is.MAKE, second)) return hasObject(place) ? ['verb'] : ['verb', 'adjective']
   if (first === 'her' && has(is.PERCEIVE, second)) return ['verb', 'noun', 'adjective']
+  if (object && first !== 'her' && has(is.HAVE, second) && hasObject(place)) return ['verb']
   // `heard him read`, `saw them close to it`
   if (/^(?:him|me|us|them)$/.test(first ?? '') && has(is.SENSE, second) && !inflected)
     return ['verb', 'adjective', 'adverb']

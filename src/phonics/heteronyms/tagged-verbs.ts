@@ -1,6 +1,6 @@
 // What the tagger's verbs round a look-alike say: what a verb has just taken is its object, and what is joined to a verb is one.
 
-import { hasObject } from './clue.ts'
+import { hasObject, isClosing } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { isEdge, isMark, type Place } from './place.ts'
 import { DESCRIBING, needsObject } from './valency.ts'
@@ -47,11 +47,27 @@ function isVerbAt({ words }: Place, tags: Tags, at: number): boolean {
 
 /** `can recruit or recall them`, `to sing and record it`, `they sing and record songs`. */
 export const joinedVerb: Clue = (place, tags, inflected) => {
-  const [lead, , join] = place.words.slice(Math.max(0, place.index - 3), place.index)
+  const [lead, join] = [place.words[place.index - 3], place.words[place.index - 1]]
   if (inflected || !isJoin(join) || !tagAt(tags, place.index - 2, 'Verb')) return undefined
   if (lead === 'to' || has(is.MODALS, lead)) return ['verb']
+  // `Store and transport it with care`
+  const isOrder = place.index === 2 && tagAt(tags, 0, 'Infinitive') && !hasVerbAfter(place, tags)
+  if (isOrder) return ['verb']
   return has(is.PLURAL_SUBJECTS, lead) ? ['verb', 'past'] : undefined
 }
+
+/** `There were members present to help`, `any email address as a name`: what needs an object has none, and nothing asks or tells which. */
+export const needing: Clue = ({ words, index }, tags, inflected) => {
+  const [word = '', before = '', after] = [words[index], words[index - 1], words[index + 1]]
+  const isAfterThing = isNoun(tags, index - 1) && (word === 'present' || !isPlural(tags, index - 1, before))
+  if (inflected || !needsObject(word) || !(isClosing(after) || after === 'to' || after === 'as')) return undefined
+  for (let at = index - 1; !isMark(words[at]); at--) if (has(GAPS, words[at])) return undefined
+  return isAfterThing ? ['noun', 'adjective'] : undefined
+}
+
+/** Behind these an object may be missing: `the play that the school will present at once`. */
+const GAPS: ReadonlySet<string> = new Set('as how than that to what where which who whom whose'.split(' '))
+const isPlural = (tags: Tags, at: number, word: string): boolean => tagAt(tags, at, 'Plural') || is.PLURALS.has(word)
 
 /** `Estimate distances.`, an order: no other verb stands in its clause. */
 export const bareOrder: Clue = ({ words, index }, tags, inflected) => {
@@ -87,7 +103,9 @@ export const madeTo: Clue = ({ words, index }, tags, inflected) => {
 export const askedVerb: Clue = ({ words, index }, tags, inflected) => {
   let at = index - 1
   while (at >= 0 && !isMark(words[at]) && !has(is.MODALS, words[at])) at--
-  const isAsked = has(is.MODALS, words[at]) && (isMark(words[at - 1]) || has(is.QUESTIONS, words[at - 1]))
+  const lead = words.slice(0, Math.max(0, at))
+  const asks = lead.length === 0 || lead.some((word) => has(is.QUESTIONS, word) || word === 'which')
+  const isAsked = has(is.MODALS, words[at]) && (isMark(words[at - 1]) || asks)
   if (inflected || !isAsked || at > index - 2) return undefined
   for (let i = at + 1; !isMark(words[i]); i++) if (i !== index && tagAt(tags, i, 'Verb')) return undefined
   return ['verb']
@@ -124,6 +142,18 @@ export const orderBehind: Clue = (place, tags, inflected) => {
   const { words, index } = place
   const isBehind = !inflected && words[index - 1] === ',' && has(CONDITIONS, words[0]) && !isEdge(words[index + 1])
   return isBehind && !hasVerbAfter(place, tags) ? ['verb'] : undefined
+}
+
+/** `Fish and creatures in the sea also produce their own lights`: no verb stands before, many do, and it has an object. */
+export const onlyVerbOfMany: Clue = (place, tags, inflected) => {
+  const { words, index } = place
+  if (inflected || !hasObject(place) || words[index + 1] === 'that') return undefined
+  let many = false
+  for (let at = index - 1; !isMark(words[at]); at--) {
+    if (tagAt(tags, at, 'Verb') || isVerbal(words[at]) || has(GAPS, words[at])) return undefined
+    many ||= isPlural(tags, at, words[at] ?? '')
+  }
+  return many ? ['verb', 'past'] : undefined
 }
 
 /** `Mum and Dad alternate: first she, then he`: nothing before it in its clause is a verb, and nobody describes behind a thing. */

@@ -86,7 +86,10 @@ export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
   const before = findBefore(place)
   if (!is.has(is.BE, before)) return undefined
   const next = tags[place.index + 2]
-  if (next?.has('Infinitive')) return [2, 3].some((nth) => is.has(PERSONS, findBefore(place, nth))) ? undefined : 'verb'
+  // `is used to fill the sack`, whatever the tagger calls it
+  const isFilled = is.has(is.DETERMINERS, place.words[place.index + 3])
+  if (isFilled || next?.has('Infinitive'))
+    return [2, 3].some((nth) => is.has(PERSONS, findBefore(place, nth))) ? undefined : 'verb'
   return next?.has('Noun') ? 'used-to' : undefined
 }
 
@@ -106,7 +109,8 @@ function hasPlainSubject(place: Place): boolean {
   if (is.has(JOINS, word)) return word === 'who'
   const bare = is.has(is.SUBJECTS, word) || isName(place, at) || at === 0
   if (!bare) while (at > 0 && is.has(is.ADJECTIVES, place.words[at - 1])) at--
-  if (!bare && is.has(is.DETERMINERS, place.words[at - 1])) at--
+  // `his Aunt used to`
+  if ((!bare || isName(place, at)) && is.has(is.DETERMINERS, place.words[at - 1])) at--
   // `Then they used to swim`
   while (is.has(is.ADVERBS, place.words[at - 1])) at--
   const edge = place.words[at - 1]

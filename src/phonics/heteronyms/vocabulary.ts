@@ -35,7 +35,7 @@ export const OBJECT_STARTS = words(
 )
 export const MODALS = words(
   "will would can could shall should may might must cannot can't won't wouldn't couldn't shouldn't mustn't " +
-    "do does did don't doesn't didn't dare let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
+    "do does did dost doth don't doesn't didn't dare let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
 )
 export const BE = words(
   "be am is are was were been being isn't aren't wasn't weren't i'm you're we're they're it's he's she's that's " +
