@@ -62,7 +62,7 @@ export function isBehindPerson(place: Place): boolean {
 
 /** The tense that times and clauses of the sentence show; undefined where they show none, or both. */
 export function findTense(place: Place): Tense | undefined {
-  const past = hasPastTime(place) || hasPastClause(place)
+  const past = hasPastTime(place) || isJustDone(place) || hasPastClause(place)
   const present = hasPresentTime(place) || hasPresentCondition(place) || (!past && hasPresentCustom(place))
   if (past === present) return undefined
   return past ? 'past' : 'present'
@@ -121,6 +121,10 @@ function isPastByOne(place: Place, at: number): boolean {
 export function hasPastTime({ words }: Place): boolean {
   return words.some((word, i) => word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, words[i + 1])))
 }
+
+/** `you just read my diary`: only now. */
+const isJustDone = ({ words, index }: Place): boolean =>
+  words[index - 1] === 'just' && has(PLURAL_SUBJECTS, words[index - 2])
 
 function hasPresentTime({ words }: Place): boolean {
   return words.some((word, i) => {
