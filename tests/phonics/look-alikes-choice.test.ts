@@ -208,7 +208,8 @@ const READ = `
     -: And mother *read* to us.
     -: I saw mother *read* to us.
     -: Did mother *read* to us?
-    -: Hens *read* to us.
+    -: The hens *read* to us.
+    present: Hens *read* to us.
     present: *Read* to us.
     present: She said, “*Read* to us.
     present: It was fun when you *read* it.

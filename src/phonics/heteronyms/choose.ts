@@ -21,8 +21,17 @@ export function toCandidates(row: Heteronym, classes: Classes | undefined): read
   return row.forms.filter((form) => form.classes.some((item) => classes.includes(item)))
 }
 
-/** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
-export function findForm(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
+/**
+ * The form that phrase, class and topic agree on; undefined where they are silent or differ.
+ *
+ * @param isSeen false where only a tagger says that the word is a thing, which is too little for the usual one
+ */
+export function findForm(
+  row: Heteronym,
+  place: Place,
+  classes: Classes | undefined,
+  isSeen = true,
+): string | undefined {
   const candidates = toCandidates(row, classes)
   const phrase = findPhrase(row, place, candidates)
   if (phrase === 'both') return undefined
@@ -32,7 +41,7 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
   }
   if (candidates.length === 1) return candidates[0]?.form
   if (!classes && !hasOneClass(row)) return undefined
-  return findByTopic(candidates, place) ?? (classes && findThing(row, classes, place))
+  return findByTopic(candidates, place) ?? (classes && isSeen ? findThing(row, classes, place) : undefined)
 }
 
 /** The usual form of a row that has one, unless the rare form is a verb and the word could be one here. */

@@ -3,18 +3,11 @@
 import { hasHelper } from './clause.ts'
 import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
+import { isBehindPerson } from './person.ts'
 import { findBefore, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tagged.ts'
-import {
-  findContextTense,
-  findFollowingTense,
-  findJoinedTense,
-  findTense,
-  hasPastTime,
-  isBehindPerson,
-  type Tense,
-} from './tense.ts'
+import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
 import { isPast } from './verbs.ts'
 import { has, PREPOSITIONS } from './vocabulary.ts'

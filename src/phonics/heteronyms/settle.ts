@@ -75,7 +75,8 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   const local = findClasses(place, isInflected(row.word))
   const tagged = findTaggedClasses(place, tags, isInflected(row.word))
   const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
-  const form = (classes && findForm(row, place, classes)) ?? findTenseForm(row, place, classes, before, tags)
+  const form =
+    (classes && findForm(row, place, classes, local !== undefined)) ?? findTenseForm(row, place, classes, before, tags)
   const last = form ?? findFallback(row, place, tags)
   return form === undefined && tags[place.index]?.has('Verb') && !isVerbHere(row, last, place) ? undefined : last
 }

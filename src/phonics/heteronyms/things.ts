@@ -97,6 +97,10 @@ export const firstSubject: Clue = (place, inflected) => {
   if (inflected && has(TIMES, findBefore(place)) && isPast(after)) return ['noun']
   if (!isMark(findBefore(place))) return undefined
   if (inflected && findBefore(place) === undefined && isPast(after)) return ['noun']
+  // `Wind turns the blades`
+  const isSubject =
+    !inflected && /[a-z]{2}[^su']s$/.test(after ?? '') && has(is.OBJECT_STARTS, place.words[place.index + 2])
+  if (isSubject && findBefore(place) === undefined) return ['noun']
   return has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after) ? ['noun'] : undefined
 }
 

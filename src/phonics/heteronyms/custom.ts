@@ -1,0 +1,91 @@
+// Whether a sentence tells of what is so at any time, or now: times, conditions, habits, and what anybody does.
+
+import { CLAUSES, isJoined, isSameVoice } from './joined-clause.ts'
+import type { Place } from './place.ts'
+import { isMark } from './place.ts'
+import { isPast, isPresent, isTenseless } from './verbs.ts'
+import {
+  ADJECTIVES,
+  ADVERBS,
+  CLAUSE_JOINS,
+  DETERMINERS,
+  HAVE,
+  has,
+  MODALS,
+  NUMBERS,
+  OBJECT_STARTS,
+  PLURAL_SUBJECTS,
+  PLURALS,
+  PREPOSITIONS,
+  STOPS,
+  SUBJECTS,
+} from './vocabulary.ts'
+
+const CONDITIONS = new Set(['when', 'whenever', 'if'])
+export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
+const EVERY = new Set(['day', 'night', 'week', 'morning', 'evening', 'afternoon', 'time', 'year', ...WEEKDAYS])
+
+/** `every day`, `usually`, `now`. */
+export function hasPresentTime({ words }: Place): boolean {
+  return words.some((word, i) => {
+    if (word === 'now') return isMark(words[i + 1])
+    return word === 'usually' || ((word === 'every' || word === 'each') && has(EVERY, words[i + 1]))
+  })
+}
+
+/** `when it is wet we read`. */
+export function hasPresentCondition(place: Place): boolean {
+  const from = place.words.findIndex((word) => CONDITIONS.has(word))
+  return from >= 0 && place.words.slice(from + 1).some(isPresent) && !place.words.some(isPast)
+}
+
+const OFTEN = new Set(['always', 'never', 'often', 'sometimes'])
+const WEEKLY = new Set([
+  'mondays',
+  'tuesdays',
+  'wednesdays',
+  'thursdays',
+  'fridays',
+  'saturdays',
+  'sundays',
+  'weekends',
+])
+
+/** `I often read to Sid`, `on Sundays we read`, `we read because we love it`: where nothing in the sentence is past. */
+export function hasPresentCustom(place: Place): boolean {
+  const { words, index } = place
+  if (words.some(isPast)) return false
+  if (isOfAnybody(place)) return true
+  if (has(OFTEN, words[index - 1]) && has(PLURAL_SUBJECTS, words[index - 2])) return true
+  const isJoinedPresent = (at: number): boolean => {
+    const isClause = words.slice(Math.min(at, index), Math.max(at, index)).some((word) => has(CLAUSES, word))
+    return (
+      isClause &&
+      has(SUBJECTS, words[at - 1]) &&
+      isPresentBehind(words, at) &&
+      isSameVoice(place, at) &&
+      isJoined(place, at)
+    )
+  }
+  return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(at))
+}
+
+/** Stand behind a subject and are no verb that shows its tense. */
+const NO_VERBS = [ADVERBS, CLAUSE_JOINS, DETERMINERS, MODALS, NUMBERS, OBJECT_STARTS, PREPOSITIONS]
+
+/** `before I eat`, `when they want it`: behind its subject, and no past. */
+function isPresentBehind(words: readonly string[], at: number): boolean {
+  const [word, before] = [words[at], words[at - 1]]
+  if (isPresent(word)) return true
+  if (isTenseless(word) || isMark(word) || NO_VERBS.some((group) => has(group, word))) return false
+  return has(PLURAL_SUBJECTS, before) && !has(HAVE, word)
+}
+
+/** `Doctors read X-rays`, `Some people read palms`: a bare plural that begins a sentence is anybody of that kind. */
+const ANY_OF_THEM = new Set(['all', 'many', 'most', 'some'])
+function isOfAnybody({ words, index }: Place): boolean {
+  const [before = '', second] = [words[index - 1], words[index - 2]]
+  const isPlural = has(PLURALS, before) || (/[a-z]{2}[^isu']s$/.test(before) && !isPresent(before))
+  const start = has(ADJECTIVES, second) || has(ANY_OF_THEM, second) ? words[index - 3] : second
+  return isPlural && (start === undefined || has(STOPS, start))
+}
