@@ -50,6 +50,7 @@ const LINES = `
     verb past: “It is not so!” *protest* the boys.
     verb: "It is not so!" *protests* Meg.
     -: He said, "*protests* Meg.
+    -: “It is not so!” *Protests* came.
     noun adjective: “It is not so!” *protests*.
     -: “It is so” *protests* Meg.
   how often, before one verb
@@ -57,6 +58,7 @@ const LINES = `
     verb past: They often *excuse* being rude.
     noun adjective: They were never *presents*.
     -: Never *presents* now.
+    -: He gives her cake and sometimes *presents*.
   behind first, and behind a plural that is nearly so
     verb past: First *use* the soap.
     -: First *use* soap.
@@ -99,10 +101,11 @@ const LINES = `
     noun adjective: Are there *presents* in it?
     noun adjective: Have you any *presents* in it?
     noun adjective: Either *project* will do.
-    -: Either *use* it.
+    verb past: Either *use* it.
     noun: They gave us *presents*.
     noun: They gave us *presents* now.
     -: The man with us *objects* now.
+    -: The man behind us *objects* now.
     verb: What he told us *upsets* him.
     noun adjective: We need more *transport*.
     noun adjective: Some *produce* is old.
@@ -116,11 +119,20 @@ const LINES = `
   pointed at, and counted
     noun adjective: Go into that *house* you see.
     noun adjective: They sang of this *record* for long.
-    -: They saw that *house* now.
+    noun adjective: They saw that *house* now.
+    -: The dogs that *house* now.
+    -: It is that *house* now.
+    noun adjective past: Do this *use* well.
+    noun adjective: Everybody *present* must stand.
+    verb past: They all *present* to the class.
+    verb past: The doctors and nurses *use* masks.
+    -: It is for sports *use* only.
+    verb past: Either *use* it or go.
     noun adjective: We caught 20 *suspects* in it.
     -: Now Class 2 *presents* plays.
     verb: We hope 20 *presents* the play.
     verb past: Many *use* soap.
+    -: Many *record* shops sank.
     -: Few *separate* beds.
     -: The few *present* sat.
     -: Most *use* soap.
@@ -153,7 +165,7 @@ const LINES = `
     -: The bird in the tree *use* it.
   before a helper
     noun: Some other *suspect* must be found.
-    -: The tools men *use* must be old.
+    -: The tools men *house* must be old.
   before an object that does nothing itself
     verb: Each of them *contests* it.
     verb: The tree *torments* us.
@@ -177,7 +189,7 @@ const LINES = `
     verb past: Many *attribute* the rain to it.
     verb past: People *use* the path.
     -: Some *object* that fell sat.
-    verb past: Many *attribute* rain to it.
+    -: Many *attribute* rain to it.
     -: Bus *attribute* the rain to it.
   joined under a helper
     verb: We will work at school and *graduate*.
@@ -193,7 +205,7 @@ const LINES = `
     -: We will end school, *graduate* now.
   what the plural of a clause is
     verb past: The tool that men *use* is old.
-    -: The tool that men *use* sank.
+    -: The tool that men *house* sank.
   a name with a thing of its own
     noun adjective: One day we found Meg's *address* here.
     verb: Did Meg *address* it?

@@ -143,7 +143,7 @@ const LINES = `
     noun: Each *record* is new.
     -: Men each *record* it.
     noun: This *use* is new.
-    -: Do this *use* well.
+    noun adjective past: Do this *use* well.
     noun: Any *use* is new.
     noun: These *uses* are new.
     noun adjective: Tam's *record* fell.

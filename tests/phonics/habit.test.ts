@@ -93,12 +93,12 @@ const CLASSES = `
     verb past: The voice that dogs *use* for it.
     verb past: The voice that dogs *use* and it.
     verb past: The voice when dogs *use* it.
-    -: The voice that dogs *use* now.
+    -: The voice that dogs *house* now.
     -: The voice that wants *use* it.
     -: The voice that bus *use* it.
     -: The voice that dogsled *use* it.
     verb: The voice that dogs *uses* it.
-    -: The voice dogs *use* it.
+    -: The voice dogs *house* it.
   a minute behind no article
     noun: Wait one *minute*.
     noun: Wait that *minute* he sang.
@@ -110,7 +110,8 @@ const CLASSES = `
     noun: He went that *minute* has he sat.
     noun: He went that *minute* with it.
     -: He went that *minute* hen.
-    -: He went that *record* with it.
+    noun adjective: He went that *record* with it.
+    -: Bus that *record* with it.
     -: Sit, *minute* with it.
     -: *Minute* with it.
   so close

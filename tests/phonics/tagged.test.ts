@@ -59,7 +59,8 @@ const LINES = `
     -: Meg/N *wound*/N the wool/N .
     verb: Did/V Meg/N then *wind*/V the wool/N .
     -: Did we see/V Meg/N *wound*/V the wool/N .
-    verb: Will Meg/N *wound*/V the wool/N .
+    verb: Will Meg/N *wound*/V the wool/N ?
+    -: Will Meg/N *wound*/V the wool/N .
     -: Sat/V by/R Ned/N *winds*/V his watch/N .
     verb: By/R Ned/N *winds*/V his watch/N .
     -: By/R Meg/N *wound*/V the wool/N .
@@ -83,7 +84,8 @@ const LINES = `
     verb past: The/D dogs/P *contest*/N slow/A .
     verb: The/D dog/N *contests*/N slow/A .
     -: The/D dog/N *contest*/N a man/N .
-    verb: Can the/D dog/N *contest*/N slow/A .
+    verb: Can the/D dog/N *contest*/N slow/A ?
+    -: Can the/D dog/N *contest*/N slow/A .
     -: My old dog/N *contest*/N slow/A .
     noun: The/D old/A *contest*/N slow/A .
   two verbs joined
@@ -123,14 +125,17 @@ const LINES = `
   two things joined
     noun: It/O is/V for/R storage/N and *transport*/V .
     noun: It/O is/V great/A pain/N and *torment*/V .
-    -: It/O is/V great/A pain/N or *torment*/V .
+    noun: It/O is/V great/A pain/N or *torment*/V .
+    -: It/O is/V great/A pain/N or *recall*/V .
     -: It/O is/V great/A pain/N and *torment*/V them .
     -: It/O is/V great/A they/O and *torment*/V .
-    -: It/O is/V the pain/N and *torment*/V .
+    noun: It/O is/V the pain/N and *torment*/V .
+    -: It/O is/V the pain/N and *recall*/V .
     -: Go/V to pain/N and *torment*/V .
     noun: It/O is/V for/R boxes/P and *objects*/V .
     -: It/O is/V for/R box/N and *objects*/V .
-    -: Pain/N and *torment*/V .
+    noun: Pain/N and *torment*/V .
+    -: Pain/N and *recall*/V .
   described before
     noun: Ned/N gave/V them costly/A *presents*/V .
     -: Ned/N gave/V them costly/A *present*/V .

@@ -1,9 +1,11 @@
 // How many, which and what a look-alike is: one, some, many of something, asked for, given or there.
 
+import { hasHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
 import { isEdge, isMark, isName } from './place.ts'
-import { DESCRIBING, needsObject } from './valency.ts'
+import { needsObject } from './valency.ts'
+import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -23,22 +25,31 @@ export const asked: Clue = (place, inflected) => {
   if (before === 'there' && has(is.BE, second)) return NOMINAL
   const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
-  if (!inflected && (before === 'either' || before === 'neither') && !hasObject(place)) return NOMINAL
+  if (!inflected && (before === 'either' || before === 'neither')) return hasObject(place) ? FINITE : NOMINAL
   return (before === 'which' || before === 'what') && isHelper ? NOMINAL : undefined
 }
 
 /** `They gave us presents`: nobody does it who stands as `us`. */
 export const given: Clue = (place, inflected) => {
   const { words, index } = place
-  const isGiven = inflected && has(DIRECT, words[index - 1]) && !has(is.PREPOSITIONS, words[index - 2])
+  const lead = words[index - 2]
+  const isGiven = inflected && has(DIRECT, words[index - 1]) && !has(is.PREPOSITIONS, lead) && !has(NEAR, lead)
   return isGiven && !hasObject(place) ? ['noun'] : undefined
 }
+const NEAR: ReadonlySet<string> = new Set(
+  'above against after around before behind below beside between beyond like near over than through to under'.split(
+    ' ',
+  ),
+)
 const DIRECT: ReadonlySet<string> = new Set(['him', 'me', 'them', 'us'])
 
 /** `We need more transport.` */
 export const quantity: Clue = ({ words, index }) => {
   const after = words[index + 1]
-  const isMeasured = has(QUANTITIES, words[index - 1]) && needsObject(words[index] ?? '')
+  // `They all present to the class`
+  const isSubject =
+    words[index - 1] === 'all' && (has(is.SUBJECTS, words[index - 2]) || /[^is]s$/.test(words[index - 2] ?? ''))
+  const isMeasured = has(QUANTITIES, words[index - 1]) && !isSubject && needsObject(words[index] ?? '')
   const closes = isClosing(after) || [is.BE, is.HAVE, is.MODALS].some((group) => has(group, after))
   return isMeasured && closes ? NOMINAL : undefined
 }
@@ -76,19 +87,43 @@ export const relativePlural: Clue = (place, inflected) => {
 /** Lead many things, so that no one thing stands behind them: `many use soap`. */
 const ONLY_MANY: ReadonlySet<string> = new Set(['few', 'many', 'several'])
 
-/** `Many attribute the rain to him`, `many use soap`; `some object that fell` is one, and `the few present` are there. */
+/** `Many attribute the rain to him`, `many use soap`, and not `many record shops`; `some object that fell` is one, and `the few present` are there. */
 export const many: Clue = (place, inflected) => {
   const [before, after] = [place.words[place.index - 1], place.words[place.index + 1]]
   if (inflected || place.words[place.index] === 'present') return undefined
-  if (has(ONLY_MANY, before) && !has(DESCRIBING, place.words[place.index])) return FINITE
+  if (has(ONLY_MANY, before) && place.words[place.index] === 'use') return FINITE
   return has(is.MANY, before) && hasObject(place) && after !== 'that' ? FINITE : undefined
 }
 
-/** `into that house`: behind a preposition it is a thing that is pointed at. */
-export const pointed: Clue = ({ words, index }, inflected) => {
+/** `into that house`, `wanted that present`: behind a preposition or a verb it is a thing that is pointed at. */
+export const pointed: Clue = (place, inflected) => {
+  const { words, index } = place
   const [before, second] = [words[index - 1], words[index - 2]]
-  const isOne = before === 'that' || before === 'this'
-  return !inflected && isOne && (has(is.PREPOSITIONS, second) || second === 'to') ? NOMINAL : undefined
+  const isLed = has(is.PREPOSITIONS, second) || second === 'to'
+  const isTaken = before === 'that' && (isPast(second) || isPresent(second)) && !has(is.BE, second)
+  const isOne = (isLed && (before === 'that' || before === 'this')) || isTaken
+  return !inflected && isOne && words[index] !== 'minute' ? NOMINAL : undefined
+}
+
+const ANYBODY: ReadonlySet<string> = new Set(
+  'all anybody anyone everybody everyone nobody somebody someone those'.split(' '),
+)
+
+/** `Everybody present must stand.` */
+export const anybody: Clue = (place, inflected) => {
+  const { words, index } = place
+  const [word, after] = [words[index], words[index + 1]]
+  const closes = isClosing(after) || [is.MODALS, is.BE, is.HAVE, is.CLAUSE_JOINS].some((group) => has(group, after))
+  const isBehind = word === 'present' && has(ANYBODY, words[index - 1]) && !has(is.SUBJECTS, words[index - 2])
+  return !inflected && isBehind && closes && !hasHelper(place) ? NOMINAL : undefined
+}
+
+/** `The doctors and nurses use masks`; not `for sports use`. */
+export const useOfMany: Clue = ({ words, index }) => {
+  const [before = '', second] = [words[index - 1], words[index - 2]]
+  const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
+  const isMany = has(is.PLURALS, before) || (/[a-z][^isu']s$/.test(before) && !isSmall && before !== 'sports')
+  return words[index] === 'use' && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
 }
 
 /** `netted 20 suspects`; not `Class 2 presents a play`. */

@@ -1,5 +1,6 @@
 // What a look-alike is that stands alone, first, behind speech, or behind small words that an order or a verb begins with.
 
+import { startsWithCapital } from '../../letter-kinds.ts'
 import { type Clue, FINITE, hasObject, NOMINAL, OPENERS } from './clue.ts'
 import { isEdge, isMark } from './place.ts'
 import { isSpoken } from './speech.ts'
@@ -45,7 +46,8 @@ export const ordered: Clue = (place, inflected) => {
 
 /** `“That is not fair!” protests Meg`: behind what is said. */
 export const behindSpeech: Clue = (place, inflected) => {
-  const { words, index } = place
+  const { words, written, index } = place
+  if (startsWithCapital(written[index] ?? '')) return undefined
   const isBehind = has(CLOSING, words[index - 1]) && isMark(words[index - 2]) && !isSpoken(words, index)
   if (!isBehind || index < 3 || isEdge(words[index + 1])) return undefined
   return inflected ? ['verb'] : FINITE
@@ -66,7 +68,7 @@ const OFTEN: ReadonlySet<string> = new Set('always never often rarely seldom som
 /** `Being tired never excuses being rude`; not `they were never presents`. */
 export const often: Clue = ({ words, index }, inflected) => {
   const second = words[index - 2]
-  const isNoun = isMark(second) || has(is.BE, second) || has(is.HAVE, second)
+  const isNoun = isMark(second) || [is.BE, is.HAVE, is.CLAUSE_STARTS].some((group) => has(group, second))
   return inflected && has(OFTEN, words[index - 1]) && !isNoun ? ['verb'] : undefined
 }
 

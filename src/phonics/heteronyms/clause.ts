@@ -23,3 +23,11 @@ export function hasEarlierHelper({ words, index }: Place): boolean {
   }
   return false
 }
+
+const ENDS: ReadonlySet<string> = new Set(['.', '!', '?', '…'])
+
+/** True where the sentence of the place ends as no question does; without an end mark it may be one. */
+export const isTold = ({ words, index }: Place): boolean => {
+  const end = words.slice(index).find((word) => has(ENDS, word))
+  return end !== undefined && end !== '?'
+}

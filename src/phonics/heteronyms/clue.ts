@@ -49,3 +49,10 @@ export function hasSureObject({ words, index }: Place): boolean {
 
 /** Before the end of a clause or a preposition: what needs an object has none. */
 export const isClosing = (word: string | undefined): boolean => isEdge(word) || has(is.PREPOSITIONS, word)
+
+/** `uses three eggs`; not `two days ago`. */
+export function hasCountedObject({ words, index }: Place): boolean {
+  const [after = '', next = ''] = [words[index + 1], words[index + 2]]
+  const isTime = has(TIMES, next.replace(/s$/, ''))
+  return (has(is.NUMBERS, after) || /^\d/.test(after)) && /[a-z][^isu']s$/.test(next) && !isTime
+}

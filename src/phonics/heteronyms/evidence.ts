@@ -5,7 +5,17 @@
 
 import * as amounts from './amounts.ts'
 import * as bare from './bare.ts'
-import { type Classes, type Clue, FINITE, hasObject, hasSureObject, NOMINAL, OPENERS, PREDICATE } from './clue.ts'
+import {
+  type Classes,
+  type Clue,
+  FINITE,
+  hasCountedObject,
+  hasObject,
+  hasSureObject,
+  NOMINAL,
+  OPENERS,
+  PREDICATE,
+} from './clue.ts'
 import * as governed from './governed.ts'
 import * as joined from './joined.ts'
 import * as minute from './minute.ts'
@@ -75,7 +85,7 @@ const beforeObject: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
   const before = findBefore(place)
-  if (inflected && hasSureObject(place)) return ['verb']
+  if (inflected && (hasSureObject(place) || hasCountedObject(place))) return ['verb']
   return inflected && isObject && !isMark(before) && !has(WHAT, before) ? ['verb'] : undefined
 }
 
@@ -136,6 +146,8 @@ const CLUES: readonly Clue[] = [
   bare.nearlyFirst,
   amounts.asked,
   amounts.pointed,
+  amounts.anybody,
+  amounts.useOfMany,
   amounts.counted,
   amounts.thereAre,
   amounts.given,

@@ -1,5 +1,6 @@
 // Where no bare verb can stand: right behind one thing, which takes its verb with an -s.
 
+import { isTold } from './clause.ts'
 import { hasObject } from './clue.ts'
 import { beforeIndex, isMark, isName, type Place } from './place.ts'
 import * as is from './vocabulary.ts'
@@ -83,14 +84,23 @@ function isGoverned(place: Place): boolean {
     if (isMark(word) || is.has(is.CLAUSE_JOINS, word)) return false
     // `has a kite contest`, and `had a man escort her`
     const isFree = is.has(HAVE, word) && !hasObject(place)
-    if (!isFree && GOVERNORS.some((group) => is.has(group, word))) return true
-    if (is.has(is.MODALS, word) && opens(place, at)) return true
+    if (!isFree && !hasOwnVerb(place, at) && GOVERNORS.some((group) => is.has(group, word))) return true
+    if (is.has(is.MODALS, word) && opens(place, at) && !hasOwnVerb(place, at)) return true
   }
+}
+
+/** `Did you finish your weather project?`: behind the person stands the verb that is governed. */
+const hasOwnVerb = ({ words, index }: Place, at: number): boolean => {
+  const [person, verb] = [words[at + 1], words[at + 2]]
+  const isPerson = is.has(is.SUBJECTS, person) || is.has(is.OBJECTS, person)
+  return isPerson && at + 2 < index - 1 && !is.has(is.DETERMINERS, verb) && !is.has(is.ADVERBS, verb)
 }
 
 /** A helper before its subject: `Did this …`, `how can a dog …`. */
 const opens = (place: Place, at: number): boolean => {
   const [before, after] = [place.words[at - 1], place.words[at + 1]]
   const isAsked = isMark(before) || is.has(is.QUESTIONS, before) || is.has(is.CLAUSE_JOINS, before)
+  // `Do your holiday project!`
+  if (place.words[at] === 'do' && isTold(place)) return false
   return isAsked || is.has(is.DETERMINERS, after) || is.has(ONE_OR_MORE, after)
 }

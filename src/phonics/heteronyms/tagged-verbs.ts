@@ -1,9 +1,10 @@
 // What the tagger's verbs round a look-alike say: what a verb has just taken is its object, and what is joined to a verb is one.
 
+import { hasEarlierHelper, isTold } from './clause.ts'
 import { hasObject, isClosing } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import { isEdge, isMark, type Place } from './place.ts'
-import { DESCRIBING, needsObject } from './valency.ts'
+import { DESCRIBING, LEADING, needsObject } from './valency.ts'
 import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -14,9 +15,6 @@ type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefine
 const tagAt = (tags: Tags, at: number, tag: string): boolean => tags[at]?.has(tag) === true
 const isNoun = (tags: Tags, at: number): boolean => tagAt(tags, at, 'Noun') && !tagAt(tags, at, 'Pronoun')
 const isJoin = (word: string | undefined): boolean => word === 'and' || word === 'or'
-
-/** What may lead another thing as well, so that `and record shops` is none: `combat`, `transport`. */
-const LEADING: ReadonlySet<string> = new Set('combat contest discount survey transfer transport'.split(' '))
 
 /** `Did you bring presents?`, `where Meg exchanges insults with him`: no verb in -s stands behind a verb. */
 export const objectPlural: Clue = (place, tags, inflected) => {
@@ -61,8 +59,14 @@ export const needing: Clue = ({ words, index }, tags, inflected) => {
   const [word = '', before = '', after] = [words[index], words[index - 1], words[index + 1]]
   const isAfterThing = isNoun(tags, index - 1) && (word === 'present' || !isPlural(tags, index - 1, before))
   if (inflected || !needsObject(word) || !(isClosing(after) || after === 'to' || after === 'as')) return undefined
-  for (let at = index - 1; !isMark(words[at]); at--) if (has(GAPS, words[at])) return undefined
-  return isAfterThing ? ['noun', 'adjective'] : undefined
+  let isDone = false
+  for (let at = index - 1; !isMark(words[at]); at--) {
+    if (has(GAPS, words[at])) return undefined
+    isDone ||= isVerbal(words[at]) || tagAt(tags, at, 'Verb')
+  }
+  // `Tom and Anna present to the class`
+  const isPair = words[index - 2] === 'and' && !isDone
+  return !isPair && isAfterThing ? ['noun', 'adjective'] : undefined
 }
 
 /** Behind these an object may be missing: `the play that the school will present at once`. */
@@ -72,7 +76,14 @@ const isPlural = (tags: Tags, at: number, word: string): boolean => tagAt(tags, 
 /** `Estimate distances.`, an order: no other verb stands in its clause. */
 export const bareOrder: Clue = ({ words, index }, tags, inflected) => {
   const opens = index === 0 || has(is.STOPS, words[index - 1])
-  if (inflected || !opens || has(DESCRIBING, words[index]) || !tagAt(tags, index + 1, 'Noun')) return undefined
+  if (
+    inflected ||
+    !opens ||
+    has(DESCRIBING, words[index]) ||
+    has(LEADING, words[index]) ||
+    !tagAt(tags, index + 1, 'Noun')
+  )
+    return undefined
   for (let at = index + 2; !isMark(words[at]); at++)
     if (tagAt(tags, at, 'Verb') || isVerbal(words[at])) return undefined
   return ['verb']
@@ -81,7 +92,8 @@ export const bareOrder: Clue = ({ words, index }, tags, inflected) => {
 /** `Trees give shade and produce oxygen`: joined to a bare verb, and before a bare thing. */
 export const joinedToVerb: Clue = ({ words, index }, tags, inflected) => {
   const word = words[index] ?? ''
-  if (inflected || !isJoin(words[index - 1]) || !needsObject(word) || LEADING.has(word)) return undefined
+  if (inflected || !isJoin(words[index - 1]) || !needsObject(word) || (word !== 'produce' && LEADING.has(word)))
+    return undefined
   if (!isNoun(tags, index + 1) && !tagAt(tags, index + 1, 'Adjective')) return undefined
   for (let at = index - 2; !isMark(words[at]); at--) if (tagAt(tags, at, 'Infinitive')) return ['verb']
   return undefined
@@ -100,13 +112,14 @@ export const madeTo: Clue = ({ words, index }, tags, inflected) => {
 }
 
 /** `Do those games addict people?`: the helper that asks has no other verb. */
-export const askedVerb: Clue = ({ words, index }, tags, inflected) => {
+export const askedVerb: Clue = (place, tags, inflected) => {
+  const { words, index } = place
   let at = index - 1
   while (at >= 0 && !isMark(words[at]) && !has(is.MODALS, words[at])) at--
   const lead = words.slice(0, Math.max(0, at))
   const asks = lead.length === 0 || lead.some((word) => has(is.QUESTIONS, word) || word === 'which')
   const isAsked = has(is.MODALS, words[at]) && (isMark(words[at - 1]) || asks)
-  if (inflected || !isAsked || at > index - 2) return undefined
+  if (inflected || !isAsked || at > index - 2 || isTold(place)) return undefined
   for (let i = at + 1; !isMark(words[i]); i++) if (i !== index && tagAt(tags, i, 'Verb')) return undefined
   return ['verb']
 }
@@ -183,3 +196,14 @@ export const takenPlural: Clue = (place, tags, inflected) => {
   if (!inflected || !isLed || hasObject(place) || has(OF_THOUGHT, verb)) return undefined
   return isVerbAt(place, tags, at - 1) ? ['noun'] : undefined
 }
+
+/** `The shop sells soap and perfume.`: what needs an object has none, and no helper governs it. */
+export const joinedThing: Clue = (place, tags, inflected) => {
+  const { words, index } = place
+  const isJoined = isJoin(words[index - 1]) && isNoun(tags, index - 2) && isEdge(words[index + 1])
+  return !inflected && isJoined && needsObject(words[index] ?? '') && !hasEarlierHelper(place) ? ['noun'] : undefined
+}
+
+/** `open that present`: behind a verb. */
+export const pointedAt: Clue = ({ words, index }, tags, inflected) =>
+  !inflected && words[index - 1] === 'that' && tagAt(tags, index - 2, 'Verb') ? ['noun', 'adjective'] : undefined

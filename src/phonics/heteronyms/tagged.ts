@@ -155,6 +155,8 @@ const CLUES: readonly Clue[] = [
   verbs.madeTo,
   verbs.takenPlural,
   verbs.needing,
+  verbs.joinedThing,
+  verbs.pointedAt,
   verbs.askedVerb,
   verbs.subjectOfPast,
   verbs.onlyVerb,

@@ -17,3 +17,9 @@ export const DESCRIBING = words(
   'aged alternate animate appropriate approximate articulate beloved blessed close consummate content deliberate duplicate elaborate ' +
     'intimate invalid learned live minute moderate perfect separate upset',
 )
+
+/** Lead things too, so that `Record player`, `contest day` and `and transport costs` are no orders. */
+export const LEADING = words(
+  'address combat combine compound conflict console contest contract discount house impact object perfume permit present produce progress ' +
+    'project protest record subject survey transfer transport update',
+)
