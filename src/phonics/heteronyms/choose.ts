@@ -12,6 +12,8 @@ import { needsObject } from './valency.ts'
 import { isVerbal } from './verbs.ts'
 import { CLAUSE_JOINS, DETERMINERS, has, MODALS, PLURAL_DETERMINERS } from './vocabulary.ts'
 
+const NO_PHRASES: readonly string[] = []
+
 /** A phrase this long outweighs what the neighbours say about the class. */
 const LONG_PHRASE = 3
 
@@ -140,7 +142,7 @@ function findPhrase(
   open: readonly HeteronymForm[] = row.forms,
 ): { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined {
   const found = row.forms
-    .map((form) => ({ form, length: findLongestPhrase(form.phrases ?? [], place) }))
+    .map((form) => ({ form, length: findLongestPhrase(form.phrases ?? NO_PHRASES, place) }))
     .filter(({ length }) => length > 0)
     .sort((a, b) => b.length - a.length)
   const [first, second] = found

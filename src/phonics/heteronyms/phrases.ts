@@ -7,20 +7,37 @@ import type { Place } from './place.ts'
 import { isEdge, isMark, isName } from './place.ts'
 import { BE, DETERMINERS, NUMBERS, PLURAL_SUBJECTS, POSSESSIVES, SUBJECTS } from './vocabulary.ts'
 
+/** A pattern cut up: the options of each of its words, and where the heteronym stands. */
+interface Pattern {
+  readonly parts: readonly (readonly string[])[]
+  readonly at: number
+}
+
+const known = new WeakMap<readonly string[], readonly Pattern[]>()
+
+/** A word is met many times in a story, and its patterns are always the same. */
+function toPatterns(patterns: readonly string[]): readonly Pattern[] {
+  const found = known.get(patterns) ?? patterns.map(toPattern)
+  known.set(patterns, found)
+  return found
+}
+
+function toPattern(pattern: string): Pattern {
+  const parts = pattern.split(' ').map((part) => part.split('/'))
+  return { parts, at: parts.findIndex(([option]) => option === '_') }
+}
+
 /** The number of words of the longest pattern that fits the place; 0 where none fits. */
 export function findLongestPhrase(patterns: readonly string[], place: Place): number {
   let longest = 0
-  for (const pattern of patterns) {
-    const parts = pattern.split(' ')
-    if (parts.length > longest && hasPhrase(parts, place)) longest = parts.length
+  for (const { parts, at } of toPatterns(patterns)) {
+    if (parts.length > longest && hasPhrase(parts, place, place.index - at)) longest = parts.length
   }
   return longest
 }
 
-function hasPhrase(parts: readonly string[], place: Place): boolean {
-  const start = place.index - parts.indexOf('_')
-  return parts.every((part, i) => part === '_' || part.split('/').some((option) => isOption(option, place, start + i)))
-}
+const hasPhrase = (parts: Pattern['parts'], place: Place, start: number): boolean =>
+  parts.every((options, i) => start + i === place.index || options.some((option) => isOption(option, place, start + i)))
 
 function isOption(option: string, place: Place, at: number): boolean {
   const word = place.words[at]
