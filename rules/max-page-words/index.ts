@@ -2,6 +2,7 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toCount, toLimitText } from '../../src/lint/wording.ts'
+import type { Page, Word } from '../../src/story/types.ts'
 
 export default defineRule({
   id: 'max-page-words',
@@ -22,16 +23,14 @@ export default defineRule({
     if (allowed === undefined) return {}
     return {
       page: (page) => {
-        const words = page.blocks.flatMap((block) => block.sentences.flatMap((sentence) => sentence.words))
-        const first = words[allowed]
-        const last = words.at(-1)
+        const { count, first, last } = findTooMany(page, allowed)
         if (first === undefined || last === undefined) return
         report({
           at: { start: first.start, end: last.end },
           messageId: 'long',
           data: {
             page: page.number,
-            found: toCount(words.length, 'word'),
+            found: toCount(count, 'word'),
             limit: toLimitText(allowed, story.step, isOwn),
           },
           reason: 'page-words',
@@ -42,3 +41,18 @@ export default defineRule({
     }
   },
 })
+
+/** How many words a page has, with the first that is one too many, and the last. No list is made: each page of each story is counted. */
+function findTooMany({ blocks }: Page, allowed: number) {
+  let count = 0
+  let first: Word | undefined
+  let last: Word | undefined
+  for (const { sentences } of blocks) {
+    for (const { words } of sentences) {
+      first ??= words[allowed - count]
+      last = words.at(-1) ?? last
+      count += words.length
+    }
+  }
+  return { count, first, last }
+}

@@ -3,6 +3,7 @@
 import { findBelow } from '../files/index.ts'
 import type { Rule, RuleSettings } from '../lint/types.ts'
 import type { Sourced } from '../problem/index.ts'
+import { isSame } from '../sorted.ts'
 import type { ConfigChain } from './find.ts'
 import type { Layer, ResolvedRule, RuleLayer, Settings } from './types.ts'
 
@@ -41,10 +42,7 @@ export function resolveSettings(input: ResolveInput): Settings {
     sightWords: toUnion(layers.flatMap((layer) => layer.sightWords ?? [])),
     unfitWords: toUnion(layers.flatMap((layer) => layer.unfitWords ?? [])),
     fitWords: toUnion(layers.flatMap((layer) => layer.fitWords ?? [])),
-    rules: withReadableShare(
-      Object.fromEntries(input.rules.map((rule) => [rule.id, resolveRule(rule, layers)])),
-      findLast('readableShare'),
-    ),
+    rules: withReadableShare(resolveRules(input.rules, layers), findLast('readableShare')),
   }
 }
 
@@ -52,10 +50,7 @@ export function resolveSettings(input: ResolveInput): Settings {
 const SHARE_RULE = 'min-readable-share'
 
 /** `readable share` is also what the rule on it asks for, unless the rule is told something of its own. */
-function withReadableShare(
-  rules: Readonly<Record<string, ResolvedRule>>,
-  share: Sourced<number> | undefined,
-): Readonly<Record<string, ResolvedRule>> {
+function withReadableShare(rules: ResolvedRules, share: Sourced<number> | undefined): ResolvedRules {
   const rule = rules[SHARE_RULE]
   if (share === undefined || rule?.options.share?.origin !== 'default') return rules
   return { ...rules, [SHARE_RULE]: { ...rule, options: { ...rule.options, share } } }
@@ -82,8 +77,24 @@ function toUnion(items: readonly Sourced<string>[]): readonly Sourced<string>[] 
   return [...byValue.values()]
 }
 
-function resolveRule(rule: Rule, layers: readonly Layer[]): ResolvedRule {
-  const said = layers.map((layer) => layer.rules?.[rule.id]).filter((one): one is RuleLayer => one !== undefined)
+type ResolvedRules = Readonly<Record<string, ResolvedRule>>
+type RuleLayers = NonNullable<Layer['rules']>
+
+/** What was last asked: most stories say nothing of rules, and then the next is set as the one before. */
+let last:
+  | { readonly rules: readonly Rule[]; readonly said: readonly RuleLayers[]; readonly resolved: ResolvedRules }
+  | undefined
+
+function resolveRules(rules: readonly Rule[], layers: readonly Layer[]): ResolvedRules {
+  const said = layers.flatMap(({ rules: ofLayer }) => (ofLayer === undefined ? [] : [ofLayer]))
+  if (last?.rules === rules && isSame(last.said, said)) return last.resolved
+  const resolved = Object.fromEntries(rules.map((rule) => [rule.id, resolveRule(rule, said)]))
+  last = { rules, said, resolved }
+  return resolved
+}
+
+function resolveRule(rule: Rule, layers: readonly RuleLayers[]): ResolvedRule {
+  const said = layers.map((layer) => layer[rule.id]).filter((one): one is RuleLayer => one !== undefined)
   const options = Object.entries(rule.options).map(
     ([name, spec]) =>
       [name, said.findLast((one) => one.options[name])?.options[name] ?? toDefault(spec.default)] as const,
@@ -92,9 +103,19 @@ function resolveRule(rule: Rule, layers: readonly Layer[]): ResolvedRule {
   return { severity, options: Object.fromEntries(options) }
 }
 
-/** As the run over a story takes them. */
-export function toRuleSettings(settings: Settings): RuleSettings {
-  const entries = Object.entries(settings.rules).map(([id, { severity, options }]) => {
+const ruleSettings = new WeakMap<ResolvedRules, RuleSettings>()
+
+/** As the run over a story takes them; the same object for the same rules. */
+export function toRuleSettings({ rules }: Pick<Settings, 'rules'>): RuleSettings {
+  const known = ruleSettings.get(rules)
+  if (known !== undefined) return known
+  const made = makeRuleSettings(rules)
+  ruleSettings.set(rules, made)
+  return made
+}
+
+function makeRuleSettings(rules: ResolvedRules): RuleSettings {
+  const entries = Object.entries(rules).map(([id, { severity, options }]) => {
     const values = Object.entries(options).map(([name, { value }]) => [name, value] as const)
     return [id, { severity: severity.value, options: Object.fromEntries(values) }] as const
   })

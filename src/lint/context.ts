@@ -104,15 +104,13 @@ function createJudge(settings: ReadingSettings, findSense: FindSense): StoryCont
 }
 
 function toStoryFigures({ pages, uses }: StoryCount, judge: StoryContext['judge']): StoryFigures {
-  const verdicts = new Map(uses.map((use) => [use, judge(use.word, use.sentence).verdict]))
-  const toCounted = (use: WordUse, times: number): CountedWord => ({
-    text: use.text,
-    key: use.key,
-    form: use.form,
-    verdict: verdicts.get(use) as Verdict,
-    times,
+  const verdicts = new Map<WordUse, Verdict>()
+  const all = uses.map((use): CountedWord => {
+    const { text, key, form, times } = use
+    const { verdict } = judge(use.word, use.sentence)
+    verdicts.set(use, verdict)
+    return { text, key, form, verdict, times }
   })
-  const all = uses.map((use) => toCounted(use, use.times))
   const toPage = (counts: ReadonlyMap<WordUse, number>): Figures => {
     const tally = createTally()
     counts.forEach((times, use) => {

@@ -12,6 +12,8 @@ export interface SaidBefore {
 
 interface Memory extends SaidBefore {
   readonly rules: readonly Rule[]
+  readonly given: RuleSettings
+  readonly names: readonly string[]
   readonly settings: string
 }
 
@@ -27,8 +29,11 @@ export function recallSaid(
   rules: readonly Rule[],
   given: RuleSettings,
 ): SaidBefore {
+  // Stories of one folder share the very object, which need not be written out to be compared.
+  if (last?.given === given && isSame(last.names, names) && isSame(last.rules, rules)) return last
   const settings = JSON.stringify([names, given])
-  if (last?.settings !== settings || !isSame(last.rules, rules)) last = { rules, settings, ...createMemory() }
+  const memory = last?.settings === settings && isSame(last.rules, rules) ? last : createMemory()
+  last = { rules, given, names, settings, find: memory.find, keep: memory.keep }
   return last
 }
 

@@ -6,13 +6,25 @@ import type { OptionSpecs, OptionValue, OptionValues, Rule, RuleOptionSpec, Rule
 
 const SEVERITIES = ['off', 'warning', 'error'] as const satisfies readonly Severity[]
 
+type Given = Readonly<Record<string, OptionValue>>
+
+const NOTHING: Given = {}
+
+/** What each rule was last given, and its options then: stories of one folder give the very same. */
+const lastOptions = new WeakMap<object, { readonly given: Given; readonly options: Given }>()
+
 /** The value of every option that a rule names: given, else by default. */
 export function toOptions<Specs extends OptionSpecs>(
   rule: { readonly options: Specs },
-  given: Readonly<Record<string, OptionValue>> = {},
+  given: Given = NOTHING,
 ): OptionValues<Specs> {
-  const entries = Object.entries(rule.options).map(([name, spec]) => [name, given[name] ?? spec.default])
-  return Object.fromEntries(entries) as OptionValues<Specs>
+  let last = lastOptions.get(rule)
+  if (last?.given !== given) {
+    const entries = Object.entries(rule.options).map(([name, spec]) => [name, given[name] ?? spec.default])
+    last = { given, options: Object.fromEntries(entries) }
+    lastOptions.set(rule, last)
+  }
+  return last.options as OptionValues<Specs>
 }
 
 /** Without a place; `key` is to blame where it is not the whole setting. */

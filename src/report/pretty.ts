@@ -73,13 +73,14 @@ function toNothing({ figures }: CheckedStory, { scope }: PrettyOptions): string 
 
 /** `27:13 error: …` with the rest set in below it: where, and what is wrong. */
 function toHead(group: Group, { lines }: CheckedStory, { width, paint }: PrettyOptions): string {
-  const { severity, message } = group[0]
-  const places = group.map(({ start }) => {
+  const [first, ...others] = group
+  const { severity, message } = first
+  const toPlaceText = ({ start }: Message): string => {
     const { line, column } = lines.toPoint(start)
     return `${line}:${column}`
-  })
-  const also = places.length > 1 ? `, also at ${toList(places.slice(1))}` : ''
-  const all = wrap(`${places[0]}${also} ${severity}: ${message}`, width - 6)
+  }
+  const also = others.length > 0 ? `, also at ${toList(others.map(toPlaceText))}` : ''
+  const all = wrap(`${toPlaceText(first)}${also} ${severity}: ${message}`, width - 6)
   const label = severity === 'error' ? paint.error('error:') : paint.warning('warning:')
   const [head = ''] = all
   let text = `    ${head.replace(`${severity}:`, () => label)}\n`
