@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises'
 import { type Settlement, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+import { cutWords } from '../build/heteronyms/examples.ts'
 import { table } from '../build/heteronyms/table.ts'
 import type { HeteronymCase } from './heteronym-case.ts'
 import { readWikipediaCases } from './heteronyms-wikipedia.ts'
@@ -180,7 +181,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
 }
 
 export function toResult(item: HeteronymCase, tagger: Tagger): HeteronymResult {
-  const sentence = toWords(item.sentence)
+  const sentence = cutWords(item.sentence)
   const nth = item.at === undefined ? 0 : countBefore(item.sentence.slice(0, item.at), item.word)
   const index = findNth(sentence, item.word, nth)
   const first = settle(table, sentence, index)
@@ -189,15 +190,11 @@ export function toResult(item: HeteronymCase, tagger: Tagger): HeteronymResult {
 }
 
 const countBefore = (text: string, spelt: string): number =>
-  toWords(text).filter((word) => word.toLowerCase() === spelt).length
+  cutWords(text).filter((word) => word.toLowerCase() === spelt).length
 
 function findNth(sentence: readonly string[], spelt: string, nth: number): number {
   const found = sentence.flatMap((word, i) => (word.toLowerCase() === spelt ? [i] : []))
   return found[nth] ?? -1
-}
-
-function toWords(sentence: string): readonly string[] {
-  return sentence.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
 }
 
 function toShares(results: readonly HeteronymResult[]): HeteronymShares {

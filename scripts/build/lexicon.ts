@@ -16,7 +16,7 @@ import { createNameDoubts } from './doubtful-names.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
 import { LIMITS, learnModel } from './guess-model.ts'
-import { heteronyms } from './heteronyms/table.ts'
+import { heteronyms, weights } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { findSeams } from './seams.ts'
@@ -120,6 +120,7 @@ export function buildLexicon(): LexiconBuild {
       ordinary,
       parts,
       heteronyms: writeHeteronyms(heteronyms),
+      weights,
       unsure,
     })
   const first = openLexicon(encode('', () => new Uint8Array()))

@@ -6,7 +6,9 @@ import { openHeteronyms, writeHeteronyms } from '../../../src/phonics/heteronyms
 import type { Heteronym, Heteronyms } from '../../../src/phonics/heteronyms/types.ts'
 import { toProblemLine } from '../../../src/problem/index.ts'
 import { ROOT } from '../../root.ts'
+import { readExamples } from './examples.ts'
 import { readHeteronyms } from './read.ts'
+import { teach } from './teach.ts'
 
 const KINDS = ['read', 'senses', 'use', 'ate', 'stress'] as const
 const FOLDER = 'src/phonics/heteronyms/data'
@@ -26,5 +28,10 @@ function loadHeteronyms(): readonly Heteronym[] {
 }
 
 export const heteronyms: readonly Heteronym[] = loadHeteronyms()
+
+const text = writeHeteronyms(heteronyms)
+
+/** What the model learned from the judged sentences. */
+export const weights: Uint8Array = teach(readExamples(openHeteronyms(text)))
 /** As the lexicon file holds it. */
-export const table: Heteronyms = openHeteronyms(writeHeteronyms(heteronyms))
+export const table: Heteronyms = openHeteronyms(text, weights)

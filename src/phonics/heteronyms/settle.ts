@@ -1,7 +1,8 @@
 // Which of its spoken words a heteronym is in one sentence, or that it cannot be told.
 //
 // A wrong silent choice is worse than none, so every step answers only where nothing speaks against it. The cheap steps
-// come first; the tagger is asked for only where they are silent, since loading it costs more than all the rest.
+// come first: what words of the sentence tell by rules, then what a small model has learned to hold likely. The tagger is
+// asked for only where both are silent, since loading it costs more than all the rest.
 
 import {
   findByCase,
@@ -15,6 +16,7 @@ import {
 } from './choose.ts'
 import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
+import type { Likely } from './learned/weights.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
 import { findTaggedClasses, type Tags } from './tagged.ts'
@@ -47,25 +49,55 @@ export function settle(
   const row = heteronyms.find(toPlain(sentence[index] ?? ''))
   if (!row) return { kind: 'unsettled' }
   const place = toPlace(sentence, index)
-  const form = findPlainForm(row, place, options)
-  if (form !== undefined) return { kind: 'settled', form }
-  if (isOpenName(row, place)) return { kind: 'unsettled' }
+  const cased = findByCase(row, place)
+  if (cased !== undefined) return toSettlement(cased)
+  if (isOpenName(row, place)) return toSettlement(findByPhrase(row, place))
+  const told = findToldForm(row, place, options)
+  if (told !== undefined) return toSettlement(told)
+  const likely = isOfGrammar(row) ? heteronyms.weigh?.(row, place) : undefined
+  if (likely && likely.share >= ENOUGH) return toSettlement(likely.form)
+  const usual = row.word === 'used' ? undefined : findUsual(row, place)
+  if (usual !== undefined) return toSettlement(isDoubted(usual, likely) ? undefined : usual)
   if (!options.tagger && canTaggerHelp(row, place)) return { kind: 'tagger-needed' }
   const last = options.tagger ? findTaggedForm(row, place, options.tagger, options) : findFallback(row, place)
-  return last === undefined ? { kind: 'unsettled' } : { kind: 'settled', form: last }
+  return toSettlement(isDoubted(last, likely) ? undefined : last)
 }
 
-function findPlainForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {
-  const cased = findByCase(row, place)
-  if (cased !== undefined) return cased
-  if (isOpenName(row, place)) return findByPhrase(row, place)
+const toSettlement = (form: string | undefined): Settlement =>
+  form === undefined ? { kind: 'unsettled' } : { kind: 'settled', form }
+
+/** How sure the model must be to speak where no word tells. */
+const ENOUGH = 0.9
+/** How sure, to silence a form that is only the usual one, or that only the tagger holds for right. */
+const DOUBT = 0.7
+
+/** Two opinions are none: a wrong form that is taken in silence is worse. */
+const isDoubted = (form: string | undefined, likely: Likely | undefined): boolean =>
+  likely !== undefined && likely.form !== form && likely.share >= DOUBT
+
+/**
+ * Whether its forms are of different parts of speech, which is what the model is good at. Two things in one place it does not tell
+ * apart, nor the tenses of `read`, which stories show and sentences do not.
+ */
+function isOfGrammar({ word, forms }: Heteronym): boolean {
+  return (
+    word !== 'read' &&
+    forms.every(
+      ({ classes }, at) =>
+        classes.length > 0 &&
+        !forms.some((other, k) => k !== at && other.classes.some((item) => classes.includes(item))),
+    )
+  )
+}
+
+/** What the words of the sentence, and those before it, tell. */
+function findToldForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {
   if (row.word === 'used') return findUsed(place)
   const classes = findClasses(place, isInflected(row.word))
   return (
     findForm(row, place, classes) ??
     findTenseForm(row, place, classes, before) ??
-    findByTopicBefore(row, classes, before) ??
-    findUsual(row, place)
+    findByTopicBefore(row, classes, before)
   )
 }
 

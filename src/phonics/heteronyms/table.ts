@@ -3,11 +3,15 @@
 // The rows are written in data/*.yaml and checked when the package is built. In the file each is one line: its word, a tab,
 // the row as JSON. A row is parsed when its word is first met, so that opening costs nothing for the others.
 
+import { openWeights } from './learned/weights.ts'
 import type { Heteronym, Heteronyms } from './types.ts'
+
+const NONE = new Uint8Array()
 
 export const NO_HETERONYMS: Heteronyms = { find: () => undefined }
 
-export function openHeteronyms(text: string): Heteronyms {
+/** @param weights as `openWeights` reads them; empty for a table without a model */
+export function openHeteronyms(text: string, weights: Uint8Array = NONE): Heteronyms {
   const lines = new Map<string, string>()
   const rows = new Map<string, Heteronym>()
   for (const line of text.split('\n')) {
@@ -15,6 +19,7 @@ export function openHeteronyms(text: string): Heteronyms {
     if (tab > 0) lines.set(line.slice(0, tab), line)
   }
   return {
+    ...(weights.length > 0 && { weigh: openWeights(weights) }),
     find(word) {
       const key = word.toLowerCase()
       const line = lines.get(key)

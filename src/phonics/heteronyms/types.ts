@@ -1,5 +1,7 @@
 // The shape of a heteronym: one spelling, two spoken words, and what in a sentence gives each of them away.
 
+import type { Weigh } from './learned/weights.ts'
+
 /** The grammar that tells pronunciations apart. `verb` is the base or -s form; `past` is the past tense and the past participle. */
 export type WordClass = 'noun' | 'adjective' | 'adverb' | 'verb' | 'past'
 
@@ -42,6 +44,8 @@ export interface Heteronym {
 export interface Heteronyms {
   /** The row of a word in any case; undefined for a word with one spoken form. */
   find(word: string): Heteronym | undefined
+  /** What a small model that learned from judged sentences holds likely; missing where there is none. */
+  readonly weigh?: Weigh
 }
 
 /** True where the spelling has an -s of its own, as `records` and not `address`. */

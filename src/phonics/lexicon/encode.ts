@@ -29,6 +29,8 @@ export interface LexiconSource {
   readonly parts: readonly CompoundPart[]
   /** See `writeHeteronyms`. */
   readonly heteronyms?: string
+  /** As `openWeights` reads them. */
+  readonly weights?: Uint8Array
   /** Words whose pronunciation is not sure: see `createNameDoubts`. */
   readonly unsure?: ReadonlySet<string>
   /** By word: see `RawPronunciation`. */
@@ -54,6 +56,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     text.encode(source.heteronyms ?? ''),
     encodeUnsure(source),
     encodeSeams(source),
+    source.weights ?? new Uint8Array(),
   ])
 }
 

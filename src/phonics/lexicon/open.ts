@@ -123,7 +123,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
 
   return {
     rows,
-    heteronyms: openHeteronyms(text.decode(section(7))),
+    heteronyms: openHeteronyms(text.decode(section(7)), section(10)),
     size: count > 0 ? (count - 1) * BLOCK + last : 0,
     model: section(4),
     ordinary(accent) {
