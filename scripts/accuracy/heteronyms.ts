@@ -67,6 +67,12 @@ const LAST_BOOKS = new URL('data/heteronym-books-last.tsv', import.meta.url)
  */
 const MODERN = new URL('data/heteronym-modern.tsv', import.meta.url)
 
+/** Of 42 other books for small children; judged before the program saw them, looked at once, and then the model learned from them. */
+const SIXTH_BOOKS = new URL('data/heteronym-books-sixth.tsv', import.meta.url)
+
+/** Of further modern stories; judged before the program saw them, nothing tuned by them before the first look, and the model does not learn from them. */
+const MODERN_LATER = new URL('data/heteronym-modern-second.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -131,6 +137,10 @@ export interface HeteronymMeasure {
   readonly lastStretches: HeteronymShares
   /** Modern stories for small children, in an order fixed beforehand, by which faults were mended after one look. */
   readonly modern: HeteronymShares
+  /** Further modern stories, in natural frequency. */
+  readonly modernLater: HeteronymShares
+  /** 42 other books for small children, from which the model learned after one look. */
+  readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
   readonly wordNet: HeteronymShares
   /** Sentences of Wikipedia, chosen and judged by others; nothing is tuned by them. */
@@ -152,6 +162,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const more = (await readCases(FIFTH_BOOKS)).map((item) => toResult(item, tagger))
   const last = (await readCases(LAST_BOOKS)).map((item) => toResult(item, tagger))
   const modern = (await readCases(MODERN)).map((item) => toResult(item, tagger))
+  const modernLater = (await readCases(MODERN_LATER)).map((item) => toResult(item, tagger))
+  const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
   return {
@@ -166,6 +178,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     moreStretches: toShares(more),
     lastStretches: toShares(last),
     modern: toShares(modern),
+    modernLater: toShares(modernLater),
+    fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
     talesUnseen: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'held-out')),

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { heteronyms, table } from '../../scripts/build/heteronyms/table.ts'
+import { heteronyms, rules } from '../../scripts/build/heteronyms/table.ts'
 import { type SettleOptions, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
 
@@ -15,7 +15,7 @@ const toWords = (text: string): readonly string[] =>
 /** The form that is settled for the word in stars, or the kind of the answer where none is. */
 function ask(text: string, options: SettleOptions = {}): string {
   const index = toWords(text.slice(0, text.indexOf('*'))).length
-  const answer = settle(table, toWords(text.replaceAll('*', '')), index, options)
+  const answer = settle(rules, toWords(text.replaceAll('*', '')), index, options)
   return answer.kind === 'settled' ? answer.form : answer.kind
 }
 
@@ -491,8 +491,8 @@ describe('settle', () => {
     fc.assert(
       fc.property(around, word, around, fc.integer({ min: -2, max: 20 }), (left, middle, right, index) => {
         const sentence = [...left, middle, ...right]
-        settle(table, sentence, left.length, { tagger })
-        settle(table, sentence, index)
+        settle(rules, sentence, left.length, { tagger })
+        settle(rules, sentence, index)
       }),
       { numRuns: 150 },
     )

@@ -14,6 +14,7 @@ const JUDGED = [
   'books-fifth',
   'books-fourth',
   'books-last',
+  'books-sixth',
   'books-third',
   'later',
   'modern',
@@ -31,9 +32,14 @@ export interface Judged {
   readonly form: string
 }
 
-/** In the order of the files. Sentences whose word or form the table lacks are left out. */
+/** In the order of the files. */
 export function readExamples(table: Heteronyms): readonly Example[] {
-  return [...[...JUDGED, OWN].flatMap(readTable), ...readTaught()].flatMap((one) => toExample(table, one) ?? [])
+  return [
+    ...[...JUDGED, OWN].flatMap(readTable).flatMap((one) => toExample(table, one) ?? []),
+    ...readTaught()
+      .flatMap((one) => toExample(table, one) ?? [])
+      .map((one) => ({ ...one, isMade: true })),
+  ]
 }
 
 export function toExample(table: Heteronyms, { sentence, word, form }: Judged): Example | undefined {

@@ -31,7 +31,9 @@ export const heteronyms: readonly Heteronym[] = loadHeteronyms()
 
 const text = writeHeteronyms(heteronyms)
 
+/** The table without what a model has learned: what the rules alone say. */
+export const rules: Heteronyms = openHeteronyms(text)
 /** What the model learned from the judged sentences. */
-export const weights: Uint8Array = teach(readExamples(openHeteronyms(text)))
+export const weights: Uint8Array = teach(readExamples(rules))
 /** As the lexicon file holds it. */
 export const table: Heteronyms = openHeteronyms(text, weights)

@@ -23,7 +23,7 @@ export interface TeachOptions {
   readonly often: number
 }
 
-export const DEFAULTS: TeachOptions = { rounds: 12, rate: 0.15, decay: 0.003, least: 0.12, often: 2 }
+export const DEFAULTS: TeachOptions = { rounds: 12, rate: 0.15, decay: 0.003, least: 0.12, often: 4 }
 
 interface Lesson {
   readonly forms: readonly Int32Array[]

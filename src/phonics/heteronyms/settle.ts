@@ -54,7 +54,7 @@ export function settle(
   if (isOpenName(row, place)) return toSettlement(findByPhrase(row, place))
   const told = findToldForm(row, place, options)
   if (told !== undefined) return toSettlement(told)
-  const likely = isOfGrammar(row) ? heteronyms.weigh?.(row, place) : undefined
+  const likely = heteronyms.weigh?.(row, place)
   if (likely && likely.share >= ENOUGH) return toSettlement(likely.form)
   const usual = row.word === 'used' ? undefined : findUsual(row, place)
   if (usual !== undefined) return toSettlement(isDoubted(usual, likely) ? undefined : usual)
@@ -74,21 +74,6 @@ const DOUBT = 0.7
 /** Two opinions are none: a wrong form that is taken in silence is worse. */
 const isDoubted = (form: string | undefined, likely: Likely | undefined): boolean =>
   likely !== undefined && likely.form !== form && likely.share >= DOUBT
-
-/**
- * Whether its forms are of different parts of speech, which is what the model is good at. Two things in one place it does not tell
- * apart, nor the tenses of `read`, which stories show and sentences do not.
- */
-function isOfGrammar({ word, forms }: Heteronym): boolean {
-  return (
-    word !== 'read' &&
-    forms.every(
-      ({ classes }, at) =>
-        classes.length > 0 &&
-        !forms.some((other, k) => k !== at && other.classes.some((item) => classes.includes(item))),
-    )
-  )
-}
 
 /** What the words of the sentence, and those before it, tell. */
 function findToldForm(row: Heteronym, place: Place, { before }: SettleOptions): string | undefined {

@@ -1,8 +1,8 @@
 // The model's weights: a sorted list of hashed signs, each with a weight of one signed byte.
 
-import { findIndexOf } from '../../../sorted.ts'
+import { findLastIndex } from '../../../sorted.ts'
 import type { Place } from '../place.ts'
-import type { Heteronym } from '../types.ts'
+import type { Heteronym, HeteronymForm } from '../types.ts'
 import { toSigns } from './signs.ts'
 
 /** The likeliest form by what stands round the word, and how likely it is: over 0.5, at most 1. */
@@ -11,7 +11,8 @@ export interface Likely {
   readonly share: number
 }
 
-export type Weigh = (row: Heteronym, place: Place) => Likely
+/** Undefined for a word that it has not learned to tell. */
+export type Weigh = (row: Heteronym, place: Place) => Likely | undefined
 
 /** A weight of 1 in the file. */
 export const UNIT = 24
@@ -23,14 +24,16 @@ export function hashOn(text: string, hash = 0x811c9dc5): number {
   return value >>> 0
 }
 
-/** What a form's class is called in signs. */
-export const toClassKey = ({ classes }: Pick<Heteronym['forms'][number], 'classes'>): string => `|${classes.join()}`
-export const toOwnKey = ({ word }: Heteronym, form: string): string => `|${word}:${form}`
+const toClassKey = ({ classes }: HeteronymForm): string => `|${classes.join()}`
+const toOwnKey = ({ word }: Heteronym, form: string): string => `|${word}:${form}`
 
-/** The hashes of the signs that speak for one form. */
+/**
+ * The hashes of the signs of each form: what stands there, with the class of the form or with the form itself.
+ * @param isMade without the sign that every place has, which would say how usual a form is
+ */
 export function toHashes(row: Heteronym, place: Place, isMade = false): readonly (readonly number[])[] {
   const { shared, own: all } = toSigns(place)
-  const own = isMade ? all.slice(1) : all
+  const own = isWeighed(row) ? all.slice(isMade ? 1 : 0) : []
   const sharedHashes = shared.map((sign) => hashOn(sign))
   const ownHashes = own.map((sign) => hashOn(sign))
   return row.forms.map((form) => {
@@ -47,24 +50,32 @@ export function toShares(sums: readonly number[]): readonly number[] {
   return raised.map((one) => one / all)
 }
 
-/** @param bytes the number of weights (four bytes, little end first), their hashes in order (four bytes each), their weights (one each) */
+/**
+ * Whether the forms of a word are of different parts of speech, which is what the model is good at. Two things in one place it does not
+ * tell apart, nor the tenses of `read`, which stories show and sentences do not.
+ */
+export function isWeighed({ word, forms }: Heteronym): boolean {
+  const isApart = ({ classes }: HeteronymForm, at: number): boolean =>
+    classes.length > 0 && !forms.some((other, k) => k !== at && other.classes.some((item) => classes.includes(item)))
+  return word !== 'read' && forms.every(isApart)
+}
+
+/**
+ * Read in place: few sentences ask.
+ * @param bytes the number of weights (four bytes, little end first), their hashes in order (four bytes each), their weights (one each)
+ */
 export function openWeights(bytes: Uint8Array): Weigh {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   const count = view.getUint32(0, true)
-  let hashes: Uint32Array | undefined
-  const open = (): Uint32Array => {
-    const opened = new Uint32Array(count)
-    for (let at = 0; at < count; at++) opened[at] = view.getUint32(4 + at * 4, true)
-    return opened
-  }
+  const hashAt = (at: number): number => view.getUint32(4 + at * 4, true)
   const weightOf = (hash: number): number => {
-    const at = findIndexOf((hashes ??= open()), hash)
-    return at < 0 ? 0 : view.getInt8(4 + count * 4 + at) / UNIT
+    const at = findLastIndex(count, (index) => hashAt(index) <= hash)
+    return at >= 0 && hashAt(at) === hash ? view.getInt8(4 + count * 4 + at) / UNIT : 0
   }
   return (row, place) => {
-    const sums = toHashes(row, place).map((all) => all.reduce((sum, hash) => sum + weightOf(hash), 0))
-    const shares = toShares(sums)
-    const best = shares.indexOf(Math.max(...shares))
-    return { form: row.forms[best]?.form ?? '', share: shares[best] ?? 0 }
+    if (!isWeighed(row)) return undefined
+    const shares = toShares(toHashes(row, place).map((all) => all.reduce((sum, hash) => sum + weightOf(hash), 0)))
+    const share = Math.max(...shares)
+    return { form: row.forms[shares.indexOf(share)]?.form ?? '', share }
   }
 }
