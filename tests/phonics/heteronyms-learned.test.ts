@@ -6,17 +6,10 @@ import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { heteronyms, rules, weights } from '../../scripts/build/heteronyms/table.ts'
 import { DEFAULTS, type Example, teach } from '../../scripts/build/heteronyms/teach.ts'
 import { toSigns } from '../../src/phonics/heteronyms/learned/signs.ts'
-import {
-  hashOn,
-  isWeighed,
-  type Likely,
-  openWeights,
-  toHashes,
-  toShares,
-} from '../../src/phonics/heteronyms/learned/weights.ts'
+import { hashOn, isWeighed, openWeights, toHashes, toShares } from '../../src/phonics/heteronyms/learned/weights.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { settle } from '../../src/phonics/heteronyms/settle.ts'
-import type { Heteronym } from '../../src/phonics/heteronyms/types.ts'
+import type { Heteronym, Likely } from '../../src/phonics/heteronyms/types.ts'
 
 /** A sentence with the word in stars. */
 function placeOf(text: string) {

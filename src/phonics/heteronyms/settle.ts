@@ -16,12 +16,11 @@ import {
 } from './choose.ts'
 import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
-import type { Likely } from './learned/weights.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
 import { findTaggedClasses, type Tags } from './tagged.ts'
 import type { Tagger } from './tagger.ts'
-import { type Heteronym, type Heteronyms, isInflected } from './types.ts'
+import { type Heteronym, type Heteronyms, isInflected, type Likely } from './types.ts'
 import { findTaggedUsed, findUsed } from './used.ts'
 
 export type Settlement =

@@ -1,6 +1,6 @@
 // The shape of a heteronym: one spelling, two spoken words, and what in a sentence gives each of them away.
 
-import type { Weigh } from './learned/weights.ts'
+import type { Place } from './place.ts'
 
 /** The grammar that tells pronunciations apart. `verb` is the base or -s form; `past` is the past tense and the past participle. */
 export type WordClass = 'noun' | 'adjective' | 'adverb' | 'verb' | 'past'
@@ -39,6 +39,15 @@ export interface Heteronym {
   readonly thing?: string
   readonly forms: readonly HeteronymForm[]
 }
+
+/** The likeliest form by what stands round the word, and how likely it is: at most 1. */
+export interface Likely {
+  readonly form: string
+  readonly share: number
+}
+
+/** Undefined for a word that the model has not learned to tell. */
+export type Weigh = (row: Heteronym, place: Place) => Likely | undefined
 
 /** The table, asked by spelling. */
 export interface Heteronyms {

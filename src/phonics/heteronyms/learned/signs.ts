@@ -4,6 +4,7 @@
 import { hasLetterOrDigit } from '../../../letter-kinds.ts'
 import { findClasses } from '../evidence.ts'
 import type { Place } from '../place.ts'
+import { isInflected } from '../types.ts'
 
 export interface Signs {
   /** Weighed for the class of a form, whatever the word: `before=the` speaks for a noun. */
@@ -71,7 +72,7 @@ export function toSigns({ written, words, index }: Place): Signs {
   const isLed = [neighbours[own - 1], neighbours[own - 2]].some((one) => one && LEADS.test(toKind(one)))
   const word = words[index] ?? ''
   const ending = word.endsWith('s') ? 's' : word.endsWith('ed') ? 'ed' : ''
-  const classes = findClasses({ written, words, index }, /[^s]s$/.test(word))?.join() ?? ''
+  const classes = findClasses({ written, words, index }, isInflected(word))?.join() ?? ''
   const shared = [
     '.',
     `b=${before}`,

@@ -2,17 +2,8 @@
 
 import { findLastIndex } from '../../../sorted.ts'
 import type { Place } from '../place.ts'
-import type { Heteronym, HeteronymForm } from '../types.ts'
+import type { Heteronym, HeteronymForm, Weigh } from '../types.ts'
 import { toSigns } from './signs.ts'
-
-/** The likeliest form by what stands round the word, and how likely it is: over 0.5, at most 1. */
-export interface Likely {
-  readonly form: string
-  readonly share: number
-}
-
-/** Undefined for a word that it has not learned to tell. */
-export type Weigh = (row: Heteronym, place: Place) => Likely | undefined
 
 /** A weight of 1 in the file. */
 export const UNIT = 24
