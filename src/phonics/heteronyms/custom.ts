@@ -57,17 +57,21 @@ export function hasPresentCustom(place: Place): boolean {
   if (words.some(isPast)) return false
   if (isOfAnybody(place)) return true
   if (has(OFTEN, words[index - 1]) && has(PLURAL_SUBJECTS, words[index - 2])) return true
-  const isJoinedPresent = (at: number): boolean => {
-    const isClause = words.slice(Math.min(at, index), Math.max(at, index)).some((word) => has(CLAUSES, word))
-    return (
-      isClause &&
-      has(SUBJECTS, words[at - 1]) &&
-      isPresentBehind(words, at) &&
-      isSameVoice(place, at) &&
-      isJoined(place, at)
-    )
-  }
-  return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(at))
+  return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(place, at))
+}
+
+/** Show by themselves that somebody tells of now, or of always. */
+const FINITE = new Set(
+  "comes does doesn't don't gets goes has is isn't keeps knows likes loves makes says sits wants".split(' '),
+)
+
+function isJoinedPresent(place: Place, at: number): boolean {
+  const { words, index } = place
+  if (!has(FINITE, words[at]) && !(has(SUBJECTS, words[at - 1]) && isPresentBehind(words, at))) return false
+  const between = words.slice(Math.min(at, index), Math.max(at, index))
+  // `I don't look, I read`
+  const isClause = between.some((word) => has(CLAUSES, word)) || (words[at] === "don't" && at < index)
+  return isClause && isSameVoice(place, at) && isJoined(place, at)
 }
 
 /** Stand behind a subject and are no verb that shows its tense. */

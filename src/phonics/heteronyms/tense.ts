@@ -6,14 +6,14 @@
 import { hasHelper } from './clause.ts'
 import { hasPresentCondition, hasPresentCustom, hasPresentTime, WEEKDAYS } from './custom.ts'
 import { CLAUSES, isJoined, isSameVoice, PLACES, RELATIVES } from './joined-clause.ts'
-import { isBehindOneThing } from './one-thing.ts'
+import { isBehindOneThing, isThing } from './one-thing.ts'
 import { isBehindPerson } from './person.ts'
 import type { Place } from './place.ts'
 import { isName } from './place.ts'
 import { withoutSpeech } from './speech.ts'
 import type { Tags } from './tagged.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
-import { BE, DETERMINERS, HAVE, has, MODALS, PLURAL_SUBJECTS, SINGULAR_SUBJECTS, STOPS } from './vocabulary.ts'
+import { ADVERBS, BE, DETERMINERS, HAVE, has, MODALS, PLURAL_SUBJECTS, SINGULAR_SUBJECTS, STOPS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
 
@@ -70,12 +70,20 @@ export function findJoinedTense(place: Place, tags?: Tags): Tense | undefined {
   return undefined
 }
 
+const NO_NAMES = new Set(['now', 'today', 'everybody', 'everyone'])
+
+/** `Mole put it on`: by a capital, or as the first of its sentence. */
+function isNamed(place: Place, at: number): boolean {
+  const word = place.words[at] ?? ''
+  return isName(place, at) || (at === 0 && isThing(word) && !has(ADVERBS, word) && !has(NO_NAMES, word))
+}
+
 /** `Grandpa put on his hat`: the present of one person would have its -s. */
 function isPastByOne(place: Place, at: number): boolean {
   const before = place.words[at - 1]
   if (!isTenseless(place.words[at]) || hasHelper({ ...place, index: at })) return false
   const here = { ...place, index: at }
-  return has(SINGULAR_SUBJECTS, before) || isName(place, at - 1) || isBehindPerson(here) || isBehindOneThing(here)
+  return has(SINGULAR_SUBJECTS, before) || isNamed(place, at - 1) || isBehindPerson(here) || isBehindOneThing(here)
 }
 
 export function hasPastTime({ words }: Place): boolean {
