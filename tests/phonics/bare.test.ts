@@ -115,7 +115,8 @@ const LINES = `
     -: Here were price *increases* at the shop.
     verb: There was a man who now *objects* at times.
     noun: Let's collect *insults*!
-    -: Let's collect *insults* now!
+    noun: Let's collect *insults* now!
+    -: We collect *insults* now!
   pointed at, and counted
     noun adjective: Go into that *house* you see.
     noun adjective: They sang of this *record* for long.
@@ -136,6 +137,19 @@ const LINES = `
     -: Few *separate* beds.
     -: The few *present* sat.
     -: Most *use* soap.
+  will and would, written short
+    verb: Mum'll *use* the last egg.
+    verb past: I'd *use* a stick.
+    verb past: They'd *read* it.
+    verb: You needn't *use* it.
+    verb: I'm gonna *use* it.
+    noun adjective: *Suspect* number one is the cat.
+    noun adjective: *Suspect* number 1 is the cat.
+    verb past: You two *use* that table.
+    -: Now two *use* that table.
+    verb: Okay, never *use* mine.
+    verb: The press *projects* two beams.
+    -: Bus *projects* two weeks long.
   use, first
     verb: *Use* plenty of soap.
     verb: “*Use* plenty of soap.”

@@ -72,7 +72,7 @@ const LINES = `
     verb: The mice want to help *produce* cheese.
     verb: The mice help *produce* the cheese.
     -: The mice help *produce* cheese.
-    -: The mice can help *objects* fall.
+    noun: The mice can help *objects* fall.
     verb: Try and *protest*.
     verb: Do try and *protest*.
     verb: She wants to try and *protest*.

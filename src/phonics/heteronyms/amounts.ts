@@ -18,10 +18,17 @@ export const one: Clue = (place, inflected) => {
   return words[index + 1] === 'that' || !hasObject(place) ? NOMINAL : undefined
 }
 
-/** `Are there presents in it?`, `which project did you like?`, `Have you any excuses?` */
+/** `Are there presents in it?`, `suspect number one`, `which project did you like?`, `Have you any excuses?` */
 export const asked: Clue = (place, inflected) => {
   const { words, index } = place
   const [before, second, after] = [words[index - 1], words[index - 2], words[index + 1]]
+  // `Suspect number one`, `You two use that table`
+  if (
+    after === 'number' &&
+    (words[index + 2] === 'one' || has(is.NUMBERS, words[index + 2]) || /^\d/.test(words[index + 2] ?? ''))
+  )
+    return NOMINAL
+  if (!inflected && has(is.NUMBERS, before) && (second === 'you' || second === 'we')) return FINITE
   if (before === 'there' && has(is.BE, second)) return NOMINAL
   const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL

@@ -1,6 +1,6 @@
 // What governs a heteronym: a helper, `to`, or a verb such as `let` that a bare verb follows.
 
-import { type Clue, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
+import { type Clue, FINITE, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import { NEEDS_NOTHING } from './valency.ts'
 import * as is from './vocabulary.ts'
@@ -21,7 +21,9 @@ export const infinitive: Clue = (place, inflected) => {
 /** `can use`, `did not close`, `let's read`; `they do surveys` of something. */
 export const helper: Clue = (place, inflected) => {
   const before = findBefore(place)
-  if (has(is.MODALS, before)) return inflected ? NOMINAL : ['verb']
+  if (has(is.MODALS, before) || /.'ll$/.test(before ?? '')) return inflected ? NOMINAL : ['verb']
+  // `I'd use it`, `I'd read it`: would, or had
+  if (!inflected && /[a-z]'d$/.test(before ?? '')) return FINITE
   // `you had better use it`
   if (before === 'better' && /^had$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
   // `I'd rather read`

@@ -22,7 +22,7 @@ export const afterPast: Clue = (place, inflected) => {
 export const underHelper: Clue = (place, inflected) => {
   const { words, index } = place
   const isGoverned = inflected && has(is.MODALS, words[index - 2]) && !isMark(words[index - 1])
-  return isGoverned && !hasObject(place) && isClosing(words[index + 1]) ? ['noun'] : undefined
+  return isGoverned && !hasObject(place) ? ['noun'] : undefined
 }
 
 /** `sweets and presents for all`, `balloons, presents and games`: joined to its like, and before no object. */

@@ -5,24 +5,19 @@ import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
 import type { Place } from './place.ts'
 import { beforeIndex, isEdge, isMark, isName } from './place.ts'
-import * as verbs from './tagged-verbs.ts'
+import * as objects from './tagged-objects.ts'
+import * as verbs from './tagged-only.ts'
 import {
-  BE,
-  CLAUSE_JOINS,
-  DETERMINERS,
-  HAVE,
-  has,
-  MODALS,
-  PLURAL_DETERMINERS,
-  PLURALS,
-  PREPOSITIONS,
-} from './vocabulary.ts'
-
-export type Tags = readonly ReadonlySet<string>[]
-/** Whether the word at a place has a tag; beyond the edge of the sentence none has. */
-const hasTag = (tags: Tags, at: number, tag: string): boolean => tags[at]?.has(tag) === true
-
-type Clue = (place: Place, tags: Tags, inflected: boolean) => Classes | undefined
+  type TaggedClue as Clue,
+  canFollowVerb,
+  hasOtherVerb,
+  hasTag,
+  isPluralAt,
+  opensClause,
+  type Tags,
+} from './tags.ts'
+import { LEADING } from './valency.ts'
+import { BE, CLAUSE_JOINS, DETERMINERS, HAVE, has, MODALS, PLURAL_DETERMINERS, PREPOSITIONS } from './vocabulary.ts'
 
 /** Plural in form, and often a describing word: `sports contest`. */
 const DESCRIBING_PLURALS = new Set('sports games goods clothes arms sales savings news'.split(' '))
@@ -37,7 +32,9 @@ const pluralSubject: Clue = (place, tags, inflected) => {
   // `People here use it`
   const at = has(HERE, place.words[last]) ? last - 1 : last
   if (inflected || !isThing(tags[at]) || !isPluralAt(place, tags, at)) return undefined
-  if (has(DESCRIBING_PLURALS, place.words[at])) return undefined
+  // `The Three Bears Project` is a title
+  const isTitle = isName(place, place.index) && has(LEADING, place.words[place.index])
+  if (has(DESCRIBING_PLURALS, place.words[at]) || isTitle) return undefined
   if (!opensClause(place, tags, at, ['Verb'])) return undefined
   const ownVerb = hasTag(tags, place.index, 'Verb') && canFollowVerb(place, tags)
   return ownVerb || !hasOtherVerb(place, tags) ? ['verb', 'past'] : undefined
@@ -148,15 +145,15 @@ const CLUES: readonly Clue[] = [
   verbs.joinedVerb,
   verbs.bareOrder,
   verbs.orderBehind,
-  verbs.objectPlural,
-  verbs.ledObjectPlural,
+  objects.objectPlural,
+  objects.ledObjectPlural,
   verbs.joinedToVerb,
   verbs.listedVerb,
   verbs.madeTo,
-  verbs.takenPlural,
-  verbs.needing,
-  verbs.joinedThing,
-  verbs.pointedAt,
+  objects.takenPlural,
+  objects.needing,
+  objects.joinedThing,
+  objects.pointedAt,
   verbs.askedVerb,
   verbs.subjectOfPast,
   verbs.onlyVerb,
@@ -185,36 +182,4 @@ export function findTaggedClasses(place: Place, tags: Tags, inflected: boolean):
 
 function isThing(tags: ReadonlySet<string> | undefined): boolean {
   return tags?.has('Noun') === true && !tags.has('Pronoun')
-}
-
-/** True where the noun at `at` is plural, or the second of two joined by `and`. */
-function isPluralAt(place: Place, tags: Tags, at: number): boolean {
-  if (hasTag(tags, at, 'Plural') || has(PLURALS, place.words[at])) return true
-  const joined = place.words.slice(Math.max(0, at - 3), at).includes('and')
-  return joined && tags.slice(Math.max(0, at - 5), at - 1).some((tag) => tag.has('Noun'))
-}
-
-/** True where none of the tags stands between the start of the clause and the noun at `at`, which is then its subject. */
-function opensClause(place: Place, tags: Tags, at: number, barred: readonly string[]): boolean {
-  for (let i = at - 1; i >= 0; i--) {
-    const word = place.words[i]
-    if (isMark(word) || has(CLAUSE_JOINS, word)) return true
-    if (barred.some((tag) => hasTag(tags, i, tag))) return false
-  }
-  return true
-}
-
-/** What can come after a verb: its object, a phrase, an adverb or the end, but no further verb. */
-function canFollowVerb(place: Place, tags: Tags): boolean {
-  if (isEdge(place.words[place.index + 1]) || hasObject(place)) return true
-  return !hasTag(tags, place.index + 1, 'Verb') || hasTag(tags, place.index + 1, 'Particle')
-}
-
-/** In the clause of the place; `and` may join things: `won the egg and spoon contest`. */
-function hasOtherVerb({ words, index }: Place, tags: Tags): boolean {
-  const isEnd = (word: string | undefined): boolean => isMark(word) || (has(CLAUSE_JOINS, word) && word !== 'and')
-  let [start, end] = [index, index]
-  while (!isEnd(words[start - 1])) start--
-  while (!isEnd(words[end + 1])) end++
-  return tags.slice(start, end + 1).some((tag, i) => start + i !== index && tag.has('Verb') && !tag.has('Particle'))
 }

@@ -11,7 +11,7 @@ import { isBehindPerson } from './person.ts'
 import type { Place } from './place.ts'
 import { isName } from './place.ts'
 import { withoutSpeech } from './speech.ts'
-import type { Tags } from './tagged.ts'
+import type { Tags } from './tags.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
 import { ADVERBS, BE, DETERMINERS, HAVE, has, MODALS, PLURAL_SUBJECTS, SINGULAR_SUBJECTS, STOPS } from './vocabulary.ts'
 

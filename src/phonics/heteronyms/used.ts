@@ -2,7 +2,7 @@
 
 import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
-import type { Tags } from './tagged.ts'
+import type { Tags } from './tags.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'

@@ -31,11 +31,11 @@ export const OBJECTS = words('me you him her it us them')
 /** Begin an object after a verb: `close the gate`, `wind it`. */
 export const OBJECT_STARTS = words(
   'a an the my your his her its our their this that these those me you him it us them some every each no ' +
-    'another anything anyone everything everyone something someone nothing',
+    'another anything anyone everything everyone something someone nothing mine yours hers ours theirs',
 )
 export const MODALS = words(
   "will would can could shall should may might must cannot can't won't wouldn't couldn't shouldn't mustn't " +
-    "do does did dost doth don't doesn't didn't dare let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
+    "do does did dost doth don't doesn't didn't dare needn't mightn't gonna wanna gotta let's i'll you'll he'll she'll it'll we'll they'll who'll that'll",
 )
 export const BE = words(
   "be am is are was were been being isn't aren't wasn't weren't i'm you're we're they're it's he's she's that's " +

@@ -52,7 +52,12 @@ const LINES = `
     noun: Hens/P pull/I metal/N *objects*/V .
     -: A/D cat/N pull/I metal/N *objects*/V now .
     -: We/O pull/I metal/N *objects*/V the hen/N .
+  a title
+    -: The Three/A Bears/P *Project*/N .
+    -: The Egg/N and Spoon/N *Contest*/N .
+    verb past: The three/A bears/P *project*/N .
   joined to a bare verb
+    verb: They can see/I , hear/I and *use*/I tools/P .
     verb past: They/O sing/I and *record*/I songs/P .
     -: Men/P sing/I and *record*/I songs/P .
     verb: Trees/P give/I shade/N and *produce*/I air/N .
