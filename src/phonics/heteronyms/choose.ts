@@ -155,7 +155,8 @@ function findPhrase(
  * The usual one of two things, where the word is one and nothing in the sentence speaks for the other. Where the other may also
  * describe a thing (`the lead roof`), the word must be the thing itself.
  */
-function findThing({ thing, forms }: Heteronym, classes: Classes, place: Place): string | undefined {
+function findThing({ thing, doubts, forms }: Heteronym, classes: Classes, place: Place): string | undefined {
+  if (findLongestPhrase(doubts ?? NO_PHRASES, place) > 0) return undefined
   const others = forms.filter(({ form }) => form !== thing)
   const isOpen = (item: WordClass): boolean => forms.some((form) => form.classes.includes(item))
   const isThing = (item: WordClass): boolean =>

@@ -125,6 +125,8 @@ const actor: Clue = (place) =>
 
 const CLUES: readonly Clue[] = [
   actor,
+  minute.time,
+  minute.tiny,
   governed.infinitive,
   governed.inversion,
   governed.causative,
@@ -137,8 +139,6 @@ const CLUES: readonly Clue[] = [
   governed.longInversion,
   governed.pluralInversion,
   inverted,
-  minute.time,
-  minute.tiny,
   bare.lone,
   bare.behindSpeech,
   bare.ordered,

@@ -1,7 +1,7 @@
 // Whether `minute` is a time, or tells that something is tiny.
 
 import type { Clue } from './clue.ts'
-import { findBefore, isEdge, isMark, isName } from './place.ts'
+import { findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -42,11 +42,29 @@ const AFTER_TIME = is.words(
   'ago came earlier early fast fell hand hands late later left long longer more or past slow too went',
 )
 
+const PLURALS: ReadonlySet<string> = new Set([...is.PLURALS, 'feet', 'teeth'])
+/** Before many tiny things, and never before a minute. */
+const BEFORE_MANY = is.words(
+  'are from has have had her his in into its many my of on our see saw some such their these those were with your',
+)
+
+const LOOKED_AT = is.words('all notice noticed of on saw see with')
+
+/** `ants have minute feet`, `in minute letters`, `see the minute hairs`. */
+function isBeforeMany({ words, index }: Place): boolean {
+  const [before, after] = [words[index - 1], words[index + 1] ?? '']
+  const isLed = has(BEFORE_MANY, before) || (before === 'the' && has(LOOKED_AT, words[index - 2]))
+  return isLed && (has(PLURALS, after) || /[a-z]{2}[^su']s$/.test(after)) && !has(AFTER_TIME, after)
+}
+
 /** `A minute spider sat on it`: what stands behind `a minute` is the thing that is so small. */
-export const tiny: Clue = ({ words, index }) => {
+export const tiny: Clue = (place) => {
+  const { words, index } = place
+  if (words[index] !== 'minute') return undefined
   const [before, after] = [words[index - 2], words[index + 1]]
+  if (isBeforeMany(place)) return ['adjective']
   const isLed = isMark(before) || has(is.BE, before) || has(BEFORE_THING, before)
-  if (words[index] !== 'minute' || words[index - 1] !== 'a' || isEdge(after) || !isLed) return undefined
+  if (words[index - 1] !== 'a' || isEdge(after) || !isLed) return undefined
   const isTime = has(AFTER_TIME, after) || has(is.ADVERBS, after) || isPast(after) || isPresent(after)
   return isTime || /s$|ly$/.test(after ?? '') ? undefined : ['adjective']
 }
