@@ -56,7 +56,9 @@ export function hasPresentCustom(place: Place): boolean {
   const { words, index } = place
   if (words.some(isPast)) return false
   if (isOfAnybody(place)) return true
-  if (has(OFTEN, words[index - 1]) && has(PLURAL_SUBJECTS, words[index - 2])) return true
+  const [first, second] = [words[index - 2], words[index - 1]]
+  if ((has(OFTEN, second) && has(PLURAL_SUBJECTS, first)) || (has(OFTEN, first) && has(PLURAL_SUBJECTS, second)))
+    return true
   return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(place, at))
 }
 

@@ -54,7 +54,11 @@ export const adjective: Clue = (place, inflected) => {
 function nominal(place: Place): Classes {
   const after = place.words[place.index + 1]
   const closed = isEdge(after) || has(is.BE, after) || has(is.HAVE, after) || has(is.MODALS, after)
-  return closed || has(is.PREPOSITIONS, after) || has(is.SUBJECTS, after) || after === 'and' || after === 'to'
+  return closed ||
+    has(is.PREPOSITIONS, after) ||
+    has(is.SUBJECTS, after) ||
+    has(is.CLAUSE_JOINS, after) ||
+    after === 'to'
     ? ['noun']
     : NOMINAL
 }
