@@ -472,7 +472,7 @@ describe('settle', () => {
     for (const [text, form] of [
       ['Hens *produce* eggs.', 'verb'],
       ['Then the men *record* the song.', 'verb'],
-      ['Tam *dove* for the ball.', 'dived'],
+      ['Tam *dove* with a shout.', 'dived'],
     ] as const) {
       expect(ask(text), text).toBe('tagger-needed')
       expect(ask(text, { tagger }), text).toBe(form)
