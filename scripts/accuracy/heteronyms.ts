@@ -73,6 +73,9 @@ const SIXTH_BOOKS = new URL('data/heteronym-books-sixth.tsv', import.meta.url)
 /** Of further modern stories; judged before the program saw them, nothing tuned by them before the first look, and the model does not learn from them. */
 const MODERN_LATER = new URL('data/heteronym-modern-second.tsv', import.meta.url)
 
+/** Of further modern stories, and made ones; the same holds. */
+const MIXED = new URL('data/heteronym-mixed.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -139,6 +142,8 @@ export interface HeteronymMeasure {
   readonly modern: HeteronymShares
   /** Further modern stories, in natural frequency. */
   readonly modernLater: HeteronymShares
+  /** Further ones, and made. */
+  readonly mixed: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -163,6 +168,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const last = (await readCases(LAST_BOOKS)).map((item) => toResult(item, tagger))
   const modern = (await readCases(MODERN)).map((item) => toResult(item, tagger))
   const modernLater = (await readCases(MODERN_LATER)).map((item) => toResult(item, tagger))
+  const mixed = (await readCases(MIXED)).map((item) => toResult(item, tagger))
   const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -179,6 +185,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     lastStretches: toShares(last),
     modern: toShares(modern),
     modernLater: toShares(modernLater),
+    mixed: toShares(mixed),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
