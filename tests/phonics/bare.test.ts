@@ -42,7 +42,8 @@ const LINES = `
     verb: Please *use* soap.
     verb: Always *close* the gate.
     -: Never *close* gates.
-    -: Men never *abuse* hens.
+    verb past: Men never *abuse* hens.
+    -: Now never *perfect* hens.
     -: Never *abuses* hens.
     -: Then *abuse* hens.
   behind what is said
@@ -116,7 +117,7 @@ const LINES = `
     verb: There was a man who now *objects* at times.
     noun: Let's collect *insults*!
     noun: Let's collect *insults* now!
-    -: We collect *insults* now!
+    noun: We collect *insults* now!
   pointed at, and counted
     noun adjective: Go into that *house* you see.
     noun adjective: They sang of this *record* for long.
@@ -193,6 +194,57 @@ const LINES = `
     -: They had a man *escort* her.
     noun adjective past: We came with a police *escort*.
     noun adjective: They do *surveys* now.
+  what the clause lacks
+    verb: Does iron *contract* in the cold?
+    verb: Can your voice *project* to me?
+    -: Does iron *contract* now that it is cold.
+    -: Iron *contract* in the cold?
+    noun adjective: Does *progress* matter?
+    verb: Do *use* the stairs?
+    verb: Nobody is sad when the spy *defects*.
+    verb: They laugh if Meg *objects*.
+    -: They laugh with the spy *objects*.
+    -: They laugh when the spies *objects*.
+  what it has already
+    noun: They want *projects* now.
+    noun: He hates *rebels* now.
+    -: What they want *projects* now.
+    -: The noise they make *increases* now.
+    verb: He always *objects* now.
+    verb past: They sing and *record* songs.
+    -: They are wet and *content* now.
+    verb past: People *import* parrots.
+    verb past: Men and women *refuse* food.
+    -: Sad old women *refuse* food.
+    verb past: People *import*.
+    noun adjective: It is of things such as rain, snow and *wind*.
+    -: It is of things that rain, snow and *wind*.
+  lead of many
+    verb past: Herds of elephants in the park *combat* it.
+    verb past: Towns along the river *combat* it.
+    -: Herds of elephants *combat* snow.
+    noun adjective: He bought a box of old *compound* now.
+    verb past: Red and orange *contrast* now.
+    verb past: Yellow and purple strongly *contrast* now.
+    -: It is red and orange *contrast* now.
+    verb: One boy nods, the other *objects*.
+    noun: The boy nods, the other *objects*.
+    verb: Class Two *presents* a play.
+  no describing words
+    -: I rather *suspect* he forgot.
+    -: The geese quite rightly *suspect* Mr Fox.
+    adjective adverb: With so *elaborate* a hat he fell.
+    adjective adverb: It was quite *close*.
+    verb past: They did nothing but *torment* her.
+    -: Our school *permits* dogs.
+    verb: Being small *excuses* nobody.
+    -: Love that is shared *increases*.
+    -: Those that *rebel* must flee.
+    -: What funny *contrasts* the clowns made!
+    -: With squeals and *protests* the pigs ran.
+    noun adjective: Does a snail need any *address*?
+    -: Games like this *combine* fun and skill.
+    verb: A man on a star *projects* two beams.
   one and many
     noun adjective: Name one *object* that is round.
     noun adjective: Name one *object* now.

@@ -204,12 +204,15 @@ const LINES = `
     verb: *Record* how it fell.
     verb: “*Record* how it fell.”
     verb: Sit. *Wind* the wool.
-    -: Men *record* how it fell.
+    verb past: Men *record* how it fell.
+    -: Hens *record* how it fell.
     -: *Records* how it fell.
     verb past: He ran up and *wound* it.
     verb past: He ran up, *wound* it.
     -: He ran up then *wound* it.
-    -: Men *wound* it.
+    verb past: Men *wound* it.
+    verb past: Sad hens *wound* it.
+    -: Sad hens *wound* soup.
     verb: And *winds* it.
     -: And *winds* wool.
   the first thing of all

@@ -3,7 +3,7 @@
 import { hasHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
-import { isEdge, isMark, isName } from './place.ts'
+import { beforeIndex, isEdge, isMark, isName } from './place.ts'
 import { needsObject } from './valency.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
@@ -40,14 +40,9 @@ export const asked: Clue = (place, inflected) => {
 export const given: Clue = (place, inflected) => {
   const { words, index } = place
   const lead = words[index - 2]
-  const isGiven = inflected && has(DIRECT, words[index - 1]) && !has(is.PREPOSITIONS, lead) && !has(NEAR, lead)
+  const isGiven = inflected && has(DIRECT, words[index - 1]) && !has(is.ALL_PREPOSITIONS, lead)
   return isGiven && !hasObject(place) ? ['noun'] : undefined
 }
-const NEAR: ReadonlySet<string> = new Set(
-  'above against after around before behind below beside between beyond like near over than through to under'.split(
-    ' ',
-  ),
-)
 const DIRECT: ReadonlySet<string> = new Set(['him', 'me', 'them', 'us'])
 
 /** `We need more transport.` */
@@ -107,7 +102,7 @@ export const pointed: Clue = (place, inflected) => {
   const { words, index } = place
   const [before, second] = [words[index - 1], words[index - 2]]
   const isLed = has(is.PREPOSITIONS, second) || second === 'to'
-  const isTaken = before === 'that' && (isPast(second) || isPresent(second)) && !has(is.BE, second)
+  const isTaken = before === 'that' && (isPast(second) || isPresent(second)) && !has(is.BE, second) && second !== 'like'
   const isOne = (isLed && (before === 'that' || before === 'this')) || isTaken
   return !inflected && isOne && words[index] !== 'minute' ? NOMINAL : undefined
 }
@@ -137,9 +132,25 @@ export const useOfMany: Clue = ({ words, index }) => {
 export const counted: Clue = (place, inflected) => {
   const { words, index } = place
   const isCounted = inflected && /^\d/.test(words[index - 1] ?? '') && !isName(place, index - 2)
+  // `Class Two presents a play`
+  if (inflected && has(is.NUMBERS, words[index - 1]) && isName(place, index - 1))
+    return index === 2 ? ['verb'] : undefined
   return isCounted && !hasObject(place) ? NOMINAL : undefined
 }
 
 /** `All of them use it`, `the birds in the tree use it`. */
 export const ofMany: Clue = (place, inflected) =>
   !inflected && hasObject(place) && isOfMany(place) ? FINITE : undefined
+
+/** `One sister nods, the other objects.` */
+export const theOther: Clue = ({ words, index }, inflected) => {
+  const isOther = inflected && words[index - 1] === 'other' && words[index - 2] === 'the'
+  return isOther && words.slice(0, index - 2).includes('one') ? ['verb'] : undefined
+}
+
+/** `Red and orange contrast`, `yellow and purple strongly clash`: two colours open the clause. */
+export const colours: Clue = (place, inflected) => {
+  const at = beforeIndex(place)
+  const pair = [at, at - 2].every((one) => has(is.COLOURS, place.words[one]))
+  return !inflected && pair && place.words[at - 1] === 'and' && isMark(place.words[at - 3]) ? FINITE : undefined
+}

@@ -4,7 +4,7 @@ import { startsWithCapital } from '../../letter-kinds.ts'
 import { type Clue, FINITE, hasObject, NOMINAL, OPENERS } from './clue.ts'
 import { isEdge, isMark } from './place.ts'
 import { isSpoken } from './speech.ts'
-import { needsObject } from './valency.ts'
+import { DESCRIBING, needsObject } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -65,11 +65,14 @@ export const gerund: Clue = (place, inflected) => {
 
 const OFTEN: ReadonlySet<string> = new Set('always never often rarely seldom sometimes soon usually'.split(' '))
 
-/** `Being tired never excuses being rude`; not `they were never presents`. */
+/** `Being tired never excuses being rude`, `old men often combat it`; not `they were never presents`. */
 export const often: Clue = ({ words, index }, inflected) => {
   const second = words[index - 2]
+  const isLed = [is.MODALS, is.LINKING, is.GROW, is.SUBJECTS, is.SINGULAR_SUBJECTS].some((group) => has(group, second))
+  const isPlain = !isLed && second !== 'to' && !has(DESCRIBING, words[index])
   const isNoun = isMark(second) || [is.BE, is.HAVE, is.CLAUSE_STARTS].some((group) => has(group, second))
-  return inflected && has(OFTEN, words[index - 1]) && !isNoun ? ['verb'] : undefined
+  if (!has(OFTEN, words[index - 1]) || isNoun) return undefined
+  return inflected ? ['verb'] : isPlain ? FINITE : undefined
 }
 
 const FIRST: ReadonlySet<string> = new Set(['first', 'last', 'next'])

@@ -5,6 +5,7 @@
 
 import * as amounts from './amounts.ts'
 import * as bare from './bare.ts'
+import * as clauses from './clauses.ts'
 import {
   type Classes,
   type Clue,
@@ -76,8 +77,13 @@ const linking: Clue = (place, inflected) =>
 
 /** `very close`, `too minute`, `grew so close`. */
 const degree: Clue = (place) => {
-  const isSo = findBefore(place) === 'so' && (has(is.BE, findBefore(place, 2)) || has(is.GROW, findBefore(place, 2)))
-  return isSo || has(is.DEGREES, findBefore(place)) ? ['adjective', 'adverb'] : undefined
+  const [before, second, after] = [findBefore(place), findBefore(place, 2), place.words[place.index + 1]]
+  const isBecome = has(is.BE, second) || has(is.GROW, second)
+  // `so elaborate a costume`; not `I rather suspect he forgot`
+  const isSo = before === 'so' && (isBecome || after === 'a' || after === 'an')
+  const isRather = (before === 'rather' || before === 'quite') && !isBecome
+  const takes = isRather && (hasObject(place) || has(is.SUBJECTS, after) || isName(place, place.index + 1))
+  return isSo || (has(is.DEGREES, before) && !takes) ? ['adjective', 'adverb'] : undefined
 }
 
 /** `Gran attributes her long life to it`, `a warm bath contents the baby`: an object cannot follow a plural, but that of `what`. */
@@ -86,7 +92,9 @@ const beforeObject: Clue = (place, inflected) => {
   const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
   const before = findBefore(place)
   if (inflected && (hasSureObject(place) || hasCountedObject(place))) return ['verb']
-  return inflected && isObject && !isMark(before) && !has(WHAT, before) ? ['verb'] : undefined
+  // `What funny contrasts the two made!`, `with squeals and protests the pigs ran`
+  const isNamed = [1, 2, 3].some((nth) => has(WHAT, findBefore(place, nth))) || before === 'and'
+  return inflected && isObject && !isMark(before) && !isNamed ? ['verb'] : undefined
 }
 
 /** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
@@ -144,7 +152,15 @@ const CLUES: readonly Clue[] = [
   bare.ordered,
   bare.often,
   bare.nearlyFirst,
+  clauses.bareInversion,
+  clauses.inTime,
+  clauses.takenByPerson,
+  clauses.joinedToPerson,
+  clauses.firstMany,
+  clauses.listed,
   amounts.asked,
+  amounts.theOther,
+  amounts.colours,
   amounts.pointed,
   amounts.anybody,
   amounts.useOfMany,

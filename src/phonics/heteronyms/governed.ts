@@ -18,9 +18,15 @@ export const infinitive: Clue = (place, inflected) => {
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
 
+const ASKING: ReadonlySet<string> = new Set('can could did do does should will would'.split(' '))
+const isAsked = ({ words, index }: Place): boolean => words.slice(index).find((word) => has(is.STOPS, word)) === '?'
+
 /** `can use`, `did not close`, `let's read`; `they do surveys` of something. */
 export const helper: Clue = (place, inflected) => {
   const before = findBefore(place)
+  // `Does progress matter?`; not `Do use the stairs`
+  const asks = isMark(findBefore(place, 2)) && has(ASKING, before) && isAsked(place) && !hasObject(place)
+  if (asks) return NOMINAL
   if (has(is.MODALS, before) || /.'ll$/.test(before ?? '')) return inflected ? NOMINAL : ['verb']
   // `I'd use it`, `I'd read it`: would, or had
   if (!inflected && /[a-z]'d$/.test(before ?? '')) return FINITE
@@ -115,6 +121,8 @@ export const pluralInversion: Clue = (place, inflected) => {
 export const longInversion: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   if (inflected || !(hasObject(place) || after === '?' || after === undefined)) return undefined
+  // `Does a snail need any address?`
+  if (has(is.DETERMINERS, findBefore(place))) return undefined
   const at = findOpener(place, place.index - 2, [is.DETERMINERS, is.PLURAL_DETERMINERS])
   if (at === undefined || !has(is.MODALS, place.words[at - 1])) return undefined
   const before = place.words[at - 2]

@@ -15,7 +15,13 @@ export const afterPast: Clue = (place, inflected) => {
   const { words, index } = place
   const after = words[index + 1]
   const isThing = inflected && isPast(words[index - 1]) && needsObject(words[index] ?? '')
-  return isThing && !hasObject(place) && !has(is.HAVE, words[index - 1]) && after !== undefined ? ['noun'] : undefined
+  return isThing &&
+    !hasObject(place) &&
+    !has(is.HAVE, words[index - 1]) &&
+    !has(is.BE, words[index - 2]) &&
+    after !== undefined
+    ? ['noun']
+    : undefined
 }
 
 /** `Let's collect insults!`: the verb that the helper governs stands between. */

@@ -1,8 +1,9 @@
 // Where no bare verb can stand: right behind one thing, which takes its verb with an -s.
 
 import { isTold } from './clause.ts'
-import { hasObject } from './clue.ts'
+import { hasCountedObject, hasObject } from './clue.ts'
 import { beforeIndex, isMark, isName, type Place } from './place.ts'
+import { isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 
 const AND = new Set(['and', 'or', 'nor'])
@@ -29,7 +30,8 @@ export function isBehindOneThing(place: Place): boolean {
   const word = place.words[last]
   if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
   if (isOfMany(place)) return false
-  if (word === 'this' || word === 'what') return !isRelative
+  if (hasCountedObject(place)) return false
+  if (word === 'this' || word === 'what') return !isRelative && place.words[last - 1] !== 'like'
   // `a police escort`: what is many leads a thing behind `a`
   const isLeading = is.PLURALS.has(word) && /^an?$/.test(place.words[last - 1] ?? '')
   if (!(isThing(word) || isLeading) || isName(place, last)) return false
@@ -43,17 +45,20 @@ export function isBehindOneThing(place: Place): boolean {
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
 }
 
-/** `all of them`, `the birds in the tree`: many open the clause, with what is said of them before the place. */
+/** `all of them`, `the birds in the tree`, `herds of elephants in the park`: many open the clause, with what is said of them before the place. */
 export function isOfMany({ words, index }: Place): boolean {
-  let at = index - 1
-  while (at > index - 5 && !isMark(words[at]) && !is.has(is.PREPOSITIONS, words[at])) at--
-  const many = words[at - 1] ?? ''
+  let start = index
+  while (!isMark(words[start - 1]) && !is.has(is.CLAUSE_JOINS, words[start - 1])) start--
+  let at = start
+  while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])) && !isHead(words, at)) at++
+  const many = words[at] ?? ''
   const isMany = [is.PLURALS, is.NUMBERS, is.MANY].some((group) => group.has(many)) || /[a-z][^isu']s$/.test(many)
-  if (at === index - 1 || !is.has(is.PREPOSITIONS, words[at]) || !isMany) return false
-  let lead = at - 2
-  while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[lead]))) lead--
-  return isMark(words[lead]) || is.has(is.CLAUSE_JOINS, words[lead])
+  if (at >= index - 2 || !isMany || !is.has(is.ALL_PREPOSITIONS, words[at + 1])) return false
+  return !words.slice(at + 1, index).some(isVerbal) && !is.has(is.ALL_PREPOSITIONS, words[index - 1])
 }
+
+/** `all of them`, `two of them`: it leads nothing. */
+const isHead = (words: readonly string[], at: number): boolean => words[at + 1] === 'of'
 
 export const isThing = (word: string): boolean =>
   !/[^s]s$|[aeiouy].*ing$|ly$/.test(word) &&

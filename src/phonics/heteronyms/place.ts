@@ -32,8 +32,8 @@ export function isEdge(word: string | undefined): boolean {
 /** Words in -ly that are no adverbs. */
 const NO_ADVERBS = new Set(
   (
-    'belly bubbly bully chilly costly crumbly cuddly curly daily deadly early elderly family friendly giggly hilly holy jelly ' +
-    'jolly july lively lonely lovely monthly prickly reply silly smelly sparkly supply ugly weekly wobbly woolly wrinkly yearly'
+    'belly billy brolly bubbly bully chilly costly crumbly cuddly curly daily deadly dolly early elderly family friendly giggly hilly holly holy jelly ' +
+    'jolly july lively lolly lonely lovely monthly prickly reply silly smelly sparkly supply telly ugly weekly wobbly woolly wrinkly yearly'
   ).split(' '),
 )
 

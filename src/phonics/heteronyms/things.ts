@@ -1,14 +1,15 @@
 // What makes a heteronym a thing, or what describes one: a determiner, a preposition, its own verb behind it.
 
 import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
-import { isBehindOneThing, isThing, ONE } from './one-thing.ts'
+import { isBehindOneThing, isOfMany, isThing, ONE } from './one-thing.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
-import { isPast, isPresent } from './verbs.ts'
+import { isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
 const PLURAL_VERBS: ReadonlySet<string> = new Set(['are', "aren't", 'have', "haven't", 'were', "weren't"])
+const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 const HELPERS: ReadonlySet<string> = new Set('can could may might must should will would'.split(' '))
 const TIMES: ReadonlySet<string> = new Set(['as', 'before', 'if', 'since', 'until', 'when', 'while'])
 
@@ -44,8 +45,13 @@ export const adjective: Clue = (place, inflected) => {
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
   const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|less|ous)$/.test(before ?? '')
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
-  if (hasObject(place) || (inflected && place.words[place.index + 1] === 'with')) return undefined
+  const after = place.words[place.index + 1]
+  // `Our school permits dogs`
+  if (inflected && /[a-z][^isu']s$/.test(after ?? '') && !isVerbal(after)) return undefined
+  if (hasObject(place) || (inflected && after === 'with') || (!inflected && isOfMany(place))) return undefined
   if (led) return nominal(place)
+  // `stripes of gold and green alternate`
+  if (second === 'and' && has(is.COLOURS, before)) return undefined
   const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
   return inflected || !loose ? nominal(place) : undefined
 }
@@ -66,12 +72,15 @@ function nominal(place: Place): Classes {
 /** `of use`, `in tears`, `nothing but abuse`, `no such object`. */
 export const preposition: Clue = (place) => {
   const isOnly = findBefore(place) === 'but' && findBefore(place, 2) === 'nothing'
+  if (isOnly && hasObject(place)) return undefined
   return isOnly || findBefore(place) === 'such' || has(is.PREPOSITIONS, findBefore(place)) ? NOMINAL : undefined
 }
 
 /** `scant progress has been made`, `some other suspect must be found`: what stands before `has` or `must` is its subject. */
 export const beforeSingular: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
+  // `those that rebel must flee`
+  if (has(RELATIVES, findBefore(place))) return undefined
   const isSubject = !inflected && (has(SINGULAR_VERBS, after) || (has(HELPERS, after) && !isBehindDoer(place)))
   return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
 }
@@ -115,6 +124,8 @@ export const followedByOf: Clue = (place) => (place.words[place.index + 1] === '
 export const afterVerb: Clue = (place, inflected) => {
   const [before, after] = [findBefore(place), place.words[place.index + 1]]
   if (!inflected || !(isPast(before) || isPresent(before))) return undefined
+  // `love that is shared increases`
+  if (has(is.BE, findBefore(place, 2))) return undefined
   return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
 }
 

@@ -31,7 +31,7 @@ export const OBJECTS = words('me you him her it us them')
 /** Begin an object after a verb: `close the gate`, `wind it`. */
 export const OBJECT_STARTS = words(
   'a an the my your his her its our their this that these those me you him it us them some every each no ' +
-    'another anything anyone everything everyone something someone nothing mine yours hers ours theirs',
+    'another anybody anything anyone everybody everything everyone nobody somebody something someone nothing mine yours hers ours theirs',
 )
 export const MODALS = words(
   "will would can could shall should may might must cannot can't won't wouldn't couldn't shouldn't mustn't " +
@@ -60,6 +60,15 @@ export const GROW = words(
 )
 /** Look like prepositions of a noun and can hardly be anything else. */
 export const PREPOSITIONS = words('of for from with in at without into about under by on')
+/** The same, and those that say where a thing is. */
+export const ALL_PREPOSITIONS: ReadonlySet<string> = new Set([
+  ...PREPOSITIONS,
+  ...words(
+    'above across after against along among around before behind below beside between beyond down during inside like near off outside over past round than through to toward towards under up upon',
+  ),
+])
+/** Stand as a thing too: `red and orange`. */
+export const COLOURS = words('black blue brown gold green grey orange pink purple red silver white yellow')
 /** After these, `to` stands before a noun: `next to lead`. */
 export const BEFORE_NOUN_TO = words('next close due thanks according similar near addicted led lead leads put')
 /** Can stand between a helper and its verb without changing what follows. */

@@ -1,0 +1,76 @@
+// What a look-alike is by what its clause lacks without it, or has already.
+
+import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
+import { isThing } from './one-thing.ts'
+import { isEdge, isMark, isName, type Place } from './place.ts'
+import { isVerbal } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const ASKING: ReadonlySet<string> = new Set('can could did do does should will would'.split(' '))
+/** Begin a clause, and lead no thing: `when the spy defects`. */
+const WHEN: ReadonlySet<string> = new Set('because if once unless until when whenever where while'.split(' '))
+const JOINS: ReadonlySet<string> = new Set('and because but if or so that then when while'.split(' '))
+
+const isSmall = (word: string | undefined): boolean =>
+  [is.ADVERBS, is.BE, is.MODALS, is.NUMBERS, is.PLURALS, is.PREPOSITIONS, is.CLAUSE_JOINS].some((group) =>
+    has(group, word),
+  ) || /ly$/.test(word ?? '')
+
+const opensClause = (word: string | undefined): boolean => isMark(word) || has(JOINS, word)
+
+const canFollow = (word: string | undefined): boolean => isClosing(word) || has(is.ADVERBS, word) || word === 'to'
+
+/** `Does iron contract in the cold?`, `can your voice project to me?`: the helper that asks, who does it, and no verb yet. */
+export const bareInversion: Clue = (place, inflected) => {
+  const { words, index } = place
+  const thing = words[index - 1] ?? ''
+  const at = has(is.DETERMINERS, words[index - 2]) ? index - 3 : index - 2
+  const asks = has(ASKING, words[at]) && (isMark(words[at - 1]) || has(is.QUESTIONS, words[at - 1]))
+  if (inflected || !asks || !isThing(thing) || !canFollow(words[index + 1])) return undefined
+  const end = words.slice(index).findIndex((word) => has(is.STOPS, word))
+  const rest = words.slice(index + 1, end < 0 ? undefined : index + end)
+  return words[index + end] === '?' && !rest.some(isVerbal) ? ['verb'] : undefined
+}
+
+/** `when the spy defects`, `if Meg objects to it`: a clause of time has its verb here. */
+export const inTime: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isNamed = isName(place, index - 1) && has(WHEN, words[index - 2])
+  const isLed = isThing(words[index - 1] ?? '') && has(is.DETERMINERS, words[index - 2]) && has(WHEN, words[index - 3])
+  return inflected && (isNamed || isLed) && isClosing(words[index + 1]) ? ['verb'] : undefined
+}
+
+/** `They want projects`, `he hates rebels`: somebody and a verb open the clause, and what they do it to follows. */
+export const takenByPerson: Clue = (place, inflected) => {
+  const { words, index } = place
+  const [verb, person] = [words[index - 1], words[index - 2]]
+  if (!inflected || hasObject(place) || isSmall(verb) || isMark(verb) || !opensClause(words[index - 3]))
+    return undefined
+  const isOne = (person === 'he' || person === 'she' || person === 'it') && /s$/.test(verb ?? '')
+  return isOne || has(is.PLURAL_SUBJECTS, person) ? ['noun'] : undefined
+}
+
+/** `They sing and record songs`, `we love and separate them`: joined to the verb that follows a person. */
+export const joinedToPerson: Clue = ({ words, index }, inflected) => {
+  const [join, verb, person] = [words[index - 1], words[index - 2], words[index - 3]]
+  const isJoined = (join === 'and' || join === 'or') && has(is.PLURAL_SUBJECTS, person)
+  return !inflected && isJoined && !isSmall(verb) && !has(is.HAVE, verb) ? FINITE : undefined
+}
+
+/** `People import parrots`, `men and women refuse`: many with no -s open the clause, and lead no thing. */
+export const firstMany: Clue = (place: Place, inflected) => {
+  const { words, index } = place
+  const isPair = words[index - 2] === 'and' && has(is.PLURALS, words[index - 3])
+  const start = isPair ? words[index - 4] : words[index - 2]
+  const isFirst = has(is.PLURALS, words[index - 1]) && opensClause(start) && words[index] !== 'present'
+  return !inflected && isFirst && !isEdge(words[index + 1]) && !isVerbal(words[index + 1]) ? FINITE : undefined
+}
+
+/** `such as rain, snow and wind`: a list of things. */
+export const listed: Clue = ({ words, index }) => {
+  const before = words[index - 1]
+  const isListed = (before === 'and' || before === 'or' || before === ',') && isEdge(words[index + 1])
+  const at = words.lastIndexOf('such', index)
+  return isListed && words[at + 1] === 'as' && !words.slice(at, index).some(isVerbal) ? NOMINAL : undefined
+}
