@@ -12,7 +12,21 @@ export interface Place {
 }
 
 export function toPlace(sentence: readonly string[], index: number): Place {
-  return { written: sentence, words: sentence.map(toPlain), index }
+  return { written: sentence, words: toQuoted(sentence), index }
+}
+
+/** Small letters, straight apostrophes, and double marks for single ones that open or close what is said: `‘Read it!’ she said`. */
+export function toQuoted(sentence: readonly string[]): readonly string[] {
+  const words = sentence.map(toPlain)
+  // Most sentences have none, or a quotation within double ones.
+  if (!words.includes("'") || words.some((word) => word === '"' || word === '“')) return words
+  let open = false
+  return words.map((word, at) => {
+    // Behind a word it is the owner's: `the hens' eggs`.
+    if (word !== "'" || !(sentence[at] === '‘' || isMark(words[at - 1]))) return word
+    open = sentence[at] === '‘' || !open
+    return open ? '“' : '”'
+  })
 }
 
 export function toPlain(word: string): string {

@@ -9,7 +9,7 @@ import { CLAUSES, isJoined, isSameVoice, PLACES, RELATIVES } from './joined-clau
 import { isBehindOneThing, isThing } from './one-thing.ts'
 import { isBehindPerson } from './person.ts'
 import type { Place } from './place.ts'
-import { isName } from './place.ts'
+import { isName, toQuoted } from './place.ts'
 import { withoutSpeech } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { isPast, isPresent, isTenseless } from './verbs.ts'
@@ -30,7 +30,7 @@ export function findTense(place: Place): Tense | undefined {
 
 /** The tense of the sentences before, where at least two verbs agree and none differs. */
 export function findContextTense(before: readonly (readonly string[])[]): Tense | undefined {
-  const words = before.flatMap((sentence) => withoutSpeech(sentence.map((word) => word.toLowerCase())))
+  const words = before.flatMap((sentence) => withoutSpeech(toQuoted(sentence)))
   const [past, present] = [words.filter(isPast).length, words.filter(isPresent).length]
   if (past >= 2 && present === 0) return 'past'
   return present >= 2 && past === 0 ? 'present' : undefined
@@ -87,7 +87,11 @@ function isPastByOne(place: Place, at: number): boolean {
 }
 
 export function hasPastTime({ words }: Place): boolean {
-  return words.some((word, i) => word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, words[i + 1])))
+  return words.some((word, i) => {
+    const next = words[i + 1]
+    if (word === 'this') return next === 'morning'
+    return word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, next))
+  })
 }
 
 /** `the tale that I read made me cry`: at the end of a clause, before the past of the main one. */
