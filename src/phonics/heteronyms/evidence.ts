@@ -6,6 +6,7 @@
 import * as amounts from './amounts.ts'
 import * as bare from './bare.ts'
 import * as clauses from './clauses.ts'
+import * as closeLive from './close-live.ts'
 import {
   type Classes,
   type Clue,
@@ -20,19 +21,15 @@ import {
 import * as governed from './governed.ts'
 import * as joined from './joined.ts'
 import * as minute from './minute.ts'
-import { findBefore, isEdge, isMark, isName, isTitle, type Place } from './place.ts'
+import { findBefore, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
 import { isSpoken } from './speech.ts'
 import * as things from './things.ts'
-import { isPast } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
 export type { Classes } from './clue.ts'
 
-const PARTICLES: ReadonlySet<string> = new Set('along back down in there together up'.split(' '))
-const MANY: ReadonlySet<string> = new Set('many several some'.split(' '))
-const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
 /** `whatever excuses his men made`, and `whatever excuses his deed`. */
 const WHAT: ReadonlySet<string> = new Set('what whatever which whichever'.split(' '))
 function isDemonstrative(word: string | undefined): boolean {
@@ -97,33 +94,6 @@ const beforeObject: Clue = (place, inflected) => {
   return inflected && isObject && !isMark(before) && !isNamed ? ['verb'] : undefined
 }
 
-/** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
-const placed: Clue = (place) => {
-  const before = place.words[place.index - 1]
-  if (place.words[place.index] !== 'close' || hasObject(place)) return undefined
-  const isAfterVerb = isPast(before) || /[a-z]{2}ing$/.test(before ?? '') || has(PARTICLES, before)
-  return (isAfterVerb && !has(is.BE, before) && !has(is.HAVE, before) && !has(is.MODALS, before)) ||
-    (has(DIRECT, before) && !isMark(place.words[place.index - 2]))
-    ? ['adjective', 'adverb']
-    : undefined
-}
-
-/** `the world in which the spirits of the sea live`, to the end of its clause. */
-function isInWhich({ words, index }: Place): boolean {
-  for (let at = index - 1; at > 0 && !isMark(words[at]); at--) {
-    if (words[at] === 'which' && has(is.PREPOSITIONS, words[at - 1])) return true
-  }
-  return false
-}
-
-/** `in the oak live three owls`: no number and no article stands behind what describes a thing. */
-const inverted: Clue = (place) => {
-  const after = place.words[place.index + 1]
-  if (place.words[place.index] !== 'live' || has(is.BE, findBefore(place))) return undefined
-  if (isEdge(after) && isInWhich(place)) return ['verb']
-  return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
-}
-
 /** Who or what speaks and acts in a tale. */
 const ACTORS: ReadonlySet<string> = is.words('dove wind')
 
@@ -146,7 +116,7 @@ const CLUES: readonly Clue[] = [
   things.numbered,
   governed.longInversion,
   governed.pluralInversion,
-  inverted,
+  closeLive.inverted,
   bare.lone,
   bare.behindSpeech,
   bare.ordered,
@@ -178,7 +148,7 @@ const CLUES: readonly Clue[] = [
   degree,
   things.preposition,
   copula,
-  placed,
+  closeLive.placed,
   subject,
   plural.behindOpener,
   amounts.many,

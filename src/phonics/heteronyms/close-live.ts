@@ -1,0 +1,38 @@
+// `close` and `live` behind a verb, a particle or a place: near, or having one's home there.
+
+import { type Clue, hasObject } from './clue.ts'
+import { findBefore, isEdge, isMark, type Place } from './place.ts'
+import { isPast } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+const PARTICLES: ReadonlySet<string> = new Set('along back down in there together up'.split(' '))
+const MANY: ReadonlySet<string> = new Set('many several some'.split(' '))
+const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
+
+/** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
+export const placed: Clue = (place) => {
+  const before = place.words[place.index - 1]
+  if (place.words[place.index] !== 'close' || hasObject(place)) return undefined
+  const isAfterVerb = isPast(before) || /[a-z]{2}ing$/.test(before ?? '') || has(PARTICLES, before)
+  return (isAfterVerb && !has(is.BE, before) && !has(is.HAVE, before) && !has(is.MODALS, before)) ||
+    (has(DIRECT, before) && !isMark(place.words[place.index - 2]))
+    ? ['adjective', 'adverb']
+    : undefined
+}
+
+/** `the world in which the spirits of the sea live`, to the end of its clause. */
+function isInWhich({ words, index }: Place): boolean {
+  for (let at = index - 1; at > 0 && !isMark(words[at]); at--) {
+    if (words[at] === 'which' && has(is.PREPOSITIONS, words[at - 1])) return true
+  }
+  return false
+}
+
+/** `in the oak live three owls`: no number and no article stands behind what describes a thing. */
+export const inverted: Clue = (place) => {
+  const after = place.words[place.index + 1]
+  if (place.words[place.index] !== 'live' || has(is.BE, findBefore(place))) return undefined
+  if (isEdge(after) && isInWhich(place)) return ['verb']
+  return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
+}
