@@ -3,10 +3,11 @@
 import { hasApostrophe } from '../apostrophe.ts'
 import { isPlainText } from '../letter-kinds.ts'
 import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
-import type { Heteronyms } from './heteronyms/types.ts'
+import { findLookAlike, type LookAlike } from './heteronyms/part.ts'
+import type { HeteronymForm, Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
-import type { RawUnit } from './raw.ts'
+import type { RawPronunciation, RawUnit } from './raw.ts'
 import { createSpelling, type Spelling } from './spelling.ts'
 import { findSpokenApart } from './spoken-apart.ts'
 import { toPronunciations } from './to-pronunciation.ts'
@@ -61,16 +62,16 @@ function readWord(
   const spelled = spellWord(letters, spelling)
   const { source, cuttings, meant } = spelled
   const unsure = isUnsure(word, spelled) ? true : undefined
-  const forms = heteronyms.find(letters)?.forms
+  const alike = findLookAlike(heteronyms, letters)
   const plain = letters.length === word.length
   const pronunciations = cuttings.flatMap(({ raw, stem }, at): readonly Pronunciation[] => {
-    const spoken = forms?.[at]
+    const spoken = alike && findSpoken(alike, letters, raw, at)
     return toPronunciations(raw, letters, stem, accent, findOrdinary).map((pronunciation) => {
       const placed = plain ? pronunciation : place(pronunciation, places, word)
       return spoken === undefined ? placed : { ...placed, form: spoken.form, meaning: spoken.meaning }
     })
   })
-  const heteronym = forms !== undefined && pronunciations.length > 1
+  const heteronym = alike !== undefined && pronunciations.length > 1
   return {
     word,
     source,
@@ -79,6 +80,20 @@ function readWord(
     ...(meant === undefined ? {} : { meant }),
     ...(unsure === undefined ? {} : { unsure }),
   }
+}
+
+/** The spoken form of a cutting: those of a look-alike stand in the order of its forms, and that of a word with hyphens is told by the sounds of its part. */
+function findSpoken(
+  { row, from, to }: LookAlike,
+  letters: string,
+  { units }: RawPronunciation,
+  at: number,
+): HeteronymForm | undefined {
+  if (to - from === letters.length) return row.forms[at]
+  const said = units
+    .filter(({ spans: [first] }) => first && first[0] >= from && first[0] < to)
+    .flatMap(({ phones }) => phones)
+  return row.forms.find(({ sounds }) => sounds.replace(/\d/g, '') === said.join(' '))
 }
 
 /** Whether the sounds of a word as it is written are a mere guess: those of a name are sooner than those of a word. */

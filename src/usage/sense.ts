@@ -1,5 +1,6 @@
 // What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
 
+import { findLookAlike } from '../phonics/heteronyms/part.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
@@ -37,7 +38,7 @@ export function createSenseFinder(
   const hasOneForm = (text: string): boolean => {
     let isPlain = plain.get(text)
     if (isPlain === undefined) {
-      isPlain = heteronyms.find(text) === undefined
+      isPlain = findLookAlike(heteronyms, text) === undefined
       plain.set(text, isPlain)
     }
     return isPlain

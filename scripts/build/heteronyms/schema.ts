@@ -23,6 +23,7 @@ const form = v.strictObject(
     example: text('a sentence with the word'),
     phrases: list('- made of _', 'Word patterns round the word that belong to this form alone.'),
     topics: v.optional(text('words with spaces between')),
+    hyphened: v.optional(text('words with hyphens, as `wind-up *-minute`')),
     written: v.optional(choice(['capital'])),
   },
   'Write a form as `form: …`, `classes: …`, `sounds: …`, `meaning: …`, `example: …`',

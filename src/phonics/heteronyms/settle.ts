@@ -16,6 +16,7 @@ import {
 } from './choose.ts'
 import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
+import { cutAtHyphens, findHyphened, findLookAlike } from './part.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
 import { findTaggedClasses } from './tagged.ts'
@@ -37,7 +38,8 @@ export interface SettleOptions {
 }
 
 /**
- * Settles the heteronym at `index` of a sentence given as words and marks, each a string of its own, in any case.
+ * Settles the heteronym at `index` of a sentence given as words and marks, each a string of its own, in any case. A word with hyphens
+ * that has one among its parts is settled by it.
  * Pure; never throws. A word that is no heteronym is unsettled.
  */
 export function settle(
@@ -46,9 +48,14 @@ export function settle(
   index: number,
   options: SettleOptions = {},
 ): Settlement {
-  const row = heteronyms.find(toPlain(sentence[index] ?? ''))
-  if (!row) return { kind: 'unsettled' }
-  const place = toPlace(sentence, index)
+  const word = toPlain(sentence[index] ?? '')
+  const found = findLookAlike(heteronyms, word)
+  if (!found) return { kind: 'unsettled' }
+  const { row } = found
+  const hyphened = findHyphened(row, word)
+  if (hyphened !== undefined) return toSettlement(hyphened)
+  const cut = cutAtHyphens(sentence, index, found)
+  const place = toPlace(cut.sentence, cut.index)
   const cased = findByCase(row, place)
   if (cased !== undefined) return toSettlement(cased)
   if (isOpenName(row, place)) return toSettlement(findByPhrase(row, place))

@@ -22,6 +22,8 @@ export interface HeteronymForm {
   readonly phrases?: readonly string[]
   /** Words, parted by spaces, that in the same sentence speak for this form against another of the same class. */
   readonly topics?: string
+  /** Words with hyphens, parted by spaces, in which it has this form; `*` stands for any other parts. */
+  readonly hyphened?: string
   /** `capital`: always written with a capital, as a name is. */
   readonly written?: 'capital'
 }
