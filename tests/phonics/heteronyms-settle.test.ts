@@ -96,6 +96,9 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['I once *read* about it.', 'past'],
+    ['“I always cry when I *read* it,” said Dad.', 'present'],
+    ['It was time to plough and *sow*.', 'plant'],
     ['After treating his *wound* with the herb he stood up.', 'injury'],
     ['I hate it when there are *rows* at teatime.', 'quarrel'],
     ['Donkey listened and *learned*, and so did Ned.', 'verb'],
@@ -511,6 +514,14 @@ describe('settle', () => {
 
   it('asks for no tagger where the pronunciations are of one part of speech', () => {
     expect(ask('It was a *bass*.')).toBe('unsettled')
+  })
+
+  it('asks the sentences before what they are about, before it takes the usual one of two things', () => {
+    const coat = [toWords('Her coat caught on a nail.')]
+    const eyes = [toWords('She wiped her eyes.')]
+    expect(ask('It was a big *tear*.', { before: coat })).toBe('rip')
+    expect(ask('It was a big *tear*.', { before: eyes })).toBe('eye')
+    expect(ask('It was a big *tear*.')).toBe('eye')
   })
 
   it('takes the tense of the story, but not inside speech, and not against the sentence', () => {

@@ -23,17 +23,8 @@ export function toCandidates(row: Heteronym, classes: Classes | undefined): read
   return row.forms.filter((form) => form.classes.some((item) => classes.includes(item)))
 }
 
-/**
- * The form that phrase, class and topic agree on; undefined where they are silent or differ.
- *
- * @param isSeen false where only a tagger says that the word is a thing, which is too little for the usual one
- */
-export function findForm(
-  row: Heteronym,
-  place: Place,
-  classes: Classes | undefined,
-  isSeen = true,
-): string | undefined {
+/** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
+export function findForm(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
   const candidates = toCandidates(row, classes)
   const phrase = findPhrase(row, place, candidates)
   if (phrase === 'both') return undefined
@@ -43,7 +34,7 @@ export function findForm(
   }
   if (candidates.length === 1) return candidates[0]?.form
   if (!classes && !hasOneClass(row)) return undefined
-  return findByTopic(candidates, place) ?? (classes && isSeen ? findThing(row, classes, place) : undefined)
+  return findByTopic(candidates, place)
 }
 
 /** The usual form of a row that has one, unless the rare form is a verb and the word could be one here. */
@@ -155,8 +146,11 @@ function findPhrase(
  * The usual one of two things, where the word is one and nothing in the sentence speaks for the other. Where the other may also
  * describe a thing (`the lead roof`), the word must be the thing itself.
  */
-function findThing({ thing, doubts, forms }: Heteronym, classes: Classes, place: Place): string | undefined {
-  if (findLongestPhrase(doubts ?? NO_PHRASES, place) > 0) return undefined
+export function findThing(row: Heteronym, place: Place, classes: Classes | undefined): string | undefined {
+  const { thing, doubts, forms } = row
+  if (thing === undefined || classes === undefined) return undefined
+  if (findPhrase(row, place, toCandidates(row, classes)) || findLongestPhrase(doubts ?? NO_PHRASES, place) > 0)
+    return undefined
   const others = forms.filter(({ form }) => form !== thing)
   const isOpen = (item: WordClass): boolean => forms.some((form) => form.classes.includes(item))
   const isThing = (item: WordClass): boolean =>

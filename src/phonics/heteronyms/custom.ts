@@ -33,10 +33,13 @@ export function hasPresentTime({ words }: Place): boolean {
   })
 }
 
+/** What the story tells in the past is no sign for what somebody says in it. */
+const hasPast = (place: Place): boolean => place.words.some((word, at) => isPast(word) && isSameVoice(place, at))
+
 /** `when it is wet we read`. */
 export function hasPresentCondition(place: Place): boolean {
   const from = place.words.findIndex((word) => CONDITIONS.has(word))
-  return from >= 0 && place.words.slice(from + 1).some(isPresent) && !place.words.some(isPast)
+  return from >= 0 && place.words.slice(from + 1).some(isPresent) && !hasPast(place)
 }
 
 const OFTEN = new Set(['always', 'never', 'often', 'sometimes'])
@@ -54,7 +57,7 @@ const WEEKLY = new Set([
 /** `I often read to Sid`, `on Sundays we read`, `we read because we love it`: where nothing in the sentence is past. */
 export function hasPresentCustom(place: Place): boolean {
   const { words, index } = place
-  if (words.some(isPast)) return false
+  if (hasPast(place)) return false
   if (isOfAnybody(place)) return true
   const [first, second] = [words[index - 2], words[index - 1]]
   if ((has(OFTEN, second) && has(PLURAL_SUBJECTS, first)) || (has(OFTEN, first) && has(PLURAL_SUBJECTS, second)))
@@ -69,7 +72,8 @@ const FINITE = new Set(
 
 function isJoinedPresent(place: Place, at: number): boolean {
   const { words, index } = place
-  if (!has(FINITE, words[at]) && !(has(SUBJECTS, words[at - 1]) && isPresentBehind(words, at))) return false
+  const subject = has(OFTEN, words[at - 1]) ? at - 2 : at - 1
+  if (!has(FINITE, words[at]) && !(has(SUBJECTS, words[subject]) && isPresentBehind(words, at, subject))) return false
   const between = words.slice(Math.min(at, index), Math.max(at, index))
   // `I don't look, I read`
   const isClause = between.some((word) => has(CLAUSES, word)) || (words[at] === "don't" && at < index)
@@ -80,11 +84,11 @@ function isJoinedPresent(place: Place, at: number): boolean {
 const NO_VERBS = [ADVERBS, CLAUSE_JOINS, DETERMINERS, MODALS, NUMBERS, OBJECT_STARTS, PREPOSITIONS]
 
 /** `before I eat`, `when they want it`: behind its subject, and no past. */
-function isPresentBehind(words: readonly string[], at: number): boolean {
-  const [word, before] = [words[at], words[at - 1]]
+function isPresentBehind(words: readonly string[], at: number, subject: number): boolean {
+  const word = words[at]
   if (isPresent(word)) return true
   if (isTenseless(word) || isMark(word) || NO_VERBS.some((group) => has(group, word))) return false
-  return has(PLURAL_SUBJECTS, before) && !has(HAVE, word)
+  return has(PLURAL_SUBJECTS, words[subject]) && !has(HAVE, word)
 }
 
 /** `Doctors read X-rays`, `Some people read palms`: a bare plural that begins a sentence is anybody of that kind. */

@@ -10,6 +10,7 @@ import {
   findByTopicBefore,
   findFallback,
   findForm,
+  findThing,
   findUsual,
   isOpenName,
   toCandidates,
@@ -89,7 +90,8 @@ function findToldForm(row: Heteronym, place: Place, { before }: SettleOptions): 
   return (
     findForm(row, place, classes) ??
     findTenseForm(row, place, classes, before) ??
-    findByTopicBefore(row, classes, before)
+    findByTopicBefore(row, classes, before) ??
+    findThing(row, place, classes)
   )
 }
 
@@ -100,7 +102,10 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   const tagged = findTaggedClasses(place, tags, isInflected(row.word))
   const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
   const form =
-    (classes && findForm(row, place, classes, local !== undefined)) ?? findTenseForm(row, place, classes, before, tags)
+    (classes && findForm(row, place, classes)) ??
+    findTenseForm(row, place, classes, before, tags) ??
+    // That a tagger says that the word is a thing is too little for the usual one.
+    (local && (findByTopicBefore(row, classes, before) ?? findThing(row, place, classes)))
   const last = form ?? findFallback(row, place, tags)
   return form === undefined && tags[place.index]?.has('Verb') && !isVerbHere(row, last, place) ? undefined : last
 }
