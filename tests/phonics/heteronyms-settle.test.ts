@@ -96,6 +96,10 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['I make you my *bow*, good sir.', 'bend'],
+    ['His father made him a *bow* and some arrows.', 'knot'],
+    ['It was a *close*, dark night.', 'near'],
+    ['What’s the *row*?', 'quarrel'],
     ['I once *read* about it.', 'past'],
     ['“I always cry when I *read* it,” said Dad.', 'present'],
     ['It was time to plough and *sow*.', 'plant'],
