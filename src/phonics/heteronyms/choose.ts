@@ -159,8 +159,16 @@ export function findThing(row: Heteronym, place: Place, classes: Classes | undef
 }
 
 function hasTopic(form: HeteronymForm, place: Place): boolean {
-  const topics = form.topics?.split(' ') ?? []
-  return place.words.some((word, i) => i !== place.index && topics.includes(word))
+  const topics = toTopics(form)
+  return topics.size > 0 && place.words.some((word, i) => i !== place.index && topics.has(word))
+}
+
+const known = new WeakMap<HeteronymForm, ReadonlySet<string>>()
+
+function toTopics(form: HeteronymForm): ReadonlySet<string> {
+  const found = known.get(form) ?? new Set(form.topics?.split(' '))
+  known.set(form, found)
+  return found
 }
 
 /** The form of the topic of the sentences before, where the word itself does not stand in them: it may be the other one there. */
@@ -173,7 +181,7 @@ export function findByTopicBefore(
   if (!before || candidates.length < 2 || (!classes && !hasOneClass(row))) return undefined
   const words = before.flatMap((sentence) => sentence.map(toPlain))
   if (words.includes(row.word)) return undefined
-  const spoken = candidates.filter(({ topics }) => topics?.split(' ').some((topic) => words.includes(topic)))
+  const spoken = candidates.filter((form) => words.some((word) => toTopics(form).has(word)))
   return spoken.length === 1 ? spoken[0]?.form : undefined
 }
 
