@@ -96,6 +96,10 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['They came to see the new *bow*.', 'knot'],
+    ['They saw the trees *bow* in the storm.', 'bend'],
+    ['I never saw a *tear* in the lion’s eye.', 'eye'],
+    ['He had lost one of his nine *lives* that day.', 'noun'],
     ['There were tin spoons, and *lead* knives and forks.', 'metal'],
     ['There were *tears* in the old flag.', 'rip'],
     ['It is hard to *row* against the wind.', 'line'],
