@@ -51,7 +51,7 @@ const LINES = `
     verb past: “It is not so!” *protest* the boys.
     verb: "It is not so!" *protests* Meg.
     -: He said, "*protests* Meg.
-    -: “It is not so!” *Protests* came.
+    noun: “It is not so!” *Protests* came.
     noun adjective: “It is not so!” *protests*.
     -: “It is so” *protests* Meg.
   how often, before one verb
@@ -219,6 +219,29 @@ const LINES = `
     verb past: People *import*.
     noun adjective: It is of things such as rain, snow and *wind*.
     -: It is of things that rain, snow and *wind*.
+  some and others, this and that
+    verb past: Some *protest*, others sleep.
+    verb past: Some sleep, others *protest*.
+    -: Some are cold and some *moderate*.
+    -: Some *protest* all day.
+    noun adjective: *Insult* after insult flew.
+    noun adjective: Bus *insult* by insult flew.
+    verb: *Refuse*, and you will be sorry.
+    -: *Content*, and you will be sorry.
+    -: *Refuse*, and go.
+    verb past: They neither *use* nor want it.
+    noun adjective: He minds neither *wind* nor rain.
+    noun adjective: The boys and girls *present* cheered.
+    verb: This week Year Two *presents* its play.
+    verb: Swimming *conflicts* with the party.
+    -: Swimming *contests* with you are fun.
+    noun: The nursery *graduates* sang.
+    -: The pan Meg *presents* fell.
+    noun: We pinned our space *projects* up.
+    -: We knew our dog *objects* now.
+    -: The boy who lost his turn *protests*.
+    -: We are our dog *objects* now.
+    verb past: The girls all *present* to the class.
   lead of many
     verb past: Herds of elephants in the park *combat* it.
     verb past: Towns along the river *combat* it.

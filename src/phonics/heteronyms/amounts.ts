@@ -4,7 +4,7 @@ import { hasHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
 import { beforeIndex, isEdge, isMark, isName } from './place.ts'
-import { needsObject } from './valency.ts'
+import { DESCRIBING, needsObject } from './valency.ts'
 import { isPast, isPresent } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -32,7 +32,11 @@ export const asked: Clue = (place, inflected) => {
   if (before === 'there' && has(is.BE, second)) return NOMINAL
   const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
-  if (!inflected && (before === 'either' || before === 'neither')) return hasObject(place) ? FINITE : NOMINAL
+  // `They neither use nor want it`; not `minding neither wind nor weather`
+  const isPair = (after === 'nor' || after === 'or') && has(is.SUBJECTS, second)
+  if (!inflected && (before === 'either' || before === 'neither')) return isPair || hasObject(place) ? FINITE : NOMINAL
+  // `Insult after insult flew`
+  if ((after === 'after' || after === 'by') && words[index + 2] === words[index]) return NOMINAL
   return (before === 'which' || before === 'what') && isHelper ? NOMINAL : undefined
 }
 
@@ -46,11 +50,15 @@ export const given: Clue = (place, inflected) => {
 const DIRECT: ReadonlySet<string> = new Set(['him', 'me', 'them', 'us'])
 
 /** `We need more transport.` */
-export const quantity: Clue = ({ words, index }) => {
+export const quantity: Clue = (place, inflected) => {
+  const { words, index } = place
   const after = words[index + 1]
   // `They all present to the class`
   const isSubject =
-    words[index - 1] === 'all' && (has(is.SUBJECTS, words[index - 2]) || /[^is]s$/.test(words[index - 2] ?? ''))
+    !inflected &&
+    words[index - 1] === 'all' &&
+    (has(is.SUBJECTS, words[index - 2]) || /[^is]s$/.test(words[index - 2] ?? ''))
+  if (isSubject && (after === 'to' || (hasObject(place) && after !== 'that'))) return FINITE
   const isMeasured = has(QUANTITIES, words[index - 1]) && !isSubject && needsObject(words[index] ?? '')
   const closes = isClosing(after) || [is.BE, is.HAVE, is.MODALS].some((group) => has(group, after))
   return isMeasured && closes ? NOMINAL : undefined
@@ -89,6 +97,15 @@ export const relativePlural: Clue = (place, inflected) => {
 /** Lead many things, so that no one thing stands behind them: `many use soap`. */
 const ONLY_MANY: ReadonlySet<string> = new Set(['few', 'many', 'several'])
 
+/** `Some protest, others sleep`, and neither is a thing. */
+export const someOthers: Clue = ({ words, index }, inflected) => {
+  const [before, rest] = [words[index - 1], words.slice(index + 1)]
+  const isSome = before === 'some' && rest.includes('others')
+  const isOthers = before === 'others' || (before === 'some' && words.slice(0, index - 1).includes('some'))
+  const fits = !inflected && isEdge(words[index + 1]) && !has(DESCRIBING, words[index])
+  return fits && (isSome || isOthers) ? FINITE : undefined
+}
+
 /** `Many attribute the rain to him`, `many use soap`, and not `many record shops`; `some object that fell` is one, and `the few present` are there. */
 export const many: Clue = (place, inflected) => {
   const [before, after] = [place.words[place.index - 1], place.words[place.index + 1]]
@@ -116,6 +133,8 @@ export const anybody: Clue = (place, inflected) => {
   const { words, index } = place
   const [word, after] = [words[index], words[index + 1]]
   const closes = isClosing(after) || [is.MODALS, is.BE, is.HAVE, is.CLAUSE_JOINS].some((group) => has(group, after))
+  // `The boys and girls present cheered`
+  if (word === 'present' && /[a-z][^isu']s$/.test(words[index - 1] ?? '') && isPast(after)) return NOMINAL
   const isBehind = word === 'present' && has(ANYBODY, words[index - 1]) && !has(is.SUBJECTS, words[index - 2])
   return !inflected && isBehind && closes && !hasHelper(place) ? NOMINAL : undefined
 }
@@ -128,13 +147,15 @@ export const useOfMany: Clue = ({ words, index }) => {
   return words[index] === 'use' && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
 }
 
+const CLASSES: ReadonlySet<string> = new Set('class form grade group team year'.split(' '))
+
 /** `netted 20 suspects`; not `Class 2 presents a play`. */
 export const counted: Clue = (place, inflected) => {
   const { words, index } = place
   const isCounted = inflected && /^\d/.test(words[index - 1] ?? '') && !isName(place, index - 2)
   // `Class Two presents a play`
   if (inflected && has(is.NUMBERS, words[index - 1]) && isName(place, index - 1))
-    return index === 2 ? ['verb'] : undefined
+    return index === 2 || has(CLASSES, words[index - 2]) ? ['verb'] : undefined
   return isCounted && !hasObject(place) ? NOMINAL : undefined
 }
 

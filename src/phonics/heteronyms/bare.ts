@@ -15,6 +15,14 @@ const TOLD_ALONE: ReadonlySet<string> = new Set(['does', 'lives', 'uses'])
 /** No thing, and no describing word, though they end as such do. */
 const NO_GERUNDS: ReadonlySet<string> = new Set('anything everything nothing something during king'.split(' '))
 
+/** `Refuse, and you will be sorry.` */
+export const threat: Clue = ({ words, index }, inflected) => {
+  const isOrder = !inflected && isMark(words[index - 1]) && !needsObject(words[index] ?? '')
+  const [comma, join, person] = words.slice(index + 1)
+  const isThreat = comma === ',' && (join === 'and' || join === 'or') && has(is.SUBJECTS, person)
+  return isOrder && isThreat && !has(DESCRIBING, words[index]) ? ['verb'] : undefined
+}
+
 /** `“Present!”`, `Permit? I have none.`, `Excuses, excuses!` */
 export const lone: Clue = ({ words, index }, inflected) => {
   const [before, after] = [words[index - 1], words[index + 1]]

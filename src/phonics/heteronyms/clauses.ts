@@ -3,7 +3,7 @@
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isThing } from './one-thing.ts'
 import { isEdge, isMark, isName, type Place } from './place.ts'
-import { isVerbal } from './verbs.ts'
+import { isOnlyPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -73,4 +73,18 @@ export const listed: Clue = ({ words, index }) => {
   const isListed = (before === 'and' || before === 'or' || before === ',') && isEdge(words[index + 1])
   const at = words.lastIndexOf('such', index)
   return isListed && words[at + 1] === 'as' && !words.slice(at, index).some(isVerbal) ? NOMINAL : undefined
+}
+
+/** `Swimming conflicts with the party`: the only verb behind what somebody does. */
+export const afterDoing: Clue = ({ words, index }, inflected) => {
+  const opens = index === 1 && /[aeiouy].*ing$/.test(words[0] ?? '') && words[2] === 'with'
+  const end = words.findIndex((word, at) => at > index && (isMark(word) || has(is.CLAUSE_JOINS, word)))
+  return inflected && opens && !words.slice(index + 1, end < 0 ? undefined : end).some(isVerbal) ? ['verb'] : undefined
+}
+
+/** `The nursery graduates sang`: right behind a thing and before its own verb; not `the pan Meg uses fell`. */
+export const beforePast: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isThingBefore = isThing(words[index - 1] ?? '') && !isName(place, index - 1) && words[index] !== 'uses'
+  return inflected && isThingBefore && isOnlyPast(words[index + 1]) ? ['noun'] : undefined
 }

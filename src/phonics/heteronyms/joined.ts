@@ -2,6 +2,7 @@
 
 import { hasEarlierHelper } from './clause.ts'
 import { type Clue, hasObject, isClosing } from './clue.ts'
+import { isThing } from './one-thing.ts'
 import { isMark } from './place.ts'
 import { NEEDS_NOTHING, needsObject } from './valency.ts'
 import { isPast } from './verbs.ts'
@@ -51,4 +52,20 @@ export const joinedUnderHelper: Clue = (place, inflected) => {
   const isJoined = !isLed && isJoin(before) && isClosing(after)
   const isListed = before === ',' && (isJoin(after) || after === ',')
   return (isJoined || isListed) && hasEarlierHelper(place) ? ['verb'] : undefined
+}
+
+/** Behind these a clause may stand with no `that`: `knew our dog objects`. */
+const OF_THOUGHT: ReadonlySet<string> = is.words(
+  'believed felt guessed heard hoped knew know said say saw see think thought wished',
+)
+
+/** `We pinned our space projects up`: what was done to it stands before. */
+export const takenByPast: Clue = (place, inflected) => {
+  const { words, index } = place
+  const [thing = '', opener, verb] = [words[index - 1], words[index - 2], words[index - 3]]
+  const isLed = has(is.DETERMINERS, opener) && isThing(thing) && isPast(verb) && !has(OF_THOUGHT, verb)
+  // `The boy who lost his turn protests`
+  const isRelative = /^(?:who|that|which)$/.test(words[index - 4] ?? '')
+  const isHelper = has(is.BE, verb) || has(is.HAVE, verb)
+  return inflected && isLed && !isHelper && !isRelative && !hasObject(place) ? ['noun'] : undefined
 }

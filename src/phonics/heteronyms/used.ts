@@ -3,6 +3,7 @@
 import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
+import { isToolItself, isToolOf } from './used-thing.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
@@ -44,17 +45,40 @@ export function findUsed(place: Place): Used | undefined {
     if (is.has(OFTEN, place.words[place.index + 1]) && next === 'to' && !is.has(is.BE, before)) return 'used-to'
     return (is.has(DEGREES, before) && hasToLater(place)) || isLedByTo(place) ? 'used-to' : 'verb'
   }
+  // `which he used to good purpose`
+  if (is.has(PURPOSES, place.words[place.index + 3])) return 'verb'
   // `a noise that he was used to`
   if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
+  if (isBe && isWorkOfTool(place)) return 'verb'
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
   if (is.has(is.HAVE, before)) return 'verb'
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
   if (before === 'there' || (findBefore(place, 2) === 'what' && is.has(WORDS, next)) || is.has(STATES, next))
     return 'used-to'
-  return hasPlainSubject(place) || isGap(place) || isHabit(place) ? 'used-to' : undefined
+  // `the shop that used to sell kites`
+  if (before === 'that' || before === 'which') return 'used-to'
+  if (isToolItself(place)) return 'verb'
+  if (hasPlainSubject(place) || isGap(place) || isHabit(place)) return 'used-to'
+  return isToolOf(place) ? 'verb' : undefined
+}
+
+const PURPOSES = new Set(['advantage', 'effect', 'purpose'])
+/** What is done with a tool: `They are used to carry goods`. */
+const TOOL_WORK = new Set(
+  (
+    'build carry catch chop clean climb collect connect cook cover cut dig dry fasten feed fill grind help hold keep lift light make mark measure mix move play ' +
+    'protect pull push scare send separate show stir store sweep tie tell transport wash weigh'
+  ).split(' '),
+)
+/** Who may be used to something, and is never put to a use. */
+const SOMEBODY = new Set('he i she we who you'.split(' '))
+
+function isWorkOfTool(place: Place): boolean {
+  const [work, after] = [place.words[place.index + 2], place.words[place.index + 3]]
+  return is.has(TOOL_WORK, work) && !isEdge(after) && ![2, 3].some((nth) => is.has(SOMEBODY, findBefore(place, nth)))
 }
 
 /** `a noise to which he was used` */

@@ -13,6 +13,11 @@ const PRESENT = words(
   "be is are am i'm it's we're they're you're isn't aren't has hasn't do does don't doesn't can cannot can't will won't like likes " +
     'want wants love loves know knows say says go goes sit sits get gets come comes keep keeps make makes rains reads snows',
 )
+/** Past, and no participle: `sang`, and not `found`. */
+const ONLY_PAST = words(
+  'ate began blew broke came chose drew drove fell flew forgot froze gave grew knew ran rang rode rose sang sank saw shook spoke stole swam threw took ' +
+    'tore went woke wore wrote',
+)
 /** The same in the present and the past. */
 const BOTH = words('put let hit cut shut set hurt split spread cost bid burst beat quit shed read')
 const NOT_ED = words('indeed hundred naked wicked speed weed reed breed bleed greed sled shed shred')
@@ -22,6 +27,8 @@ export function isPast(word: string | undefined): boolean {
     word !== undefined && (PAST.has(word) || (/[a-z]{2}ed$/.test(word) && !/^..?eed$/.test(word) && !NOT_ED.has(word)))
   )
 }
+
+export const isOnlyPast = (word: string | undefined): boolean => has(ONLY_PAST, word)
 
 export function isPresent(word: string | undefined): boolean {
   return has(PRESENT, word)

@@ -1,0 +1,77 @@
+// Whether `used to` says what was done with a thing that stands before: `the pan she used to cook the eggs`.
+
+import { TIMES } from './habit.ts'
+import { isThing } from './one-thing.ts'
+import { isMark, isName, type Place } from './place.ts'
+import { isVerbal } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+/** Where, when and how something was done, and nothing that is used for it. */
+const NO_TOOLS: ReadonlySet<string> = new Set([
+  ...TIMES,
+  ...is.words(
+    'farm field garden hill home house lake park place pond reason river room school sea shop town village way wood yard',
+  ),
+])
+/** Who is hardly ever put to a use. */
+const PEOPLE: ReadonlySet<string> = is.words(
+  'aunt baby boy brother child cousin dad father friend girl grandfather grandmother king lady man mother mum neighbour prince princess queen sister ' +
+    'teacher uncle woman',
+)
+const TIME_JOINS: ReadonlySet<string> = is.words('after as because before if since so until when while')
+
+const INSIDE: ReadonlySet<string> = is.words('across around away down home inside out there up')
+
+/** `the pan she used to cook the eggs`, `which brush I used to paint it`, `the net that we used to catch him`. */
+export function isToolOf(place: Place): boolean {
+  const { words, index } = place
+  const subjectAt = toSubject(place)
+  // `one door which she used to get inside`
+  if (words[index + 2] === 'get' && words[subjectAt - 1] === 'which' && has(INSIDE, words[index + 3])) return true
+  if (!has(is.OBJECT_STARTS, words[index + 3]) || has(is.PREPOSITIONS, words[findEnd(words, index) - 1])) return false
+  const isRelative = words[subjectAt - 1] === 'that' || words[subjectAt - 1] === 'which'
+  const head = isRelative ? subjectAt - 2 : subjectAt - 1
+  const thing = words[head] ?? ''
+  if (!isTool(thing) || isName(place, head)) return false
+  let lead = head - 1
+  while (has(is.ADJECTIVES, words[lead]) || words[lead] === 'very') lead--
+  if (words[lead] === 'which' || words[lead] === 'what') return true
+  return has(is.DETERMINERS, words[lead]) && isDone(words, lead)
+}
+
+/** `The trick used to scare the crows was simple`, `The rope, used to tie the bag, was red`: its own verb comes later. */
+export function isToolItself({ words, index }: Place): boolean {
+  const comma = words[index - 1] === ','
+  const head = comma ? index - 2 : index - 1
+  if (!isTool(words[head] ?? '') || !has(is.DETERMINERS, words[head - 1]) || !isMark(words[head - 2])) return false
+  if (comma) return true
+  const end = findEnd(words, index)
+  const later = words.slice(index + 3, end)
+  const at = later.findIndex((word) => has(is.BE, word))
+  const joins = later.some((word) => has(is.CLAUSE_JOINS, word) || word === 'that')
+  return at >= 0 && !joins && !has(is.SUBJECTS, later[at - 1])
+}
+
+const isTool = (word: string): boolean =>
+  isThing(word) && !NO_TOOLS.has(word) && !PEOPLE.has(word) && !/(?:mother|father|man)$/.test(word)
+
+/** Where the one who used it begins: `she`, `Ned`, `the boys`. */
+function toSubject({ words, index }: Place): number {
+  let at = index - 1
+  if (has(is.SUBJECTS, words[at])) return at
+  if (has(is.DETERMINERS, words[at - 1]) || has(is.PLURAL_DETERMINERS, words[at - 1])) at--
+  return at
+}
+
+function findEnd(words: readonly string[], index: number): number {
+  const end = words.slice(index).findIndex(isMark)
+  return end < 0 ? words.length : index + end
+}
+
+/** A verb stands before, in a clause that is none of time. */
+function isDone(words: readonly string[], lead: number): boolean {
+  let start = lead
+  while (!isMark(words[start - 1]) && !has(TIME_JOINS, words[start - 1])) start--
+  return !has(TIME_JOINS, words[start - 1]) && words.slice(start, lead).some(isVerbal)
+}
