@@ -96,6 +96,9 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['The sign that hung there *read* “No dogs”.', 'past'],
+    ['They say that the king himself *read* it.', 'past'],
+    ['The winter winds *tear* the leaves off.', 'rip'],
     ['They came to see the new *bow*.', 'knot'],
     ['They saw the trees *bow* in the storm.', 'bend'],
     ['I never saw a *tear* in the lion’s eye.', 'eye'],

@@ -30,11 +30,17 @@ export function findTenseForm(
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
   if (!classes && hasHelper(place)) return undefined
-  if (!classes && isBehindPerson(place)) return 'past'
+  if (!classes && (isBehindPerson(place) || isBeforeQuotation(place))) return 'past'
   const own = findTense(place) ?? (tags && findFollowingTense(place, tags))
   const story = before && !isSpoken(place.words, place.index) ? findContextTense(before) : undefined
   return own && story && own !== story ? undefined : (own ?? story)
 }
+
+/** `The sign on the gate read “No dogs”`. */
+const isBeforeQuotation = ({ words, index }: Place): boolean =>
+  !isMark(words[index - 1]) && has(QUOTES, words[words[index + 1] === ',' ? index + 2 : index + 1])
+
+const QUOTES: ReadonlySet<string> = new Set(['"', '“', ':'])
 
 /** `as you may think when you read it`: what anybody does. */
 function isCustom(place: Place): boolean {
