@@ -96,6 +96,9 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['He caught the *tear* in his palm.', 'eye'],
+    ['Hares that are not caught *live* for ten years.', 'verb'],
+    ['The woman who healed me *lives* far away.', 'verb'],
     ['The sign that hung there *read* “No dogs”.', 'past'],
     ['They say that the king himself *read* it.', 'past'],
     ['The winter winds *tear* the leaves off.', 'rip'],
