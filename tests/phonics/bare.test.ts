@@ -232,6 +232,14 @@ const LINES = `
     verb past: They neither *use* nor want it.
     noun adjective: He minds neither *wind* nor rain.
     noun adjective: The boys and girls *present* cheered.
+    noun adjective: There were many boys *present* at it.
+    noun adjective: With all his friends *present*, he sang.
+    -: The boys *present* at noon.
+    verb past: He asked when the boys *present* at noon.
+    noun adjective past: It makes building a tree *house* fun.
+    noun adjective past: They made no fuss about being in a dog *contest*.
+    -: It makes a man *house* men.
+    noun adjective past: They hate the hidden price *increase*.
     verb: This week Year Two *presents* its play.
     verb: Swimming *conflicts* with the party.
     -: Swimming *contests* with you are fun.

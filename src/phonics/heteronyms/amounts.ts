@@ -3,9 +3,9 @@
 import { hasHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
-import { beforeIndex, isEdge, isMark, isName } from './place.ts'
+import { beforeIndex, isEdge, isMark, isName, type Place } from './place.ts'
 import { DESCRIBING, needsObject } from './valency.ts'
-import { isPast, isPresent } from './verbs.ts'
+import { isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -128,6 +128,18 @@ const ANYBODY: ReadonlySet<string> = new Set(
   'all anybody anyone everybody everyone nobody somebody someone those'.split(' '),
 )
 
+/** Behind many, with a verb before or `with all his friends`, and nothing that asks or tells which. */
+function isPresentThere({ words, index }: Place): boolean {
+  let start = index
+  while (!isMark(words[start - 1])) start--
+  const before = words.slice(start, index)
+  const isMany = has(is.PLURALS, before.at(-1)) || /[a-z][^isu']s$/.test(before.at(-1) ?? '')
+  const isFree = !before.some((word) => has(GAPS, word) || has(is.LET, word) || has(is.MODALS, word))
+  const isLed = before.includes('with') && isEdge(words[index + 1])
+  return isMany && isFree && (isLed || before.slice(0, -1).some((word) => isVerbal(word) || word === 'having'))
+}
+const GAPS: ReadonlySet<string> = new Set('how than that to what when where which who whom whose while'.split(' '))
+
 /** `Everybody present must stand.` */
 export const anybody: Clue = (place, inflected) => {
   const { words, index } = place
@@ -135,6 +147,8 @@ export const anybody: Clue = (place, inflected) => {
   const closes = isClosing(after) || [is.MODALS, is.BE, is.HAVE, is.CLAUSE_JOINS].some((group) => has(group, after))
   // `The boys and girls present cheered`
   if (word === 'present' && /[a-z][^isu']s$/.test(words[index - 1] ?? '') && isPast(after)) return NOMINAL
+  // `There were boys present at the feast`
+  if (word === 'present' && isClosing(after) && isPresentThere(place)) return NOMINAL
   const isBehind = word === 'present' && has(ANYBODY, words[index - 1]) && !has(is.SUBJECTS, words[index - 2])
   return !inflected && isBehind && closes && !hasHelper(place) ? NOMINAL : undefined
 }

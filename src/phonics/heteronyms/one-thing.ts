@@ -80,7 +80,9 @@ const SMALL = [
 ]
 
 const isDescribing = (word: string | undefined): boolean =>
-  is.has(is.ADJECTIVES, word) || is.has(is.DEGREES, word) || /[a-z]{3}est$/.test(word ?? '')
+  is.has(is.ADJECTIVES, word) ||
+  is.has(is.DEGREES, word) ||
+  /[a-z]{3}(?:est|able|ible|ful|less|ous|ish|cret)$|dden$/.test(word ?? '')
 
 /** `let a dog lead`, `saw this close`, `did this lead`; a helper that has its own verb governs nothing: `will not know this house`. */
 function isGoverned(place: Place): boolean {
@@ -89,7 +91,8 @@ function isGoverned(place: Place): boolean {
     if (isMark(word) || is.has(is.CLAUSE_JOINS, word)) return false
     // `has a kite contest`, and `had a man escort her`
     const isFree = is.has(HAVE, word) && !hasObject(place)
-    if (!isFree && !hasOwnVerb(place, at) && GOVERNORS.some((group) => is.has(group, word))) return true
+    const isFed = isFree || hasOwnVerb(place, at) || hasOwnThing(place, at)
+    if (!isFed && GOVERNORS.some((group) => is.has(group, word))) return true
     if (is.has(is.MODALS, word) && opens(place, at) && !hasOwnVerb(place, at)) return true
   }
 }
@@ -100,6 +103,10 @@ const hasOwnVerb = ({ words, index }: Place, at: number): boolean => {
   const isPerson = is.has(is.SUBJECTS, person) || is.has(is.OBJECTS, person)
   return isPerson && at + 2 < index - 1 && !is.has(is.DETERMINERS, verb) && !is.has(is.ADVERBS, verb)
 }
+
+/** `makes building the tree house a joy`, `made no fuss about being in a dog show`: the verb has its own thing, and another verb follows. */
+const hasOwnThing = ({ words, index }: Place, at: number): boolean =>
+  words.slice(at + 1, index - 1).some((word) => /[aeiouy].*ing$/.test(word) && !/thing$|^king$/.test(word))
 
 /** A helper before its subject: `Did this …`, `how can a dog …`. */
 const opens = (place: Place, at: number): boolean => {
