@@ -96,6 +96,9 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['The band played *live* again.', 'adjective'],
+    ['The door began to *close* by itself.', 'shut'],
+    ['I am tired of this *row*.', 'quarrel'],
     ['He caught the *tear* in his palm.', 'eye'],
     ['Hares that are not caught *live* for ten years.', 'verb'],
     ['The woman who healed me *lives* far away.', 'verb'],
@@ -451,6 +454,7 @@ describe('settle', () => {
     ['There was a *tear* by her eye and her sleeve.', 'unsettled'],
     ['There he stood with a *bow*.', 'unsettled'],
     ['Old Ned made a fine *bow*.', 'unsettled'],
+    ['Old Ned made a *bow*.', 'unsettled'],
     ['It was a *bow* for the ship with the ribbon.', 'unsettled'],
     ['The *row* was long.', 'unsettled'],
     ['The *lead* roof was old.', 'metal'],
