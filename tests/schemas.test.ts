@@ -25,6 +25,8 @@ it.each(Object.keys(files))('%s is what `npm run schemas` writes', (name) => {
   expect(readFileSync(new URL(name, folder), 'utf8')).toBe(files[name])
 })
 
+const EXAMPLE = { step: 'pink-4', sightWords: [] }
+
 describe('the schema and the program say the same', () => {
   const configs: readonly (readonly [yaml: string, isRight: boolean])[] = [
     ['sequence: england\nstep: year-1\n', true],
@@ -35,8 +37,26 @@ describe('the schema and the program say the same', () => {
     ['rules:\n  max-sentence-words:\n    severity: error\n    words: 7\n', true],
     ['overrides:\n  - files: ["a/"]\n    step: pink-2\n', true],
     ['step:\nnames:\n', true],
-    [toConfigFile({ sequence: 'series', accent: 'general-american', step: undefined, isLinked: true }), true],
-    [toConfigFile({ sequence: 'england', accent: 'southern-british', step: 'y1-1', isLinked: false }), true],
+    [
+      toConfigFile({
+        sequence: 'series',
+        accent: 'general-american',
+        step: undefined,
+        example: EXAMPLE,
+        isLinked: true,
+      }),
+      true,
+    ],
+    [
+      toConfigFile({
+        sequence: 'england',
+        accent: 'southern-british',
+        step: 'y1-1',
+        example: EXAMPLE,
+        isLinked: false,
+      }),
+      true,
+    ],
     ['nmaes: [Tam]\n', false],
     ['accent: scottish\n', false],
     ['readable share: 90 parts\n', false],

@@ -5,11 +5,11 @@ import { addToPackage, type PackageChange } from './package-json.ts'
 import { YAML_SCHEMAS } from './schema-links.ts'
 import {
   EXAMPLE_NAME,
-  EXAMPLE_STORY,
   FIRST_STEPS_NAME,
   type FolderWishes,
   HOOK_FOLDER,
   toConfigFile,
+  toExampleStory,
   toFirstSteps,
   toHookFile,
 } from './story-folder.ts'
@@ -73,10 +73,10 @@ function planFolder(folder: string, example: string, around: Surroundings, wishe
   const text = toConfigFile({ ...wishes, isLinked: wishes.editor })
   const story = folder === '.' ? EXAMPLE_NAME : `${folder}/${EXAMPLE_NAME}`
   return [
-    ...planExample({ path: story, why: 'an example story', text: EXAMPLE_STORY }, around, force),
+    ...planExample({ path: story, why: 'an example story', text: toExampleStory(wishes.example) }, around, force),
     planOwn({ path: config, why: 'settings of all stories, each explained', text }, around, force),
     planOwn(
-      { path: FIRST_STEPS_NAME, why: 'what to do next, on one page', text: toFirstSteps(example) },
+      { path: FIRST_STEPS_NAME, why: 'what to do next, on one page', text: toFirstSteps(example, wishes.example.step) },
       around,
       force,
     ),

@@ -7,8 +7,15 @@ export interface FolderWishes {
   readonly sequence: string
   readonly accent: Accent
   readonly step: string | undefined
+  readonly example: Example
   /** Whether the first line leads editors to the form of the file, in the package that npm installs. */
   readonly isLinked: boolean
+}
+
+/** Where the example story can be read: its step, and the words of it that no step teaches. */
+export interface Example {
+  readonly step: string
+  readonly sightWords: readonly string[]
 }
 
 const OTHER_ACCENT: Readonly<Record<Accent, string>> = {
@@ -20,6 +27,7 @@ export const toConfigFile = ({
   sequence,
   accent,
   step,
+  example,
   isLinked,
 }: FolderWishes): string => `${isLinked ? `${toSchemaLine('config')}\n#\n` : ''}# Settings for every story below this folder. A line that begins with # is off;
 # take the # away to switch it on. A story may say otherwise between the two lines of ---
@@ -29,7 +37,7 @@ export const toConfigFile = ({
 root: true
 
 # What is taught when: series, england, common-core, or the path of a file of your own.
-# \`battledore sequence series\` shows the steps.
+# \`battledore sequence ${sequence}\` shows the steps.
 sequence: ${sequence}
 
 # The English that the children hear. The other one is
@@ -37,7 +45,7 @@ sequence: ${sequence}
 accent: ${accent}
 
 # The step that the children have reached. A story can name its own.
-${step === undefined ? '# step: pink-4' : `step: ${step}`}
+${step === undefined ? `# step: ${example.step}` : `step: ${step}`}
 
 # Names that you tell the children yourself.
 # names: [Tam, Old Ned]
@@ -61,30 +69,36 @@ ${step === undefined ? '# step: pink-4' : `step: ${step}`}
 #     readable share: 95%
 `
 
-export const EXAMPLE_STORY = `---
-title: Tam and the Hat
-step: pink-4
----
+const TITLE = 'Tam and the Hat'
 
-# Tam and the Hat
+const EXAMPLE_PAGES = ['Tam had a hat.', 'Tam sat on the hat.', 'Tam is sad.']
 
-Tam had a hat.
+const RUNNING_WORDS = [...EXAMPLE_PAGES, TITLE].flatMap((text) => text.match(/\p{L}+/gu) ?? [])
 
----
+/** Every word of the example, once. */
+export const EXAMPLE_WORDS: readonly string[] = [
+  ...new Map([...RUNNING_WORDS].reverse().map((word) => [word.toLowerCase(), word])).values(),
+].reverse()
 
-Tam sat on the hat.
+export const toExampleStory = ({ step, sightWords }: Example): string => `---
+title: ${TITLE}
+step: ${step}
+${sightWords.length > 0 ? `sight words: [${sightWords.join(', ')}]\n` : ''}---
 
----
+# ${TITLE}
 
-Tam is sad.
+${EXAMPLE_PAGES.join('\n\n---\n\n')}
 `
 
 export const EXAMPLE_NAME = 'tam-and-the-hat.md'
 
 export const FIRST_STEPS_NAME = 'FIRST-STEPS.txt'
 
-/** @param example the path of the example story */
-export const toFirstSteps = (example: string): string => `FIRST STEPS
+/**
+ * @param example the path of the example story
+ * @param step a step to show words of
+ */
+export const toFirstSteps = (example: string, step: string): string => `FIRST STEPS
 
 This folder holds your stories. Everything stays on this machine.
 
@@ -106,7 +120,7 @@ This folder holds your stories. Everything stays on this machine.
 
    Words that can be read at a step:
 
-       battledore words --step pink-4
+       battledore words --step ${step}
 
    A text that you have already (.docx, .odt, .txt):
 

@@ -9,6 +9,7 @@ import type { Accent } from '../../phonics/types.ts'
 import { type Problem, toProblemLine, withOrigin } from '../../problem/index.ts'
 import { toCount, wrap } from '../../report/text.ts'
 import { findStep } from '../../sequence/knowledge.ts'
+import type { Sequence } from '../../sequence/types.ts'
 import { toStepUnknown } from '../../sequence/unknown-step.ts'
 import { complain, type ExitCode, toWidth } from '../command.ts'
 import { toFileProblem, toShownPath } from '../files/file-problem.ts'
@@ -21,6 +22,7 @@ import type { Io } from '../io.ts'
 import { createLineReader } from '../lines-of-input.ts'
 import { createResources } from '../resources.ts'
 import { VERSION } from '../version.ts'
+import { findExample } from './example.ts'
 
 export interface InitOptions {
   readonly sequence: string
@@ -38,24 +40,24 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
   try {
     if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false)
       throw new Error(`${toShownPath(given)} is a file, not a folder.`)
-    await checkWishes(options, io)
+    const asked = await checkWishes(options, io)
     const around = {
       read: (path: string) => readOwn(join(folder, path), io),
       stories: await listStories(folder, io),
       source: findSource(folder, io),
     }
-    const planFor = (accent: Accent = DEFAULT_ACCENT): Plan => toPlan(around, folder, { ...options, accent }, io)
-    const plan = planFor(options.accent)
+    const planFor = async (accent: Accent = asked.accent): Promise<Plan> =>
+      toPlan(around, folder, { ...options, accent }, io)
+    const plan = await planFor()
     show(plan.steps, given, io)
     const due = plan.steps.filter(({ text }) => text !== undefined)
     if (options.dryRun) return 0
-    const answer = due.length > 0 ? await ask(due, options, io) : {}
+    const answer = due.length > 0 ? await ask(due, options, asked.accent, io) : {}
     if (answer === undefined) {
       io.stdout.write('Nothing was written.\n')
       return 0
     }
-    for (const step of planFor(answer.accent ?? options.accent).steps)
-      if (step.text !== undefined) write(step, folder, io)
+    for (const step of (await planFor(answer.accent)).steps) if (step.text !== undefined) write(step, folder, io)
     if (options.commit) switchHookOn(folder, io)
     printNextSteps(plan, given, folder, io)
     return 0
@@ -65,19 +67,25 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
   }
 }
 
-const DEFAULT_ACCENT: Accent = 'general-american'
-
-/** @throws with a message for the person, where the sequence or the step is not there */
-async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Promise<void> {
+/**
+ * The sequence, in the accent that was wished for; else in its own.
+ * @throws with a message for the person, where the sequence or the step is not there
+ */
+async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Promise<Sequence> {
   const found = await createResources(io).sequence(sequence, accent)
   if (!found.ok) throw new Error(found.problems.map(toProblemLine).join('\n'))
   if (step !== undefined && !findStep(found.value, step))
     throw new Error(toProblemLine(withOrigin(toStepUnknown(step, found.value), { origin: '--step' })))
+  return found.value
 }
 
-function toPlan(around: Surroundings, folder: string, options: InitOptions & { accent: Accent }, io: Io): Plan {
+type Settled = InitOptions & { readonly accent: Accent }
+
+async function toPlan(around: Surroundings, folder: string, options: Settled, io: Io): Promise<Plan> {
   const { sequence, accent, step } = options
-  const wishes = { sequence, accent, step, force: options.force === true, editor: options.editor === true }
+  const { phonicsFor } = createResources(io)
+  const example = findExample(await checkWishes(options, io), phonicsFor(accent))
+  const wishes = { sequence, accent, step, example, force: options.force === true, editor: options.editor === true }
   const plan = planInit(around, { ...wishes, commit: options.commit === true })
   if (plan) return plan
   const path = toSlashes(relative(io.cwd, join(folder, 'package.json')))
@@ -124,6 +132,7 @@ function show(steps: readonly Step[], given: string, io: Io): void {
 async function ask(
   due: readonly Step[],
   { yes, accent }: InitOptions,
+  usual: Accent,
   io: Io,
 ): Promise<{ accent?: Accent } | undefined> {
   if (yes || !io.stdinIsTTY || !io.stdout.isTTY) return {}
@@ -135,8 +144,10 @@ async function ask(
   try {
     if (!/^(y(es)?)?$/.test(await answerTo(`Write ${toCount(due.length, 'file')}? [Y/n] `))) return undefined
     if (accent !== undefined || !due.some(({ path }) => path.endsWith('battledore.yaml'))) return {}
-    const heard = await answerTo('Which English do the children hear: American or British? [A/b] ')
-    return { accent: heard.startsWith('b') ? 'southern-british' : DEFAULT_ACCENT }
+    const letters = usual === 'general-american' ? '[A/b]' : '[a/B]'
+    const heard = await answerTo(`Which English do the children hear: American or British? ${letters} `)
+    if (heard.startsWith('a')) return { accent: 'general-american' }
+    return { accent: heard.startsWith('b') ? 'southern-british' : usual }
   } finally {
     await lines.end()
   }

@@ -61,6 +61,43 @@ describe('for a teacher', () => {
   })
 })
 
+describe('the sequence that was asked for', () => {
+  const TABLE = [
+    ['series', 'general-american'],
+    ['england', 'southern-british'],
+    ['common-core', 'general-american'],
+  ] as const
+
+  it.each(TABLE)('%s is in its own accent, and the example can be read at its step', async (name, accent) => {
+    const { io, read, err, out } = world()
+    expect(await main(['init', '-y', '--sequence', name], io)).toBe(0)
+    expect(parse(read('battledore.yaml'))).toEqual({ root: true, sequence: name, accent })
+    expect(await main(['check', 'stories', '--fail-on', 'warning'], io), out() + err()).toBe(0)
+    const [, words] = /battledore (words .*)/.exec(read('FIRST-STEPS.txt')) ?? []
+    expect(await main(words?.split(' ') ?? [], io), err()).toBe(0)
+  })
+
+  it.each([
+    ['\n\n', 'southern-british'],
+    ['\na\n', 'general-american'],
+  ])('a person who types %j to it for England gets %s', async (stdin, accent) => {
+    const { io, read, out } = world({}, { isTTY: true, stdinIsTTY: true, stdin })
+    await main(['init', '--sequence', 'england'], io)
+    expect(out()).toContain('American or British? [a/B]')
+    expect(parse(read('battledore.yaml'))).toMatchObject({ accent })
+  })
+
+  it('an own sequence too, even where it never teaches a word of the example', async () => {
+    const own =
+      'name: ours\naccent: southern-british\nsteps:\n  - id: one\n    teach: [a as in cat, t as in cat, m as in mat]\n'
+    const { io, read, err, out } = world({ 'ours.yaml': own })
+    expect(await main(['init', '-y', '--sequence', 'ours.yaml'], io)).toBe(0)
+    expect(parse(read('battledore.yaml'))).toMatchObject({ accent: 'southern-british' })
+    expect(read('stories/tam-and-the-hat.md')).toContain('step: one\nsight words: [')
+    expect(await main(['check', 'stories'], io), out() + err()).toBe(0)
+  })
+})
+
 describe('in an empty folder', () => {
   it('writes all files, shows them first, and what it wrote passes the check', async () => {
     const { io, out, read, err } = world()
