@@ -96,6 +96,8 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['I was so happy when you *read* my tale!', 'past'],
+    ['Get dressed while I *read* the rules.', 'tagger-needed'],
     ['The band played *live* again.', 'adjective'],
     ['The door began to *close* by itself.', 'shut'],
     ['I am tired of this *row*.', 'quarrel'],

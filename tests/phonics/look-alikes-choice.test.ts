@@ -218,7 +218,7 @@ const READ = `
     present: Hens *read* to us.
     present: *Read* to us.
     present: She said, “*Read* to us.
-    present: It was fun when you *read* it.
+    past: It was fun when you *read* it.
     present: It was fun if you *read* it.
     present: It was fun whenever you *read* it.
     past: You saw it yesterday when you *read* it.

@@ -10,7 +10,7 @@ import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
 import { isPast } from './verbs.ts'
-import { has, PREPOSITIONS } from './vocabulary.ts'
+import { has, MODALS, PREPOSITIONS } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -42,10 +42,15 @@ const isBeforeQuotation = ({ words, index }: Place): boolean =>
 
 const QUOTES: ReadonlySet<string> = new Set(['"', '“', ':'])
 
-/** `as you may think when you read it`: what anybody does. */
+/** `as you may think when you read it`: what anybody does; not `I was glad when you read it`. */
 function isCustom(place: Place): boolean {
   const lead = findBefore(place, 2)
-  return findBefore(place) === 'you' && (lead === 'when' || lead === 'whenever' || lead === 'if') && !hasPastTime(place)
+  const isAnybody = findBefore(place) === 'you' && (lead === 'when' || lead === 'whenever' || lead === 'if')
+  if (!isAnybody || hasPastTime(place)) return false
+  const before = place.words.slice(0, place.index)
+  const main = before.slice(before.findLastIndex(isMark) + 1)
+  const isOnce = lead === 'when' && main.some(isPast)
+  return !isOnce || main.some((word) => has(MODALS, word))
 }
 
 /** `“I am lost,” read the note`: in small letters behind what is said. */

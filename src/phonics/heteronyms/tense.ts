@@ -104,5 +104,13 @@ const isJustDone = ({ words, index }: Place): boolean =>
 
 /** `we read until it got dark`: a past verb of the same voice, with a join or a mark between, in no relative clause. */
 function hasPastClause(place: Place): boolean {
-  return place.words.some((word, at) => isPast(word) && isSameVoice(place, at) && isJoined(place, at))
+  return place.words.some(
+    (word, at) => isPast(word) && !isParticiple(place, at) && isSameVoice(place, at) && isJoined(place, at),
+  )
 }
+
+const BEFORE_PARTICIPLES = new Set(['am', 'are', 'be', 'been', 'being', 'get', 'gets', 'has', 'have', 'is'])
+
+/** `get dressed while we read`: no past. */
+const isParticiple = ({ words }: Place, at: number): boolean =>
+  /ed$/.test(words[at] ?? '') && has(BEFORE_PARTICIPLES, words[at - 1])
