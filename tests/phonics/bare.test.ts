@@ -79,8 +79,9 @@ const LINES = `
     noun adjective past: We had a sing *contest*.
   behind a past
     noun: He wrapped *presents* all evening.
-    -: He wrapped *objects* all evening.
-    -: He wrapped *present* all evening.
+    noun: Old Meg wrapped *presents* all evening.
+    -: Old Meg wrapped *objects* all evening.
+    -: Old Meg wrapped *present* all evening.
     verb: He wrapped *presents* the cup.
     -: Hens wrap *presents* all evening.
     past noun adjective: He had *presents* all evening.
@@ -250,6 +251,15 @@ const LINES = `
     -: The boy who lost his turn *protests*.
     -: We are our dog *objects* now.
     verb past: The girls all *present* to the class.
+  what only ends as many do
+    noun: Everything has its *use*.
+    -: Grandpa finds *use* for it.
+    verb past: The tools farmers *use* are old.
+    noun: We needed *transport* to it.
+    noun: She wore *perfume* at it.
+    verb: They dare *insult* to him.
+    -: They try *insult* to him.
+    verb past: What they say they *insult* to him.
   lead of many
     verb past: Herds of elephants in the park *combat* it.
     verb past: Towns along the river *combat* it.

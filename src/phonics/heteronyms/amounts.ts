@@ -91,7 +91,7 @@ export const relativePlural: Clue = (place, inflected) => {
   const many = words[index - 2] ?? ''
   const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
   if (inflected || !isRelative || !hasObject(place)) return undefined
-  return has(is.PLURALS, many) || /[a-z][^isu']s$/.test(many) ? FINITE : undefined
+  return has(is.PLURALS, many) || is.looksPlural(many) ? FINITE : undefined
 }
 
 /** Lead many things, so that no one thing stands behind them: `many use soap`. */
@@ -133,7 +133,7 @@ function isPresentThere({ words, index }: Place): boolean {
   let start = index
   while (!isMark(words[start - 1])) start--
   const before = words.slice(start, index)
-  const isMany = has(is.PLURALS, before.at(-1)) || /[a-z][^isu']s$/.test(before.at(-1) ?? '')
+  const isMany = has(is.PLURALS, before.at(-1)) || is.looksPlural(before.at(-1))
   const isFree = !before.some((word) => has(GAPS, word) || has(is.LET, word) || has(is.MODALS, word))
   const isLed = before.includes('with') && isEdge(words[index + 1])
   return isMany && isFree && (isLed || before.slice(0, -1).some((word) => isVerbal(word) || word === 'having'))
@@ -146,19 +146,20 @@ export const anybody: Clue = (place, inflected) => {
   const [word, after] = [words[index], words[index + 1]]
   const closes = isClosing(after) || [is.MODALS, is.BE, is.HAVE, is.CLAUSE_JOINS].some((group) => has(group, after))
   // `The boys and girls present cheered`
-  if (word === 'present' && /[a-z][^isu']s$/.test(words[index - 1] ?? '') && isPast(after)) return NOMINAL
+  if (word === 'present' && is.looksPlural(words[index - 1]) && isPast(after)) return NOMINAL
   // `There were boys present at the feast`
   if (word === 'present' && isClosing(after) && isPresentThere(place)) return NOMINAL
   const isBehind = word === 'present' && has(ANYBODY, words[index - 1]) && !has(is.SUBJECTS, words[index - 2])
   return !inflected && isBehind && closes && !hasHelper(place) ? NOMINAL : undefined
 }
 
-/** `The doctors and nurses use masks`; not `for sports use`. */
+/** `The doctors and nurses use masks`; not `for sports use`, nor `he finds use for it`. */
 export const useOfMany: Clue = ({ words, index }) => {
   const [before = '', second] = [words[index - 1], words[index - 2]]
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
-  const isMany = has(is.PLURALS, before) || (/[a-z][^isu']s$/.test(before) && !isSmall && before !== 'sports')
-  return words[index] === 'use' && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
+  const isMany = has(is.PLURALS, before) || (is.looksPlural(before) && !isSmall)
+  const isThing = words[index + 1] === 'of' || words[index + 1] === 'for'
+  return words[index] === 'use' && !isThing && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
 }
 
 const CLASSES: ReadonlySet<string> = new Set('class form grade group team year'.split(' '))

@@ -92,7 +92,5 @@ export const nearlyFirst: Clue = (place, inflected) => {
   const before = words[index - 1] ?? ''
   if (has(FIRST, before) && isMark(words[index - 2])) return FINITE
   const isSmall = [is.PREPOSITIONS, is.DETERMINERS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before))
-  return index === 2 && /[a-z][^isu']s$/.test(before) && !isSmall && !has(is.PREPOSITIONS, words[0])
-    ? FINITE
-    : undefined
+  return index === 2 && is.looksPlural(before) && !isSmall && !has(is.PREPOSITIONS, words[0]) ? FINITE : undefined
 }

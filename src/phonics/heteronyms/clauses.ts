@@ -3,7 +3,8 @@
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isThing } from './one-thing.ts'
 import { isEdge, isMark, isName, type Place } from './place.ts'
-import { isOnlyPast, isVerbal } from './verbs.ts'
+import { needsObject } from './valency.ts'
+import { isOnlyPast, isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -11,6 +12,9 @@ const ASKING: ReadonlySet<string> = new Set('can could did do does should will w
 /** Begin a clause, and lead no thing: `when the spy defects`. */
 const WHEN: ReadonlySet<string> = new Set('because if once unless until when whenever where while'.split(' '))
 const JOINS: ReadonlySet<string> = new Set('and because but if or so that then when while'.split(' '))
+
+/** A bare verb may stand behind: `they dare insult him`. */
+const BARE: ReadonlySet<string> = new Set('come dare go helped need try'.split(' '))
 
 const isSmall = (word: string | undefined): boolean =>
   [is.ADVERBS, is.BE, is.MODALS, is.NUMBERS, is.PLURALS, is.PREPOSITIONS, is.CLAUSE_JOINS].some((group) =>
@@ -41,13 +45,15 @@ export const inTime: Clue = (place, inflected) => {
   return inflected && (isNamed || isLed) && isClosing(words[index + 1]) ? ['verb'] : undefined
 }
 
-/** `They want projects`, `he hates rebels`: somebody and a verb open the clause, and what they do it to follows. */
+/** `They want projects`, `he hates rebels`, `we needed transport`: somebody and a verb open the clause, and what they do it to follows. */
 export const takenByPerson: Clue = (place, inflected) => {
   const { words, index } = place
   const [verb, person] = [words[index - 1], words[index - 2]]
-  if (!inflected || hasObject(place) || isSmall(verb) || isMark(verb) || !opensClause(words[index - 3]))
+  const isMass =
+    needsObject(words[index] ?? '') && canFollow(words[index + 1]) && !has(is.LET, verb) && !has(BARE, verb)
+  if (!(inflected || isMass) || hasObject(place) || isSmall(verb) || isMark(verb) || !opensClause(words[index - 3]))
     return undefined
-  const isOne = (person === 'he' || person === 'she' || person === 'it') && /s$/.test(verb ?? '')
+  const isOne = (person === 'he' || person === 'she' || person === 'it') && (/s$/.test(verb ?? '') || isPast(verb))
   return isOne || has(is.PLURAL_SUBJECTS, person) ? ['noun'] : undefined
 }
 

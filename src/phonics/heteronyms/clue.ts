@@ -54,5 +54,5 @@ export const isClosing = (word: string | undefined): boolean => isEdge(word) || 
 export function hasCountedObject({ words, index }: Place): boolean {
   const [after = '', next = ''] = [words[index + 1], words[index + 2]]
   const isTime = has(TIMES, next.replace(/s$/, ''))
-  return (has(is.NUMBERS, after) || /^\d/.test(after)) && /[a-z][^isu']s$/.test(next) && !isTime
+  return (has(is.NUMBERS, after) || /^\d/.test(after)) && is.looksPlural(next) && !isTime
 }

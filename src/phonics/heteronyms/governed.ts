@@ -111,7 +111,7 @@ export const causative: Clue = (place, inflected) => {
 /** `how long do bears live`, `can mice use it`: behind a helper that asks and a bare plural. */
 export const pluralInversion: Clue = (place, inflected) => {
   const { words, index } = place
-  const isPlural = /[a-z][^isu']s$/.test(words[index - 1] ?? '') && !has(is.MODALS, words[index - 1])
+  const isPlural = is.looksPlural(words[index - 1]) && !has(is.MODALS, words[index - 1])
   if (inflected || !isPlural || !has(is.MODALS, words[index - 2])) return undefined
   const asked = words[index - 3]
   return isMark(asked) || has(is.QUESTIONS, asked) || words[index - 4] === 'how' ? ['verb'] : undefined

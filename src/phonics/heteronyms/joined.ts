@@ -39,7 +39,7 @@ export const joinedPlural: Clue = ({ words, index }, inflected) => {
   const isListed = before === ',' && isJoin(after)
   if (!inflected || !(isJoined || isListed) || !needsObject(words[index] ?? '')) return undefined
   const like = words[index - 2] === ',' ? words[index - 3] : words[index - 2]
-  return /[a-z][^isu']s$/.test(like ?? '') ? ['noun'] : undefined
+  return is.looksPlural(like) ? ['noun'] : undefined
 }
 
 /** `We will work and graduate.`, `finish school, graduate and find work`: governed by the helper of the verbs it is joined to. */

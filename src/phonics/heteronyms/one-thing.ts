@@ -52,7 +52,7 @@ export function isOfMany({ words, index }: Place): boolean {
   let at = start
   while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])) && !isHead(words, at)) at++
   const many = words[at] ?? ''
-  const isMany = [is.PLURALS, is.NUMBERS, is.MANY].some((group) => group.has(many)) || /[a-z][^isu']s$/.test(many)
+  const isMany = [is.PLURALS, is.NUMBERS, is.MANY].some((group) => group.has(many)) || is.looksPlural(many)
   if (at >= index - 2 || !isMany || !is.has(is.ALL_PREPOSITIONS, words[at + 1])) return false
   return !words.slice(at + 1, index).some(isVerbal) && !is.has(is.ALL_PREPOSITIONS, words[index - 1])
 }

@@ -10,7 +10,7 @@ import { has } from './vocabulary.ts'
 function isBehindPlural({ words, index }: Place): boolean {
   const before = words[index - 1] ?? ''
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
-  return has(is.PLURALS, before) || (/[a-z][^isu']s$/.test(before) && !isSmall)
+  return has(is.PLURALS, before) || (is.looksPlural(before) && !isSmall)
 }
 
 /** `the voice that grown-ups use`, `where the giants live`: behind a plural that opens a clause. */

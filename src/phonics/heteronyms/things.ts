@@ -47,7 +47,7 @@ export const adjective: Clue = (place, inflected) => {
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
   const after = place.words[place.index + 1]
   // `Our school permits dogs`
-  if (inflected && /[a-z][^isu']s$/.test(after ?? '') && !isVerbal(after)) return undefined
+  if (inflected && is.looksPlural(after) && !isVerbal(after)) return undefined
   if (hasObject(place) || (inflected && after === 'with') || (!inflected && isOfMany(place))) return undefined
   if (led) return nominal(place)
   // `stripes of gold and green alternate`
@@ -88,7 +88,7 @@ export const beforeSingular: Clue = (place, inflected) => {
 /** Many, or somebody by name, who may do it: `the tools farmers use will last`. */
 const isBehindDoer = (place: Place): boolean => {
   const at = beforeIndex(place)
-  return isName(place, at) || has(is.PLURALS, place.words[at]) || /[a-z][^isu']s$/.test(place.words[at] ?? '')
+  return isName(place, at) || has(is.PLURALS, place.words[at]) || is.looksPlural(place.words[at])
 }
 
 /** `their future lives are`, `the records were`: no verb in -s stands before the verb of many. */

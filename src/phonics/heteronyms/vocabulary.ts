@@ -107,3 +107,12 @@ export const ADJECTIVES = words(
 export const LOOSE_ADJECTIVES = words(
   'last first second third next best better hard long low high round wrong own only',
 )
+/** End in an s, and are no more than one. */
+const NO_PLURALS = words(
+  'across afterwards always backwards besides downstairs does forwards gets goes has hers its lots ours perhaps says sometimes sports theirs towards upstairs ' +
+    'was whereas yes yours',
+)
+
+/** Ends as a plural does: `dogs`, and not `glass`, `its`, `always`. */
+export const looksPlural = (word: string | undefined): boolean =>
+  word !== undefined && /[a-z][^isu']s$/.test(word) && !NO_PLURALS.has(word)
