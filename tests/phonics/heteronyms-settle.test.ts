@@ -96,6 +96,7 @@ describe('settle', () => {
     // The rarer one of the two, by what stands close to it.
     ['One of the *axes* of the graph was red.', 'lines'],
     ['Is that a *bass* or a trout?', 'fish'],
+    ['Meg heard the gate *close* behind her.', 'shut'],
     ['I was so happy when you *read* my tale!', 'past'],
     ['Get dressed while I *read* the rules.', 'tagger-needed'],
     ['The band played *live* again.', 'adjective'],
