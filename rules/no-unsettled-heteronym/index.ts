@@ -1,5 +1,6 @@
 // A word can be said in two ways, only one of them readable at this step, and its sentence does not settle which.
 
+import { toChoiceNote } from '../../src/lint/meanings.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
 
@@ -16,7 +17,7 @@ export default defineRule({
         ...toFaultReport(fault),
         messageId: 'unsettled',
         data: { word: toQuoted(fault.word.text) },
-        note: 'Not all of these ways can be read at this step: make the sentence plainer, or use another word.',
+        note: `${toChoiceNote(fault.judged)} Make the sentence plainer, or use another word.`,
       })
     },
   }),

@@ -3,7 +3,7 @@
 import type { Block, Page, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 import { toAddition } from './additions.ts'
-import { moveMessage, toMessage } from './message.ts'
+import { type BesideReport, moveMessage, toMessage } from './message.ts'
 import type { FaultCode } from './reasons.ts'
 import { recallSaid, type SaidBefore } from './said-before.ts'
 import { toOptions } from './settings.ts'
@@ -25,14 +25,16 @@ interface Listeners {
 
 interface Outbox {
   messages: Message[]
-  /** The faults that the word in hand has beside the one that is being told. */
-  further: readonly Fault[]
+  /** Of the word in hand, what the note of its fault is to tell. */
+  beside: BesideReport
 }
 
 interface MadeRule {
   readonly rule: Rule
   readonly listener: RuleListener
 }
+
+const NONE: BesideReport = { further: [] }
 
 /** Rules that are made, each way of handing them something, and their messages in the order in which they said them. */
 export interface MadeRules {
@@ -55,14 +57,14 @@ export function makeRules(
   settings: RuleSettings,
   isFirst: IsFirst,
 ): MadeRules {
-  const outbox: Outbox = { messages: [], further: [] }
+  const outbox: Outbox = { messages: [], beside: NONE }
   const all = rules.flatMap((rule) => {
     const setting = settings[rule.id]
     const severity = setting?.severity ?? rule.severity
     if (severity === 'off') return []
     const report = (found: Report): void => {
       if (found.isOnce && !isFirst(`${rule.id} ${found.word?.text}`)) return
-      outbox.messages.push(toMessage(rule, found.isError ? 'error' : severity, found, context, outbox.further))
+      outbox.messages.push(toMessage(rule, found.isError ? 'error' : severity, found, context, outbox.beside))
     }
     return [{ rule, listener: rule.create({ story: context, options: toOptions(rule, setting?.options), report }) }]
   })
@@ -156,13 +158,14 @@ function reportFaults(
   for (const [index, fault] of faults.entries()) {
     const handler = handlers.get(fault.code)
     if (handler === undefined) continue
-    outbox.further = faults
+    const further = faults
       .slice(index + 1)
       .filter((one) => handlers.has(one.code) && !isNoted(one) && !isSaid(fault, one))
+    outbox.beside = { further, judged }
     handler({ ...fault, ...found })
     if (outbox.messages.length > before) break
   }
-  outbox.further = []
+  outbox.beside = NONE
 }
 
 function toListeners(made: readonly MadeRule[]): Listeners {

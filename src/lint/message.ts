@@ -2,7 +2,9 @@
 
 import { findPageNumber } from '../story/index.ts'
 import type { Word } from '../story/types.ts'
+import type { JudgedWord } from '../verdict/types.ts'
 import { toFurtherNote } from './further.ts'
+import { toTakenNote } from './meanings.ts'
 import type { Fault, Message, Report, Rule, StoryContext } from './types.ts'
 
 /** Where the pages of the rules lie in the package. */
@@ -13,8 +15,16 @@ function toRuleUrl(id: string): string {
   return `${RULE_PAGES}${id}/README.md`
 }
 
+/** What is known of a word beside the fault that is reported. */
+export interface BesideReport {
+  /** Its faults that get no message of their own; the note names them. */
+  readonly further: readonly Fault[]
+  /** Missing where the report is on no fault of a word. */
+  readonly judged?: JudgedWord | undefined
+}
+
 /**
- * Makes a message of a report. `further` are the faults of the same word that get no message of their own; the note names them.
+ * Makes a message of a report.
  * Neither message nor note holds a newline or two spaces in a row: editors cut lines there.
  */
 export function toMessage(
@@ -22,10 +32,11 @@ export function toMessage(
   severity: Message['severity'],
   report: Report,
   context: StoryContext,
-  further: readonly Fault[] = [],
+  { further, judged }: BesideReport = { further: [] },
 ): Message {
   const { at, word, letters = [] } = report
-  const note = [report.note, toFurtherNote(further, context, word?.text ?? '')].filter((part) => part).join(' ')
+  const more = [toFurtherNote(further, context, word?.text ?? ''), toTakenNote(judged)]
+  const note = [report.note, ...more].filter((part) => part).join(' ')
   return {
     rule: rule.id,
     severity,

@@ -3,7 +3,7 @@
 import type { WordPronunciations } from '../phonics/types.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { findReadableAt, type JudgeOptions, judgeAhead, judgeInSequence } from './look-ahead.ts'
-import type { JudgedWord, Verdict } from './types.ts'
+import type { JudgedForm, JudgedWord, Verdict } from './types.ts'
 
 /**
  * Judges a word by its pronunciations. `form` is the spoken form that the sentence asks for, as in `Pronunciation.form`; without
@@ -39,6 +39,7 @@ function judgeWord(
   const meant = keepForm(pronunciations, form)
   const { verdict, ...found } = judgeAhead(meant, sequence, stepId, options)
   let readableAt = 'readableAt' in found ? (found.readableAt ?? null) : undefined
+  let forms: readonly JudgedForm[] | undefined
   return {
     pronunciations,
     verdict,
@@ -47,7 +48,32 @@ function judgeWord(
       return readableAt
     },
     unsettled: form === undefined && isUnsettled(pronunciations, verdict, sequence, stepId, options),
+    form,
+    get forms() {
+      return (forms ??= judgeForms(pronunciations, sequence, stepId, options))
+    },
   }
+}
+
+/** Forms that have the same faults and are read at the same step are alike to the child, whatever they mean. */
+function judgeForms(
+  pronunciations: WordPronunciations,
+  sequence: Sequence,
+  stepId: string,
+  options: JudgeOptions,
+): readonly JudgedForm[] {
+  if (!pronunciations.heteronym) return []
+  const outcomes = new Set<string>()
+  const byForm = new Map(pronunciations.pronunciations.map((one) => [one.form, one] as const))
+  const judged = [...byForm].flatMap(([form, { meaning }]): readonly JudgedForm[] => {
+    if (form === undefined || meaning === undefined) return []
+    const meant = keepForm(pronunciations, form)
+    const { readable, reasons } = judgeInSequence(meant, sequence, stepId, options)
+    const readableAt = findReadableAt(meant, sequence, options) ?? null
+    outcomes.add(JSON.stringify([readableAt, reasons.map(({ code, letters, key }) => [code, letters, key])]))
+    return [{ form, meaning, readable, readableAt }]
+  })
+  return outcomes.size > 1 ? judged : []
 }
 
 /** The pronunciations of one spoken form; all of them where the form is not told. */

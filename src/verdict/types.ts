@@ -44,6 +44,16 @@ export interface Verdict {
   readonly guessed: boolean
 }
 
+/** One spoken form of a heteronym, judged. */
+export interface JudgedForm {
+  readonly form: string
+  /** What it means, for a teacher. */
+  readonly meaning: string
+  readonly readable: boolean
+  /** The earliest step at which it is readable; null where the sequence never gets there. */
+  readonly readableAt: string | null
+}
+
 /** A word of the story as rules see it: judged once per different word (and spoken form). */
 export interface JudgedWord {
   readonly pronunciations: WordPronunciations
@@ -52,6 +62,10 @@ export interface JudgedWord {
   readonly readableAt: string | null
   /** For a heteronym whose pronunciations are judged differently: did the sentence settle it? */
   readonly unsettled: boolean
+  /** The spoken form that the sentence asks for; undefined for a word that has but one, and where the sentence does not tell. */
+  readonly form: string | undefined
+  /** The spoken forms of a heteronym, where they are judged differently; else empty. Found when first asked for. */
+  readonly forms: readonly JudgedForm[]
 }
 
 /** Counts over running words, or over different words. Shares are 0 to 1; 1 where there are no words. */
