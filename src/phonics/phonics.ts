@@ -3,7 +3,7 @@
 import { hasApostrophe } from '../apostrophe.ts'
 import { isPlainText } from '../letter-kinds.ts'
 import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
-import { findLookAlike, type LookAlike } from './heteronyms/part.ts'
+import { findHyphened, findLookAlike, type LookAlike } from './heteronyms/part.ts'
 import type { HeteronymForm, Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
@@ -71,12 +71,14 @@ function readWord(
       return spoken === undefined ? placed : { ...placed, form: spoken.form, meaning: spoken.meaning }
     })
   })
-  const heteronym = alike !== undefined && pronunciations.length > 1
+  // Where the word itself tells its form, no sentence has to: `wind-up`, `live-in`.
+  const told = alike && findHyphened(alike.row, letters)
+  const toldOnes = told === undefined ? [] : pronunciations.filter(({ form }) => form === told)
   return {
     word,
     source,
-    pronunciations: distinct(pronunciations),
-    heteronym,
+    pronunciations: distinct(toldOnes.length > 0 ? toldOnes : pronunciations),
+    heteronym: alike !== undefined && pronunciations.length > 1 && toldOnes.length === 0,
     ...(meant === undefined ? {} : { meant }),
     ...(unsure === undefined ? {} : { unsure }),
   }
@@ -152,11 +154,19 @@ export function spellWord(letters: string, spelling: Spelling): Spelled {
     if (part !== '') {
       const spelled = spelling.spell(part)
       if (spelled.source === 'guess') source = 'guess'
-      whole = joinCuttings(whole, spelled.cuttings, at)
+      const isBeginning = at + part.length < letters.length
+      whole = joinCuttings(whole, isBeginning ? keepBeginning(part, spelled.cuttings) : spelled.cuttings, at)
     }
     at += part.length + 1
   }
   return { source, cuttings: whole }
+}
+
+/** `re-read`, `re-use`: the beginning is no note of the scale. */
+function keepBeginning(part: string, cuttings: readonly Cutting[]): readonly Cutting[] {
+  if (part !== 're') return cuttings
+  const kept = cuttings.filter(({ raw }) => raw.units.at(-1)?.phones.join(' ') === 'IY')
+  return kept.length > 0 ? kept : cuttings
 }
 
 function place(pronunciation: Pronunciation, places: readonly number[], word: string): Pronunciation {

@@ -22,6 +22,8 @@ export interface ExplainedWord {
   readonly meanings: readonly (string | undefined)[]
   /** When each pronunciation's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
   readonly formsReadableAt?: readonly (string | null)[]
+  /** The spoken form that the sentence of a story asks for; `open` where there is a sentence and it does not tell. */
+  readonly taken?: { readonly form: string } | 'open' | undefined
 }
 
 /** One JSON object, described by schemas/explain.schema.json. */
@@ -86,7 +88,9 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
     lines.push(...toUnitLines(pronunciation, word.examples[at] ?? [], width))
   })
   lines.push(
-    ...[...toWhen(word), ...toFormLines(word)].flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`),
+    ...toJudgement(word)
+      .flatMap((line) => wrap(line, width - 2))
+      .map((line) => `  ${line}`),
   )
   return `${lines.join('\n')}\n`
 }
@@ -141,6 +145,21 @@ function toUnitLines({ units }: Pronunciation, examples: readonly (string | unde
 
 const toSoundCell = (unit: Unit): string => (unit.sound === '' ? 'silent' : unit.sound)
 
+/** What is said below the letters. Where the forms differ there is no one step for the word, unless a sentence has told. */
+function toJudgement(word: ExplainedWord): string[] {
+  const { formsReadableAt = [], taken, verdict, step } = word
+  if (typeof taken === 'object') return [toTakenLine(word), ...toWhen(word)]
+  if (formsReadableAt.length === 0) return toWhen(word)
+  const isNever = verdict && step !== undefined && !verdict.readable
+  return [...(isNever ? [`At ${step} it is not readable.`] : []), toFormLine(word)]
+}
+
+/** The form that counts stands first. */
+function toTakenLine({ meanings, pronunciations }: ExplainedWord): string {
+  const [first] = pronunciations.pronunciations
+  return `The sentence takes it as /${first?.ipa}/${meanings[0] ? ` (${meanings[0]})` : ''}.`
+}
+
 function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
   const earliest =
     readableAt === null ? 'No step of this sequence makes it readable.' : `Readable from step ${readableAt}.`
@@ -164,13 +183,14 @@ function toEndingText(reason: Reason, letters: string): string {
 }
 
 /** A word with several spoken forms: in a story the sentence tells which is meant, and that one counts. */
-function toFormLines({ formsReadableAt = [], meanings, pronunciations }: ExplainedWord): string[] {
-  if (formsReadableAt.length === 0) return []
+function toFormLine({ formsReadableAt = [], meanings, pronunciations, taken }: ExplainedWord): string {
   const forms = pronunciations.pronunciations.map((pronunciation, at) => {
     const step = formsReadableAt[at]
     return `/${pronunciation.ipa}/ (${meanings[at] ?? 'another word'}) ${step === null ? 'at no step' : `from step ${step} on`}`
   })
-  return [`In a story the sentence tells which is meant: ${[...new Set(forms)].join('; ')}.`]
+  const who =
+    taken === 'open' ? 'The sentence does not settle which is meant' : 'In a story the sentence tells which is meant'
+  return `${who}. Readable: ${[...new Set(forms)].join('; ')}.`
 }
 
 /** Each reason once, in a teacher's words; of `Dad` not for D and d. */

@@ -3,6 +3,7 @@
 import type { PreparedStory } from '../check/check-story.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
+import { toTakenFirst } from '../report/taken-first.ts'
 import { findUnitExample } from '../sequence/taught.ts'
 import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
@@ -23,7 +24,11 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   const found = findWord(story, offset)
   if (found?.word.form !== 'word') return undefined
   const { word, sentence } = found
-  const { pronunciations, verdict, readableAt } = context.judge(word, sentence)
+  const judged = context.judge(word, sentence)
+  const pronunciations = toTakenFirst(judged)
+  const { verdict, readableAt, form, unsettled, forms } = judged
+  const taken = form !== undefined && pronunciations.heteronym ? { form } : unsettled ? 'open' : undefined
+  const all = pronunciations.pronunciations
   const text = toExplainText(
     {
       word: word.text,
@@ -31,8 +36,11 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       readableAt,
       verdict,
       step,
-      examples: pronunciations.pronunciations.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
-      meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
+      examples: all.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
+      meanings: all.map(({ meaning }) => meaning),
+      formsReadableAt:
+        forms.length === 0 ? [] : all.map((one) => forms.find((own) => own.form === one.form)?.readableAt ?? null),
+      taken,
     },
     { width: WIDTH, paint: PLAIN },
   )

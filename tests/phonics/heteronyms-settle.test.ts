@@ -48,6 +48,8 @@ describe('settle', () => {
     ['The kitten had a pink *bow*.', 'knot'],
     ['He had a *bow* made of a bent stick.', 'knot'],
     ['Ned held the *bow*.', 'knot'],
+    ['Look at the *bow*.', 'knot'],
+    ['From the sea we looked at the *bow*: the ship had a hole in it.', 'bend'],
     ['Tam had a *bow*.', 'knot'],
     ['It went over his *bowed* head.', 'bend'],
     // A thing that one has is of the more usual kind, where no word speaks for the other one.

@@ -89,7 +89,7 @@ describe('a word with hyphens', () => {
   })
 
   it('has a pronunciation for each form of its part', () => {
-    const { heteronym, pronunciations } = testPhonics('general-american').read('wind-up')
+    const { heteronym, pronunciations } = testPhonics('general-american').read('wind-thing')
     expect(heteronym).toBe(true)
     expect(
       pronunciations.map(({ form, units }) => [form, units.find(({ letters }) => letters === 'i')?.sound]),
@@ -97,6 +97,23 @@ describe('a word with hyphens', () => {
       ['air', 'ɪ'],
       ['turn', 'aɪ'],
     ])
+  })
+
+  // The sounds are those of the CMU Pronouncing Dictionary's WINDUP, ROWBOAT and LIVE-IN's verb; common practice for the last.
+  it.each([
+    ['wind-up', 'w aɪ n d ʌ p'],
+    ['row-boat', 'r oʊ b oʊ t'],
+    ['live-in', 'l ɪ v ɪ n'],
+  ])('has no other pronunciation than that of the form that it tells: %s', (word, sounds) => {
+    const { heteronym, pronunciations } = testPhonics('general-american').read(word)
+    expect(heteronym).toBe(false)
+    expect(pronunciations.map(({ units }) => units.map(({ sound }) => sound).join(' '))).toEqual([sounds])
+  })
+
+  // The beginning is said /riː/ in any dictionary; re is a note of the scale, too, and there alone has another sound.
+  it.each(['re-read', 're-use', 're-tell', 're-heat'])('begins with the re of again: %s', (word) => {
+    const { pronunciations } = testPhonics('general-american').read(word)
+    expect(new Set(pronunciations.map(({ units }) => units[1]?.sound))).toEqual(new Set(['iː']))
   })
 
   it('is no look-alike without such a part', () => {

@@ -274,6 +274,25 @@ describe('hover', () => {
     })
   })
 
+  it('shows the meaning first that the sentence takes, and says so', async () => {
+    const { open, hover } = await start()
+    await open('tam.md', '---\nstep: green-2\n---\nHe took a bow. It is a wind-up hen.\n')
+    const text = String(JSON.stringify((await hover('tam.md', { line: 3, character: 11 }))?.contents))
+    expect(text.indexOf('/baʊ/')).toBeLessThan(text.indexOf('/boʊ/'))
+    expect(text).toContain('The sentence takes it as /baʊ/ (to bend low')
+    expect(text).toContain('Readable from step green-6.')
+    expect(text).not.toContain('green-3')
+  })
+
+  it('says of an unsettled word what the check says', async () => {
+    const { open, hover } = await start()
+    await open('tam.md', '---\nstep: green-2\n---\nMeg and Sid read.\n')
+    const text = JSON.stringify((await hover('tam.md', { line: 3, character: 13 }))?.contents).replace(/\\n +/g, ' ')
+    expect(text).toContain('The sentence does not settle which is meant. Readable: /riːd/')
+    expect(text).toContain('from step green-13 on')
+    expect(text).not.toContain('it can be sounded out')
+  })
+
   it('shows nothing where no word stands', async () => {
     const { open, hover } = await start()
     await open('tam.md', `${STORY}\n\n`)

@@ -59,3 +59,20 @@ it('shows the ie of `cried` by a word that has ie', async () => {
   const { out } = await world.run('explain', 'cried', '--step', 'green-8')
   expect(out).toMatch(/^ *cat +rat +pie +dig$/m)
 })
+
+// The steps are those of the series: /ɪ/ with a weak second vowel is taught at none, the `i` of tiger at green-12.
+it('names no one step where the meanings differ in theirs, but one for each', async () => {
+  const { out } = await world.run('explain', 'minute')
+  const text = out.replace(/\s+/g, ' ')
+  expect(text).not.toContain('Readable from step')
+  expect(text).toContain('/ˈmɪnət/ (sixty seconds, or a short time) at no step; /maɪˈnuːt/ (very tiny) from step')
+  const { out: atStep } = await world.run('explain', 'read', '--step', 'green-2')
+  expect(atStep).not.toContain('it can be sounded out')
+})
+
+it('shows only the form that the parts of a word with hyphens tell', async () => {
+  const { out } = await world.run('explain', 'wind-up')
+  expect(out).toContain('to turn or wrap round')
+  expect(out).not.toContain('moving air')
+  expect(out).toContain('Readable from step green-12.')
+})
