@@ -41,8 +41,8 @@ function toPattern(written: string, hasIt: (pronunciation: Pronunciation, word: 
       keepForm(pronunciations, spoken).pronunciations.some((pronunciation) =>
         hasIt(pronunciation, pronunciations.word),
       ),
-    isPractised: (word, { kind, pronunciation }) =>
-      kind === 'decodable' && pronunciation !== undefined && hasIt(pronunciation, word),
+    isPractised: (word, { kind, isByHeart, pronunciation }) =>
+      kind === 'decodable' && !isByHeart && pronunciation !== undefined && hasIt(pronunciation, word),
   }
 }
 

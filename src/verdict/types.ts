@@ -36,6 +36,8 @@ export interface Reason {
 export interface Verdict {
   readonly readable: boolean
   readonly kind: 'decodable' | 'sight' | 'name' | 'unreadable'
+  /** True where a word that can be sounded out has been learnt by heart too. */
+  readonly isByHeart?: true
   /** Empty where the word is readable. */
   readonly reasons: readonly Reason[]
   /** The pronunciation that was judged: the readable one, else the nearest to it. Undefined for a word without letters. */

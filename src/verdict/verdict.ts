@@ -32,7 +32,8 @@ export function judge(read: WordPronunciations, knowledge: Knowledge, names: rea
   const decodable = read.unsure ? undefined : tried.find(({ reasons }) => reasons.length === 0)
   const isByHeart = isSightWord(read, knowledge)
   if (decodable !== undefined && !(isByHeart && isHeldForException(read, knowledge))) {
-    return { readable: true, kind: 'decodable', reasons: [], pronunciation: decodable.pronunciation, guessed }
+    const { pronunciation } = decodable
+    return { readable: true, kind: 'decodable', ...(isByHeart && { isByHeart }), reasons: [], pronunciation, guessed }
   }
   const pronunciation = read.pronunciations[0]
   if (isByHeart) return { readable: true, kind: 'sight', reasons: [], pronunciation, guessed: false }

@@ -39,6 +39,14 @@ describe('a pattern', () => {
     ['th', 'the', 'green-1', false],
     ['th', 'they', 'green-14', false],
     ['th', 'this', 'green-1', true],
+    // Known by heart still, when all their letters have been taught.
+    ['th', 'the', 'green-8', false],
+    ['e', 'the', 'green-8', false],
+    ['s', 'is', 'green-8', false],
+    ['s', 'his', 'green-8', false],
+    ['y', 'my', 'green-14', false],
+    ['er', 'her', 'green-14', false],
+    ['er', 'fern', 'green-14', true],
     // Before it is taught.
     ['th', 'this', 'blue-6', false],
     ['ee', 'green', 'green-1', false],
