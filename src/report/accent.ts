@@ -1,11 +1,7 @@
 // The names of the accents, for people.
 
 import type { Accent } from '../phonics/types.ts'
-
-const NAMES: Readonly<Record<Accent, string>> = {
-  'general-american': 'General American',
-  'southern-british': 'Southern British',
-}
+import { ACCENT_NAMES } from '../sequence/vocabulary.ts'
 
 /** `General American accent`. */
-export const toAccentName = (accent: Accent): string => `${NAMES[accent]} accent`
+export const toAccentName = (accent: Accent): string => `${ACCENT_NAMES[accent]} accent`

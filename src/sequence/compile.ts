@@ -20,7 +20,7 @@ export function compileSequence(
   yaml: string,
   tools: CompileTools,
 ): { readonly compiled: CompiledSequence | undefined; readonly problems: readonly Problem[] } {
-  const load = (accent?: Accent) => loadSequence(yaml, { ...tools, accent } satisfies LoadTools)
+  const load = (accent?: Accent) => loadSequence(yaml, { ...tools, accent, isForEveryAccent: true } satisfies LoadTools)
   const { sequence, problems } = load()
   if (sequence === undefined) return { compiled: undefined, problems }
   const others = ACCENTS.filter((accent) => accent !== sequence.accent).flatMap((accent) => load(accent).sequence ?? [])

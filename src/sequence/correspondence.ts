@@ -4,6 +4,8 @@ import { APOSTROPHES, toStraight } from '../apostrophe.ts'
 import { findNearest } from '../nearest.ts'
 import type { Phonics, Pronunciation, Unit } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
+import { toFirstLine } from './first-examples.ts'
+import { findMeantWord } from './slips.ts'
 import type { TaughtCorrespondence } from './types.ts'
 
 /** What a line teaches, or what is wrong with it. */
@@ -17,6 +19,13 @@ const fail = (message: string, more: Pick<Partial<Problem>, 'expected' | 'note'>
 })
 
 const TAKE_ANOTHER = { note: 'Take another word.' }
+
+/** The word that was meant by a misspelt one, where it can show the letters. */
+function toOther(letters: string, example: string, phonics: Phonics): Pick<Partial<Problem>, 'expected' | 'note'> {
+  const meant = findMeantWord(example.toLowerCase(), phonics)
+  const line = `${letters} as in ${meant}`
+  return meant === undefined || 'problem' in resolveCorrespondence(line, phonics) ? TAKE_ANOTHER : { expected: [line] }
+}
 
 const FORM = new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{L}${APOSTROPHES}-]+)$`, 'u')
 
@@ -35,7 +44,10 @@ export function resolveCorrespondence(written: string, phonics: Phonics): Resolv
   const pronunciations = phonics.read(example)
   const pronunciation = pronunciations.pronunciations[0]
   if (pronunciations.source === 'guess' || pronunciation === undefined) {
-    return fail(`\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says`, TAKE_ANOTHER)
+    return fail(
+      `\`${example}\` is not in the dictionary, so it cannot show what \`${letters}\` says`,
+      toOther(letters, example, phonics),
+    )
   }
   if (
     pronunciations.heteronym &&
@@ -57,7 +69,8 @@ const NEARLY = new RegExp(
 /** `sh like ship`, `sh = ship`, `sh (ship)`: what was meant, where the letters stand in the word. */
 function toRightForm(written: string): string {
   const [, letters = '', example = ''] = NEARLY.exec(written.trim()) ?? []
-  return letters !== '' && isSpelt(example, toGrapheme(letters)) ? `${letters} as in ${example}` : 'ai as in rain'
+  if (letters !== '' && isSpelt(example, toGrapheme(letters))) return `${letters} as in ${example}`
+  return toFirstLine(toGrapheme(written.trim())) ?? 'ai as in rain'
 }
 
 function findTaught(grapheme: string, example: string, pronunciation: Pronunciation): Resolved {

@@ -1,9 +1,9 @@
 // Puts the steps of a file together with those of the sequence that it extends.
 
 import { findNearest } from '../nearest.ts'
-import { type Problem, toExpected } from '../problem/index.ts'
+import { type Found, type Problem, toExpected } from '../problem/index.ts'
 import type { StepFile } from './schema.ts'
-import { findMeantStep } from './slips.ts'
+import { findMeantStep, findNearStep, findSeriesBefore } from './slips.ts'
 import type { Source } from './source.ts'
 import type { Step } from './types.ts'
 
@@ -45,13 +45,20 @@ export function toDrafts(
 }
 
 function findMeant(step: StepFile, at: number, base: readonly Step[], source: Source): readonly Problem[] {
-  const suggestion = findMeantStep(
-    step.id,
-    base.map(({ id }) => id),
-  )
-  if (suggestion === undefined) return []
-  const message = `\`${step.id}\` would be a new step beside \`${suggestion}\`. Write the same id to add to that step`
-  return [source.problemAt(['steps', at, 'id'], { code: 'unknown-name', message, expected: [suggestion] })]
+  const ids = base.map(({ id }) => id)
+  const tell = (found: Found) => [source.problemAt(['steps', at, 'id'], found)]
+  const beside = (other: string) =>
+    `\`${step.id}\` would be a new step beside \`${other}\`. Write the same id to add to that step`
+  const same = findMeantStep(step.id, ids)
+  if (same !== undefined) return tell({ code: 'unknown-name', message: beside(same), expected: [same] })
+  const near = findNearStep(step.id, ids)
+  if (near !== undefined)
+    return tell({ code: 'unknown-name', severity: 'warning', message: beside(near), expected: [near] })
+  const last = step.after === undefined ? findSeriesBefore(step.id, ids) : undefined
+  if (last === undefined) return []
+  const message = `\`${step.id}\` is no step of the sequence that this file extends, so it is a new one, at the end`
+  const note = `If that is meant, say where it stands: \`after: ${last}\`.`
+  return tell({ code: 'unknown-name', severity: 'warning', message, note })
 }
 
 function toMoveProblem({ id }: StepFile, at: number, source: Source): Problem {

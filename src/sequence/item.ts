@@ -2,10 +2,10 @@
 
 import { findNearest } from '../nearest.ts'
 import { isOneGroup } from '../phonics/guess/bonds.ts'
-import { findSlip } from '../phonics/slip.ts'
 import type { CorrespondenceKey, Phonics } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
 import { resolveCorrespondence } from './correspondence.ts'
+import { findMeantWord } from './slips.ts'
 import type { Ending, TaughtCorrespondence } from './types.ts'
 import { ENDINGS } from './vocabulary.ts'
 
@@ -57,7 +57,7 @@ export function resolveItem(
   // The dictionary has `ai` and its like by the names of their letters.
   if (isListed ? isGroup(written) : isLetters(written, examples)) return toBare(written, examples)
   // `thier` can be read as a form of thy, and is a slip.
-  if (isListed && findSlip(written, phonics) === undefined) return { item: { kind: 'word', written } }
+  if (isListed && findMeantWord(written, phonics) === undefined) return { item: { kind: 'word', written } }
   return toUnlisted(written, phonics, unlisted)
 }
 
@@ -71,7 +71,7 @@ const isLetters = (written: string, examples: readonly TaughtCorrespondence[]): 
   examples.some(({ letters }) => letters === written.toLowerCase()) || !/[aeiouy]/i.test(written) || isGroup(written)
 
 function toUnlisted(written: string, phonics: Phonics, unlisted: Unlisted): ResolvedItem {
-  const meant = findSlip(written, phonics)
+  const meant = findMeantWord(written, phonics)
   const note = 'A sound is written with an example word, as `ai as in rain`; an ending with a dash, as `-ed`.'
   const no = `\`${written}\` is not in the dictionary`
   if (unlisted === 'refused') {

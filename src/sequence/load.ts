@@ -25,6 +25,8 @@ export interface LoadTools {
   readonly path?: string
   /** The accent to read the examples in, instead of the file's own. */
   readonly accent?: Accent | undefined
+  /** The file is written for every accent: two lines may say one sound in one of them. */
+  readonly isForEveryAccent?: true
 }
 
 /** `sequence` is undefined where the file is too broken to use; else it holds all that could be read. */
@@ -95,6 +97,7 @@ function build(file: SequenceFile, base: Sequence | undefined, source: Source, t
     others: () => ACCENTS.filter((other) => other !== accent).map((other) => tools.phonicsFor(other)),
     isOwnAccent: accent === ownAccent,
     isAccentChosen: file.accent !== undefined || tools.accent !== undefined,
+    isForEveryAccent: tools.isForEveryAccent === true,
     soFar: toTaughtSoFar(),
   }
   const built = drafts.map((draft) => buildDraft(draft, context))

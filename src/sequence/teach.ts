@@ -7,10 +7,16 @@ import { toSightKey } from './knowledge.ts'
 import { findOtherAccent } from './other-accent.ts'
 import type { Path, Source } from './source.ts'
 import type { StepAdds, TaughtCorrespondence } from './types.ts'
+import { ACCENT_NAMES } from './vocabulary.ts'
+
+interface Twin {
+  readonly step: string
+  readonly line: string
+}
 
 /** What has been taught so far, and where: kept while the steps are built in order. */
 export interface TaughtSoFar {
-  readonly correspondences: Map<CorrespondenceKey, { readonly step: string; readonly line: string }>
+  readonly correspondences: Map<CorrespondenceKey, Twin>
   readonly sightWords: Map<string, string>
   readonly endings: Map<string, string>
   readonly contractions: Map<string, string>
@@ -28,6 +34,8 @@ export interface TeachTools {
   readonly isOwnAccent: boolean
   /** The accent was named, in the file or by who asks. */
   readonly isAccentChosen: boolean
+  /** The file is written for every accent. */
+  readonly isForEveryAccent: boolean
   readonly soFar: TaughtSoFar
 }
 
@@ -39,7 +47,7 @@ export function readTeach(
   lines: readonly string[],
   step: string,
   path: Path,
-  { source, phonics, others, isOwnAccent, isAccentChosen, soFar }: TeachTools,
+  { source, phonics, others, isOwnAccent, isAccentChosen, isForEveryAccent, soFar }: TeachTools,
 ): { readonly taught: readonly TaughtCorrespondence[]; readonly problems: readonly Problem[] } {
   const taught: TaughtCorrespondence[] = []
   const problems: Problem[] = []
@@ -56,13 +64,22 @@ export function readTeach(
     if (doubt !== undefined) report(doubt)
     const fresh = resolved.taught.filter(({ key }) => !soFar.correspondences.has(key))
     const twin = fresh.length === 0 ? soFar.correspondences.get(resolved.taught[0]?.key ?? '=') : undefined
-    if (twin !== undefined && !others().some((other) => isOtherwiseIn(other, line, twin.line))) {
-      report({ code: 'repeated', message: `\`${line}\` is taught already, at step \`${twin.step}\`` })
-    }
+    const repeated = twin && toRepeated(line, twin, phonics, others())
+    // One doubt of a line is enough.
+    const isSilent = repeated?.severity === 'warning' && (isForEveryAccent || !isAccentChosen || doubt !== undefined)
+    if (repeated !== undefined && !isSilent) report(repeated)
     for (const one of fresh) soFar.correspondences.set(one.key, { step, line })
     taught.push(...fresh)
   }
   return { taught, problems }
+}
+
+/** In one accent two lines may say one sound, which is no mistake in a file for both; but nothing is added by the second. */
+function toRepeated(line: string, twin: Twin, { accent }: Phonics, others: readonly Phonics[]): Found {
+  const isForBoth = others.some((other) => isOtherwiseIn(other, line, twin.line))
+  if (!isForBoth) return { code: 'repeated', message: `\`${line}\` is taught already, at step \`${twin.step}\`` }
+  const message = `In ${ACCENT_NAMES[accent]} \`${line}\` has the sound of \`${twin.line}\`, taught already at step \`${twin.step}\``
+  return { code: 'repeated', severity: 'warning', message, note: 'This line adds nothing.' }
 }
 
 // `er as in fern` and `er as in sister` say one sound in America and two in Britain: a file for both may hold both.

@@ -6,6 +6,12 @@ import type { Capitals, Ending, EndingChange, Limits } from './types.ts'
 
 export const ACCENTS = ['general-american', 'southern-british'] as const satisfies readonly Accent[]
 
+/** Their names, for people. */
+export const ACCENT_NAMES: Readonly<Record<Accent, string>> = {
+  'general-american': 'General American',
+  'southern-british': 'Southern British',
+}
+
 export const ENDINGS = ['-s', '-es', '-ed', '-ing', '-er', '-est', "'s"] as const satisfies readonly Ending[]
 
 export const ENDING_CHANGES = {

@@ -24,5 +24,5 @@ export function readBuiltIn(name: BuiltIn): string {
 }
 
 export function loadBuiltIn(name: BuiltIn, accent?: Accent): LoadedSequence {
-  return loadSequence(readBuiltIn(name), { phonicsFor, accent })
+  return loadSequence(readBuiltIn(name), { phonicsFor, accent, isForEveryAccent: true })
 }

@@ -21,6 +21,9 @@ it.each([
   ['a sound taught twice', '  - id: more\n    teach: [sh as in fish]\n', 'taught already, at step `green-1`'],
   ['an example that is another step’s', '  - id: more\n    teach: [n in net]\n', 'taught already, at step `pink-1`'],
   ['a contraction taught twice', '  - id: more\n    contractions: ["it\'s"]\n', 'taught already, at step `green-4`'],
+  ['a step with a letter too few', '  - id: geen-3\n', '`green-3`?'],
+  ['a step with two letters swapped', '  - id: pnik-2\n', '`pink-2`?'],
+  ['the next step of a series', '  - id: green-16\n', '`after: green-15`'],
 ])('%s', (_, steps, told) => {
   const problems = load(steps)
   expect(problems).toHaveLength(1)
@@ -35,12 +38,89 @@ it('a word that is most likely misspelt is told, and taught all the same', () =>
   expect(sequence?.steps[0]?.adds.sightWords).toEqual(['thier'])
 })
 
+// Common practice, no source: misspellings of children and of hasty adults.
+const MISSPELT = `siad said,litle little,coud could,shoud should,whent went,sed said,wos was,woz was,frend friend,ov of,cuz because,
+hav have,wer were,wot what,everone everyone,beatiful beautiful,pritty pretty,comming coming,peeple people,bizzy busy,wimen women,
+definately definitely,whitch which,thay they,wich which,thier their,wnet went,becuase because,yuor your,waht what,oen one,doesnt doesn't,
+cant can't,wont won't,hes he's,im I'm`
+
+it.each(MISSPELT.split(/,\s*/).map((row) => row.split(' ') as [string, string]))(
+  'the sight word %s is told: %s',
+  (word, meant) => {
+    const [problem, ...more] = load(`  - id: more\n    sight words: [${word}]\n`)
+    expect(more).toEqual([])
+    expect(problem).toContain(`\`${meant}\`?`)
+  },
+)
+
+it.each([
+  ['cant', "`can't`?"],
+  ['wont', "`won't`?"],
+  ['hes', "`he's`?"],
+  ['its', "`it's`?"],
+  ["its'", "`it's`?"],
+  ['im', "`I'm`?"],
+  ['ill', "`I'll`?"],
+  ['ca nt', "`can't`?"],
+  ["cann't", "`can't`?"],
+  ["is'nt", "`isn't`?"],
+  ['dog', 'goes under `sight words`'],
+])('the contraction %s is told: %s', (word, told) => {
+  const problems = load(`  - id: more\n    contractions: ["${word}"]\n`)
+  expect(problems.filter((text) => text.includes(told))).toHaveLength(1)
+})
+
+it('words that are right are not told, be they as rare as they may', () => {
+  const words = `ill its well were shed shell mum mummy wanna yawn litter frond wont-to whit ova tub stile moan glade vixen newt moth curd
+  ooze zip zap zig zebra fern gnome sprout wellies nan nana teddy`
+  const right = words.split(/\s+/).filter((word) => !word.includes('-'))
+  const told = load(`  - id: more\n    sight words: [${right.join(', ')}]\n`)
+  expect(told.filter((text) => !text.includes('taught already'))).toEqual([])
+})
+
 it.each([
   ['a new step with a number of its own', '  - id: pink-7\n    after: pink-6\n'],
   ['an invented word and a name', '  - id: more\n    sight words: [zog, Tansy]\n'],
   ['what the series teaches later', '  - id: pink-2\n    sight words: [my]\n'],
 ])('%s is right', (_, steps) => {
   expect(load(steps)).toEqual([])
+})
+
+describe('a sound that is taught twice in the accent of the file', () => {
+  const read = (accent: string, one: string, two: string) => {
+    const yaml = `name: ours\naccent: ${accent}\nsteps:\n  - id: one\n    teach: [${one}]\n  - id: two\n    teach: [${two}]\n`
+    return loadSequence(yaml, { phonicsFor: testPhonics }).problems
+  }
+
+  it.each([
+    ['southern-british', 'a as in bath', 'a as in father'],
+    ['southern-british', 'u_e as in tube', 'u_e as in cube'],
+    ['southern-british', 'ew as in new', 'ew as in few'],
+    ['general-american', 'er as in fern', 'er as in sister'],
+    ['general-american', 'ew as in new', 'ew as in grew'],
+  ])('is told: %s %s, %s', (accent, one, two) => {
+    const told = read(accent, one, two).filter(({ code }) => code === 'repeated')
+    expect(told.map(({ severity }) => severity)).toEqual(['warning'])
+    expect(toProblemText(told[0] as Problem)).toContain(`of \`${one}\`, taught already at step \`one\``)
+  })
+
+  it.each([
+    ['southern-british', 'er as in fern', 'er as in sister'],
+    ['southern-british', 'a as in cat', 'a as in bath'],
+    ['general-american', 'ew as in few', 'ew as in grew'],
+  ])('is not told where they are two there: %s %s, %s', (accent, one, two) => {
+    expect(read(accent, one, two)).toEqual([])
+  })
+})
+
+it.each([
+  ['d', '`d as in d'],
+  ['sh', '`sh as in sh'],
+  ['ai', '`ai as in '],
+  ['b as in bta', '`b as in bat`?'],
+])('a line that cannot be read is told with its own letters: %s', (line, told) => {
+  const [problem] = load(`  - id: more\n    teach: [${line}]\n`)
+  expect(problem).toContain(told)
 })
 
 describe('an example that Britain says otherwise, in an American file,', () => {
