@@ -46,11 +46,15 @@ const leastStem = (suffix: string): number => (suffix === 'ly' ? 4 : 3)
 
 /** @param findStem the cuttings of a stored word that is no name; none for others */
 export function findDerived(word: string, findStem: (stem: string) => readonly Cutting[]): readonly Cutting[] {
+  const ofL = word.endsWith('ly') ? findOfL(word, findStem) : []
+  if (ofL.length > 0) return ofL
   for (const [suffix, said] of SUFFIXES) {
     const at = word.length - suffix.length
     if (at < leastStem(suffix) || !word.endsWith(suffix)) continue
     const stem = word.slice(0, at)
-    const stems = suffix === 'ness' && /[^aeiou]i$/.test(stem) ? findStem(toY(stem)).flatMap(withI) : findStem(stem)
+    // `sunnily` is of `sunny`, and no `Sunni` at all.
+    const isOfY = /^(?:ness|ly)$/.test(suffix) && /[^aeiou]i$/.test(stem)
+    const stems = isOfY ? findStem(toY(stem)).flatMap((one) => withI(one, suffix === 'ly')) : findStem(stem)
     if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at).map(joinL)
   }
   return []
@@ -58,11 +62,26 @@ export function findDerived(word: string, findStem: (stem: string) => readonly C
 
 const toY = (stem: string): string => `${stem.slice(0, -1)}y`
 
-/** The y of `fluffy` is an i before -ness, and stands for it. */
-function withI({ raw, ...more }: Cutting): readonly Cutting[] {
+/** `crumbly` and `growly` are of `crumble` and `growl`, not of `crumb` and `grow`. */
+function findOfL(word: string, findStem: (stem: string) => readonly Cutting[]): readonly Cutting[] {
+  const at = word.length - 2
+  if (at < leastStem('ly')) return []
+  const ofLe = findStem(`${word.slice(0, -1)}e`).flatMap(({ raw, ...more }): readonly Cutting[] => {
+    const last = raw.units.at(-1)
+    return last?.letters === 'le' ? [{ raw: { ...raw, units: raw.units.slice(0, -1) }, ...more }] : []
+  })
+  if (ofLe.length > 0)
+    return joinCuttings(ofLe, [{ raw: { units: toUnits(SUFFIXES.get('ly') ?? []) }, stem: 'ly' }], at)
+  const y: Cutting = { raw: { units: toUnits([['y', ['IY']]]) }, stem: 'y' }
+  return joinCuttings(findStem(word.slice(0, -1)), [y], at + 1)
+}
+
+/** The y of `fluffy` is an i before -ness, and stands for it; before -ly it is worn down, as in `happily`. */
+function withI({ raw, ...more }: Cutting, isWorn: boolean): readonly Cutting[] {
   const last = raw.units.at(-1)
   if (last?.letters !== 'y') return []
-  return [{ raw: { ...raw, units: [...raw.units.slice(0, -1), { ...last, letters: 'i', base: 'y' }] }, ...more }]
+  const i: RawUnit = isWorn ? { ...last, letters: 'i', phones: ['AH'] } : { ...last, letters: 'i', base: 'y' }
+  return [{ raw: { ...raw, units: [...raw.units.slice(0, -1), i] }, ...more }]
 }
 
 /** The two l of `penally` are one sound. */
