@@ -259,6 +259,10 @@ const LINES = `
     noun: She wore *perfume* at it.
     verb: They dare *insult* to him.
     -: They try *insult* to him.
+    verb past: We each *present* to him.
+    verb past: I too *suspect* the crow.
+    verb past: You guys *present* to us.
+    adjective adverb: I too *content* the crow.
     verb past: What they say they *insult* to him.
   lead of many
     verb past: Herds of elephants in the park *combat* it.

@@ -3,8 +3,8 @@
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isThing } from './one-thing.ts'
 import { isEdge, isMark, isName, type Place } from './place.ts'
-import { needsObject } from './valency.ts'
-import { isOnlyPast, isPast, isVerbal } from './verbs.ts'
+import { DESCRIBING, needsObject } from './valency.ts'
+import { isOnlyPast, isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -49,12 +49,24 @@ export const inTime: Clue = (place, inflected) => {
 export const takenByPerson: Clue = (place, inflected) => {
   const { words, index } = place
   const [verb, person] = [words[index - 1], words[index - 2]]
-  const isMass =
-    needsObject(words[index] ?? '') && canFollow(words[index + 1]) && !has(is.LET, verb) && !has(BARE, verb)
+  const isTaken = needsObject(words[index] ?? '') && canFollow(words[index + 1]) && (isPast(verb) || isPresent(verb))
+  const isMass = isTaken && !has(is.LET, verb) && !has(BARE, verb)
   if (!(inflected || isMass) || hasObject(place) || isSmall(verb) || isMark(verb) || !opensClause(words[index - 3]))
     return undefined
   const isOne = (person === 'he' || person === 'she' || person === 'it') && (/s$/.test(verb ?? '') || isPast(verb))
   return isOne || has(is.PLURAL_SUBJECTS, person) ? ['noun'] : undefined
+}
+
+/** Stand between a person and the verb: `we each present it`, `you guys use it`. */
+const BETWEEN: ReadonlySet<string> = new Set(
+  'children each first girls guys boys kids lot ourselves themselves too'.split(' '),
+)
+
+/** `They first present it to the king`, `I too suspect him`. */
+export const personApart: Clue = ({ words, index }, inflected) => {
+  const isApart = has(BETWEEN, words[index - 1]) && has(is.PLURAL_SUBJECTS, words[index - 2])
+  const isPlain = !inflected && !has(DESCRIBING, words[index])
+  return isPlain && isApart && opensClause(words[index - 3]) ? FINITE : undefined
 }
 
 /** `They sing and record songs`, `we love and separate them`: joined to the verb that follows a person. */

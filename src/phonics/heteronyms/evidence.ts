@@ -126,6 +126,7 @@ const CLUES: readonly Clue[] = [
   clauses.bareInversion,
   clauses.inTime,
   clauses.takenByPerson,
+  clauses.personApart,
   clauses.joinedToPerson,
   clauses.firstMany,
   clauses.listed,
