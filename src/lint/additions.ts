@@ -9,13 +9,13 @@ import { toQuoted } from './quoted.ts'
 /** ``add `gg as in egg` to a step``; undefined where the word is an exception, or nothing that can be added is missing. */
 export function toAddition(word: string, reasons: readonly Reason[]): string | undefined {
   const missing = reasons.filter(({ taughtAt, code }) => taughtAt === undefined && code !== 'unknown-word')
-  const lines = missing.map((reason) => toLine(word, reason))
+  const lines = missing.map((reason) => toAdditionLine(word, reason))
   if (lines.length === 0 || lines.some((line) => line === undefined)) return undefined
   return `add ${toList([...new Set(lines as string[])])} to a step`
 }
 
 /** The line by which a step would teach it, in quote marks. */
-function toLine(word: string, reason: Reason): string | undefined {
+export function toAdditionLine(word: string, reason: Reason): string | undefined {
   const { code, unit, found } = reason
   if (code === 'correspondence-untaught') return toCorrespondenceLine(reason)
   if (code === 'shape') return toQuoted(`shapes: [${found}]`)

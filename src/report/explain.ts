@@ -1,6 +1,6 @@
 // What `explain` says of a word: letters over sounds, when it becomes readable, and why not before.
 
-import { toCorrespondenceLine } from '../lint/additions.ts'
+import { toAdditionLine } from '../lint/additions.ts'
 import { findChangeText } from '../lint/endings.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import { findAbbreviation } from '../verdict/index.ts'
@@ -206,7 +206,13 @@ function toReasonTexts(reasons: readonly Reason[], word: string): readonly strin
 /** A reason in a teacher's words. */
 function toReasonText(reason: Reason, word: string): string {
   const letters = `\`${reason.letters.map(([from, to]) => word.slice(from, to)).join('…')}\``
-  const later = reason.taughtAt ? ` (from step ${reason.taughtAt} on)` : ''
+  const line = reason.taughtAt === undefined ? toAdditionLine(word, reason) : undefined
+  const later = reason.taughtAt
+    ? ` (from step ${reason.taughtAt} on)`
+    : line
+      ? ` (to teach it, add ${line} to a step)`
+      : ''
+  const untaught = reason.taughtAt ? 'not taught yet' : 'not taught in this sequence'
   switch (reason.code) {
     case 'sight-word-later':
       return `it is a sight word of a later step${later}`
@@ -217,17 +223,17 @@ function toReasonText(reason: Reason, word: string): string {
         ? `${letters} breaks the rules: it says nothing here`
         : `${letters} breaks the rules: it says a sound that it seldom says`
     case 'correspondence-untaught':
-      return `${letters} ${reason.unit?.kind === 'silent' ? 'says nothing here, which' : 'says a sound that'} this sequence does not teach (to teach it, add ${toCorrespondenceLine(reason)} to a step)`
+      return `${letters} ${reason.unit?.kind === 'silent' ? 'says nothing here, which' : 'says a sound that'} this sequence does not teach${later}`
     case 'too-many-letters':
       return `it has ${reason.found} letters, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'too-many-syllables':
       return `it has ${reason.found} syllables, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'shape':
-      return `its shape ${reason.found} is not taught yet${later}`
+      return `its shape ${reason.found} is ${untaught}${later}`
     case 'ending':
-      return `${toEndingText(reason, letters)} not taught yet${later}`
+      return `${toEndingText(reason, letters)} ${untaught}${later}`
     case 'contraction':
-      return `contractions such as this are not taught yet${later}`
+      return `contractions such as this are ${untaught}${later}`
     case 'reduced-vowel':
       return `${letters} is a weak vowel`
     case 'abbreviation':

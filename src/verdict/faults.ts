@@ -7,7 +7,7 @@ import type { Knowledge } from '../sequence/types.ts'
 import { isContraction } from './apostrophe.ts'
 import { toShapes } from './shape.ts'
 import type { Reason, ReasonCode } from './types.ts'
-import { findEnding, findUnitFault, type UnitPlace } from './unit.ts'
+import { findChangeLack, findEnding, findUnitFault, type UnitPlace } from './unit.ts'
 
 /** All reasons, the most useful to a teacher first: the type asks for each of them. */
 const ORDER = {
@@ -79,6 +79,19 @@ function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: K
   return pronunciation.units.flatMap((unit) => {
     const fault = findUnitFault(unit, toPlace(unit, pronunciation, isShort), knowledge)
     return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
+  })
+}
+
+/** Changes before an ending that are missing where the letters are missing too: told beside them, as both must be taught. */
+export function findHiddenChanges(
+  reasons: readonly Reason[],
+  pronunciation: Pronunciation,
+  knowledge: Knowledge,
+): readonly Reason[] {
+  return reasons.flatMap(({ code, unit, letters }) => {
+    if (unit === undefined || (code !== 'correspondence-later' && code !== 'correspondence-untaught')) return []
+    const lack = findChangeLack(unit, toPlace(unit, pronunciation, false).ending, knowledge)
+    return lack === undefined ? [] : [{ ...lack, letters, unit }]
   })
 }
 

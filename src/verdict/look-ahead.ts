@@ -5,7 +5,7 @@ import type { CorrespondenceKey, WordPronunciations } from '../phonics/types.ts'
 import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
-import { findFaults, inOrder, isMended } from './faults.ts'
+import { findFaults, findHiddenChanges, inOrder, isMended } from './faults.ts'
 import type { Reason, ReasonCode, Verdict } from './types.ts'
 import { findOwnerFault } from './unit.ts'
 import { isReadable, isSightWord, judge } from './verdict.ts'
@@ -51,11 +51,21 @@ export function judgeAhead(
   const sight = findLaterSightWord(pronunciations, sequence, from, readableAt, options)
   // A sight word that this reader still lacks is learnt as it is, whatever its letters want.
   const first = sight === undefined ? [] : [sight]
-  const others = inOrder(reasons)
-  return {
-    verdict: { ...reported, reasons: [...first, ...(readableAt === undefined ? lackingFirst(others) : others)] },
-    readableAt,
-  }
+  const others = readableAt === undefined ? toNever(reasons, reported, sequence, options) : inOrder(reasons)
+  return { verdict: { ...reported, reasons: [...first, ...others] }, readableAt }
+}
+
+/** The reasons of a word that no step makes readable: with all that is lacking at the end, and that first. */
+function toNever(
+  reasons: readonly Reason[],
+  { pronunciation }: Verdict,
+  sequence: Sequence,
+  options: JudgeOptions,
+): readonly Reason[] {
+  const last = sequence.steps.at(-1)?.id
+  if (pronunciation === undefined || last === undefined) return lackingFirst(inOrder(reasons))
+  const hidden = findHiddenChanges(reasons, pronunciation, toKnowledge(sequence, last, options))
+  return lackingFirst(inOrder([...reasons, ...hidden]))
 }
 
 /** How the word is judged where it is first readable; at the last step where it never is. */

@@ -116,6 +116,13 @@ function findChangeFault(
   return isSounded && soundedChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
 }
 
+/** What is missing of an ending's change, whether or not the letters are known: the lost `e` of `taking`. */
+export function findChangeLack(unit: Unit, ending: string | undefined, knowledge: Knowledge): UnitFault | undefined {
+  const { letters, base } = unit
+  const change = base === undefined || unit.kind === 'inflection' ? undefined : findChange(letters, base, ending)
+  return change === undefined ? undefined : findChangeFault(unit, change, true, knowledge)
+}
+
 function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
   const ending = findEnding(unit)
   if (ending === undefined) return false
