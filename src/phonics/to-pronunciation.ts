@@ -82,12 +82,18 @@ const FULL: Readonly<Record<string, readonly string[]>> = {
 
 function show(unit: Unit, at: number, units: readonly Unit[], findOrdinary: FindOrdinary): Unit {
   if (unit.kind !== 'correspondence' && unit.kind !== 'silent') return unit
-  const places = () => toPlaces(units.map(toGrapheme), at)
+  const places = () => [...toPlaces(units.map(toGrapheme), at), ...toPlacesOfStem(units, at)]
   const letters = toGrapheme(unit)
   const full = unit.reduced ? (FULL[letters] ?? []) : []
   const keys = [...full.map((sound) => `${letters}=${sound}` as const), unit.key]
   const shown = keys.map((key) => findOrdinary(key, places)).find((word) => word !== undefined)
   return shown === undefined ? unit : Object.assign(unit, { shown })
+}
+
+/** `pies` is spelt as `pie` is: before its ending a word stands as it does alone. */
+function toPlacesOfStem(units: readonly Unit[], at: number): readonly string[] {
+  const end = units.findIndex(({ kind }) => kind === 'inflection')
+  return end <= at ? [] : toPlaces(units.slice(0, end).map(toGrapheme), at)
 }
 
 const toGrapheme = ({ letters, base }: Unit): string => base ?? letters
