@@ -1,4 +1,4 @@
-// Words put together of two little words that children learn by heart: `someone`, `onto`, `yourself`, and `ours`.
+// Words put together of two that children know, often one of them by heart: `someone`, `onto`, `yourself`, `bathroom`, and `ours`.
 
 /** The words before and after the join; `-s` is the ending. */
 export type TwoWords = readonly [first: string, second: string]
@@ -13,7 +13,24 @@ const FAMILIES: readonly (readonly [first: string, second: string])[] = [
 ]
 
 /** Others, cut where the two words meet. */
-const OTHERS = 'in|to on|to up|on with|in with|out to|day to|night be|come can|not for|ever there|fore in|side out|side'
+const OTHERS =
+  'in|to on|to up|on with|in with|out to|day to|night be|come can|not for|ever there|fore in|side out|side else|where may|be good|bye wel|come where|by here|by there|fore through|out mean|while'
+
+/** Compounds of which one part, or both, are words that classes learn by heart; each is said as its parts are. */
+const COMPOUNDS = `
+  after|glow after|noon after|noons after|wards any|more bath|robe bath|room bath|rooms bath|time bath|tub beef|steak bird|bath bird|house
+  boy|friend boy|friends by|stander class|mate class|mates class|room class|rooms clothes|line door|bell door|bells door|knob door|man
+  door|mat door|step door|steps door|way door|ways eye|ball eye|balls eye|brow eye|brows eye|glasses eye|lash eye|lashes eye|lid eye|lids
+  eye|sight farm|house fire|house floor|board floor|boards friend|ship friend|ships full|back girl|friend girl|friends god|father
+  god|mother gold|fish gold|mine gold|smith grand|child grand|children grand|father grand|fathers grand|mother grand|mothers
+  grand|parent grand|parents grass|hopper grass|hoppers grass|land green|house green|houses guest|house half|time half|way
+  head|master heart|beat heart|beats hen|house horse|shoe horse|shoes hour|glass house|boat house|keeper house|work
+  light|house mad|house out|door out|doors out|house pass|word pass|words path|way path|ways play|house play|school
+  pull|over push|chair rain|water red|eye sales|woman salt|water school|bag school|bags school|boy school|boys school|children
+  school|girl school|girls school|house school|room school|teacher school|work school|yard sea|water shoe|box shoe|horn shoe|lace
+  shoe|laces shoe|maker shoe|makers step|father step|mother summer|house sweet|heart tea|house tree|house two|some
+  under|go under|water water|bed water|colour water|fall water|falls water|front water|melon water|melons water|proof water|side
+  water|tight water|way work|house`.trim()
 
 const ALL = toTable()
 
@@ -26,7 +43,7 @@ function toTable(): ReadonlyMap<string, TwoWords> {
   const pairs = FAMILIES.flatMap(([first, second]) =>
     first.split(' ').flatMap((one) => second.split(' ').map((two): TwoWords => [one, two])),
   )
-  const others = OTHERS.split(' ').map((written): TwoWords => {
+  const others = `${OTHERS} ${COMPOUNDS}`.split(/\s+/).map((written): TwoWords => {
     const [one = '', two = ''] = written.split('|')
     return [one, two]
   })

@@ -93,13 +93,14 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 }
 
 /**
- * Whether the word is known by heart: as it is, put together of two that can be read (`someone`), with a taught ending that
+ * Whether the word is known by heart: as it is, put together of two that can be read (`someone`), with a suffix that can be read (`friendly`), with a taught ending that
  * leaves its letters as they are, or shortened by an apostrophe where that is taught (`they've`, `wouldn't`).
  */
 export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
   const { word, pronunciations } = read
   const { sightWords, endings } = knowledge
-  if (sightWords.has(toSightKey(word)) || isOfTwoWords(read, knowledge)) return true
+  if (sightWords.has(toSightKey(word)) || isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, knowledge))
+    return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
@@ -119,6 +120,22 @@ function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowl
   const isKnown = (part: WordPronunciations | '-s') =>
     part === '-s' ? knowledge.endings.has(part) : isReadable(part, knowledge)
   return parts.every(isKnown) && pronunciations.some((pronunciation) => isWithinLimits(word, pronunciation, knowledge))
+}
+
+const WITH_SUFFIX = /^(.{3,})(?:ful|less|ly|ness)$/
+
+/** They look so only: nothing in `early` is of the ear. */
+const OF_NO_STEM = new Set(['early', 'witness'])
+
+/** `friendly` is read by who knows `friend` by heart and can read the letters after it. */
+function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
+  const key = toSightKey(word)
+  const stem = WITH_SUFFIX.exec(key)?.[1]
+  if (stem === undefined || OF_NO_STEM.has(key) || !knowledge.sightWords.has(stem)) return false
+  return pronunciations.some((pronunciation) => {
+    const units = pronunciation.units.filter(({ spans: [first] }) => (first?.[1] ?? 0) > stem.length)
+    return isSoundedOut(word, { ...pronunciation, units }, knowledge)
+  })
 }
 
 // The name itself is allowed; the owner's ending on it still has to be taught where endings are taught.

@@ -6,6 +6,7 @@ import type { Accent } from '../../src/phonics/types.ts'
 import { compileSequence } from '../../src/sequence/compile.ts'
 import { sequenceFromJson } from '../../src/sequence/compiled.ts'
 import { toStepIndex } from '../../src/sequence/knowledge.ts'
+import { loadSequence } from '../../src/sequence/load.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { type BuiltIn, loadBuiltIn, phonicsFor, readBuiltIn } from './engine.ts'
@@ -63,6 +64,43 @@ describe.each(NAMES.flatMap((name) => ACCENTS.map((accent) => [name, accent] as 
     const examples = [...new Set(lines.map((line) => line.split(' ').at(-1) ?? ''))]
     expect(examples.length).toBeGreaterThan(50)
     expect(examples.filter((word) => readableAt(word, sequence) === undefined)).toEqual([])
+  })
+})
+
+// Common practice, no source: what is put together of a word known by heart and one that can be read is read too.
+describe('a word put together of two that can be read', () => {
+  it.each([
+    ['england', 'southern-british', 'maybe', 'y1-4'],
+    ['england', 'southern-british', 'goodbye', 'y1-8'],
+    ['england', 'southern-british', 'welcome', 'y1-5'],
+    ['england', 'southern-british', 'friendly', 'y1-12'],
+    ['england', 'southern-british', 'mostly', 'y2-3'],
+    ['england', 'southern-british', 'afternoon', 'y2-5'],
+    ['england', 'southern-british', 'grandfather', 'y2-5'],
+    ['england', 'southern-british', 'classroom', 'y2-5'],
+    ['england', 'southern-british', 'bathroom', 'y2-5'],
+    ['series', 'general-american', 'goodbye', 'green-6'],
+    ['series', 'southern-british', 'goodbye', 'green-6'],
+    ['series', 'general-american', 'eyebrow', 'green-10'],
+    ['series', 'general-american', 'horseshoe', 'green-10'],
+    ['series', 'general-american', 'elsewhere', 'green-8'],
+    ['series', 'general-american', 'early', 'green-15'],
+  ] as const)('%s in %s: %s at %s', (name, accent, word, step) => {
+    expect(readableAt(word, load(name, accent))).toBe(step)
+  })
+
+  it.each(['maybe', 'goodbye'])('common-core has %s', (word) => {
+    expect(readableAt(word, load('common-core'))).toBeDefined()
+  })
+
+  it('takes early for no word of the ear', () => {
+    const { sequence } = loadSequence(
+      'name: own\nsteps:\n  - id: one\n    sight words: [ear, friend]\n    teach: [l as in lip, y as in happy]\n',
+      { phonicsFor },
+    )
+    if (sequence === undefined) throw new Error('it does not load')
+    expect(judgeAt('early', sequence, 'one').readable).toBe(false)
+    expect(judgeAt('friendly', sequence, 'one').kind).toBe('sight')
   })
 })
 
