@@ -76,6 +76,9 @@ const MODERN_LATER = new URL('data/heteronym-modern-second.tsv', import.meta.url
 /** Of further modern stories, and made ones; the same holds. */
 const MIXED = new URL('data/heteronym-mixed.tsv', import.meta.url)
 
+/** Of other stories, and made ones; the same holds, but two faults were mended by them after. */
+const FINAL = new URL('data/heteronym-final.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -144,6 +147,8 @@ export interface HeteronymMeasure {
   readonly modernLater: HeteronymShares
   /** Further ones, and made. */
   readonly mixed: HeteronymShares
+  /** Other stories, and made. */
+  readonly final: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -169,6 +174,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const modern = (await readCases(MODERN)).map((item) => toResult(item, tagger))
   const modernLater = (await readCases(MODERN_LATER)).map((item) => toResult(item, tagger))
   const mixed = (await readCases(MIXED)).map((item) => toResult(item, tagger))
+  const final = (await readCases(FINAL)).map((item) => toResult(item, tagger))
   const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -186,6 +192,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     modern: toShares(modern),
     modernLater: toShares(modernLater),
     mixed: toShares(mixed),
+    final: toShares(final),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),

@@ -22,6 +22,9 @@ function ask(text: string, options: SettleOptions = {}): string {
 describe('settle', () => {
   it.each([
     ['Sid wants to *read*.', 'present'],
+    ['How many *does* each child want?', 'verb'],
+    ['How many *does* are there?', 'deer'],
+    ['Here is *aged* Miss Okoro with her cat.', 'adjective'],
     ['Oh, what a queer *house* this is!', 'noun'],
     ['She shed many *tears* over it.', 'eye'],
     ['Her coat has many *tears*.', 'rip'],

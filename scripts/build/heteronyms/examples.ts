@@ -26,7 +26,7 @@ const JUDGED = [
 const OWN = new URL('../../../tests/phonics/data/heteronym-sentences.tsv', import.meta.url)
 const TAUGHT = new URL('taught.txt', import.meta.url)
 
-export interface Judged {
+interface Judged {
   readonly sentence: string
   readonly word: string
   readonly form: string
@@ -42,7 +42,7 @@ export function readExamples(table: Heteronyms): readonly Example[] {
   ]
 }
 
-export function toExample(table: Heteronyms, { sentence, word, form }: Judged): Example | undefined {
+function toExample(table: Heteronyms, { sentence, word, form }: Judged): Example | undefined {
   const words = cutWords(sentence)
   const row = table.find(word)
   const index = words.findIndex((one) => one.toLowerCase() === word)
