@@ -64,13 +64,16 @@ await once(
     [
       'src/phonics',
       'src/sequence/built-in',
+      'src/words/data/everyday.tsv',
+      'src/words/data/grown-up.tsv',
+      'src/words/data/unfit.tsv',
       'src/words/inflect.ts',
       'src/words/irregular.ts',
       'src/words/irregular-verbs.ts',
       'src/words/little.ts',
       'scripts/build',
     ],
-    [...SOUND_PACKAGES, 'compromise', 'dale-chall', 'spache'],
+    [...SOUND_PACKAGES, 'compromise', 'cuss', 'dale-chall', 'spache'],
   ),
   async () => {
     const { buildLexicon } = await import('./build/lexicon.ts')

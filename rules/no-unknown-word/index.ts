@@ -6,6 +6,7 @@ import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
 import { toBareName } from '../../src/usage/likely-names.ts'
+import type { Verdict } from '../../src/verdict/types.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({
@@ -22,6 +23,7 @@ export default defineRule({
   },
   messages: {
     slip: '{word} is not in the dictionary',
+    slipOfListed: '{word} is most likely misspelt',
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
     misspelt: '{word} is misspelt: {meant}',
     unsure: 'it is not known how {word} is said; the letters would say {guess}',
@@ -33,18 +35,20 @@ export default defineRule({
       word: (word, sentence) => {
         if (word.form !== 'word' || isAllowed(word.text)) return
         const { pronunciations, verdict } = story.judge(word, sentence)
-        if (pronunciations.source !== 'guess' || verdict.readable || hasCapital(word.text)) return
+        const isListed = pronunciations.source === 'dictionary'
         if (pronunciations.meant !== undefined || pronunciations.unsure) return
+        if (isListed ? isMeant(word.text, verdict.kind, story) : verdict.readable || hasCapital(word.text)) return
         const meant = story.findSlip(word.text)
         if (meant === undefined) return
+        const right = toCaseOf(word.text, meant)
         report({
           at: word,
           word,
           reason: 'slip',
-          messageId: 'slip',
+          messageId: isListed ? 'slipOfListed' : 'slip',
           data: { word: toQuoted(word.text) },
-          expected: [meant],
-          note: `Did you mean ${toQuoted(meant)}?`,
+          expected: [right],
+          note: `Did you mean ${toQuoted(right)}?`,
           isOnce: true,
         })
       },
@@ -72,6 +76,10 @@ export default defineRule({
     }
   },
 })
+
+/** Whether a word is meant as it stands: taught by heart, or a name. */
+const isMeant = (text: string, kind: Verdict['kind'], story: StoryContext): boolean =>
+  kind === 'sight' || kind === 'name' || (hasCapital(text) && story.likelyNames().has(toBareName(text)))
 
 const toUnsureNote = (text: string): string =>
   hasCapital(text)

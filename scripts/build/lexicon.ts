@@ -20,6 +20,7 @@ import { heteronyms, weights } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { findSeams } from './seams.ts'
+import { buildSlips } from './slip-table.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
 import { findJoinedCompounds, findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
@@ -111,6 +112,10 @@ export function buildLexicon(): LexiconBuild {
       !isGiven.has(word) && isDoubtful(word, pronunciations[0]?.path ?? []) ? [word] : [],
     ),
   )
+  const slips = buildSlips(
+    stored.map(({ word }) => word),
+    wordnet,
+  )
   const encode = (ordinary: string, model: LexiconSource['toModel'], seams?: LexiconSource['seams']) =>
     encodeLexicon({
       ...(seams && { seams }),
@@ -122,6 +127,7 @@ export function buildLexicon(): LexiconBuild {
       heteronyms: writeHeteronyms(heteronyms),
       weights,
       unsure,
+      slips,
     })
   const first = openLexicon(encode('', () => new Uint8Array()))
   const seams = findSeams(first.words(), readData('seams.tsv'), createSpelling(first), wordnet)

@@ -16,3 +16,9 @@ export function findRightForm({ stem, ending, change }: Inflection): string | un
   const isClosed = /^[^aeiouy]*(?:qu)?[aeiou][bdfgklmnprtvz]$/.test(stem)
   return isClosed && (meetsE || ending === 'ing') ? `${stem}${stem.at(-1)}${ending}` : undefined
 }
+
+/** `happily` for `happyly`: the y of a known word becomes i before these endings too. */
+export function findRightDerived(word: string): string | undefined {
+  const [, stem, ending] = /^(.{2,}[^aeiou])y(ly|ness|ful|less|ment)$/.exec(word) ?? []
+  return stem === undefined ? undefined : `${stem}i${ending}`
+}

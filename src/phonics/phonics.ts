@@ -32,7 +32,15 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
     const parts = fold(word).letters.split('-')
     return parts.some((part) => part !== '') && parts.every((part) => part === '' || spelling.isListed(part))
   }
-  return { accent, heteronyms: lexicon.heteronyms, read, isListed }
+  return {
+    accent,
+    heteronyms: lexicon.heteronyms,
+    read,
+    isListed,
+    get slips() {
+      return lexicon.slips
+    },
+  }
 }
 
 const PLAIN = /^[A-Za-z'-]*$/

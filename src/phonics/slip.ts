@@ -1,52 +1,64 @@
-// The known word of which a misspelt one is a slip: two letters swapped, an apostrophe forgotten, a letter doubled or not.
+// The word of children's books that was meant by a misspelt one: two letters swapped, an apostrophe forgotten, a letter doubled or
+// not, one left out, a word written as it sounds, an irregular word with the ending of others.
 
+import { toDoubles, toLonger, toShortened, toSwapped } from './slip-letters.ts'
+import { findSoundAlike } from './slip-sounds.ts'
 import type { Phonics } from './types.ts'
 
 /** Shorter words have too many neighbours for a doubled letter to mean anything. */
 const LEAST_FOR_DOUBLES = 4
+/** Likewise for a letter left out, but for words that stand in every story: `ther`. */
+const LEAST_FOR_LONGER = 5
+const IN_EVERY_STORY = 200
 
 /**
- * The nearest known word; undefined for a word that is known, and where nothing is near.
+ * The nearest word that children's books use; undefined for a word that is right, and where nothing is near.
  * @param isBetter which of several is taken first: those that the child can read
  */
 export function findSlip(
   word: string,
-  { read, isListed }: Pick<Phonics, 'read' | 'isListed'>,
+  { read, isListed, slips }: Pick<Phonics, 'read' | 'isListed' | 'slips'>,
   isBetter: (candidate: string) => boolean = () => true,
 ): string | undefined {
   const small = word.toLowerCase().replace(/[’‘ʼ]/g, "'")
-  // `thier` can be read as more than thy; but who writes it means another word, if one is near.
-  const isMade = () =>
-    read(small).pronunciations[0]?.units.some(({ base, letters }) => base === 'y' && letters === 'i') ?? false
   // Nobody slips into `looong`.
-  if (/([aeiou])\1\1/.test(small)) return undefined
-  if (!/^[a-z']{3,}$/.test(small) || (isListed(small) && !isMade())) return undefined
-  const near = [...new Set(isListed(small) ? toSwapped(small) : toNeighbours(small))].filter(
-    (one) => one !== small && isListed(one),
-  )
-  return near.find(isBetter) ?? near[0]
+  if (/([aeiou])\1\1/.test(small) || !/^[a-z']{2,}$/.test(small)) return undefined
+  const meant = slips.slips.get(small)
+  if (meant !== undefined) return word !== small && slips.names.has(small) ? undefined : toWritten(meant)
+  if (small.length < 3 || slips.everyday.has(small) || isListed(small)) return undefined
+  const rank = (one: string): number => slips.everyday.get(one) ?? Infinity
+  const byRank = (one: string, two: string): number => rank(one) - rank(two)
+  const near = [...new Set([...toNeighbours(small), ...findSoundAlike(small, read, slips)])]
+    .filter((one) => one !== small && slips.everyday.has(one))
+    .sort(byRank)
+  const longest = small.length < LEAST_FOR_LONGER ? IN_EVERY_STORY : Infinity
+  const found =
+    near.length > 0 || small.length < LEAST_FOR_DOUBLES
+      ? near
+      : toLonger(small)
+          .filter((one) => rank(one) < longest)
+          .sort(byRank)
+  const best = found.find(isBetter) ?? found[0] ?? (word === small ? findTwo(small, rank) : undefined)
+  return best === undefined ? undefined : toWritten(best)
 }
+
+/** Two words without the space between, as `redhen`. */
+function findTwo(word: string, rank: (one: string) => number): string | undefined {
+  for (let at = LEAST_PART; at <= word.length - LEAST_PART; at++) {
+    const [one, two] = [word.slice(0, at), word.slice(at)]
+    if (rank(one) < Infinity && rank(two) < Infinity) return `${one} ${two}`
+  }
+  return undefined
+}
+
+const LEAST_PART = 3
+
+/** `I'm` */
+const toWritten = (word: string): string => (word.startsWith("i'") ? `I${word.slice(1)}` : word)
 
 function toNeighbours(word: string): readonly string[] {
   const doubles = word.length < LEAST_FOR_DOUBLES ? [] : [...word].flatMap((_, at) => toDoubles(word, at))
   // `littel` is little: nobody means the name Littell.
   const le = word.endsWith('el') ? [`${word.slice(0, -2)}le`] : []
   return [...toShortened(word), ...le, ...doubles, ...toSwapped(word)]
-}
-
-const toSwapped = (word: string): readonly string[] =>
-  [...word].slice(1).map((letter, at) => `${word.slice(0, at)}${letter}${word[at]}${word.slice(at + 2)}`)
-
-/** `don't`, `you're`, `I'm`. */
-const toShortened = (word: string): readonly string[] =>
-  [/n(t)$/, /(ll|re|ve)$/, /(m)$/].flatMap((ending) => {
-    const found = ending.exec(word)
-    const at = found === null ? 0 : word.length - (found[1] ?? '').length
-    return at === 0 ? [] : [`${word.slice(0, at)}'${word.slice(at)}`]
-  })
-
-function toDoubles(word: string, at: number): readonly string[] {
-  const letter = word[at] ?? ''
-  const once = word[at + 1] === letter ? [`${word.slice(0, at)}${word.slice(at + 1)}`] : []
-  return [`${word.slice(0, at)}${letter}${word.slice(at)}`, ...once]
 }

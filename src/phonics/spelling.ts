@@ -42,6 +42,8 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function findStored(word: string): Spelled | undefined {
     const stored = lexicon.find(word)
     if (!stored) return undefined
+    const made = stored.unsure ? unlisted.findPlain(word) : undefined
+    if (made) return made
     const doubt = stored.unsure ? ({ unsure: true } as const) : {}
     const { seams } = stored
     const withSeams = (raw: RawPronunciation): RawPronunciation => (seams === undefined ? raw : { ...raw, seams })
@@ -96,7 +98,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
       // `Samed` is no form of `same`, though `samed` would be one; `Dinis` is as doubtful as `Dini`.
-      const isFamily = inflection.ending.endsWith('s') && !stem?.unsure
+      const isFamily = inflection.ending.endsWith('s') && !stem?.unsure && !stem?.unsureAsName
       const doubt = isFamily ? {} : ({ unsureAsName: true } as const)
       if (cuttings.length > 0) return { source: 'dictionary', cuttings, ...doubt }
     }
@@ -118,7 +120,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function findMade(word: string): Spelled | undefined {
     const cuttings = findDerived(word, (stem) => {
       const stored = findStored(stem)
-      return stored === undefined || stored.unsure ? [] : stored.cuttings
+      return stored === undefined || stored.unsure || stored.unsureAsName ? [] : stored.cuttings
     })
     // Emilly and Gabrielly are borne, and made of no `Emil`.
     const doubt = word.endsWith('lly') ? ({ unsureAsName: true } as const) : {}

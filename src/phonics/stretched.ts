@@ -10,7 +10,8 @@ export interface Squeezed {
 }
 
 const RUNS = /(.)\1*/g
-const LONG_RUN = /(.)\1\1/
+/** The h of `ohh` is drawn out too. */
+const LONG_RUN = /(.)\1\1|[aeiou]hh$/
 
 /** The words that a drawn-out word may stand for: each run of three and more as two letters or as one. */
 export function findSqueezed(word: string): readonly Squeezed[] {
@@ -30,7 +31,9 @@ function squeeze(word: string, most: number): Squeezed {
   let letters = ''
   const starts: number[] = []
   for (const { 0: run, index } of word.matchAll(RUNS)) {
-    const kept = run.startsWith('hh') ? 1 : run.length < 3 ? run.length : most
+    // The s of `ssshh` belongs to its h.
+    const isOne = run.startsWith('hh') || (run.startsWith('ss') && word[index + run.length] === 'h')
+    const kept = isOne ? 1 : run.length < 3 ? run.length : most
     for (let k = 0; k < kept; k++) starts.push(index + k)
     letters += run.slice(0, kept)
   }

@@ -1,6 +1,7 @@
 // What the engine knows about one word: its letters, its sounds, and which letters say which sound.
 
 import type { Heteronyms } from './heteronyms/types.ts'
+import type { SlipWords } from './lexicon/slip-words.ts'
 
 /** The accents in which a word can be judged. General American comes from the dictionary, Southern British is derived. */
 export type Accent = 'general-american' | 'southern-british'
@@ -71,6 +72,8 @@ export interface Phonics {
   read(word: string): WordPronunciations
   /** Whether `read` would say that the word is in the dictionary; a cheap look where many words are tried. */
   isListed(word: string): boolean
+  /** What is known of slips, whatever the accent; see `findSlip`. */
+  readonly slips: SlipWords
 }
 
 /** The name of a correspondence inside the program: grapheme, equals sign, IPA, as `a_e=eɪ`. */

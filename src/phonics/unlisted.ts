@@ -10,7 +10,7 @@ import { endsOpen, isSaidAlike, isSaidAlikeThroughout, isSaidOddly, looksForeign
 import { findInflections, type Inflection } from './inflect.ts'
 import { toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
-import { findRightForm } from './misspelt.ts'
+import { findRightDerived, findRightForm } from './misspelt.ts'
 import { toRawPronunciation } from './raw.ts'
 import { findRunTogether } from './run-together.ts'
 import { squeezeNoise, stretch } from './stretched.ts'
@@ -32,6 +32,8 @@ export interface Unlisted {
   findMisspelt(word: string): Spelled | undefined
   findTorn(word: string): Spelled | undefined
   findNoise(word: string): Spelled | undefined
+  /** A word of one vowel that is read by its letters, whoever bears it as a name: `zike`. */
+  findPlain(word: string): Spelled | undefined
   guess(word: string): Spelled
 }
 
@@ -43,6 +45,8 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   /** A known word with an ending that should have changed it. It is no word, so it has no pronunciation. */
   function findMisspelt(word: string): Spelled | undefined {
     if (isHiss.test(word)) return undefined
+    const derived = findRightDerived(word)
+    if (derived !== undefined && lexicon.find(derived)) return { ...NOTHING, meant: derived }
     for (const inflection of findInflections(word)) {
       // Of `seing` the stem is no `se`.
       if (inflection.stem.length < 3) continue
@@ -65,6 +69,12 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     const path = plain.readNoise(squeezed.word)
     const raw = path && stretch(toRawPronunciation(path, lexicon.rows, []), word, squeezed)
     return raw && { source: 'guess', cuttings: [{ raw, stem: word }] }
+  }
+
+  function findPlain(word: string): Spelled | undefined {
+    const plains = plain.read(word)
+    if (plains.length === 0 || !isShort(plains[0]?.stress ?? [])) return undefined
+    return { source: 'guess', cuttings: guessWhole(word).cuttings, unsureAsName: true }
   }
 
   function guess(word: string): Spelled {
@@ -120,7 +130,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     return { cuttings: [], isSure: false, isPlain: false }
   }
 
-  return { findMisspelt, findTorn, findNoise, guess }
+  return { findMisspelt, findTorn, findNoise, findPlain, guess }
 }
 
 /** The pronunciations of a whole word, and how likely the first is. */
@@ -187,6 +197,8 @@ const isShort = (stress: readonly number[]): boolean => stress.length < 2
 /** Whether an unknown word can be taken for a stem with this ending: `er` and `est` end too many names. */
 function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
   if (stem.length < 3 || ending === 'er' || ending === 'est' || change === 'y-to-i') return false
+  // `glis` and `whes` end in s as `bus` does: no `gli` is known of which there could be several.
+  if (ending === 's' && /^[^aeiouy]*[aeiou]$/.test(stem)) return false
   if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
   if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
   // `zushed` and `zoxing` have nothing to double: `zashes` ends in -es.

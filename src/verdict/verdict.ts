@@ -1,6 +1,7 @@
 // The verdict: can a child who knows this much read this word? One pure function.
 
 import { APOSTROPHES } from '../apostrophe.ts'
+import { findSqueezed } from '../phonics/stretched.ts'
 import type { Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
@@ -99,8 +100,8 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
   const { word, pronunciations } = read
   const { sightWords, endings } = knowledge
-  if (sightWords.has(toSightKey(word)) || isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, knowledge))
-    return true
+  if (sightWords.has(toSightKey(word)) || isDrawnOut(word, sightWords)) return true
+  if (isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, knowledge)) return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
@@ -113,6 +114,10 @@ export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boo
     return sightWords.has(toSightKey(stem))
   })
 }
+
+/** `Ohhh` and `baaaa` are read by who knows `oh` and `baa`. */
+const isDrawnOut = (word: string, sightWords: Knowledge['sightWords']): boolean =>
+  findSqueezed(word.toLowerCase()).some((one) => sightWords.has(toSightKey(one.word)))
 
 /** `someone` is read by who can read `some` and `one`, within the limits of the step: `ours` by who can read `our` and knows -s. */
 function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowledge: Knowledge): boolean {

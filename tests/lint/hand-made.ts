@@ -4,6 +4,7 @@
 import { createStoryContext, type ReadingSettings } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { NO_HETERONYMS } from '../../src/phonics/heteronyms/table.ts'
+import { NO_SLIPS } from '../../src/phonics/lexicon/slip-words.ts'
 import type { Phonics, WordPronunciations } from '../../src/phonics/types.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../../src/story/types.ts'
 import { toPronunciations, toSequence, toStep } from '../verdict/hand-made.ts'
@@ -32,6 +33,7 @@ const phonics: Phonics = {
     return { ...known, word }
   },
   isListed: (word) => PRONUNCIATIONS.some((one) => one.word === word.toLowerCase()),
+  slips: NO_SLIPS,
 }
 
 const TAUGHT = 'a=æ b=b d=d e=ɛ f=f g=g h=h i=ɪ m=m n=n o=ɒ r=r s=s t=t u=ʌ z=z'

@@ -1,30 +1,38 @@
-// The word that was meant by a slip of the pen, over a small dictionary of its own. Common practice, no source: letters swapped, doubled or not,
-// an apostrophe forgotten are the slips that children and their parents make.
+// The word that was meant by a slip of the pen: over a small dictionary of its own, then over what the package ships. Common practice, no
+// source: letters swapped, doubled, left out, words written by their sound, an apostrophe forgotten are the slips of children and parents.
 
 import { describe, expect, it } from 'vitest'
 import { findSlip } from '../../src/phonics/slip.ts'
-import type { Unit, WordPronunciations } from '../../src/phonics/types.ts'
+import type { WordPronunciations } from '../../src/phonics/types.ts'
+import { testPhonics } from '../lexicon-for-tests.ts'
 
-const WORDS = new Set(
-  (
-    "little table hotel panel until rabbit happen believe friend their don't they're they'll they've i'm can't won't thier no on not ton " +
-    'bell bel loose lose form from god good to too off of the see bee ash has'
-  ).split(' '),
-)
+const WORDS =
+  "the to there not of they no on too off their see has little little table friend until happen believe rabbit don't i'm they're they'll they've " +
+  "can't won't people school hammer bell loose lose form from god good bel hotel panel ton bee ash says many there little"
 
-/** `thier` is read as thy with the ending -er. */
-const unit = (letters: string, base?: string): Unit => ({ letters, ...(base === undefined ? {} : { base }) }) as Unit
-const READ: Readonly<Record<string, readonly Unit[]>> = {
-  thier: [unit('th'), unit('i', 'y'), unit('er')],
-  form: [unit('f'), unit('or'), unit('m')],
-  form2: [],
-}
+/** Words that are right, and that nobody proposes. */
+const OTHERS = ['form', 'from', 'eon', 'bels']
 
+const everyday = new Map([...new Set(WORDS.split(' '))].map((word, at) => [word, at]))
 const phonics = {
-  isListed: (word: string) => WORDS.has(word),
+  isListed: (word: string) => everyday.has(word) || OTHERS.includes(word),
   read: (word: string) =>
-    ({ pronunciations: READ[word] === undefined ? [] : [{ units: READ[word] }] }) as unknown as WordPronunciations,
+    ({
+      pronunciations: SOUNDS[word] === undefined ? [] : [{ ipa: SOUNDS[word] }],
+    }) as unknown as WordPronunciations,
+  slips: {
+    everyday,
+    slips: new Map([
+      ['thier', 'their'],
+      ['cant', "can't"],
+      ['im', "i'm"],
+      ['wen', 'when'],
+    ]),
+    names: new Set(['wen']),
+  },
 }
+
+const SOUNDS: Readonly<Record<string, string>> = { sez: 'sɛz', says: 'sɛz', meny: 'ˈmɛni', many: 'ˈmɛni' }
 
 describe('a slip', () => {
   it.each([
@@ -49,6 +57,14 @@ describe('a slip', () => {
     ['cant', "can't"],
     ['nto', 'not'],
     ['hte', 'the'],
+    ['im', "I'm"],
+    ['Im', "I'm"],
+    ['wen', 'when'],
+    ['sez', 'says'],
+    ['meny', 'many'],
+    ['peple', 'people'],
+    ['scool', 'school'],
+    ['ther', 'there'],
   ])('%s is %s', (word, meant) => {
     expect(findSlip(word, phonics)).toBe(meant)
   })
@@ -67,20 +83,52 @@ describe('a slip', () => {
     ['litttttle', 'far away'],
     ['loooose', 'drawn out'],
     ['seee', 'drawn out'],
-    ['im', 'of two letters'],
+    ['Wen', 'a name'],
+    ['oen', 'near a word that no child knows'],
+    ['hamr', 'of four letters, and near no little word'],
     ['', 'nothing'],
   ])('%j is none: %s', (word) => {
     expect(findSlip(word, phonics)).toBeUndefined()
   })
 
-  it('prefers the word that the child can read, and else takes the first', () => {
-    expect(findSlip('nto', phonics)).toBe('not')
+  it('prefers the word that the child can read, and else takes the most used', () => {
     expect(findSlip('lloose', phonics)).toBe('loose')
-    const near = { ...phonics, isListed: (word: string) => ['bell', 'ble'].includes(word) }
-    expect(findSlip('bel', near)).toBe('ble')
-    const two = { ...phonics, isListed: (word: string) => ['hammer', 'hamre'].includes(word) }
+    const all = new Map([...everyday, ['hamre', 99]])
+    const two = { ...phonics, slips: { ...phonics.slips, everyday: all } }
     expect(findSlip('hamer', two)).toBe('hammer')
     expect(findSlip('hamer', two, (word) => word === 'hamre')).toBe('hamre')
     expect(findSlip('hamer', two, () => false)).toBe('hammer')
   })
+})
+
+describe('with the words of the package, a slip', () => {
+  const meant = (word: string) => findSlip(word, testPhonics('general-american'))
+
+  it.each(
+    (
+      "thier their, wen when, wich which, im I'm, thats that's, shes she's, whos who's, Whats what's, becos because, verry very, " +
+      'comming coming, caried carried, neice niece, childs children, childrens children, mans men, gooses geese, sheeps sheep, ' +
+      'tooths teeth, foots feet, goed went, eated ate, runned ran, swimmed swam, bringed brought, catched caught, maked made, ' +
+      'knowed knew, sitted sat, leafs leaves, mouses mice, knifes knives, nite night, sayed said, siad said, litle little, ' +
+      'freind friend, oen one, scool school, peple people, sez says, ther there, eny any, meny many, Thier their, goodbey goodbye'
+    )
+      .split(', ')
+      .map((one) => one.split(' ') as [string, string]),
+  )('%s is %s', (word, right) => {
+    expect(meant(word)).toBe(right)
+  })
+
+  it.each(['redhen red hen', 'bigred big red', 'dogran dog ran', 'catdog cat dog'].map((one) => one.split(/ (.*)/)))(
+    '%s is the two words %s',
+    (word = '', right = '') => {
+      expect(meant(word)).toBe(right)
+    },
+  )
+
+  it.each('glis Wen Gary Verry its wed well shell ill lets lied winded seed sited wolfs cat zog'.split(' '))(
+    '%s is none',
+    (word) => {
+      expect(meant(word)).toBeUndefined()
+    },
+  )
 })

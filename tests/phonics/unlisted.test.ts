@@ -78,6 +78,15 @@ describe('made words', () => {
     ['zabble', 'z=z a=æ bb=b le=əl'],
     ['whir', 'wh=w ir=ɜr'],
     ['zabgiz', 'z=z a=æ b=b g=ɡ i=ɪ z=z'],
+    ['glis', 'g=ɡ l=l i=ɪ s=s'],
+    ['clus', 'c=k l=l u=ʌ s=s'],
+    ['whes', 'wh=w e=ɛ s=s'],
+    ['shos', 'sh=ʃ o=ɑ s=s'],
+    // Names in the dictionary, which a made word is not.
+    ['zike', 'z=z i_e=aɪ k=k'],
+    ['baim', 'b=b ai=eɪ m=m'],
+    ['luz', 'l=l u=ʌ z=z'],
+    ['geck', 'g=ɡ e=ɛ ck=k'],
     ['Hissss', 'h=h i=ɪ ss=s'],
     ['Alll', 'a=ɔ ll=l'],
   ])('%s is %s', (word, expected) => {
@@ -205,11 +214,14 @@ describe('an ending without its change', () => {
     ['haveing', 'having'],
     ['stoped', 'stopped'],
     ['bakeed', 'baked'],
+    ['happyly', 'happily'],
+    ['luckyly', 'luckily'],
+    ['happyness', 'happiness'],
   ])('%s is no word: %s is', (word, meant) => {
     expect(american().read(word)).toMatchObject({ pronunciations: [], meant })
   })
 
-  it.each(['making', 'tried', 'boys', 'played', 'boxes', 'seeing', 'dyeing', 'zubs', 'zogged'])(
+  it.each(['making', 'tried', 'boys', 'played', 'boxes', 'seeing', 'dyeing', 'zubs', 'zogged', 'shyly', 'dryness'])(
     '%s is right',
     (word) => {
       expect(american().read(word).meant).toBeUndefined()
@@ -223,6 +235,11 @@ describe('two words run together', () => {
     ['thedog', 'the dog'],
     ['catand', 'cat and'],
     ['wasbig', 'was big'],
+    ['onthe', 'on the'],
+    ['ofthe', 'of the'],
+    ['wasthe', 'was the'],
+    ['letme', 'let me'],
+    ['andthe', 'and the'],
   ])('%s is no word: %s is meant', (word, meant) => {
     expect(american().read(word)).toMatchObject({ pronunciations: [], meant })
   })
@@ -245,7 +262,13 @@ describe('a word whose sounds nobody knows', () => {
 
 describe('noises and words spoken apart', () => {
   it.each([
-    ['Nooo', 'n·ooo', 'green-3'],
+    ['Nooo', 'n·ooo', 'blue-2'], // where `no` is known by heart
+    ['baaaa', 'b·aaaa', 'green-4'],
+    ['ahhh', 'ahhh', 'blue-4'],
+    ['ohh', 'oh·h', 'blue-4'],
+    ['heyyy', 'h·eyyy', 'green-4'],
+    ['sshh', 'sshh', 'green-1'],
+    ['ssshh', 'ssshh', 'green-1'],
     ['looong', 'l·ooo·ng', 'green-1'],
     ['loooong', 'l·oooo·ng', 'green-1'],
     ['sooon', 's·ooo·n', 'green-6'],

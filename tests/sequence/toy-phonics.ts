@@ -1,6 +1,7 @@
 // A dictionary of a few words written by hand, so that loading is tested without the real one.
 
 import { NO_HETERONYMS } from '../../src/phonics/heteronyms/table.ts'
+import { NO_SLIPS } from '../../src/phonics/lexicon/slip-words.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { toPronunciations } from '../verdict/hand-made.ts'
 
@@ -36,5 +37,6 @@ export function toyPhonics(accent: Accent): Phonics {
       return { ...toPronunciations(found[0], ...found[1]), heteronym: found[1].length > 1 }
     },
     isListed: (word) => words.has(word.toLowerCase()),
+    slips: NO_SLIPS,
   }
 }

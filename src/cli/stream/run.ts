@@ -167,13 +167,16 @@ function createEngines(): Engines {
   }
 }
 
-const withWordsMet = ({ accent, heteronyms, read, isListed }: Phonics, met: Set<string>): Phonics => ({
-  accent,
-  heteronyms,
-  isListed,
+const withWordsMet = (phonics: Phonics, met: Set<string>): Phonics => ({
+  accent: phonics.accent,
+  heteronyms: phonics.heteronyms,
+  isListed: phonics.isListed,
+  get slips() {
+    return phonics.slips
+  },
   read(word) {
     met.add(word)
-    return read(word)
+    return phonics.read(word)
   },
 })
 

@@ -35,6 +35,8 @@ export interface LexiconSource {
   readonly unsure?: ReadonlySet<string>
   /** By word: see `RawPronunciation`. */
   readonly seams?: ReadonlyMap<string, readonly number[]>
+  /** See `writeSlips`. */
+  readonly slips?: string
 }
 
 /** The bytes of the lexicon file. Throws where a table outgrows its field: the format must then change. */
@@ -57,6 +59,7 @@ export function encodeLexicon(source: LexiconSource): Uint8Array {
     encodeUnsure(source),
     encodeSeams(source),
     source.weights ?? new Uint8Array(),
+    text.encode(source.slips ?? ''),
   ])
 }
 

@@ -6,6 +6,7 @@ import type { Heteronyms } from '../heteronyms/types.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
+import { readSlips, type SlipWords } from './slip-words.ts'
 import { findSeams, readParts } from './word-tables.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
@@ -32,6 +33,8 @@ export interface Lexicon {
   ordinary(accent: string): string
   /** By place of a word: how it goes into compounds, as first part × 4 + as last part. Read when first asked for. */
   readonly parts: ReadonlyMap<number, number>
+  /** Read when first asked for. */
+  readonly slips: SlipWords
   /** Words with several spoken forms. */
   readonly heteronyms: Heteronyms
   /** The place of a lower-case word in the order of all words, or -1. */
@@ -67,6 +70,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const unsure = section(8)
   const isUnsure = (index: number) => (((unsure[index >> 3] ?? 0) >> (index & 7)) & 1) === 1
   let parts: ReadonlyMap<number, number> | undefined
+  let slips: SlipWords | undefined
 
   /** Steps over the word at `at`, leaving its letters in `letters`; gives its length and where its payload lies. */
   function step(at: number): { length: number; payload: number; next: number } {
@@ -133,6 +137,9 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     },
     get parts() {
       return (parts ??= readParts(section(6)))
+    },
+    get slips() {
+      return (slips ??= readSlips(text.decode(section(11))))
     },
     indexOf: (word) => (word.length > 200 ? -1 : (locate(word)?.index ?? -1)),
     wordAt(index) {
