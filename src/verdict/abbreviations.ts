@@ -13,6 +13,7 @@ export type Abbreviation =
 /** Sorted; with the words that they stand for. */
 const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
+    capt: ['captain'],
     cm: ['centimetre'],
     dr: ['doctor'],
     etc: ['and so on'],
@@ -26,6 +27,7 @@ const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
     ms: ['miz'],
     prof: ['professor'],
     rd: ['road'],
+    sgt: ['sergeant'],
     sr: ['senior'],
     st: ['saint', 'street'],
     vs: ['against'],
@@ -36,6 +38,9 @@ const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
 const LETTERS = new Set(
   'abc bbc cd cia diy dj dvd eu fbi gp hq iq mp nhs nyc ok pc pj pm pta pto rv sos suv tv ufo uk usa vip xl'.split(' '),
 )
+
+/** The same, where they stand in capitals: in small letters they are noises, names or words. Sorted. */
+const CAPITALS = new Set('AI ATM CEO HMS ID LOL PE RAF RSVP UN'.split(' '))
 
 /** Letters without a vowel that are a noise all the same: `SHH`, `HMM`, `BRR`, `ZZZ`, `PSST`. */
 const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
@@ -50,7 +55,7 @@ export function findAbbreviation(word: string): Abbreviation | undefined {
   // `Ms` first as it stands: it is no `M` with an ending.
   const listed = findListed(bare.toLowerCase()) ?? findListed(plain.toLowerCase())
   if (listed !== undefined) return listed
-  if (isDotted(word) || isLettersOnly(plain)) return { kind: 'letters' }
+  if (isDotted(word) || CAPITALS.has(plain) || isLettersOnly(plain)) return { kind: 'letters' }
   if (!'-‐‑'.includes(word[1] ?? '.')) return undefined
   const [, letter, rest] = /^([B-HJ-NP-Zb-hj-np-z])[-‐‑](\p{L}{3,})$/u.exec(word) ?? []
   if (letter === undefined || rest?.[0]?.toLowerCase() === letter.toLowerCase()) return undefined

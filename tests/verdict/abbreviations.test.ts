@@ -36,6 +36,8 @@ describe('said by the names of its letters', () => {
     ...['U.K.', 'u.k.', 'a.m.', 'U.S.A', 'U.S.A.'],
     // One or more of them, or what is theirs.
     ...['TVs', "TV's", 'DVDs', 'UFO’s'],
+    // In capitals alone.
+    ...['AI', 'ATM', 'CEO', 'HMS', 'ID', 'IDs', 'LOL', 'PE', 'RAF', 'RSVP', 'UN'],
     // Nobody listed these, and no vowel is in them.
     ...['BFG', 'JCB', 'TNT', 'LCD', 'BMX', 'HGV', 'CCTV', 'QC', 'VHS', 'WC', 'ZDF', 'TNTs'],
   ])('%s', (word) => {
@@ -49,6 +51,8 @@ describe('short for another word', () => {
     ['mr', 'mister'],
     ['MR', 'mister'],
     ['Mr.', 'mister'],
+    ['Capt', 'captain'],
+    ['Sgt', 'sergeant'],
     ['Mrs', 'missis'],
     ['Ms', 'miz'],
     ['Dr', 'doctor'],
