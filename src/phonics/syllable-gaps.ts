@@ -1,5 +1,6 @@
 // Where the next syllable begins among the consonants between two vowels. Common practice, no source.
 
+import { isVowel } from './arpabet.ts'
 import type { RawUnit } from './raw.ts'
 
 export interface Piece {
@@ -71,8 +72,15 @@ export function cutBetween(free: readonly Piece[], left: Left, right: Right, isE
   const isWorn = second.unit.letters === 'r' && first.unit.letters === 've'
   if (left.isShort && isWorn) return first.start + 1
   if (left.isShort && first.end < second.start && /^[lr]$/.test(second.unit.letters)) return first.end
+  // wob-bly and twin-kly, whose l says its le as it stood
+  if (isVowel(last.unit.phones[0] ?? '') && last.unit.letters === 'l') return cutBeforeLe(free.slice(0, -1), last)
+  // cud-dly and rat-tly, as bub-bly, but odd-ly
+  if (first.start > 1 && /^(dd|tt|zz)$/.test(first.unit.letters) && isLy(free, right)) return first.start + 1
   return findOpener(free) ?? (isEnding ? cutBeforeEnding(free, right) : cutBySound(free, left))
 }
+
+const isLy = (free: readonly Piece[], { letters }: Right): boolean =>
+  free.length === 2 && free[1]?.unit.letters === 'l' && letters === 'y'
 
 function cutAtOne(only: Piece, left: Left, right: Right, isEnding: boolean): number {
   const { letters } = only.unit

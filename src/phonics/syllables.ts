@@ -50,8 +50,9 @@ export function cutSyllables(word: string, units: readonly RawUnit[], seams: rea
 
 /** A unit has as many nuclei as vowel sounds: `ir` in `iron` has two. */
 function toNuclei({ unit, start, end }: Piece, piece: number, pieces: readonly Piece[], word: string): Nucleus[] {
-  // bub-ble and bub-bled, but bub-bling: the le is no beat of its own before a vowel.
-  const isWorn = unit.base === 'le' && unit.letters === 'l' && pieces[piece + 1]?.unit.phones.some(isVowel) === true
+  // bub-ble and bub-bled, but bub-bling and wob-bly: the le is no beat of its own before a vowel.
+  const isOfLe = unit.base === 'le' || isVowel(unit.phones[0] ?? '')
+  const isWorn = isOfLe && unit.letters === 'l' && pieces[piece + 1]?.unit.phones.some(isVowel) === true
   if (isWorn) return []
   const vowels = unit.phones.filter(isVowel)
   const stress = unit.stress ?? 0
@@ -93,7 +94,7 @@ function findBoundary(word: string, pieces: readonly Piece[], left: Nucleus, rig
   const beginning = findBeginning(word, pieces, left, right)
   if (beginning !== undefined) return beginning
   if (right.opens) return toStart(after)
-  if (between.length === 0) return cutAfterVowel(word, before, right)
+  if (between.length === 0) return cutAfterVowel(word, before, after, right)
   const free = between.filter((piece) => piece.start >= before.end)
   const isClosed = before.unit.spans.length > 1 && free.length === 1
   if (isClosed) return (free[0] as Piece).start
@@ -152,8 +153,11 @@ function findBeginning(word: string, pieces: readonly Piece[], left: Nucleus, ri
 }
 
 /** Two vowel units side by side part between them, but an r at the end of the first may begin the next syllable. */
-function cutAfterVowel(word: string, { unit, end }: Piece, right: Nucleus): number {
+function cutAfterVowel(word: string, { unit, end }: Piece, after: Piece, right: Nucleus): number {
   const letters = unit.base ?? unit.letters
+  // stir-ring, whose r is doubled by the ending, but purr-ing
+  if (unit.letters.endsWith('rr') && after.unit.kind === 'inflection')
+    return letters.endsWith('rr') ? right.start : right.start - 1
   if (end !== right.start || !word.slice(0, end).endsWith('r')) return right.start
   const isPulled = right.stress > 0 && unit.phones.at(-1) === 'ER'
   const isLong = /^[ou]r$/.test(letters) && /^(y|i[aeou])/.test(word.slice(end))

@@ -68,8 +68,17 @@ const CUT = `
   .trim()
   .split(/\s+/)
 
+// The r doubled by the ending parts, that of the stem does not; what ends in -le is cut alike whatever vowel stands behind it.
+const KIN = `
+  stir-ring blur-ring star-ring scar-ring pre-fer-ring oc-cur-ring spar-ring bar-ring jar-ring purr-ing err-ing
+  wob-bly wig-gly gig-gly twin-kly wrig-gly bub-bly cud-dly fid-dly driz-zly rat-tly
+  bat-tler pad-dler mud-dler gig-gler odd-ly stiff-ly bad-ly fur-ry hur-ry
+`
+  .trim()
+  .split(/\s+/)
+
 describe.each(['general-american', 'southern-british'] as const)('%s', (accent: Accent) => {
-  it.each(CUT)('%s', (cut) => {
+  it.each([...CUT, ...KIN])('%s', (cut) => {
     expect(testPhonics(accent).read(cut.replaceAll('-', '')).pronunciations[0]?.syllables.join('-')).toBe(cut)
   })
 
