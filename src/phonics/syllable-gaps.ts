@@ -73,7 +73,10 @@ export function cutBetween(free: readonly Piece[], left: Left, right: Right, isE
   if (left.isShort && isWorn) return first.start + 1
   if (left.isShort && first.end < second.start && /^[lr]$/.test(second.unit.letters)) return first.end
   // wob-bly and twin-kly, whose l says its le as it stood
-  if (isVowel(last.unit.phones[0] ?? '') && last.unit.letters === 'l') return cutBeforeLe(free.slice(0, -1), last)
+  if (last.unit.base === undefined && last.unit.letters === 'l' && isVowel(last.unit.phones[0] ?? '')) {
+    const isClosed = left.isShort && free.length === 2 && !isDouble(first)
+    return isClosed ? last.start : cutBeforeLe(free.slice(0, -1), last)
+  }
   // cud-dly and rat-tly, as bub-bly, but odd-ly
   if (first.start > 1 && /^(dd|tt|zz)$/.test(first.unit.letters) && isLy(free, right)) return first.start + 1
   return findOpener(free) ?? (isEnding ? cutBeforeEnding(free, right) : cutBySound(free, left))

@@ -72,7 +72,7 @@ const CUT = `
 const KIN = `
   stir-ring blur-ring star-ring scar-ring pre-fer-ring oc-cur-ring spar-ring bar-ring jar-ring purr-ing err-ing
   wob-bly wig-gly gig-gly twin-kly wrig-gly bub-bly cud-dly fid-dly driz-zly rat-tly
-  bat-tler pad-dler mud-dler gig-gler odd-ly stiff-ly bad-ly fur-ry hur-ry
+  rus-tling wres-tler tri-pling bat-tler pad-dler mud-dler gig-gler odd-ly stiff-ly bad-ly fur-ry hur-ry
 `
   .trim()
   .split(/\s+/)
