@@ -154,5 +154,7 @@ function isDoer(word: string, stem: string, wordnet: WordNet): boolean {
   if (NO_DOERS.has(word)) return false
   const kind = wordnet.lexFile(word) ?? ''
   if (kind === 'person') return wordnet.isVerb(stem) || (wordnet.isAdjective(stem) && wordnet.derives(word, stem))
+  // A puzzler may be a hard question: behind a verb in -le there is nothing else that -ler could be.
+  if (/[^aeiou]le$/.test(stem) && wordnet.isVerb(stem) && wordnet.derives(word, stem)) return true
   return DOERS.has(kind) && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.mainlyDerives(word, stem)
 }

@@ -71,10 +71,18 @@ function findOfL(word: string, findStem: (stem: string) => readonly Cutting[]): 
     return last?.letters === 'le' ? [{ raw: { ...raw, units: raw.units.slice(0, -1) }, ...more }] : []
   })
   if (ofLe.length > 0)
-    return joinCuttings(ofLe, [{ raw: { units: toUnits(SUFFIXES.get('ly') ?? []) }, stem: 'ly' }], at)
+    return joinCuttings(ofLe, [{ raw: { units: toUnits(SUFFIXES.get('ly') ?? []) }, stem: 'ly' }], at).map((one) =>
+      withoutSeam(one, at),
+    )
   const y: Cutting = { raw: { units: toUnits([['y', ['IY']]]) }, stem: 'y' }
   return joinCuttings(findStem(word.slice(0, -1)), [y], at + 1)
 }
+
+/** The l of `crumbly` is of its stem: crum-bly. */
+const withoutSeam = ({ raw, ...more }: Cutting, at: number): Cutting => ({
+  raw: { ...raw, seams: raw.seams?.filter((seam) => seam !== at) ?? [] },
+  ...more,
+})
 
 /** The y of `fluffy` is an i before -ness, and stands for it; before -ly it is worn down, as in `happily`. */
 function withI({ raw, ...more }: Cutting, isWorn: boolean): readonly Cutting[] {

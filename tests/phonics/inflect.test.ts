@@ -31,6 +31,9 @@ describe('endings of known words', () => {
     ['bigger', 'b=b i=ɪ gg<g=ɡ er=ə+'],
     ['biggest', 'b=b i=ɪ gg<g=ɡ est=ɪst+'],
     ['teachers', 't=t ea=iː ch=tʃ er=ə+ s=z+'],
+    ['paddler', 'p=p a=æ dd=d l<le=əl er=ə+'],
+    ['puzzler', 'p=p u=ʌ zz=z l<le=əl er=ə+'],
+    ['puzzlers', 'p=p u=ʌ zz=z l<le=əl er=ə+ s=z+'],
   ])('%s is %s', (word, expected) => {
     expect(units(word)).toBe(expected)
   })

@@ -71,7 +71,7 @@ const CUT = `
 // The r doubled by the ending parts, that of the stem does not; what ends in -le is cut alike whatever vowel stands behind it.
 const KIN = `
   stir-ring blur-ring star-ring scar-ring pre-fer-ring oc-cur-ring spar-ring bar-ring jar-ring purr-ing err-ing
-  wob-bly wig-gly gig-gly twin-kly wrig-gly bub-bly cud-dly fid-dly driz-zly rat-tly
+  wob-bly wig-gly gig-gly twin-kly wrig-gly crum-bly tin-gly bub-bly cud-dly fid-dly driz-zly rat-tly
   rus-tling wres-tler tri-pling bat-tler pad-dler mud-dler gig-gler odd-ly stiff-ly bad-ly fur-ry hur-ry
 `
   .trim()
