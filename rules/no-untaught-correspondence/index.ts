@@ -1,11 +1,10 @@
 // A word holds letters with a sound that the sequence teaches at a later step, or not at all though it is an ordinary one.
 
 import { defineRule } from '../../src/lint/rule.ts'
+import { toSeen } from '../../src/lint/seen.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toWhen, toWordNote } from '../../src/lint/wording.ts'
-import type { Unit } from '../../src/phonics/types.ts'
 import { findExample, findSoundExample } from '../../src/sequence/taught.ts'
-import { toKey } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-untaught-correspondence',
@@ -20,6 +19,8 @@ export default defineRule({
     },
   },
   messages: {
+    changed: '{word} has {letters} for the {other} in {example}, {when}',
+    dropped: '{word} has {letters} as in {example} without its `e`, {when}',
     later: '{word} has {letters}{example}, {when}',
     other: '{word} has {letters} with another sound than in {example}, {when}',
     sound: '{word} has {letters} that sounds like the {other} in {example}, {when}',
@@ -28,8 +29,9 @@ export default defineRule({
     fault: (fault) => {
       const { word, reason } = fault
       const unit = reason?.unit
-      if (unit === undefined || options.allow.includes(unit.letters)) return
-      const { key, letters } = toSeen(unit, story)
+      if (unit === undefined) return
+      const { key, letters, stand } = toSeen(word.text, unit, reason)
+      if (options.allow.includes(unit.letters) || options.allow.includes(letters)) return
       const shown = unit.shown === word.text.toLowerCase() ? undefined : unit.shown
       const example = findExample(story.sequence, key, word.text) ?? shown
       // Where the word itself is the example that the sequence gives, another spelling of the sound says it better.
@@ -45,6 +47,11 @@ export default defineRule({
       const known =
         example === undefined && other === undefined ? findKnownExample(story, letters, word.text) : undefined
       if (known !== undefined) report({ ...body, messageId: 'other', data: { ...data, example: toQuoted(known) } })
+      else if (stand === 'changed' && example !== undefined) {
+        const changed = { letters: toQuoted(unit.letters), other: toQuoted(letters), example: toQuoted(example) }
+        report({ ...body, messageId: 'changed', data: { ...data, ...changed } })
+      } else if (stand === 'dropped' && example !== undefined)
+        report({ ...body, messageId: 'dropped', data: { ...data, example: toQuoted(example) } })
       else if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
       else {
         const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }
@@ -53,14 +60,6 @@ export default defineRule({
     },
   }),
 })
-
-/** The letters that a child meets: the `ie` of `cried` as in `pie`, where that is taught, else the `y` that it stands for. */
-function toSeen({ letters, base, key, sound }: Unit, { sequence }: StoryContext) {
-  const own = toKey(letters, sound)
-  if (base === undefined || findExample(sequence, own, '') !== undefined)
-    return { letters, key: base === undefined ? key : own }
-  return { letters: base, key }
-}
 
 /** A word by which the child learnt the same letters with another sound: `snow` for the `ow` of `cow`. */
 function findKnownExample({ knowledge, sequence }: StoryContext, letters: string, word: string): string | undefined {

@@ -2,7 +2,7 @@
 
 import { toStraight } from '../apostrophe.ts'
 import type { Reason } from '../verdict/types.ts'
-import { findChange } from '../verdict/unit.ts'
+import { findChange, findEnding } from '../verdict/unit.ts'
 import { toLettersText, toQuoted } from './wording.ts'
 
 /** What an ending did to the word before it: the `nn` of `running`, the lost `e` of `baking`, the `i` of `cried`. */
@@ -18,6 +18,8 @@ export function findChangeText(reason: Reason | undefined): string | undefined {
 
 /** The ending as a sequence writes it: `-ed`, `'s`. */
 export function toEnding(word: string, reason: Reason | undefined): string {
+  const known = reason?.unit && findEnding(reason.unit)
+  if (known !== undefined) return known
   const plain = toStraight(toLettersText(word, reason?.letters ?? []).toLowerCase())
   return plain.startsWith("'") ? plain : `-${plain}`
 }

@@ -3,12 +3,15 @@
 import { findCapitalStep } from '../sequence/taught.ts'
 import { findChangeText, toEnding } from './endings.ts'
 import type { FaultCode } from './reasons.ts'
+import { toSeen } from './seen.ts'
 import type { Fault, StoryContext } from './types.ts'
 import { toQuoted } from './wording.ts'
 
 type Phrase = (fault: Fault, context: StoryContext, word: string) => string
 
 const unitOf = ({ reason }: Fault): string => toQuoted(reason?.unit?.letters ?? '')
+const seenOf = ({ reason }: Fault, word: string): string =>
+  toQuoted(reason?.unit === undefined ? '' : toSeen(word, reason.unit, reason).letters)
 const when = (step: string | undefined): string => (step === undefined ? ' (no step teaches it)' : ` (step ${step})`)
 const taught = ({ reason }: Fault): string => when(reason?.taughtAt)
 
@@ -23,8 +26,8 @@ const PHRASES = {
   'all-capitals': (_, { sequence }) => `it is all in capitals${when(findCapitalStep(sequence, 'all'))}`,
   capital: (_, { sequence }) => `it has a capital letter${when(findCapitalStep(sequence, 'first'))}`,
   contraction: (fault) => `it is a contraction${taught(fault)}`,
-  'correspondence-later': (fault) => `${unitOf(fault)}${taught(fault)}`,
-  'correspondence-untaught': (fault) => `${unitOf(fault)}${taught(fault)}`,
+  'correspondence-later': (fault, _, word) => `${seenOf(fault, word)}${taught(fault)}`,
+  'correspondence-untaught': (fault, _, word) => `${seenOf(fault, word)}${taught(fault)}`,
   ending: (fault, _, word) => `${toEndingText(fault, word)}${taught(fault)}`,
   foreign: () => 'it is not written in English letters',
   guessed: () => 'it is not in the dictionary, so its sounds are guessed',

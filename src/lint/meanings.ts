@@ -2,9 +2,10 @@
 
 import type { JudgedForm, JudgedWord } from '../verdict/types.ts'
 
-/** One sentence for the note of a word that cannot be read, where another meaning would have been judged otherwise; else empty. */
+/** One sentence for the note of a word that cannot be read, where another meaning would have been judged otherwise, or is as likely; else empty. */
 export function toTakenNote(judged: JudgedWord | undefined): string {
   if (judged === undefined || judged.verdict.readable) return ''
+  if (judged.unsettled && judged.forms.length > 0) return toChoiceNote(judged)
   const meaning = findTaken(judged)
   return meaning === undefined ? '' : `Read here as “${meaning}”.`
 }

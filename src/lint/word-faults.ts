@@ -41,10 +41,12 @@ export function createFaultFinder(
     if (isPlain && (!isCapital || capitals === 'all')) return NONE
 
     const faults: Fault[] = []
-    if (unsettled) faults.push({ code: 'unsettled-heteronym' })
+    if (unsettled && verdict.readable) faults.push({ code: 'unsettled-heteronym' })
     if (!verdict.readable && isCapital && isUnlistedName(word) && !isOwnerOnly(word.text, verdict.reasons))
       faults.push({ code: 'unlisted-name' })
     faults.push(...toReasonFaults(word.text, verdict.reasons))
+    // What is missing for the first of its ways leads; that there is another says why its step is a later one.
+    if (unsettled && !verdict.readable) faults.push({ code: 'unsettled-heteronym' })
     // An allowed name is told to the child as it is written, so that neither its sounds nor its capital are a surprise.
     if (isCapital && isListed(word.text)) return faults
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))

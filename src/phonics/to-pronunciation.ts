@@ -126,9 +126,10 @@ function toTaughtWeak(letters: string, sound: string): string {
 
 /**
  * A long vowel at the end of a syllable, coloured by the r that opens the next one: fu-ry has the u of `music`, va-ry the a
- * of `paper`. Undefined for other units.
+ * of `paper`. Undefined for other units, and for the `are` of `care` in `caring`.
  */
 function partLong(unit: Unit): readonly Unit[] | undefined {
+  if (unit.base !== undefined) return undefined
   const start = startOf(unit)
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)

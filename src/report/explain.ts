@@ -1,7 +1,7 @@
 // What `explain` says of a word: letters over sounds, when it becomes readable, and why not before.
 
 import { toAdditionLine } from '../lint/additions.ts'
-import { findChangeText } from '../lint/endings.ts'
+import { findChangeText, toEnding } from '../lint/endings.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import { findAbbreviation } from '../verdict/index.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
@@ -177,9 +177,9 @@ function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
 }
 
 /** `the ending -ed is`, `that it drops its e before its ending is` */
-function toEndingText(reason: Reason, letters: string): string {
+function toEndingText(reason: Reason, word: string): string {
   const change = findChangeText(reason)
-  return change === undefined ? `the ending ${letters} is` : `that it ${change} before its ending is`
+  return change === undefined ? `the ending \`${toEnding(word, reason)}\` is` : `that it ${change} before its ending is`
 }
 
 /** A word with several spoken forms: in a story the sentence tells which is meant, and that one counts. */
@@ -231,7 +231,7 @@ function toReasonText(reason: Reason, word: string): string {
     case 'shape':
       return `its shape ${reason.found} is ${untaught}${later}`
     case 'ending':
-      return `${toEndingText(reason, letters)} ${untaught}${later}`
+      return `${toEndingText(reason, word)} ${untaught}${later}`
     case 'contraction':
       return `contractions such as this are ${untaught}${later}`
     case 'reduced-vowel':

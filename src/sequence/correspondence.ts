@@ -120,7 +120,8 @@ function findRun(units: readonly Unit[], grapheme: string): readonly Unit[] | un
   return undefined
 }
 
-function isSpelt(example: string, grapheme: string): boolean {
+/** Whether the letters stand in a word: `a_e` in `cake`. */
+export function isSpelt(example: string, grapheme: string): boolean {
   const parts = grapheme.split('_').map((part) => part.replace(/[^\p{L}]/gu, ''))
   return new RegExp(parts.join('\\p{L}+'), 'iu').test(example)
 }

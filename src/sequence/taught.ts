@@ -1,9 +1,10 @@
 // Looks things up in a sequence for messages: an example word for a sound, and the step that first teaches a thing.
 
-import type { Unit } from '../phonics/types.ts'
 import type { Capitals, Sequence, Step, TaughtCorrespondence } from './types.ts'
 
 interface Index {
+  /** The place of the step that teaches it. */
+  readonly stepOf: ReadonlyMap<string, number>
   readonly byKey: ReadonlyMap<string, readonly TaughtCorrespondence[]>
   readonly bySound: ReadonlyMap<string, readonly TaughtCorrespondence[]>
 }
@@ -15,19 +16,12 @@ export function findExample(sequence: Sequence, key: string, word: string): stri
   return findOther(toIndex(sequence).byKey.get(key), word)?.example
 }
 
-/** The first example by which the sequence teaches a correspondence. */
-function findFirstExample(sequence: Sequence, key: string): string | undefined {
-  return toIndex(sequence).byKey.get(key)?.[0]?.example
-}
-
-/** The ie of `cried` is shown by `pie`, which has the letters as they stand, before the y of `my` that it was made from. */
-export function findUnitExample(
-  { letters, base, key }: Pick<Unit, 'letters' | 'base' | 'key'>,
-  sequence: Sequence,
-): string | undefined {
-  const standing =
-    base === undefined ? undefined : findFirstExample(sequence, `${letters.toLowerCase()}=${toSound(key)}`)
-  return standing ?? findFirstExample(sequence, key)
+/** Of correspondences that would each do, the example of the one that is taught first; of those of one step, the foremost. */
+export function findFirstExample(sequence: Sequence, keys: readonly string[]): string | undefined {
+  const { byKey, stepOf } = toIndex(sequence)
+  const toPlace = (key: string): number => stepOf.get(key) ?? Number.POSITIVE_INFINITY
+  const [first] = keys.length < 2 ? keys : [...keys].sort((left, right) => toPlace(left) - toPlace(right) || 0)
+  return byKey.get(first ?? '')?.[0]?.example
 }
 
 /** Any spelling that the sequence teaches for the sound of a key, to say in letters what IPA would say: `e` in `red`. */
@@ -57,6 +51,9 @@ function toIndex(sequence: Sequence): Index {
   if (known !== undefined) return known
   const all = sequence.steps.flatMap((step) => step.adds.correspondences)
   const index = {
+    stepOf: new Map(
+      sequence.steps.flatMap(({ adds }, at) => adds.correspondences.map(({ key }) => [key, at] as const)),
+    ),
     byKey: toGroups(all, ({ key }) => key),
     bySound: toGroups(all, ({ key }) => toSound(key)),
   }

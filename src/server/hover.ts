@@ -4,9 +4,9 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
 import { toTakenFirst } from '../report/taken-first.ts'
-import { findUnitExample } from '../sequence/taught.ts'
 import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
+import { findUnitExamples } from '../verdict/index.ts'
 
 /** Columns of the box. */
 const WIDTH = 72
@@ -36,7 +36,7 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       readableAt,
       verdict,
       step,
-      examples: all.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
+      examples: all.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
       meanings: all.map(({ meaning }) => meaning),
       formsReadableAt:
         forms.length === 0 ? [] : all.map((one) => forms.find((own) => own.form === one.form)?.readableAt ?? null),

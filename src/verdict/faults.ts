@@ -1,13 +1,21 @@
 // Everything that stands between a child and one pronunciation of a word, in order of use to a teacher.
 
 import { findApostrophe, hasApostrophe, toLetters } from '../apostrophe.ts'
-import type { Pronunciation, Unit } from '../phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, Unit } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { Knowledge } from '../sequence/types.ts'
 import { isContraction } from './apostrophe.ts'
 import { toShapes } from './shape.ts'
 import type { Reason, ReasonCode } from './types.ts'
-import { findChangeLack, findEnding, findUnitFault, type UnitPlace } from './unit.ts'
+import {
+  findChangeLack,
+  findEnding,
+  findFurtherFault,
+  findUnitFault,
+  toReadingKeys,
+  type UnitFault,
+  type UnitPlace,
+} from './unit.ts'
 
 /** All reasons, the most useful to a teacher first: the type asks for each of them. */
 const ORDER = {
@@ -65,9 +73,8 @@ export function isSoundedOut(word: string, pronunciation: Pronunciation, knowled
 export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    const still = findUnitFault(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge)
-    // The letters are known by then, and how an ending changes them is not: that is another lack.
-    return still === undefined || (still.code === 'ending' && fault.code !== 'ending')
+    const still = findFaultsOf(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge)
+    return still.every(({ code }) => toLack(code) !== toLack(fault.code))
   }
   const start = fault.letters[0]?.[0]
   const still = findWholeFaults(word, pronunciation, knowledge)
@@ -76,11 +83,32 @@ export function isMended(fault: Reason, word: string, pronunciation: Pronunciati
 
 function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const isShort = isContraction(word)
-  return pronunciation.units.flatMap((unit) => {
-    const fault = findUnitFault(unit, toPlace(unit, pronunciation, isShort), knowledge)
-    return fault === undefined ? [] : [{ ...fault, letters: unit.spans, unit }]
-  })
+  return pronunciation.units.flatMap((unit) =>
+    findFaultsOf(unit, toPlace(unit, pronunciation, isShort), knowledge).map((fault) => ({
+      ...fault,
+      letters: unit.spans,
+      unit,
+    })),
+  )
 }
+
+/** Letters that are not known, how an ending changes them, and that a vowel is weak are three lacks. */
+const toLack = (code: ReasonCode): ReasonCode | 'letters' =>
+  code === 'ending' || code === 'reduced-vowel' ? code : 'letters'
+
+function findFaultsOf(unit: Unit, place: UnitPlace, knowledge: Knowledge): readonly UnitFault[] {
+  const first = findUnitFault(unit, place, knowledge)
+  const isMore = first !== undefined && toLack(first.code) === 'letters'
+  const further = isMore ? findFurtherFault(unit, place, knowledge) : undefined
+  return [first, further].filter((fault) => fault !== undefined)
+}
+
+/** The correspondences any one of which says what a unit of the word says. */
+export const findReadingKeys = (unit: Unit, { units }: Pick<Pronunciation, 'units'>): readonly CorrespondenceKey[] =>
+  toReadingKeys(unit, findEndingLetters(units))
+
+const findEndingLetters = (units: readonly Unit[]): string | undefined =>
+  units.find(({ kind }) => kind === 'inflection')?.letters.toLowerCase()
 
 /** Changes before an ending that are missing where the letters are missing too: told beside them, as both must be taught. */
 export function findHiddenChanges(
@@ -99,7 +127,7 @@ function toPlace(unit: Unit, { units }: Pronunciation, isShort: boolean): UnitPl
   return {
     isContraction: isShort,
     isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
-    ending: units.find(({ kind }) => kind === 'inflection')?.letters.toLowerCase(),
+    ending: findEndingLetters(units),
     isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
   }
 }

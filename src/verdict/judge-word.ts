@@ -1,14 +1,14 @@
 // Judges the words of a story, each different word once, and finds when it becomes readable only when asked.
 
 import type { WordPronunciations } from '../phonics/types.ts'
+import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Sequence } from '../sequence/types.ts'
 import { findReadableAt, type JudgeOptions, judgeAhead, judgeInSequence } from './look-ahead.ts'
 import type { JudgedForm, JudgedWord, Verdict } from './types.ts'
 
 /**
  * Judges a word by its pronunciations. `form` is the spoken form that the sentence asks for, as in `Pronunciation.form`; without
- * it, a word with several spoken forms is readable where one of them is, and `unsettled` where they are judged
- * differently.
+ * it, a word with several spoken forms is readable where one of them is, and `unsettled` until all of them are.
  */
 export type WordJudge = (pronunciations: WordPronunciations, form?: string) => JudgedWord
 
@@ -38,16 +38,19 @@ function judgeWord(
 ): JudgedWord {
   const meant = keepForm(pronunciations, form)
   const { verdict, ...found } = judgeAhead(meant, sequence, stepId, options)
+  const steps = form === undefined ? findFormSteps(pronunciations, verdict, sequence, options) : []
   let readableAt = 'readableAt' in found ? (found.readableAt ?? null) : undefined
   let forms: readonly JudgedForm[] | undefined
+  // Which form is meant is not known, so the word waits for the last of them.
+  if (steps.length > 0) readableAt = findLast(steps, sequence)
   return {
     pronunciations,
     verdict,
     get readableAt() {
-      readableAt ??= findReadableAt(meant, sequence, options) ?? null
+      if (readableAt === undefined) readableAt = findReadableAt(meant, sequence, options) ?? null
       return readableAt
     },
-    unsettled: form === undefined && isUnsettled(pronunciations, verdict, sequence, stepId, options),
+    unsettled: steps.some((step) => !isReached(step, sequence, stepId)),
     form,
     get forms() {
       return (forms ??= judgeForms(pronunciations, sequence, stepId, options))
@@ -76,23 +79,33 @@ function judgeForms(
   return outcomes.size > 1 ? judged : []
 }
 
+type FormStep = string | undefined
+
+/** When each spoken form of a word is first readable; none where they do not differ in that. */
+function findFormSteps(
+  pronunciations: WordPronunciations,
+  verdict: Verdict,
+  sequence: Sequence,
+  options: JudgeOptions,
+): readonly FormStep[] {
+  // A sight word or a name is read whole, whatever it means.
+  if (!pronunciations.heteronym || verdict.kind === 'sight' || verdict.kind === 'name') return []
+  const forms = new Set(pronunciations.pronunciations.map((pronunciation) => pronunciation.form))
+  const steps = [...forms].map((form) => findReadableAt(keepForm(pronunciations, form), sequence, options))
+  return new Set(steps).size > 1 ? steps : []
+}
+
+const isReached = (step: FormStep, sequence: Sequence, stepId: string): boolean =>
+  step !== undefined && toStepIndex(sequence, step) <= toStepIndex(sequence, stepId)
+
+const findLast = (steps: readonly FormStep[], sequence: Sequence): string | null =>
+  steps.includes(undefined) ? null : (sequence.steps.findLast(({ id }) => steps.includes(id))?.id ?? null)
+
 /** The pronunciations of one spoken form; all of them where the form is not told. */
 export function keepForm(pronunciations: WordPronunciations, form: string | undefined): WordPronunciations {
   if (form === undefined) return pronunciations
   const meant = pronunciations.pronunciations.filter((pronunciation) => pronunciation.form === form)
   return meant.length === 0 ? pronunciations : { ...pronunciations, pronunciations: meant }
-}
-
-// A sight word or a name is read whole, whatever it means, so only a sounded-out heteronym can be unsettled.
-function isUnsettled(
-  pronunciations: WordPronunciations,
-  verdict: Verdict,
-  sequence: Sequence,
-  stepId: string,
-  options: JudgeOptions,
-): boolean {
-  if (verdict.kind !== 'decodable') return false
-  return hasMixedForms(pronunciations, (meant) => judgeInSequence(meant, sequence, stepId, options).readable)
 }
 
 /** Whether `judge` tells the spoken forms of a word apart, so that the sentence must settle which is meant. */

@@ -1,13 +1,13 @@
 // Looks along the sequence: at which step does a word become readable, and which step teaches what is missing?
 // Teaching more never makes a readable word unreadable, so the earliest step is found by halving.
 
-import type { CorrespondenceKey, WordPronunciations } from '../phonics/types.ts'
+import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { knowledgeAt, toSightKey, toStepIndex } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
-import { findFaults, findHiddenChanges, inOrder, isMended } from './faults.ts'
+import { findFaults, findHiddenChanges, findReadingKeys, inOrder, isMended } from './faults.ts'
 import type { Reason, ReasonCode, Verdict } from './types.ts'
-import { findOwnerFault } from './unit.ts'
+import { findOwnerFault, toShortKeys } from './unit.ts'
 import { isReadable, isSightWord, judge } from './verdict.ts'
 
 /** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
@@ -165,7 +165,27 @@ function lookAhead(
   const taughtAt = findFirstStep(sequence, from, options, isGone)
   if (taughtAt === undefined) return reason
   const isLetters = reason.code === 'irregular' || reason.code === 'correspondence-untaught'
-  return { ...reason, code: isLetters ? 'correspondence-later' : reason.code, taughtAt }
+  if (!isLetters) return { ...reason, taughtAt }
+  return {
+    ...reason,
+    ...findTaughtKey(reason, pronunciation, sequence, taughtAt),
+    code: 'correspondence-later',
+    taughtAt,
+  }
+}
+
+/** Of the correspondences that would each do, the one that the step teaches; a weak vowel is read by its short one. */
+function findTaughtKey(
+  { unit }: Reason,
+  pronunciation: Pronunciation | undefined,
+  sequence: Sequence,
+  step: string,
+): Pick<Reason, 'key'> {
+  if (unit === undefined || pronunciation === undefined) return {}
+  const keys = [...findReadingKeys(unit, pronunciation), ...(unit.reduced ? toShortKeys(unit.letters) : [])]
+  const taught = sequence.steps.find(({ id }) => id === step)?.adds.correspondences ?? []
+  const key = keys.find((one) => taught.some((correspondence) => correspondence.key === one))
+  return key === undefined ? {} : { key }
 }
 
 /** The step that taught what this reader does not know yet. */

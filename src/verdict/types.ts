@@ -60,9 +60,12 @@ export interface JudgedForm {
 export interface JudgedWord {
   readonly pronunciations: WordPronunciations
   readonly verdict: Verdict
-  /** The earliest step at which the word is readable; null where the sequence never gets there. Found when first asked for. */
+  /**
+   * The earliest step at which the word is readable; null where the sequence never gets there. Found when first asked for. Of a
+   * heteronym whose sentence does not tell which form is meant, the step at which all of them are.
+   */
   readonly readableAt: string | null
-  /** For a heteronym whose pronunciations are judged differently: did the sentence settle it? */
+  /** For a heteronym whose forms become readable at different steps: not all are yet, and the sentence did not tell which is meant. */
   readonly unsettled: boolean
   /** The spoken form that the sentence asks for; undefined for a word that has but one, and where the sentence does not tell. */
   readonly form: string | undefined

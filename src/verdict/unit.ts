@@ -101,6 +101,18 @@ export function findOwnerFault(knowledge: Knowledge): UnitFault | undefined {
   return isKnown ? undefined : { code: 'ending', key: "'s=" }
 }
 
+/**
+ * The correspondences any one of which says what the letters say: as they stand now, and as they stood before an ending changed
+ * them. In `cried` the `ie` as in `pie` and the `y` as in `my`; in `faces`, where nothing is dropped, `a_e` alone.
+ * @param ending the letters of the ending that follows
+ */
+export function toReadingKeys({ key, letters, base }: Unit, ending: string | undefined): readonly CorrespondenceKey[] {
+  if (base === undefined || findChange(letters, base, ending) === undefined) return [key]
+  return [toKey(letters, toSound(key)), key]
+}
+
+const toSound = (key: CorrespondenceKey): string => key.slice(key.indexOf('=') + 1)
+
 // Who was taught the change needs the spelling before it or the one after it: `y` as in `my` or `ie` as in `pie` for `cried`.
 // Where no step names the change, the letters are sounded out as they stand: the `nn` of `running` as in `dinner`.
 function findChangeFault(
@@ -109,8 +121,7 @@ function findChangeFault(
   isBaseKnown: boolean,
   { correspondences, endingChanges, soundedChanges }: Knowledge,
 ): UnitFault | undefined {
-  const sound = unit.key.slice(unit.key.indexOf('=') + 1)
-  const isSounded = correspondences.has(toKey(unit.letters, sound))
+  const isSounded = correspondences.has(toKey(unit.letters, toSound(unit.key)))
   if (!isBaseKnown && !isSounded) return toUnknown(unit)
   if (endingChanges.has(change)) return undefined
   return isSounded && soundedChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
@@ -121,6 +132,22 @@ export function findChangeLack(unit: Unit, ending: string | undefined, knowledge
   const { letters, base } = unit
   const change = base === undefined || unit.kind === 'inflection' ? undefined : findChange(letters, base, ending)
   return change === undefined ? undefined : findChangeFault(unit, change, true, knowledge)
+}
+
+/**
+ * What is still missing where the letters are not known either: how an ending changes them, where steps name such changes (where
+ * none does, whoever knows the letters as they stand lacks nothing); or that a short vowel may be worn down.
+ */
+export function findFurtherFault(unit: Unit, place: UnitPlace, knowledge: Knowledge): UnitFault | undefined {
+  const { base, kind, letters, key } = unit
+  if (kind !== 'correspondence') return undefined
+  const change = base === undefined ? undefined : findChange(letters, base, place.ending)
+  if (change !== undefined) {
+    const isTaught = knowledge.endingChanges.has(change) || knowledge.soundedChanges.has(change)
+    return isTaught ? undefined : { code: 'ending', key }
+  }
+  const isWeak = unit.reduced === true && toShortKeys(letters).length > 0
+  return isWeak && !(place.isLong && isReducedAccepted(knowledge)) ? { code: 'reduced-vowel', key } : undefined
 }
 
 function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
@@ -152,8 +179,12 @@ function isDrawnOut(letters: string, base: string): boolean {
 }
 
 function isShortVowelKnown(letters: string, knowledge: Knowledge): boolean {
-  const letter = letters.toLowerCase()
-  return (SHORT_SOUNDS[letter] ?? []).some((sound) => knowledge.correspondences.has(toKey(letter, sound)))
+  return toShortKeys(letters).some((key) => knowledge.correspondences.has(key))
+}
+
+/** What the letter says where it is short; none for several letters. */
+export function toShortKeys(letters: string): readonly CorrespondenceKey[] {
+  return (SHORT_SOUNDS[letters.toLowerCase()] ?? []).map((sound) => toKey(letters, sound))
 }
 
 function isReducedAccepted(knowledge: Knowledge): boolean {

@@ -95,6 +95,10 @@ describe('an ending in words', () => {
 
   it('is written as a sequence writes it', () => {
     expect(toEnding('jumpED', toReason('ending', { letters: [[4, 6]] }))).toBe('-ed')
+    // The d of `cried` and the s of `cries` are endings that sequences write otherwise.
+    expect(
+      toEnding('cried', toReason('ending', { letters: [[4, 5]], unit: toUnit('cried', 'c=k r=r ie<y=aɪ +d=d', 3) })),
+    ).toBe('-ed')
     expect(toEnding('dog’s', toReason('ending', { letters: [[3, 5]] }))).toBe("'s")
     expect(findChangeText(undefined)).toBeUndefined()
   })

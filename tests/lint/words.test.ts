@@ -115,6 +115,11 @@ describe('what is said of a word', () => {
     expect(at('one', 'They read it.')).toBe('read: unsettled-heteronym')
     expect(at('one', 'A read.')).toBeUndefined()
     expect(at('two', 'They read it.')).toBeUndefined()
+    // Where none of its ways can be read yet, that comes first.
+    const late = toSequence([toStep('none', 'r=r d=d'), ...small.steps])
+    expect(toFaults('They read it.', { sequence: late, step: 'none' })).toContain(
+      'read: correspondence-later unsettled-heteronym',
+    )
   })
 })
 

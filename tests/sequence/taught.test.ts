@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest'
-import { findCapitalStep, findExample, findSoundExample, findStep, findUnitExample } from '../../src/sequence/taught.ts'
+import {
+  findCapitalStep,
+  findExample,
+  findFirstExample,
+  findSoundExample,
+  findStep,
+} from '../../src/sequence/taught.ts'
 import { toSequence, toStep } from '../verdict/hand-made.ts'
 
 const taught = (letters: string, example: string, sound: string) => ({
@@ -36,15 +42,18 @@ test('of several examples of one sound the first is shown that is not the word i
   expect(findSoundExample(own, 'ei=eɪ', 'rain')).toMatchObject({ letters: 'ai', example: 'train' })
 })
 
-test('letters that an ending changed are shown as they stand, where that is taught, and else as they were', () => {
-  const changed = { letters: 'IE', base: 'y', key: 'y=aɪ' } as const
-  const my = taught('y', 'my', 'aɪ')
-  const one = toSequence([toStep('one', '', { correspondences: [my, taught('ie', 'pie', 'aɪ')] })])
-  expect(findUnitExample(changed, one)).toBe('pie')
-  expect(findUnitExample({ letters: 'y', key: 'y=aɪ' }, one)).toBe('my')
-  expect(findUnitExample({ letters: 'ie', key: 'y=aɪ' }, one)).toBe('my')
-  expect(findUnitExample(changed, toSequence([toStep('one', '', { correspondences: [my] })]))).toBe('my')
-  expect(findUnitExample(changed, toSequence([toStep('one', '')]))).toBeUndefined()
+test('of pairs that would each do, the one that is taught first is shown; of one step, the foremost', () => {
+  const [my, pie] = [taught('y', 'my', 'aɪ'), taught('ie', 'pie', 'aɪ')]
+  const toSteps = (...steps: (readonly ReturnType<typeof taught>[])[]) =>
+    toSequence(steps.map((correspondences, at) => toStep(`step-${at}`, '', { correspondences })))
+  const keys = ['ie=aɪ', 'y=aɪ']
+  expect(findFirstExample(toSteps([my, pie]), keys)).toBe('pie')
+  expect(findFirstExample(toSteps([my], [pie]), keys)).toBe('my')
+  expect(findFirstExample(toSteps([pie], [my]), keys)).toBe('pie')
+  expect(findFirstExample(toSteps([my]), keys)).toBe('my')
+  expect(findFirstExample(toSteps([my, pie]), ['y=aɪ'])).toBe('my')
+  expect(findFirstExample(toSteps([]), keys)).toBeUndefined()
+  expect(findFirstExample(toSteps([my]), [])).toBeUndefined()
 })
 
 test('the sound of other letters is shown by what is taught for it', () => {

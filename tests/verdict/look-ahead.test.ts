@@ -246,6 +246,39 @@ describe('createWordJudge', () => {
     expect(createWordJudge(known, 'two')(read).unsettled).toBe(false)
   })
 
+  it('waits for the last of its forms where the sentence does not tell which is meant', () => {
+    const late = toSequence([toStep('one', 'r=r d=d'), toStep('two', 'ea=i'), toStep('three', 'ea=ɛ')])
+    const at = (step: string) => createWordJudge(late, step)(read)
+    expect(at('one')).toMatchObject({ verdict: { readable: false }, unsettled: true, readableAt: 'three' })
+    expect(at('two')).toMatchObject({ verdict: { readable: true }, unsettled: true, readableAt: 'three' })
+    expect(at('three')).toMatchObject({ verdict: { readable: true }, unsettled: false, readableAt: 'three' })
+    // One of its forms is never readable.
+    const never = toSequence([toStep('one', 'r=r d=d'), toStep('two', 'ea=i')])
+    expect(createWordJudge(never, 'one')(read)).toMatchObject({ unsettled: true, readableAt: null })
+    expect(createWordJudge(never, 'one')(read, 'present')).toMatchObject({ unsettled: false, readableAt: 'two' })
+  })
+
+  it('tells apart what letters say, how an ending changes them, and that a vowel is weak', () => {
+    const taught = toSequence([
+      toStep('one', 'b=b k=k n=n t=t'),
+      toStep('two', 'a_e=eɪ e=ɛ', { endings: ['-ing'], limits: { syllables: 1 } }),
+      toStep('three', '', { endingChanges: ['drop-e'], limits: { syllables: 2 } }),
+    ])
+    const tell = (dotted: string, units: string) =>
+      judgeInSequence(toPronunciations(dotted, units), taught, 'one').reasons.map(
+        ({ code, key, taughtAt }) => `${code} ${key}@${taughtAt}`,
+      )
+    expect(tell('ba.king', 'b=b a<a_e=eɪ k=k +ing=ɪŋ')).toEqual([
+      'correspondence-later a_e=eɪ@two',
+      'ending a_e=eɪ@three',
+      'ending ing=ɪŋ@two',
+    ])
+    expect(tell('te.net', 't=t e=ɛ n=n e~=ɪ t=t').slice(0, 2)).toEqual([
+      'correspondence-later e=ɛ@two',
+      'correspondence-later e=ɛ@two',
+    ])
+  })
+
   it('is settled where the word is read whole, or has one pronunciation for all that it means', () => {
     const byHeart = toSequence([toStep('one', 'r=r d=d ea=i', { sightWords: ['read'] })])
     // It can be sounded out in one form; but it is known by heart in both.

@@ -137,8 +137,10 @@ describe('a word, its reasons and the step at which it is readable never contrad
       for (const word of new Set(words)) {
         const judged = judges.map((judge) => judge(phonics.read(word)))
         const first = judged.findIndex(({ verdict }) => verdict.readable)
+        // Of a word with several spoken forms, no sentence tells here which is meant, so the promise is for all of them.
+        const settled = judged.findIndex(({ verdict, unsettled }) => verdict.readable && !unsettled)
         for (const [at, { verdict, readableAt }] of judged.entries()) {
-          expect([word, ids[at], readableAt]).toEqual([word, ids[at], ids[first] ?? null])
+          expect([word, ids[at], readableAt]).toEqual([word, ids[at], ids[settled] ?? null])
           expect([word, ids[at], verdict.readable]).toEqual([word, ids[at], first !== -1 && at >= first])
           const [lead] = verdict.reasons
           if (verdict.readable || lead === undefined) continue

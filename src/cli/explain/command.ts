@@ -5,9 +5,8 @@ import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
 import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
-import { findUnitExample } from '../../sequence/taught.ts'
 import type { Sequence } from '../../sequence/types.ts'
-import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
+import { findReadableAt, findUnitExamples, judgeInSequence, keepForm } from '../../verdict/index.ts'
 import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
 import { readStdin } from '../files/read.ts'
 import type { Io } from '../io.ts'
@@ -103,7 +102,7 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     step,
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
-    examples: pronunciations.pronunciations.map(({ units }) => units.map((unit) => findUnitExample(unit, sequence))),
+    examples: pronunciations.pronunciations.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
     meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     formsReadableAt: findFormSteps(pronunciations, sequence),
   }
