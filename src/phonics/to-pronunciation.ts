@@ -129,7 +129,7 @@ function toTaughtWeak(letters: string, sound: string): string {
  * of `paper`. Undefined for other units, and for the `are` of `care` in `caring`.
  */
 function partLong(unit: Unit): readonly Unit[] | undefined {
-  if (unit.base !== undefined) return undefined
+  if (unit.base === 'are') return undefined
   const start = startOf(unit)
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)
