@@ -1,12 +1,12 @@
 // What an editor shows over a word: its letters over their sounds, and the step that makes it readable.
 
 import type { PreparedStory } from '../check/check-story.ts'
+import { findUnitExamples } from '../report/examples.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
 import { toTakenFirst } from '../report/taken-first.ts'
 import { findWord } from '../story/find-word.ts'
 import type { Range } from '../story/types.ts'
-import { findUnitExamples } from '../verdict/index.ts'
 
 /** Columns of the box. */
 const WIDTH = 72

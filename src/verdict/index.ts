@@ -20,5 +20,5 @@ export { findPattern, findPatternLines, type Pattern } from './pattern.ts'
 
 export type { Reason, Verdict } from './types.ts'
 export { toKey } from './unit.ts'
-export { findUnitExample, findUnitExamples } from './unit-example.ts'
+export { findUnitExample } from './unit-example.ts'
 export { isReadable, judge } from './verdict.ts'

@@ -11,7 +11,3 @@ export const findUnitExample = (
   pronunciation: Pick<Pronunciation, 'units'>,
   sequence: Sequence,
 ): string | undefined => findFirstExample(sequence, findReadingKeys(unit, pronunciation))
-
-/** An example for each unit of the word. */
-export const findUnitExamples = (pronunciation: Pronunciation, sequence: Sequence): readonly (string | undefined)[] =>
-  pronunciation.units.map((unit) => findUnitExample(unit, pronunciation, sequence))
