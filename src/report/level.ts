@@ -48,7 +48,9 @@ function toHoldingLines({ holdingBack, step }: Level): readonly string[] {
     step === null
       ? 'Words that no step makes readable'
       : 'Words that hold it back, and the step that makes each readable'
-  return [`${when}: ${shown.join(', ')}${rest}.`]
+  const isNever = holdingBack.some(({ readableAt }) => readableAt === null)
+  const why = 'What such a word lacks, and the line that would teach it: battledore explain WORD'
+  return [`${when}: ${shown.join(', ')}${rest}.`, ...(isNever ? [why] : [])]
 }
 
 const toHolding = ({ word, times, readableAt }: HoldingWord): string =>
