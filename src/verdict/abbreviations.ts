@@ -13,7 +13,6 @@ export type Abbreviation =
 /** Sorted; with the words that they stand for. */
 const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
-    capt: ['captain'],
     cm: ['centimetre'],
     dr: ['doctor'],
     etc: ['and so on'],
@@ -27,12 +26,17 @@ const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
     ms: ['miz'],
     prof: ['professor'],
     rd: ['road'],
-    sgt: ['sergeant'],
     sr: ['senior'],
     st: ['saint', 'street'],
     vs: ['against'],
   }),
 )
+
+/** The same, where they have a capital: `capt` is a made word. */
+const TITLES: ReadonlyMap<string, readonly string[]> = new Map([
+  ['Capt', ['captain']],
+  ['Sgt', ['sergeant']],
+])
 
 /** Said by their letters' names; none is a word of its own. Sorted. */
 const LETTERS = new Set(
@@ -55,6 +59,8 @@ export function findAbbreviation(word: string): Abbreviation | undefined {
   // `Ms` first as it stands: it is no `M` with an ending.
   const listed = findListed(bare.toLowerCase()) ?? findListed(plain.toLowerCase())
   if (listed !== undefined) return listed
+  const title = TITLES.get(bare)
+  if (title !== undefined) return { kind: 'short', full: title }
   if (isDotted(word) || CAPITALS.has(plain) || isLettersOnly(plain)) return { kind: 'letters' }
   if (!'-‐‑'.includes(word[1] ?? '.')) return undefined
   const [, letter, rest] = /^([B-HJ-NP-Zb-hj-np-z])[-‐‑](\p{L}{3,})$/u.exec(word) ?? []

@@ -99,7 +99,22 @@ describe('said by the name of its first letter', () => {
 describe('none at all', () => {
   it.each([
     // Words of small letters, and of capitals for shouting.
-    ...['cat', 'Cat', 'CAT', 'doctor', 'mist', 'mrsx', 'strong', 'STOP', 'STRENGTHS', 'pcs', 'okay', 'it', 'IT'],
+    ...[
+      'cat',
+      'Cat',
+      'CAT',
+      'doctor',
+      'mist',
+      'mrsx',
+      'strong',
+      'STOP',
+      'STRENGTHS',
+      'pcs',
+      'okay',
+      'it',
+      'IT',
+      'capt',
+    ],
     // Noises without a vowel.
     ...['SHH', 'SH', 'HMM', 'BRR', 'ZZZ', 'PSST', 'PST', 'MMM', 'PFFT', 'TSK', 'SSS', 'GRR', 'shh'],
     // One letter, or many.
