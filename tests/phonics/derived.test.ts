@@ -61,4 +61,14 @@ describe('a short vowel before a last double r', () => {
     expect(say('erred', british)).toBe('ɜːd')
     expect(say('starry')).toBe('stɑriː')
   })
+
+  it.each([
+    ['devour', 'dɪvaʊə'],
+    ['devoured', 'dɪvaʊəd'],
+    ['camembert', 'kæməmbɛə'],
+    ["they're", 'ðɛə'],
+    ['sour', 'saʊə'],
+  ])('leaves a schwa where its r is silent in Britain: %s is said %s', (word, ipa) => {
+    expect(say(word, british)).toBe(ipa)
+  })
 })

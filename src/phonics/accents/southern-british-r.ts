@@ -23,11 +23,10 @@ export const WITH_R: Readonly<Record<string, string>> = {
   'IY EY': 'ieɪ',
 }
 
-/** The r of `they're` leaves a schwa behind it: NEAR, SQUARE and CURE are written over an apostrophe. */
-export const isAfterShort = (letters: string, place: Place): boolean =>
-  letters === "'re" && BEFORE_SCHWA.has(previousSound(place))
+/** The r of `they're`, `devour` and `camembert` leaves a schwa behind it: no short vowel stands there alone. */
+export const leavesSchwa = (place: Place): boolean => BEFORE_SCHWA.has(previousSound(place))
 
-const BEFORE_SCHWA = new Set(['EH', 'IH', 'UH'])
+const BEFORE_SCHWA = new Set(['AW', 'EH', 'IH', 'UH'])
 
 /** NURSE strong, LETTER weak; /ʌr/ in `hurry`, `worry`, `courage`, /ɪr/ in `squirrel`. */
 export function toStrongR(unit: RawUnit, letters: string, place: Place): string {

@@ -10,7 +10,7 @@ import { isVowel } from '../arpabet.ts'
 import type { RawUnit } from '../raw.ts'
 import { CONSONANTS, withoutGlide } from './general-american.ts'
 import { isIn, nextSound, type Place, previousSound } from './place.ts'
-import { isAfterShort, isShortA, toStrongR, toVowelWithR, WITH_R } from './southern-british-r.ts'
+import { isShortA, leavesSchwa, toStrongR, toVowelWithR, WITH_R } from './southern-british-r.ts'
 import { ALSO, BATH, CHANGES, SHORT_O } from './southern-british-words.ts'
 import type { AccentRules } from './types.ts'
 
@@ -38,7 +38,7 @@ function toSound(place: Place): string {
   const unit = place.units[place.at] as RawUnit
   const phones = unit.phones.join(' ')
   const letters = unit.base ?? unit.letters
-  if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : isAfterShort(letters, place) ? 'ə' : ''
+  if (phones === 'R') return isVowel(nextSound(place)) ? 'r' : leavesSchwa(place) ? 'ə' : ''
   if (phones === 'ER') return toStrongR(unit, letters, place)
   const withR = WITH_R[phones]
   if (withR) return toVowelWithR(keepsYod(phones, letters, place) ? `j${withR}` : withR, letters, place)
@@ -123,7 +123,7 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
   const unit = units[at] as RawUnit
   const letters = unit.base ?? unit.letters
   if (letters === 'e' && sound === 'ɪə') return 'iː'
-  if (sound === '' && unit.phones.join() === 'R') return 'r'
+  if ((sound === '' || (sound === 'ə' && letters !== "'re")) && unit.phones.join() === 'R') return 'r'
   return sound.length > 1 && /[ɑɔɜəɪʊ]ː?ə?r$/.test(sound) ? sound.slice(0, -1) : sound
 }
 
