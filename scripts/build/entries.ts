@@ -137,9 +137,14 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
   }
 }
 
+/** WordNet has them as a deed or a thing too, and in a child's book they are what is more so. */
+const COMPARED: ReadonlySet<string> = new Set(['flatter', 'lighter', 'lower', 'madder', 'slicker'])
+
 /** `fresher` and `grandest`, though a fresher is a student too; not `after`, `letter` or `flatter`. */
 function takesCompared(word: string, stem: string, wordnet: WordNet): boolean {
-  if (!wordnet.isAdjective(stem) || wordnet.isVerb(word) || isLittleWord(word)) return false
+  if (!wordnet.isAdjective(stem)) return false
+  if (COMPARED.has(word)) return true
+  if (wordnet.isVerb(word) || isLittleWord(word)) return false
   return !wordnet.isNoun(word) || wordnet.posOf(word).noun.tags === 0
 }
 

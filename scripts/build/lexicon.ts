@@ -11,6 +11,7 @@ import { openLexicon } from '../../src/phonics/lexicon/open.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { createSpelling } from '../../src/phonics/spelling.ts'
 import { findCareful } from './careful.ts'
+import { findComparatives } from './comparatives.ts'
 import { findCompoundParts } from './compounds.ts'
 import { createNameDoubts } from './doubtful-names.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
@@ -67,7 +68,8 @@ export function buildLexicon(): LexiconBuild {
   const listed = new Set([...own, ...compounds].map(({ word }) => word))
   const joined = findJoinedCompounds(wordnet, listed, parts)
   const put = toDictionaryWords([...compounds, ...joined], own).map((one) => ({ ...one, given: true }))
-  const corrected = inOrder([...own, ...put]).filter(({ word }) => !isSlip(word, wordnet))
+  const compared = findComparatives(own, listed, wordnet).map((one) => ({ ...one, given: true }))
+  const corrected = inOrder([...own, ...put, ...compared]).filter(({ word }) => !isSlip(word, wordnet))
   let aligned = 0
   let total = 0
   for (const { word, transcriptions, given } of corrected) {

@@ -143,6 +143,7 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
       if (mark !== undefined) marks.push(mark)
     }
   }
+  dropBeforeLy(word, mended, marks)
   if (word.endsWith('a') && mended.at(-1) === 'ER') mended[mended.length - 1] = 'AH'
   if (hasWeakEnd(word) && mended.at(-1) === 'AA' && marks.length > 1 && marks.at(-1) !== 1) {
     mended[mended.length - 1] = 'AH'
@@ -159,6 +160,14 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
   // `un` and `up` before a word are said in full: unhappy, upstairs.
   if (marks[0] === 0 && mended[0] === 'AH' && /^(un|up(?!on))/.test(word)) marks[0] = 2
   return { phones: mended, stress: marks }
+}
+
+/** No letter says a vowel before the l of `wobbly`, which the dictionary writes as that of `bubbly` only here and there. */
+function dropBeforeLy(word: string, phones: string[], marks: number[]): void {
+  if (!/[bdfgkpstz]ly$/.test(word) || !/ AH L IY$/.test(phones.join(' ')) || marks.at(-2) !== 0) return
+  phones.splice(-3, 1)
+  marks.splice(-2, 1)
+  if (marks.at(-1) === 2) marks[marks.length - 1] = 0
 }
 
 /** Said with a full a at the end. */

@@ -31,17 +31,19 @@ export function toInflected(stems: readonly Cutting[], inflection: Inflection): 
 
 /** Every pair of pronunciations of two parts, at most four: for compounds and hyphenated words. */
 export function joinCuttings(first: readonly Cutting[], second: readonly Cutting[], at: number): readonly Cutting[] {
-  const shift = (unit: RawUnit): RawUnit => ({
-    ...unit,
-    spans: unit.spans.map(([from, to]) => [from + at, to + at] as const),
-  })
   return first
     .flatMap((one) =>
       second.map((two) => {
-        const units = [...one.raw.units, ...two.raw.units.map(shift)]
+        const units = [...one.raw.units, ...two.raw.units.map((unit) => moveBy(unit, at))]
         const seams = [...(one.raw.seams ?? []), at, ...(two.raw.seams ?? []).map((seam) => seam + at)]
         return { raw: { units, seams }, stem: one.stem }
       }),
     )
     .slice(0, 4)
 }
+
+/** The unit so many letters further on. */
+export const moveBy = (unit: RawUnit, at: number): RawUnit => ({
+  ...unit,
+  spans: unit.spans.map(([from, to]) => [from + at, to + at] as const),
+})

@@ -46,6 +46,8 @@ const leastStem = (suffix: string): number => (suffix === 'ly' ? 4 : 3)
 
 /** @param findStem the cuttings of a stored word that is no name; none for others */
 export function findDerived(word: string, findStem: (stem: string) => readonly Cutting[]): readonly Cutting[] {
+  const undone = findUndone(word, findStem)
+  if (undone.length > 0) return undone
   const ofL = word.endsWith('ly') ? findOfL(word, findStem) : []
   if (ofL.length > 0) return ofL
   for (const [suffix, said] of SUFFIXES) {
@@ -59,6 +61,19 @@ export function findDerived(word: string, findStem: (stem: string) => readonly C
   }
   return []
 }
+
+/** `unscrewed`, `unlatching`: un before a word with an ending. Nothing is undone with a bare `un`, which begins names. */
+function findUndone(word: string, findStem: (stem: string) => readonly Cutting[]): readonly Cutting[] {
+  if (!/^un...+(?:ed|ing)$/.test(word)) return []
+  const ended = findStem(word.slice(2)).filter(({ raw }) => raw.units.at(-1)?.kind === 'inflection')
+  if (ended.length === 0) return []
+  return joinCuttings([{ raw: { units: UN }, stem: 'un' }], ended, 2)
+}
+
+const UN: readonly RawUnit[] = [
+  { letters: 'u', spans: [[0, 1]], phones: ['AH'], kind: 'correspondence', stress: 2 },
+  { letters: 'n', spans: [[1, 2]], phones: ['N'], kind: 'correspondence' },
+]
 
 const toY = (stem: string): string => `${stem.slice(0, -1)}y`
 
@@ -88,7 +103,9 @@ const withoutSeam = ({ raw, ...more }: Cutting, at: number): Cutting => ({
 function withI({ raw, ...more }: Cutting, isWorn: boolean): readonly Cutting[] {
   const last = raw.units.at(-1)
   if (last?.letters !== 'y') return []
-  const i: RawUnit = isWorn ? { ...last, letters: 'i', phones: ['AH'] } : { ...last, letters: 'i', base: 'y' }
+  const i: RawUnit = isWorn
+    ? { ...last, letters: 'i', phones: ['AH'], stress: 0 }
+    : { ...last, letters: 'i', base: 'y' }
   return [{ raw: { ...raw, units: [...raw.units.slice(0, -1), i] }, ...more }]
 }
 

@@ -37,8 +37,10 @@ export function findInflections(word: string): Inflection[] {
   else if (word.endsWith('s') && !word.endsWith('ss')) {
     if (word.endsWith('ies') && word.length > 4) add(`${word.slice(0, -3)}y`, 'es', 'y-to-i')
     if (word.endsWith('es')) {
+      // `crosses` are of a cross, sooner than of a crosse.
+      if (word.endsWith('sses')) add(word.slice(0, -2), 'es', 'none')
       add(word.slice(0, -1), 'es', 'drop-e')
-      add(word.slice(0, -2), 'es', 'none')
+      if (!word.endsWith('sses')) add(word.slice(0, -2), 'es', 'none')
       if (isDoubled(word, 2)) add(word.slice(0, -3), 'es', 'double')
     }
     add(word.slice(0, -1), 's', 'none')
@@ -48,12 +50,20 @@ export function findInflections(word: string): Inflection[] {
     const rest = word.slice(0, -ending.length)
     if (ending !== 'ing' && rest.endsWith('i') && rest.length > 2) add(`${rest.slice(0, -1)}y`, ending, 'y-to-i')
     if (ending === 'ing' && rest.endsWith('y')) add(`${rest.slice(0, -1)}ie`, ending, 'ie-to-y')
+    const isWhole = ENDS_WHOLE.test(rest)
+    if (isWhole) add(rest, ending, 'none')
     if (isDoubled(word, ending.length)) add(rest.slice(0, -1), ending, 'double')
     add(`${rest}e`, ending, 'drop-e')
-    add(rest, ending, 'none')
+    if (!isWhole) add(rest, ending, 'none')
   }
   return found
 }
+
+/**
+ * A word ends so sooner than with a dropped letter: `purred` is of `purr` where that is a word and not of `pur`, and `lower` is of `low`
+ * and not of a `lowe`. Not before c, g, s, v, z and th, which ask for an e themselves: `plunge`, `breathe`.
+ */
+const ENDS_WHOLE = /(?:ff|ll|rr|ss|zz|[lr][dkmnt]|nd|nk|nt|[cs]h|[aeo][iu][lnt]|ea[ln]|ee[lnt]|[ao]w|oo[lnt])$/
 
 /** Whether two like consonants stand before the ending: the `nn` of `running`. */
 function isDoubled(word: string, endingLength: number): boolean {

@@ -1,8 +1,9 @@
 // How any word is cut into units, whatever the accent: from the lexicon, by its parts and endings, or by guessing.
 
 import { findSeam } from './compounds.ts'
-import { joinCuttings, type Spelled, toInflected } from './cutting.ts'
+import { type Cutting, joinCuttings, type Spelled, toInflected } from './cutting.ts'
 import { findDerived } from './derived.ts'
+import { toEnded } from './ended.ts'
 import { CHANGES, ENDINGS, findInflections, type Inflection } from './inflect.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { startOf } from './places.ts'
@@ -48,8 +49,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const { seams } = stored
     const withSeams = (raw: RawPronunciation): RawPronunciation => (seams === undefined ? raw : { ...raw, seams })
     if ('pronunciations' in stored) {
+      const isForm = lexicon.heteronyms.find(word) !== undefined
       const cuttings = stored.pronunciations.map(({ path, stress }) => ({
-        raw: withSeams(fromY(word, toRawPronunciation(path, lexicon.rows, stress))),
+        raw: withSeams(toEnded(word, fromY(word, toRawPronunciation(path, lexicon.rows, stress)), isForm, toStems)),
         stem: word,
       }))
       return { source: 'dictionary', cuttings, ...doubt }
@@ -65,6 +67,8 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     }))
     return { source: 'dictionary', cuttings, ...doubt }
   }
+
+  const toStems = (stem: string): readonly Cutting[] => findStored(stem)?.cuttings ?? []
 
   /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */
   function fromY(word: string, raw: RawPronunciation): RawPronunciation {

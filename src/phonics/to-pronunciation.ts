@@ -134,7 +134,8 @@ function partLong(unit: Unit): readonly Unit[] | undefined {
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)
   const taught = LONG_BEFORE_R[`${letters}=${vowel.replace('ə', '')}`]
-  if (!/^[au]r$/.test(unit.letters) || !taught) return undefined
+  // `sharing` is known from the `are` of `share`.
+  if (!/^[au]r$/.test(unit.letters) || unit.base !== undefined || !taught) return undefined
   return [
     { ...unit, letters, spans: [[start, start + 1]], sound: vowel, key: `${letters}=${taught}` },
     { letters: r, spans: [[start + 1, start + 2]], sound: 'r', kind: 'correspondence', key: 'r=r', vowel: false },

@@ -5,7 +5,9 @@ export type TwoWords = readonly [first: string, second: string]
 
 /** Every one of the first with every one of the second. */
 const FAMILIES: readonly (readonly [first: string, second: string])[] = [
-  ['any every some no', 'body one thing where how time times day way more place what'],
+  ['any every some', 'body one thing where how time times day way more place what'],
+  // The o of `nothing` is another than that of `no`.
+  ['no', 'body one where how time times day way more place what'],
   ['my your him her it our them one', 'self'],
   ['your our them', 'selves'],
   ['what who when where how which', 'ever'],

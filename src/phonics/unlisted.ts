@@ -79,13 +79,19 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
 
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
-    const { cuttings, isSure, isPlain } = guessInflected(word)
-    // `Zubs` is sure; `Eluned` may be a name and no form of `elune`.
-    if (isSure) return { source: 'guess', cuttings, ...(word.endsWith('s') ? {} : { unsureAsName: true }) }
+    const { cuttings, kind } = guessInflected(word)
+    // `Zubs` is sure; `Eluned` may be a name and no form of `elune`, and so may `Zubbies`.
+    const isDoubtful = !word.endsWith('s') || word.endsWith('ies')
+    const doubt = isDoubtful ? ({ unsureAsName: true } as const) : {}
+    const inflected: Spelled = { source: 'guess', cuttings, ...doubt }
+    if (kind === 'changed') return inflected
     const whole = guessWhole(word)
     const all = { source: 'guess', cuttings: [...cuttings, ...whole.cuttings] } as const
     if (looksForeign(word)) return { ...all, unsure: true }
-    if (cuttings.length > 0) return isPlain ? all : { ...all, unsureAsName: true }
+    // `sploshed` and `plonking` have an ending, and are not read letter by letter before it is taught.
+    if (kind === 'ended') return inflected
+    if (kind === 'plural') return all
+    if (cuttings.length > 0) return { ...all, unsureAsName: true }
     const certainty = toCertainty(word, whole)
     const units = whole.cuttings[0]?.raw.units ?? []
     const isDoubted = isDoubtedAsName(units)
@@ -116,21 +122,31 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     return alike.reduce((sum, { share }) => sum + share, 0)
   }
 
-  /** `zubbed` is read as `zub` with an ending. It is sure where the ending changed the spelling: `zubbed`, `zaking`. */
-  function guessInflected(word: string): { cuttings: readonly Cutting[]; isSure: boolean; isPlain: boolean } {
+  /** `zubbed` is read as `zub` with an ending. Nothing else is meant where the ending changed the spelling: `zubbed`, `zaking`. */
+  function guessInflected(word: string): { cuttings: readonly Cutting[]; kind: EndingKind } {
     for (const inflection of findInflections(word)) {
       if (!isLikelyEnding(inflection)) continue
       const stem = guessWhole(inflection.stem)
       const cuttings = toInflected(stem.cuttings, inflection)
       // `Eluned` is no form of `elun`, nor `Viesturs` of `viestur`; but `Zubs` are several.
       const isOne = isShort(stem.cuttings[0]?.raw.units.flatMap(({ stress }) => stress ?? []) ?? [])
-      const isPlain = stem.share === 1 && inflection.ending === 's' && isOne
-      if (cuttings.length > 0) return { cuttings, isSure: inflection.change !== 'none', isPlain }
+      if (cuttings.length > 0) return { cuttings, kind: toKind(inflection, stem.share === 1, isOne) }
     }
-    return { cuttings: [], isSure: false, isPlain: false }
+    return { cuttings: [], kind: 'doubtful' }
   }
 
   return { findMisspelt, findTorn, findNoise, findPlain, guess }
+}
+
+/** How an ending is seen on a word that nobody listed: by the letters that it changed, on a stem that reads plainly, or neither. */
+type EndingKind = 'changed' | 'ended' | 'plural' | 'doubtful'
+
+function toKind({ ending, change }: Inflection, isPlain: boolean, isOneBeat: boolean): EndingKind {
+  if (change === 'double' || change === 'drop-e') return 'changed'
+  if (!isPlain) return 'doubtful'
+  if (change === 'y-to-i') return 'ended'
+  if (!isOneBeat) return 'doubtful'
+  return ending === 's' ? 'plural' : 'ended'
 }
 
 /** The pronunciations of a whole word, and how likely the first is. */
@@ -196,11 +212,15 @@ const isShort = (stress: readonly number[]): boolean => stress.length < 2
 
 /** Whether an unknown word can be taken for a stem with this ending: `er` and `est` end too many names. */
 function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
-  if (stem.length < 3 || ending === 'er' || ending === 'est' || change === 'y-to-i') return false
+  if (stem.length < 3 || ending === 'er' || ending === 'est') return false
+  // `zubbies`; a word of one beat such as `plies` may be of a `ply` or a `plie`.
+  if (change === 'y-to-i') return ending === 'es' && /[aeiouy][^aeiouy]+y$/.test(stem)
   // `glis` and `whes` end in s as `bus` does: no `gli` is known of which there could be several.
   if (ending === 's' && /^[^aeiouy]*[aeiou]$/.test(stem)) return false
   if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
   if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
+  // No word ends like the `gosl` of `gosling`.
+  if (ending !== 's' && /[bcdfgkpstvz][lmnr]$/.test(stem)) return false
   // `zushed` and `zoxing` have nothing to double: `zashes` ends in -es.
   return ending === 's' || /(?:[^aeiou]|[aeiou]{2})[bcdfgklmnprstvwxz]$|[cs]h$|x$/.test(stem)
 }

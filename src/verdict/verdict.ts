@@ -2,15 +2,15 @@
 
 import { APOSTROPHES } from '../apostrophe.ts'
 import { findSqueezed } from '../phonics/stretched.ts'
-import type { Pronunciation, WordPronunciations } from '../phonics/types.ts'
+import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
-import type { Knowledge } from '../sequence/types.ts'
+import type { EndingChange, Knowledge } from '../sequence/types.ts'
 import { findAbbreviation } from './abbreviations.ts'
 import { findShortened, isContraction } from './apostrophe.ts'
 import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { Reason, Verdict } from './types.ts'
-import { findEnding, findOwnerFault } from './unit.ts'
+import { findChange, findEnding, findOwnerFault } from './unit.ts'
 
 const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
 
@@ -94,8 +94,9 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 }
 
 /**
- * Whether the word is known by heart: as it is, put together of two that can be read (`someone`), with a suffix that can be read (`friendly`), with a taught ending that
- * leaves its letters as they are, or shortened by an apostrophe where that is taught (`they've`, `wouldn't`).
+ * Whether the word is known by heart: as it is, put together of two that can be read (`someone`), with a suffix that can be read
+ * (`friendly`), with a taught ending and the change that it makes (`comes`, `coming`, `prettier`), or shortened by an apostrophe where
+ * that is taught (`they've`, `wouldn't`).
  */
 export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
   const { word, pronunciations } = read
@@ -107,17 +108,51 @@ export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boo
   // `he's` has no owner: it is a contraction, whatever its first part is.
   if (isContraction(word)) return false
   return pronunciations.some(({ units }) => {
-    const ending = units.find((unit) => unit.kind === 'inflection')
+    const at = units.findIndex((unit) => unit.kind === 'inflection')
+    const ending = units[at]
     const name = ending === undefined ? undefined : findEnding(ending)
-    if (name === undefined || !endings.has(name)) return false
-    const stem = word.slice(0, ending?.spans[0]?.[0] ?? 0).replace(LAST_APOSTROPHE, '')
-    return sightWords.has(toSightKey(stem))
+    if (ending === undefined || name === undefined || !endings.has(name)) return false
+    const before = word.slice(0, ending.spans[0]?.[0] ?? 0).replace(LAST_APOSTROPHE, '')
+    return sightWords.has(toSightKey(before)) || isChangedSightWord(before, ending, units.slice(0, at), knowledge)
   })
 }
 
 /** `Ohhh` and `baaaa` are read by who knows `oh` and `baa`. */
 const isDrawnOut = (word: string, sightWords: Knowledge['sightWords']): boolean =>
   findSqueezed(word.toLowerCase()).some((one) => sightWords.has(toSightKey(one.word)))
+
+/** `prettier` and `coming` are read by who knows `pretty` and `come` by heart, and how such an ending changes a word. */
+function isChangedSightWord(
+  before: string,
+  ending: Unit,
+  units: readonly Unit[],
+  { sightWords, endingChanges }: Knowledge,
+): boolean {
+  // Nothing is dropped before -s: `promises` is `promise` with an s.
+  if (ending.letters.toLowerCase() === 'es' && units.some(({ base }) => base?.endsWith('e')))
+    return sightWords.has(toSightKey(`${before}e`))
+  const changed = units.find((unit) => findChangeOf(unit, ending) !== undefined)
+  const change = changed && findChangeOf(changed, ending)
+  if (change === undefined || !endingChanges.has(change)) return false
+  return toStems(before, change).some((stem) => sightWords.has(toSightKey(stem)))
+}
+
+const findChangeOf = ({ letters, base }: Unit, ending: Unit) =>
+  base === undefined ? undefined : findChange(letters, base, ending.letters.toLowerCase())
+
+/** The words that could have stood before the change. */
+function toStems(before: string, change: EndingChange): readonly string[] {
+  switch (change) {
+    case 'double':
+      return [before.slice(0, -1)]
+    case 'drop-e':
+      return [`${before}e`]
+    case 'ie-to-y':
+      return [`${before.slice(0, -1)}ie`]
+    case 'y-to-i':
+      return [before.replace(/ie?$/, 'y')]
+  }
+}
 
 /** `someone` is read by who can read `some` and `one`, within the limits of the step: `ours` by who can read `our` and knows -s. */
 function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowledge: Knowledge): boolean {
@@ -136,7 +171,11 @@ const OF_NO_STEM = new Set(['early', 'witness'])
 function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
   const key = toSightKey(word)
   const stem = WITH_SUFFIX.exec(key)?.[1]
-  if (stem === undefined || OF_NO_STEM.has(key) || !knowledge.sightWords.has(stem)) return false
+  if (stem === undefined || OF_NO_STEM.has(key)) return false
+  // `busily` is of `busy`.
+  const isOfY = /[^aeiou]i$/.test(stem) && knowledge.endingChanges.has('y-to-i')
+  const known = isOfY ? `${stem.slice(0, -1)}y` : stem
+  if (!knowledge.sightWords.has(known)) return false
   return pronunciations.some((pronunciation) => {
     const units = pronunciation.units.filter(({ spans: [first] }) => (first?.[1] ?? 0) > stem.length)
     return isSoundedOut(word, { ...pronunciation, units }, knowledge)

@@ -35,7 +35,7 @@ describe('in the three series', () => {
     ['account', 'green-6'],
     ['Saturday', 'green-13'],
     ['perfect', 'green-5'],
-    ['coming', 'green-13'],
+    ['coming', 'green-11'],
     ['boing', 'green-6'],
     ['dying', 'green-11'],
     ['lying', 'green-11'],

@@ -246,7 +246,7 @@ describe('words known by heart', () => {
     })
   })
 
-  it('an ending on one must be taught, and must leave its letters as they are', () => {
+  it('an ending on one must be taught, and its change where it makes one', () => {
     const endings = new Set(['-ed'] as const)
     expect(toOutcome(toPronunciations('wanted', 'w=w a=ɑ n=n t=t +ed=ɪd'), heart(['want'], { endings }))).toBe('sight')
     expect(toOutcome(toPronunciations('wanted', 'w=w a=ɑ n=n t=t +ed=ɪd'), heart(['want']))).toMatch(/^unreadable/)
@@ -255,6 +255,26 @@ describe('words known by heart', () => {
     )
   })
 
+  it.each([
+    ['cried', 'c=k r=r ie<y=aɪ +d=d', 'cry', 'y-to-i'],
+    ['pret.ti.er', 'p=p r=r e=ɪ tt=t i<y=i +er=ɚ', 'pretty', 'y-to-i'],
+    ['co.ming', 'c=k o<o_e=ʌ m=m +ing=ɪŋ', 'come', 'drop-e'],
+    ['put.ting', 'p=p u=ʊ tt<t=t +ing=ɪŋ', 'put', 'double'],
+    ['dy.ing', 'd=d y<ie=aɪ +ing=ɪŋ', 'die', 'ie-to-y'],
+  ] as const)('%s %s is read by who knows %s and %s', (dotted, units, stem, change) => {
+    const word = toPronunciations(dotted, units)
+    const endings = new Set(ENDINGS)
+    const endingChanges = new Set([change])
+    expect(toOutcome(word, heart([stem], { endings, endingChanges }))).toBe('sight')
+    expect(toOutcome(word, heart([stem], { endings }))).toMatch(/^unreadable/)
+    expect(toOutcome(word, heart([stem], { endingChanges }))).toMatch(/^unreadable/)
+    expect(toOutcome(word, heart(['other'], { endings, endingChanges }))).toMatch(/^unreadable/)
+  })
+
+  it('promises is promise with an s: nothing is dropped before it', () => {
+    const word = toPronunciations('pro.mi.ses', 'p=p r=r o=ɑ m=m i<i_e=ə s=s +es=ɪz')
+    expect(toOutcome(word, heart(['promise'], { endings: new Set(['-es'] as const) }))).toBe('sight')
+  })
   it('one that was taught when its letters were not known yet is sounded out as soon as they are', () => {
     const before = toKnowledge('t=t')
     const at = toPronunciations('at', 'a=æ t=t')
