@@ -14,6 +14,7 @@ export default defineRule({
   messages: {
     other: '{word} breaks the rules: its {letters} sounds like the {other} in {example}, and no step teaches that',
     silent: '{word} breaks the rules: its {letters} says nothing, and no step teaches that',
+    weak: '{word} breaks the rules: its {letters} is a weak vowel, hardly said, and no step teaches that',
     unusual: '{word} breaks the rules: its {letters} does not say its usual sound, and no step teaches that',
   },
   create: ({ story, report }) => ({
@@ -27,6 +28,8 @@ export default defineRule({
       const key = reason?.key ?? reason?.unit?.key
       const other = key === undefined ? undefined : findSoundExample(story.sequence, key, word.text)
       if (reason?.unit?.kind === 'silent') report({ ...body, messageId: 'silent', data })
+      // `uh` is in so many spellings that another word for it would only puzzle: the `ai` of `mountain` for `minute`.
+      else if (reason?.unit?.sound === 'ə') report({ ...body, messageId: 'weak', data })
       else if (other === undefined) report({ ...body, messageId: 'unusual', data })
       else {
         const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }

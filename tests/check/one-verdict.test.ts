@@ -43,3 +43,10 @@ describe('read, before and after one of its ways is taught', () => {
     expect(await tell('Can Meg read it?', 'green-2')).toEqual([])
   })
 })
+
+it('a weak vowel that breaks the rules is told as one', async () => {
+  const { messages } = await check('---\nstep: green-12\n---\n\nIt took one minute.\n')
+  expect(messages.map(({ message }) => message)).toContain(
+    '`minute` breaks the rules: its `u_e` is a weak vowel, hardly said, and no step teaches that',
+  )
+})
