@@ -26,7 +26,6 @@ const MADE: readonly (readonly [ending: string, sounds: string])[] = [
   ['ly', 'L IY'],
   ['ment', 'M AH N T'],
   ['ness', 'N AH S'],
-  ['y', 'IY'],
 ]
 const BEGINNINGS: readonly (readonly [beginning: string, sounds: string])[] = [
   ['dis', 'D IH S'],
@@ -67,7 +66,7 @@ export function findFamilyDoubts({ lexicon, spelling }: Pick<Engine, 'lexicon' |
     const ends = MADE.flatMap(([ending, sounds]) => {
       if (!word.endsWith(ending)) return []
       const stem = word.slice(0, -ending.length)
-      return [stem, ending === 'y' ? `${stem}e` : stem.replace(/i$/, 'y')].filter(isWord).map((one) => ({
+      return [stem, stem.replace(/i$/, 'y')].filter(isWord).map((one) => ({
         stem: one,
         likely: say(one).map((own) => joinEnding(own, sounds)),
       }))

@@ -29,6 +29,9 @@ const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
   selma tula veda wei zola`.split(/\s+/),
 )
 
+/** Old forms that neither WordNet nor the list of use knows. */
+const OLD_FORMS: ReadonlySet<string> = new Set(['throve'])
+
 const LEAST_PART = 3
 /** A name that films seldom say may be borne by anybody. */
 const MUCH_USED = 100
@@ -74,7 +77,8 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
   const isPlain = (word: string, sounds: readonly string[]): boolean =>
     plain.read(word).some(({ path }) => toLoose(path.flatMap((id) => rows[id]?.phones ?? [])) === toLoose(sounds))
   return (word, path) => {
-    if (word.includes("'") || everyday.has(word) || everyday.has(word.replace(/s$/, ''))) return false
+    if (word.includes("'") || OLD_FORMS.has(word) || everyday.has(word) || everyday.has(word.replace(/s$/, '')))
+      return false
     const tags = toTags(word)
     if (!OF_OTHER_LANDS.has(word) && isKnown(word, isFirstName(tags))) return false
     // `Watford`, `Kenyans`, `ikea`: known, and no person's name.

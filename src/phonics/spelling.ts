@@ -146,7 +146,8 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   function isListed(word: string): boolean {
     const known = cache.get(word)
     if (known) return known.source === 'dictionary'
-    if (findStored(word)) return true
+    const stored = findStored(word)
+    if (stored) return stored.source === 'dictionary'
     const owner = /^(.*s)'$|^(.+)'s$/.exec(word)
     if (owner) return isListed(owner[1] ?? owner[2] ?? '')
     const found = unlisted.findMisspelt(word) ?? findInflected(word) ?? findCompound(word) ?? findMade(word)

@@ -191,8 +191,9 @@ describe('the table of correspondences', () => {
     expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([])
   })
 
-  // Said so only in a second pronunciation, which no careful pronunciation keeps; the rows let those entries align.
-  const SECOND: ReadonlySet<string> = new Set(['awy OY', 'n M', 'r ER'])
+  // Said so only in a second pronunciation, which no careful pronunciation keeps, or in surnames of one vowel, which are read by their
+  // letters where they are written small (`kluttz`); the rows let those entries align.
+  const SECOND: ReadonlySet<string> = new Set(['awy OY', 'n M', 'r ER', 'tz S'])
 
   it('gives each row an example that is cut so', () => {
     const spelling = testSpelling()

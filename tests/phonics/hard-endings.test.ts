@@ -29,7 +29,8 @@ describe('in the three series', () => {
     ['fury', 'green-12'],
     ['during', 'green-12'],
     ['vary', 'green-12'],
-    ['welcome', 'green-13'],
+    // Two little words, one of them known by heart.
+    ['welcome', 'green-1'],
     ['handsome', 'green-13'],
     ['soccer', 'green-5'],
     ['account', 'green-6'],

@@ -115,7 +115,7 @@ const LINES = `
     worry: ˈwʌriː wor-ry w0-1=w o1-2=ʌ1 rr2-4=r y4-5=iː0
     courage: ˈkʌrədʒ cour-age c0-1=k ou1-3=ʌ1 r3-4=r a4-5=ə0~ ge5-7=dʒ
     squirrel: ˈskwɪrəl squir-rel s0-1=s qu1-3=kw i3-4=ɪ1 rr4-6=r e6-7=ə0~ l7-8=l
-    stirring: ˈstɜːrɪŋ stirr-ing s0-1=s t1-2=t irr<ir2-5=ɜːr{ir=ɜː}1 ing5-8=ɪŋ!0
+    stirring: ˈstɜːrɪŋ stir-ring s0-1=s t1-2=t irr<ir2-5=ɜːr{ir=ɜː}1 ing5-8=ɪŋ!0
     student: ˈstjuːdənt stu-dent s0-1=s t1-2=t u2-3=juː1 d3-4=d e4-5=ə0~ n5-6=n t6-7=t
     lieutenant: lɛfˈtɛnənt lieu-ten-ant l0-1=l ieu1-4=ɛf0 t4-5=t e5-6=ɛ1 n6-7=n a7-8=ə0~ n8-9=n t9-10=t
     dinosaur: ˈdaɪnəˌsɔː di-no-saur d0-1=d i1-2=aɪ1 n2-3=n o3-4=ə0~ s4-5=s au5-7=ɔː2 r7-8={r=r}°
@@ -288,7 +288,7 @@ const LINES = `
     worry: ˈwɜriː wor-ry w0-1=w orr1-4=ɜr{or=ɜr}1 y4-5=iː0
     courage: ˈkɜrədʒ cour-age c0-1=k our1-4=ɜr1 a4-5=ə0~ ge5-7=dʒ
     squirrel: ˈskwɜrəl squir-rel s0-1=s qu1-3=kw irr3-6=ɜr{ir=ɜr}1 e6-7=ə0~ l7-8=l
-    stirring: ˈstɜrɪŋ stirr-ing s0-1=s t1-2=t irr<ir2-5=ɜr1 ing5-8=ɪŋ!0
+    stirring: ˈstɜrɪŋ stir-ring s0-1=s t1-2=t irr<ir2-5=ɜr1 ing5-8=ɪŋ!0
     student: ˈstuːdənt stu-dent s0-1=s t1-2=t u2-3=uː1 d3-4=d e4-5=ə0~ n5-6=n t6-7=t
     lieutenant: luːˈtɛnənt lieu-ten-ant l0-1=l ieu1-4=uː0 t4-5=t e5-6=ɛ1 n6-7=n a7-8=ə0~ n8-9=n t9-10=t
     dinosaur: ˈdaɪnəˌsɔr di-no-saur d0-1=d i1-2=aɪ1 n2-3=n o3-4=ə0~ s4-5=s au5-7=ɔ2 r7-8=r
