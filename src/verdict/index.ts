@@ -19,6 +19,5 @@ export { findNamedOwner, isAllowedName, markNames } from './names.ts'
 export { findPattern, findPatternLines, type Pattern } from './pattern.ts'
 
 export type { Reason, Verdict } from './types.ts'
-export { toKey } from './unit.ts'
 export { findUnitExample } from './unit-example.ts'
 export { isReadable, judge } from './verdict.ts'

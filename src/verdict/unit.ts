@@ -55,7 +55,7 @@ const SOUNDED: Readonly<Record<string, readonly CorrespondenceKey[]>> = {
 }
 
 /** The name of a correspondence, with small letters and straight apostrophes. */
-export function toKey(letters: string, sound: string): CorrespondenceKey {
+function toKey(letters: string, sound: string): CorrespondenceKey {
   return `${toStraight(letters.toLowerCase())}=${sound}`
 }
 
