@@ -5,6 +5,7 @@ import { toBritish } from '../../src/phonics/british-spellings.ts'
 import { findInflections } from '../../src/phonics/inflect.ts'
 import { type SlipWords, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
 import { toDoubles, toSwapped } from '../../src/phonics/slip-letters.ts'
+import { toSkeleton } from '../../src/phonics/slip-sounds.ts'
 import { toBases } from '../../src/words/inflect.ts'
 import { IRREGULAR_PLURALS } from '../../src/words/irregular.ts'
 import { IRREGULAR_VERBS, SECOND_FORMS } from '../../src/words/irregular-verbs.ts'
@@ -38,7 +39,10 @@ export function buildSlips(words: readonly string[], wordnet: WordNet): string {
   const everyday = [...new Set([...words.filter(isUsed), ...listContractions(words)])].sort(
     (x, y) => rank(x) - rank(y) || (x < y ? -1 : 1),
   )
-  return writeSlips({ everyday: toPlaces(everyday), ...findListedSlips(words, everyday, wordnet, children) })
+  return writeSlips(
+    { everyday: toPlaces(everyday), ...findListedSlips(words, everyday, wordnet, children) },
+    toSkeleton,
+  )
 }
 
 const toPlaces = (words: readonly string[]): ReadonlyMap<string, number> => new Map(words.map((word, at) => [word, at]))

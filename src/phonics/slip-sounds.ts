@@ -24,31 +24,15 @@ const ALIKE: readonly (readonly [letters: RegExp, alike: string])[] = [
 ]
 
 /** The consonants of a word, those of like sound alike: only words of one skeleton are read and compared. */
-const toSkeleton = (word: string): string =>
+export const toSkeleton = (word: string): string =>
   ALIKE.reduce((rest, [letters, alike]) => rest.replace(letters, alike), word)
-
-/** By the words that a lexicon knows: they are sorted once. */
-const sorted = new WeakMap<SlipWords, ReadonlyMap<string, readonly string[]>>()
 
 /** Everyday words that are said as the word would be by its letters. */
 export function findSoundAlike(word: string, read: Phonics['read'], slips: SlipWords): readonly string[] {
-  const groups = sorted.get(slips) ?? sort(slips)
-  const alike = groups.get(toSkeleton(word)) ?? []
+  const alike = slips.alike(toSkeleton(word))
   if (alike.length === 0) return []
   const said = new Set(toSounds(word, read).slice(0, 1))
   return alike.filter((one) => toSounds(one, read).some((sounds) => said.has(sounds)))
-}
-
-function sort(slips: SlipWords): ReadonlyMap<string, readonly string[]> {
-  const groups = new Map<string, string[]>()
-  for (const word of slips.everyday.keys()) {
-    const skeleton = toSkeleton(word)
-    const group = groups.get(skeleton)
-    if (group === undefined) groups.set(skeleton, [word])
-    else group.push(word)
-  }
-  sorted.set(slips, groups)
-  return groups
 }
 
 const toSounds = (word: string, read: Phonics['read']): readonly string[] =>

@@ -2,7 +2,9 @@
 // source: letters swapped, doubled, left out, words written by their sound, an apostrophe forgotten are the slips of children and parents.
 
 import { describe, expect, it } from 'vitest'
+import { readSlips, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
 import { findSlip } from '../../src/phonics/slip.ts'
+import { toSkeleton } from '../../src/phonics/slip-sounds.ts'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
@@ -29,6 +31,7 @@ const phonics = {
       ['wen', 'when'],
     ]),
     names: new Set(['wen']),
+    alike: (skeleton: string) => [...everyday.keys()].filter((word) => toSkeleton(word) === skeleton),
   },
 }
 
@@ -131,4 +134,33 @@ describe('with the words of the package, a slip', () => {
       expect(meant(word)).toBeUndefined()
     },
   )
+})
+
+describe('the slips in the lexicon file', () => {
+  const words = {
+    everyday: new Map([
+      ['says', 0],
+      ['sees', 1],
+      ["can't", 2],
+    ]),
+    slips: new Map([
+      ['cant', "can't"],
+      ['wen', 'when'],
+    ]),
+    names: new Set(['wen']),
+  }
+
+  it('are read as they were written, with the words of each skeleton', () => {
+    const read = readSlips(writeSlips(words, toSkeleton))
+    expect(read.everyday).toEqual(words.everyday)
+    expect(read.slips).toEqual(words.slips)
+    expect(read.names).toEqual(words.names)
+    expect(read.alike(toSkeleton('sez'))).toEqual(['says', 'sees'])
+    expect(read.alike('xyz')).toEqual([])
+  })
+
+  it('may be none', () => {
+    const read = readSlips('')
+    expect([read.slips.size, read.names.size, read.alike('s')]).toEqual([0, 0, []])
+  })
 })
