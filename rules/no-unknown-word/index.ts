@@ -37,9 +37,9 @@ export default defineRule({
         const { pronunciations, verdict } = story.judge(word, sentence)
         const isListed = pronunciations.source === 'dictionary'
         if (pronunciations.meant !== undefined || pronunciations.unsure) return
-        if (isListed ? isMeant(word.text, verdict.kind, story) : verdict.readable || hasCapital(word.text)) return
+        if (!isListed && (verdict.readable || hasCapital(word.text))) return
         const meant = story.findSlip(word.text)
-        if (meant === undefined) return
+        if (meant === undefined || (isListed && isMeant(word.text, verdict.kind, story))) return
         const right = toCaseOf(word.text, meant)
         report({
           at: word,

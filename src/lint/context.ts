@@ -11,7 +11,14 @@ import { countStory, type FindSense, type StoryCount, type WordSet, type WordUse
 import { findLikelyNames } from '../usage/likely-names.ts'
 import { isLongName } from '../usage/long-names.ts'
 import { createSenseFinder } from '../usage/sense.ts'
-import { type CountedWord, createTally, createWordJudge, toDifferentFigures, toFigures } from '../verdict/index.ts'
+import {
+  type CountedWord,
+  createTally,
+  createWordJudge,
+  toDifferentFigures,
+  toFigures,
+  type WordJudge,
+} from '../verdict/index.ts'
 import type { Figures, JudgedWord, Verdict } from '../verdict/types.ts'
 import { createNameTest, findSharedJudge } from './shared-judge.ts'
 import type { Familiarity, FindUnfit, Lists, StoryContext, StoryFigures } from './types.ts'
@@ -74,14 +81,21 @@ export function createStoryContext(
   }
 }
 
-/** A slip is looked for once, however often the story has it. */
+/** By the judge that stories share. */
+const slips = new WeakMap<WordJudge, Map<string, string | undefined>>()
+
+/** A slip is looked for once, however often stories have it. */
 function createSlipFinder({ phonics, sequence, step, reader }: ReadingSettings): StoryContext['findSlip'] {
-  const known = new Map<string, string | undefined>()
-  const isReadable = (candidate: string): boolean =>
-    findSharedJudge(phonics, sequence, step, reader)(phonics.read(candidate)).verdict.readable
+  const judge = findSharedJudge(phonics, sequence, step, reader)
+  const known = slips.get(judge) ?? new Map<string, string | undefined>()
+  slips.set(judge, known)
+  const isReadable = (candidate: string): boolean => judge(phonics.read(candidate)).verdict.readable
   return (text) => {
-    if (!known.has(text)) known.set(text, findSlip(text, phonics, isReadable))
-    return known.get(text)
+    const before = known.get(text)
+    if (before !== undefined || known.has(text)) return before
+    const found = findSlip(text, phonics, isReadable)
+    known.set(text, found)
+    return found
   }
 }
 
