@@ -1,6 +1,6 @@
 // What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
 
-import { findLookAlike } from '../phonics/heteronyms/part.ts'
+import { isLookAlike } from '../phonics/heteronyms/part.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
@@ -34,15 +34,7 @@ export function createSenseFinder(
     }
     return inName.has(word)
   }
-  const plain = new Map<string, boolean>()
-  const hasOneForm = (text: string): boolean => {
-    let isPlain = plain.get(text)
-    if (isPlain === undefined) {
-      isPlain = findLookAlike(heteronyms, text) === undefined
-      plain.set(text, isPlain)
-    }
-    return isPlain
-  }
+  const hasOneForm = (text: string): boolean => !isLookAlike(heteronyms, text)
   const findSense = (word: Word, sentence: Sentence): Sense => {
     const spoken = hasOneForm(word.text) ? undefined : findForm(word, sentence)
     const inName = isInName(word, sentence)

@@ -1,6 +1,6 @@
 // Which spoken form of a heteronym a sentence of the story asks for, and whether a tagger is worth loading for it.
 
-import { findLookAlike } from '../phonics/heteronyms/part.ts'
+import { isLookAlike } from '../phonics/heteronyms/part.ts'
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
@@ -47,7 +47,7 @@ export function createTaggerTest(
 ): (block: Block) => boolean {
   const findBefore = createLookBack(story)
   const isLeftOpen = (word: Word, sentence: Sentence): boolean =>
-    findLookAlike(heteronyms, word.text) !== undefined &&
+    isLookAlike(heteronyms, word.text) &&
     judge(word, sentence).unsettled &&
     settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed'
   return ({ sentences }) => sentences.some((sentence) => sentence.words.some((word) => isLeftOpen(word, sentence)))
