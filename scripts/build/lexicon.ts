@@ -17,7 +17,7 @@ import { createNameDoubts } from './doubtful-names.ts'
 import { type Aligned, type Careful, toEntries } from './entries.ts'
 import { frequencyRank } from './frequency.ts'
 import { LIMITS, learnModel } from './guess-model.ts'
-import { heteronyms, weights } from './heteronyms/table.ts'
+import { heteronyms, teachWeights } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { findSeams } from './seams.ts'
@@ -127,7 +127,7 @@ export function buildLexicon(): LexiconBuild {
       ordinary,
       parts,
       heteronyms: writeHeteronyms(heteronyms),
-      weights,
+      weights: teachWeights(),
       unsure,
       slips,
     })

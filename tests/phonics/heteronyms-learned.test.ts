@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
-import { heteronyms, rules, weights } from '../../scripts/build/heteronyms/table.ts'
+import { heteronyms, rules, teachWeights } from '../../scripts/build/heteronyms/table.ts'
 import { DEFAULTS, type Example, teach } from '../../scripts/build/heteronyms/teach.ts'
 import { toSigns } from '../../src/phonics/heteronyms/learned/signs.ts'
 import { hashOn, isWeighed, openWeights, toHashes, toShares } from '../../src/phonics/heteronyms/learned/weights.ts'
@@ -127,12 +127,12 @@ describe('what the model weighs', () => {
   })
 
   it('is nothing else, whatever the sentence', () => {
-    const weigh = openWeights(weights)
+    const weigh = openWeights(teachWeights())
     expect(weigh(rowOf('bass'), placeOf('Ned caught a *bass*.'))).toBeUndefined()
   })
 
   it('gives one of the forms of the row, with a share that no other form can have too', () => {
-    const weigh = openWeights(weights)
+    const weigh = openWeights(teachWeights())
     for (const row of heteronyms.filter(isWeighed)) {
       for (const { example } of row.forms) {
         const at = cutWords(example).findIndex((one) => one.toLowerCase() === row.word)

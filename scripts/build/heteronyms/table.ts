@@ -2,8 +2,9 @@
 
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { openWeights } from '../../../src/phonics/heteronyms/learned/weights.ts'
 import { openHeteronyms, writeHeteronyms } from '../../../src/phonics/heteronyms/table.ts'
-import type { Heteronym, Heteronyms } from '../../../src/phonics/heteronyms/types.ts'
+import type { Heteronym, Heteronyms, Weigh } from '../../../src/phonics/heteronyms/types.ts'
 import { toProblemLine } from '../../../src/problem/index.ts'
 import { ROOT } from '../../root.ts'
 import { readExamples } from './examples.ts'
@@ -33,7 +34,15 @@ const text = writeHeteronyms(heteronyms)
 
 /** The table without what a model has learned: what the rules alone say. */
 export const rules: Heteronyms = openHeteronyms(text)
-/** What the model learned from the judged sentences. */
-export const weights: Uint8Array = teach(readExamples(rules))
-/** As the lexicon file holds it. */
-export const table: Heteronyms = openHeteronyms(text, weights)
+let taught: Uint8Array | undefined
+
+/** What the model learned from the judged sentences; it takes two seconds. */
+export const teachWeights = (): Uint8Array => (taught ??= teach(readExamples(rules)))
+
+let opened: Weigh | undefined
+
+/** As the lexicon file holds it; the model is taught when it is first asked. */
+export const table: Heteronyms = {
+  find: rules.find,
+  weigh: (row, place) => (opened ??= openWeights(teachWeights()))(row, place),
+}
