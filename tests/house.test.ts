@@ -47,6 +47,7 @@ const GROUND: ReadonlySet<string> = new Set([
   'apostrophe',
   'edits',
   'files',
+  'hash',
   'letter-kinds',
   'nearest',
   'problem',

@@ -6,13 +6,13 @@ import { join } from 'node:path'
 import { hasApostrophe } from '../../src/apostrophe.ts'
 import { isReadableInAllForms } from '../../src/finder/forms.ts'
 import { isUnhelpful } from '../../src/finder/unhelpful.ts'
+import { hashText } from '../../src/hash.ts'
 import { createPhonics, createSpelling, type Lexicon } from '../../src/phonics/index.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { type CompiledSequence, knowledgeAt, type Sequence, sequenceFromJson } from '../../src/sequence/index.ts'
 import { joinSections } from '../../src/words/bytes.ts'
 import { createCandidates, inflect } from '../../src/words/candidates.ts'
 import { NO_STEP, toColumn } from '../../src/words/first-steps.ts'
-import { hashWord } from '../../src/words/fitness.ts'
 import { openStandIns, type StandIn } from '../../src/words/stand-ins.ts'
 import { findAllStandIns, findKnown } from '../../src/words/suggest.ts'
 import { FORMS } from '../../src/words/use.ts'
@@ -67,7 +67,7 @@ interface Hashed {
 }
 
 function toHashed(words: readonly string[]): readonly Hashed[] {
-  const hashed = words.map((word) => ({ word, hash: hashWord(word) })).sort((a, b) => a.hash - b.hash)
+  const hashed = words.map((word) => ({ word, hash: hashText(word) })).sort((a, b) => a.hash - b.hash)
   const twins = hashed.find(({ hash }, at) => hashed[at + 1]?.hash === hash)
   if (twins) throw new Error(`two words of the table of first steps have one hash: ${twins.word} and another`)
   return hashed

@@ -2,7 +2,8 @@
 // hashes.
 
 import { cuss } from 'cuss'
-import { createFitness, FITNESS_KINDS, type FitnessKind, hashWord, isFine } from '../../src/words/fitness.ts'
+import { hashText } from '../../src/hash.ts'
+import { createFitness, FITNESS_KINDS, type FitnessKind, isFine } from '../../src/words/fitness.ts'
 import { readRows } from './rows.ts'
 import type { WordNet } from './wordnet.ts'
 
@@ -88,7 +89,7 @@ export function readOwnRows(): readonly (UnfitRow & { readonly key: string })[] 
 
 /** Five bytes a word: its hash, least byte first, and its kind. Sorted by hash. Nothing in it can be read by eye. */
 export function buildUnfit(rows: readonly UnfitRow[]): Uint8Array {
-  const hashed = rows.map(({ word, kind }) => ({ hash: hashWord(word), kind })).sort((a, b) => a.hash - b.hash)
+  const hashed = rows.map(({ word, kind }) => ({ hash: hashText(word), kind })).sort((a, b) => a.hash - b.hash)
   const bytes = new Uint8Array(hashed.length * 5)
   const view = new DataView(bytes.buffer)
   hashed.forEach(({ hash, kind }, i) => {

@@ -1,9 +1,9 @@
 // What can be told of offers when the package is built, for each built-in sequence: from which step a word can stand for
 // another, and from which step anything can be said for a word. A check asks it of many words and shows few.
 
+import { hashText } from '../hash.ts'
 import { findIndexOf } from '../sorted.ts'
 import { splitSections } from './bytes.ts'
-import { hashWord } from './fitness.ts'
 
 interface StepColumn {
   /**
@@ -63,7 +63,7 @@ interface Opened {
 function toFinder({ hashes, steps }: StepTable, column: number): (word: string) => number | undefined {
   const first = column * hashes.length
   return (word) => {
-    const at = findIndexOf(hashes, hashWord(word))
+    const at = findIndexOf(hashes, hashText(word))
     const step = at < 0 ? undefined : steps[first + at]
     return step === NO_STEP ? Number.POSITIVE_INFINITY : step
   }

@@ -1,6 +1,7 @@
 // Whether a word may be proposed to children: the built-in list, what a project adds, and what a school clears.
 
 import { toStraight } from '../apostrophe.ts'
+import { hashText } from '../hash.ts'
 import { toBases } from './inflect.ts'
 
 /**
@@ -68,7 +69,7 @@ export function createFitness(table: Uint8Array, { add = [], clear = [] }: Fitne
   const own = new Map<string, Listed>()
   for (const word of clear) own.set(word.toLowerCase(), 'fit')
   for (const word of add) own.set(word.toLowerCase(), 'added')
-  const findBuiltIn = (word: string): Listed | undefined => kinds.get(hashWord(word))
+  const findBuiltIn = (word: string): Listed | undefined => kinds.get(hashText(word))
 
   // The project's word comes first, forms and all: who clears `spade` means `spades` too, which the list has by itself.
   const findOne = (word: string): Found | undefined => {
@@ -116,11 +117,4 @@ function findBase(word: string, findListed: (word: string) => Listed | undefined
 function toUndoubled(word: string): readonly string[] {
   const stem = /^(.*([bdgklmnprtvz]))\2(?:ed|er|ing)$/.exec(word)?.[1]
   return stem === undefined ? [] : [stem]
-}
-
-/** FNV-1a, 32 bits, over UTF-16 units. */
-export function hashWord(word: string): number {
-  let hash = 0x811c9dc5
-  for (let i = 0; i < word.length; i++) hash = Math.imul(hash ^ word.charCodeAt(i), 0x01000193)
-  return hash >>> 0
 }

@@ -2,17 +2,15 @@
 // source: any grammar of English tells as much. A dash stands where the clause may as well speak of a thing that is used.
 
 import { describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { findClasses } from '../../src/phonics/heteronyms/evidence.ts'
 import { isHabit } from '../../src/phonics/heteronyms/habit.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { toBlocks } from './blocks.ts'
 
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
-
 /** The word in stars, in its sentence. */
 const at = (text: string) =>
-  toPlace(toWords(text.replaceAll('*', '')), toWords(text.slice(0, text.indexOf('*'))).length)
+  toPlace(cutWords(text.replaceAll('*', '')), cutWords(text.slice(0, text.indexOf('*'))).length)
 
 const HABITS = `
   nothing was used

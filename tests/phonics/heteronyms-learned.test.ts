@@ -5,8 +5,9 @@ import { describe, expect, it } from 'vitest'
 import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { heteronyms, rules, teachWeights } from '../../scripts/build/heteronyms/table.ts'
 import { DEFAULTS, type Example, teach } from '../../scripts/build/heteronyms/teach.ts'
+import { hashText } from '../../src/hash.ts'
 import { toSigns } from '../../src/phonics/heteronyms/learned/signs.ts'
-import { hashOn, isWeighed, openWeights, toHashes, toShares } from '../../src/phonics/heteronyms/learned/weights.ts'
+import { isWeighed, openWeights, toHashes, toShares } from '../../src/phonics/heteronyms/learned/weights.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { settle } from '../../src/phonics/heteronyms/settle.ts'
 import type { Heteronym, Likely } from '../../src/phonics/heteronyms/types.ts'
@@ -58,10 +59,10 @@ describe('hashes', () => {
     ['', 0x811c9dc5],
     ['a', 0xe40c292c],
     ['foobar', 0xbf9cf968],
-  ])('%s', (text, hash) => expect(hashOn(text)).toBe(hash))
+  ])('%s', (text, hash) => expect(hashText(text)).toBe(hash))
 
   it('can be carried on', () => {
-    expect(hashOn('bar', hashOn('foo'))).toBe(hashOn('foobar'))
+    expect(hashText('bar', hashText('foo'))).toBe(hashText('foobar'))
   })
 })
 
@@ -112,7 +113,7 @@ describe('teaching', () => {
 
   it('does not learn how usual a form is from sentences that were written to teach', () => {
     const [row, place] = [rowOf('record'), placeOf('The *record* is old.')]
-    const every = hashOn('|record:noun', hashOn('.'))
+    const every = hashText('|record:noun', hashText('.'))
     expect(toHashes(row, place)[0]).toContain(every)
     expect(toHashes(row, place, true)[0]).not.toContain(every)
     expect(toHashes(row, place)[0]).toHaveLength((toHashes(row, place, true)[0]?.length ?? 0) + 1)

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { heteronyms, rules } from '../../scripts/build/heteronyms/table.ts'
 import { type SettleOptions, settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
@@ -9,13 +10,10 @@ beforeAll(async () => {
   tagger = await loadTagger()
 })
 
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
-
 /** The form that is settled for the word in stars, or the kind of the answer where none is. */
 function ask(text: string, options: SettleOptions = {}): string {
-  const index = toWords(text.slice(0, text.indexOf('*'))).length
-  const answer = settle(rules, toWords(text.replaceAll('*', '')), index, options)
+  const index = cutWords(text.slice(0, text.indexOf('*'))).length
+  const answer = settle(rules, cutWords(text.replaceAll('*', '')), index, options)
   return answer.kind === 'settled' ? answer.form : answer.kind
 }
 
@@ -563,17 +561,17 @@ describe('settle', () => {
   })
 
   it('asks the sentences before what they are about, before it takes the usual one of two things', () => {
-    const coat = [toWords('Her coat caught on a nail.')]
-    const eyes = [toWords('She wiped her eyes.')]
+    const coat = [cutWords('Her coat caught on a nail.')]
+    const eyes = [cutWords('She wiped her eyes.')]
     expect(ask('It was a big *tear*.', { before: coat })).toBe('rip')
     expect(ask('It was a big *tear*.', { before: eyes })).toBe('eye')
     expect(ask('It was a big *tear*.')).toBe('eye')
   })
 
   it('takes the tense of the story, but not inside speech, and not against the sentence', () => {
-    const past = ['The sun was hot.', 'Meg sat by the pond.'].map(toWords)
-    const present = ['It is wet.', 'Meg likes the rain.'].map(toWords)
-    const mixed = ['It was wet.', 'Meg likes the rain.'].map(toWords)
+    const past = ['The sun was hot.', 'Meg sat by the pond.'].map(cutWords)
+    const present = ['It is wet.', 'Meg likes the rain.'].map(cutWords)
+    const mixed = ['It was wet.', 'Meg likes the rain.'].map(cutWords)
     expect(ask('They *read* the book.', { tagger, before: past })).toBe('past')
     expect(ask('They *read* the book.', { tagger, before: present })).toBe('present')
     expect(ask('They *read* the book.', { tagger, before: mixed })).toBe('unsettled')

@@ -2,6 +2,7 @@
 // behind it shows. Over small tables of their own. Common practice, no source.
 
 import { describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import {
   findByCase,
   findByTopicBefore,
@@ -17,12 +18,9 @@ import { findTaggedUsed, findUsed } from '../../src/phonics/heteronyms/used.ts'
 import { toBlocks } from './blocks.ts'
 import { type TagsOf, toTagged } from './tagged-words.ts'
 
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
-
 /** The word in stars, in its sentence. */
 const at = (text: string) =>
-  toPlace(toWords(text.replaceAll('*', '')), toWords(text.slice(0, text.indexOf('*'))).length)
+  toPlace(cutWords(text.replaceAll('*', '')), cutWords(text.slice(0, text.indexOf('*'))).length)
 
 const form = (name: string, classes: HeteronymForm['classes'], topics?: string): HeteronymForm => ({
   form: name,
@@ -44,7 +42,7 @@ describe('the topic of the sentences before', () => {
     forms: [form('tool', ['noun', 'verb'], 'wood'), form('line', ['verb', 'noun'], 'sum')],
   }
   const ask = (row: Heteronym, classes: HeteronymForm['classes'] | undefined, ...before: string[]) =>
-    findByTopicBefore(row, classes, before.map(toWords))
+    findByTopicBefore(row, classes, before.map(cutWords))
 
   it.each([
     ['knot', ['noun'], 'She had a ribbon.'],

@@ -2,6 +2,7 @@
 // looked at round a word. Common practice, no source.
 
 import { describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import {
   findByCase,
   findByPhrase,
@@ -19,12 +20,9 @@ import { loadTagger } from '../../src/phonics/heteronyms/tagger.ts'
 import type { Heteronym, HeteronymForm } from '../../src/phonics/heteronyms/types.ts'
 import { isPast, isPresent, isTenseless } from '../../src/phonics/heteronyms/verbs.ts'
 
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
-
 /** The word in stars, in its sentence. */
 const at = (text: string) =>
-  toPlace(toWords(text.replaceAll('*', '')), toWords(text.slice(0, text.indexOf('*'))).length)
+  toPlace(cutWords(text.replaceAll('*', '')), cutWords(text.slice(0, text.indexOf('*'))).length)
 
 const form = (name: string, classes: HeteronymForm['classes'], more: Partial<HeteronymForm> = {}): HeteronymForm => ({
   form: name,
@@ -228,7 +226,7 @@ describe('round a word', () => {
     ['with Meg', 2, false],
     ['with Meg', -1, false],
   ])('a name in “%s” at %i: %s', (text, place, expected) => {
-    expect(isName(toPlace(toWords(text), 0), place)).toBe(expected)
+    expect(isName(toPlace(cutWords(text), 0), place)).toBe(expected)
   })
 
   it.each([
@@ -247,14 +245,14 @@ describe('round a word', () => {
   })
 
   it('what is spoken', () => {
-    const words = toWords('“Go,” he said. "Now" or “no')
+    const words = cutWords('“Go,” he said. "Now" or “no')
     expect(
       words
         .map((_, place) => isSpoken(words, place))
         .map(Number)
         .join(''),
     ).toBe('11100001100' + '11')
-    expect(withoutSpeech(toWords('“Go,” he said.')).join(' ')).toBe('” he said .')
+    expect(withoutSpeech(cutWords('“Go,” he said.')).join(' ')).toBe('” he said .')
   })
 })
 
@@ -299,7 +297,7 @@ describe('the tagger', () => {
     ['The hens ran, and “Meg” sat.', 'Determiner,Noun,Verb,-,Conjunction,-,Noun,-,Verb,-'],
     ['The hen’s egg fell !', 'Determiner,Noun,Noun,Verb,-'],
   ])('“%s”', async (text, expected) => {
-    const tags = (await loadTagger())(toWords(text))
+    const tags = (await loadTagger())(cutWords(text))
     const named = tags.map((one) => TAGS.find((tag) => one.has(tag)) ?? '-')
     expect(named.join()).toBe(expected)
   })

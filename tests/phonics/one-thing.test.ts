@@ -2,18 +2,16 @@
 // source: any grammar of English tells as much.
 
 import { describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import type { Clue } from '../../src/phonics/heteronyms/clue.ts'
 import * as governed from '../../src/phonics/heteronyms/governed.ts'
 import { isBehindOneThing, isThing } from '../../src/phonics/heteronyms/one-thing.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { toBlocks } from './blocks.ts'
 
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
-
 /** The word in stars, in its sentence. */
 const at = (text: string) =>
-  toPlace(toWords(text.replaceAll('*', '')), toWords(text.slice(0, text.indexOf('*'))).length)
+  toPlace(cutWords(text.replaceAll('*', '')), cutWords(text.slice(0, text.indexOf('*'))).length)
 
 const LINES = `
   one thing by its article

@@ -2,14 +2,12 @@
 // the verb or the old habit. Common practice, no source: any grammar of English tells as much.
 
 import { describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
 import { findContextTense, findJoinedTense, findTense } from '../../src/phonics/heteronyms/tense.ts'
 import { findTaggedUsed, findUsed } from '../../src/phonics/heteronyms/used.ts'
 import { toBlocks } from './blocks.ts'
 import { type TagsOf, toTagged } from './tagged-words.ts'
-
-const toWords = (text: string): readonly string[] =>
-  text.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*|[^\s\p{L}\p{N}]/gu) ?? []
 
 const VERBS: TagsOf = {
   G: ['Verb', 'Gerund'],
@@ -21,7 +19,7 @@ const VERBS: TagsOf = {
 
 function ask(asked: string): string {
   const [, kind = '', text = ''] = /^(\w+) \| (.*)$/.exec(asked) ?? []
-  if (kind === 'before') return findContextTense(text.split(' / ').map(toWords)) ?? '-'
+  if (kind === 'before') return findContextTense(text.split(' / ').map(cutWords)) ?? '-'
   const { sentence, tags } = toTagged(text, VERBS)
   const place = toPlace(sentence, toTagged(text.slice(0, text.indexOf('*')), VERBS).sentence.length)
   if (kind === 'time') return findTense(place) ?? '-'

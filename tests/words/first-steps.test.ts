@@ -5,11 +5,11 @@ import { listCandidates } from '../../scripts/build/first-steps.ts'
 import { hasApostrophe } from '../../src/apostrophe.ts'
 import { isReadableInAllForms } from '../../src/finder/forms.ts'
 import { isUnhelpful } from '../../src/finder/unhelpful.ts'
+import { hashText } from '../../src/hash.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import { joinSections } from '../../src/words/bytes.ts'
 import { createCandidates } from '../../src/words/candidates.ts'
 import { NO_STEP, openFirstSteps, toColumn } from '../../src/words/first-steps.ts'
-import { hashWord } from '../../src/words/fitness.ts'
 import { createSuggester } from '../../src/words/suggest.ts'
 import { toUses } from '../../src/words/use.ts'
 import { testSequence, testWords } from '../finder/sources.ts'
@@ -51,9 +51,9 @@ it.each(['series', 'england', 'common-core'])('says of %s what the engine says',
 it('tells a word that it lacks from one that is never readable', () => {
   const bytes = joinSections([
     new TextEncoder().encode('one us\ntwo us'),
-    new Uint8Array(Uint32Array.of(hashWord('pup')).buffer),
+    new Uint8Array(Uint32Array.of(hashText('pup')).buffer),
     Uint8Array.of(3, NO_STEP),
-    new Uint8Array(Uint32Array.of(hashWord('puppy')).buffer),
+    new Uint8Array(Uint32Array.of(hashText('puppy')).buffer),
     Uint8Array.of(4, NO_STEP),
   ])
   const steps = openFirstSteps(bytes)

@@ -1,5 +1,6 @@
 // The model's weights: a sorted list of hashed signs, each with a weight of one signed byte.
 
+import { hashText } from '../../../hash.ts'
 import { findLastIndex } from '../../../sorted.ts'
 import type { Place } from '../place.ts'
 import type { Heteronym, HeteronymForm, Weigh } from '../types.ts'
@@ -7,13 +8,6 @@ import { toSigns } from './signs.ts'
 
 /** A weight of 1 in the file. */
 export const UNIT = 24
-
-/** FNV-1a of 32 bits, carried on from `hash`. */
-export function hashOn(text: string, hash = 0x811c9dc5): number {
-  let value = hash
-  for (let at = 0; at < text.length; at++) value = Math.imul(value ^ text.charCodeAt(at), 0x01000193)
-  return value >>> 0
-}
 
 const toClassKey = ({ classes }: HeteronymForm): string => `|${classes.join()}`
 const toOwnKey = ({ word }: Heteronym, form: string): string => `|${word}:${form}`
@@ -25,11 +19,11 @@ const toOwnKey = ({ word }: Heteronym, form: string): string => `|${word}:${form
 export function toHashes(row: Heteronym, place: Place, isMade = false): readonly (readonly number[])[] {
   const { shared, own: all } = toSigns(place)
   const own = isWeighed(row) ? all.slice(isMade ? 1 : 0) : []
-  const sharedHashes = shared.map((sign) => hashOn(sign))
-  const ownHashes = own.map((sign) => hashOn(sign))
+  const sharedHashes = shared.map((sign) => hashText(sign))
+  const ownHashes = own.map((sign) => hashText(sign))
   return row.forms.map((form) => {
     const [classKey, ownKey] = [toClassKey(form), toOwnKey(row, form.form)]
-    return [...sharedHashes.map((hash) => hashOn(classKey, hash)), ...ownHashes.map((hash) => hashOn(ownKey, hash))]
+    return [...sharedHashes.map((hash) => hashText(classKey, hash)), ...ownHashes.map((hash) => hashText(ownKey, hash))]
   })
 }
 
