@@ -2,7 +2,7 @@
 
 import { defineRule } from '../../src/lint/rule.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
-import { findAbbreviation } from '../../src/verdict/index.ts'
+import { findAbbreviation, findPlaceSign } from '../../src/verdict/index.ts'
 
 export default defineRule({
   id: 'no-soundless-word',
@@ -26,8 +26,12 @@ export default defineRule({
   create: ({ options, report }) => {
     const reportAbbreviation = (text: string, body: ReturnType<typeof toFaultReport>): void => {
       const word = toQuoted(text)
-      const found = findAbbreviation(text)
-      const more = { ...body, note: `Use other words, or teach ${word} by heart and list it under \`sight words\`.` }
+      const found = findAbbreviation(text, true)
+      // As a sight word it would be the plain word: `us`.
+      const how = findPlaceSign(text)
+        ? 'tell the child X and list it under `names`'
+        : 'teach X by heart and list it under `sight words`'
+      const more = { ...body, note: `Use other words, or ${how.replace('X', word)}.` }
       if (found?.kind === 'short') {
         const full = found.full.map(toQuoted).join(' or ')
         report({ ...more, messageId: 'short', data: { word, full } })

@@ -42,7 +42,8 @@ export function createFaultFinder(
 
     const faults: Fault[] = []
     if (unsettled && verdict.readable) faults.push({ code: 'unsettled-heteronym' })
-    if (!verdict.readable && isCapital && isUnlistedName(word) && !isOwnerOnly(word.text, verdict.reasons))
+    const isShort = verdict.reasons.some(({ code }) => code === 'abbreviation')
+    if (!verdict.readable && isCapital && !isShort && isUnlistedName(word) && !isOwnerOnly(word.text, verdict.reasons))
       faults.push({ code: 'unlisted-name' })
     faults.push(...toReasonFaults(word.text, verdict.reasons))
     // What is missing for the first of its ways leads; that there is another says why its step is a later one.

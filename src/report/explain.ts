@@ -3,7 +3,7 @@
 import { toAdditionLine } from '../lint/additions.ts'
 import { findChangeText, toEnding } from '../lint/endings.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
-import { findAbbreviation } from '../verdict/index.ts'
+import { findAbbreviation, findPlaceSign } from '../verdict/index.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
 import type { Paint } from './paint.ts'
 import { pad, toColumns, wrap } from './text.ts'
@@ -70,7 +70,8 @@ const toVerdictFields = ({ readable, kind, reasons }: Verdict) => ({
 
 export function toExplainText(word: ExplainedWord, { width, paint }: { width: number; paint: Paint }): string {
   const { pronunciations, meant, unsure } = word.pronunciations
-  const abbreviation = toAbbreviationText(word.word)
+  const isShort = word.verdict?.reasons.some(({ code }) => code === 'abbreviation')
+  const abbreviation = toAbbreviationText(word.word, isShort)
   if (abbreviation !== undefined) {
     const lines = [abbreviation, ...toWhen(word)].flatMap((line) => wrap(line, width - 2))
     return `${[paint.strong(word.word), ...lines.map((line) => `  ${line}`)].join('\n')}\n`
@@ -88,7 +89,7 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
     lines.push(...toUnitLines(pronunciation, word.examples[at] ?? [], width))
   })
   lines.push(
-    ...toJudgement(word)
+    ...[...toJudgement(word), ...toInPlaceTexts(word.word)]
       .flatMap((line) => wrap(line, width - 2))
       .map((line) => `  ${line}`),
   )
@@ -96,8 +97,8 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
 }
 
 /** What an abbreviation is said as; undefined for other words. */
-function toAbbreviationText(word: string): string | undefined {
-  const found = findAbbreviation(word)
+function toAbbreviationText(word: string, inPlace?: boolean): string | undefined {
+  const found = findAbbreviation(word, inPlace)
   switch (found?.kind) {
     case undefined:
       return undefined
@@ -108,6 +109,14 @@ function toAbbreviationText(word: string): string | undefined {
     case 'letters':
       return 'An abbreviation: its letters are said by their names.'
   }
+}
+
+/** Of `US`, which is read as a word here: what it is where its sentence shows that. */
+function toInPlaceTexts(word: string): readonly string[] {
+  const found = findPlaceSign(word) === undefined ? undefined : findAbbreviation(word, true)
+  if (found === undefined) return []
+  const how = found.kind === 'short' ? `short for ${found.full.join(' or ')}` : 'said by the names of its letters'
+  return [`In a story the sentence may show that it is ${how}; then its letters do not say it.`]
 }
 
 function toSourceText({ pronunciations: { source, meant, unsure } }: ExplainedWord): string {

@@ -6,7 +6,10 @@ import { toWordKey } from '../verdict/index.ts'
 
 /** What a place in a sentence adds to a word's letters: the spoken form that is meant, and whether a long name holds it. */
 export interface Sense {
-  /** As in `Pronunciation.form`; undefined for a word with one spoken form, or where the sentence does not tell. */
+  /**
+   * As in `Pronunciation.form`, or `ABBREVIATED` where it is an abbreviation here; undefined for a word with one spoken form, or where
+   * the sentence does not tell.
+   */
   readonly spoken: string | undefined
   /** Whether it stands in an allowed name of several words. */
   readonly isInName: boolean

@@ -4,7 +4,8 @@ import { isLookAlike } from '../phonics/heteronyms/part.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
-import { markNames } from '../verdict/index.ts'
+import { ABBREVIATED, markNames } from '../verdict/index.ts'
+import { isAbbreviated, mayBeAbbreviated } from './abbreviated.ts'
 import type { FindSense, Sense } from './count.ts'
 import { isLongName } from './long-names.ts'
 import { createFormFinder } from './spoken-form.ts'
@@ -34,9 +35,13 @@ export function createSenseFinder(
     }
     return inName.has(word)
   }
-  const hasOneForm = (text: string): boolean => !isLookAlike(heteronyms, text)
+  const hasOneForm = (text: string): boolean => !isLookAlike(heteronyms, text) && !mayBeAbbreviated(text)
   const findSense = (word: Word, sentence: Sentence): Sense => {
-    const spoken = hasOneForm(word.text) ? undefined : findForm(word, sentence)
+    const spoken = isAbbreviated(word, sentence)
+      ? ABBREVIATED
+      : isLookAlike(heteronyms, word.text)
+        ? findForm(word, sentence)
+        : undefined
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }

@@ -16,11 +16,15 @@ const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
     cm: ['centimetre'],
     dr: ['doctor'],
     etc: ['and so on'],
+    ft: ['foot', 'feet'],
+    hr: ['hour'],
+    hrs: ['hours'],
     jr: ['junior'],
     kg: ['kilogram'],
     km: ['kilometre'],
     lb: ['pound'],
     ltd: ['limited'],
+    ml: ['millilitre'],
     mr: ['mister'],
     mrs: ['missis'],
     ms: ['miz'],
@@ -32,25 +36,90 @@ const SHORT: ReadonlyMap<string, readonly string[]> = new Map(
   }),
 )
 
-/** The same, where they have a capital: `capt` is a made word. */
+/** The same, where they have a capital: `capt` is a made word. Sorted. */
 const TITLES: ReadonlyMap<string, readonly string[]> = new Map([
+  ['Aug', ['August']],
   ['Capt', ['captain']],
+  ['Feb', ['February']],
+  ['Fri', ['Friday']],
+  ['Lt', ['lieutenant']],
+  ['Mt', ['mount']],
+  ['Nov', ['November']],
+  ['Oct', ['October']],
+  ['Sept', ['September']],
   ['Sgt', ['sergeant']],
+  ['Thurs', ['Thursday']],
+  ['Tues', ['Tuesday']],
 ])
 
 /** Said by their letters' names; none is a word of its own. Sorted. */
 const LETTERS = new Set(
-  'abc bbc cd cia diy dj dvd eu fbi gp hq iq mp nhs nyc ok pc pj pm pta pto rv sos suv tv ufo uk usa vip xl'.split(' '),
+  'abc bbc cd cia diy dj dvd eu fbi gp hq iq kph mp mph nhs nyc ok pc pj pm pta pto rv sos suv tv ufo uk usa vip xl'.split(
+    ' ',
+  ),
 )
 
 /** The same, where they stand in capitals: in small letters they are noises, names or words. Sorted. */
-const CAPITALS = new Set('AI ATM CEO HMS ID LOL PE RAF RSVP UN'.split(' '))
+const CAPITALS = new Set('AI ATM CEO FAQ HMS ICT ID IOU LOL MOT OAP PE PSHE RAF RE RSVP UN'.split(' '))
+
+/** The spoken form of a word that its sentence shows to be an abbreviation. */
+export const ABBREVIATED = 'abbreviation'
+
+/** What a sentence must have round a word for it to be an abbreviation there. */
+export type PlaceSign = 'thing' | 'determiner' | 'place' | 'after number' | 'by number' | 'after name' | 'before name'
+
+/** Words of their own too, so that only their sentence tells, with its sign and what they are short for: none is said by its letters' names. Sorted. */
+const IN_PLACE: ReadonlyMap<string, readonly [PlaceSign, full?: string]> = new Map([
+  ['AD', ['by number']],
+  ['AM', ['after number']],
+  ['Apr', ['by number', 'April']],
+  ['Co', ['after name', 'company']],
+  ['Dec', ['by number', 'December']],
+  ['IT', ['determiner']],
+  ['Jan', ['by number', 'January']],
+  ['LA', ['place']],
+  ['Mar', ['by number', 'March']],
+  ['Mon', ['by number', 'Monday']],
+  ['Rev', ['before name', 'reverend']],
+  ['Sat', ['by number', 'Saturday']],
+  ['Sun', ['by number', 'Sunday']],
+  ['Thu', ['by number', 'Thursday']],
+  ['Tue', ['by number', 'Tuesday']],
+  ['US', ['thing']],
+  ['Wed', ['by number', 'Wednesday']],
+  ['am', ['after number']],
+  ['g', ['after number', 'gram']],
+  ['l', ['after number', 'litre']],
+  ['m', ['after number', 'metre']],
+  ['min', ['after number', 'minute']],
+  ['mins', ['after number', 'minutes']],
+  ['mm', ['after number', 'millimetre']],
+  ['oz', ['after number', 'ounce']],
+  ['p', ['after number', 'pence']],
+  ['sec', ['after number', 'second']],
+  ['secs', ['after number', 'seconds']],
+])
+
+const LONGEST_IN_PLACE = 6
+
+/** What makes a word an abbreviation that is a plain word elsewhere; undefined where nothing does. */
+export const findPlaceSign = (word: string): PlaceSign | undefined =>
+  word.length > LONGEST_IN_PLACE ? undefined : IN_PLACE.get(toPlaceKey(word))?.[0]
+
+/** `Co.`, `US’s`: as the table has it. */
+const toPlaceKey = (word: string): string =>
+  IN_PLACE.has(word) ? word : withoutEnding(toStraight(word).replaceAll('.', ''))
 
 /** Letters without a vowel that are a noise all the same: `SHH`, `HMM`, `BRR`, `ZZZ`, `PSST`. */
 const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
 
-/** Undefined for words that are said by their letters' sounds. */
-export function findAbbreviation(word: string): Abbreviation | undefined {
+/**
+ * Undefined for words that are said by their letters' sounds.
+ * @param inPlace whether the sentence has shown that the word is an abbreviation
+ */
+export function findAbbreviation(word: string, inPlace = false): Abbreviation | undefined {
+  const placed = inPlace ? IN_PLACE.get(toPlaceKey(word)) : undefined
+  if (placed !== undefined) return placed[1] === undefined ? { kind: 'letters' } : { kind: 'short', full: [placed[1]] }
   // Asked of every word, and nearly none has more than small letters.
   if (/^[a-z]+$/.test(word)) return findListed(word)
   const straight = toStraight(word)

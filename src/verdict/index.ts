@@ -1,6 +1,6 @@
 // The verdict on words and the figures counted from verdicts: what other folders may use.
 
-export { findAbbreviation } from './abbreviations.ts'
+export { ABBREVIATED, findAbbreviation, findPlaceSign } from './abbreviations.ts'
 export { findOwner, isContraction } from './apostrophe.ts'
 export { REASON_CODES } from './faults.ts'
 export {

@@ -3,8 +3,9 @@
 import type { WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import type { Sequence } from '../sequence/types.ts'
+import { ABBREVIATED } from './abbreviations.ts'
 import { findReadableAt, type JudgeOptions, judgeAhead, judgeInSequence } from './look-ahead.ts'
-import type { JudgedForm, JudgedWord, Verdict } from './types.ts'
+import type { JudgedForm, JudgedWord, MeantWord, Verdict } from './types.ts'
 
 /**
  * Judges a word by its pronunciations. `form` is the spoken form that the sentence asks for, as in `Pronunciation.form`; without
@@ -102,8 +103,9 @@ const findLast = (steps: readonly FormStep[], sequence: Sequence): string | null
   steps.includes(undefined) ? null : (sequence.steps.findLast(({ id }) => steps.includes(id))?.id ?? null)
 
 /** The pronunciations of one spoken form; all of them where the form is not told. */
-export function keepForm(pronunciations: WordPronunciations, form: string | undefined): WordPronunciations {
+export function keepForm(pronunciations: WordPronunciations, form: string | undefined): MeantWord {
   if (form === undefined) return pronunciations
+  if (form === ABBREVIATED) return { ...pronunciations, isAbbreviated: true }
   const meant = pronunciations.pronunciations.filter((pronunciation) => pronunciation.form === form)
   return meant.length === 0 ? pronunciations : { ...pronunciations, pronunciations: meant }
 }

@@ -33,6 +33,11 @@ export interface Reason {
   readonly allowed?: number | string
 }
 
+/** A word as it is meant: its sentence may show that it is an abbreviation, where its letters do not. */
+export interface MeantWord extends WordPronunciations {
+  readonly isAbbreviated?: true
+}
+
 export interface Verdict {
   readonly readable: boolean
   readonly kind: 'decodable' | 'sight' | 'name' | 'unreadable'

@@ -9,7 +9,7 @@ import { findAbbreviation } from './abbreviations.ts'
 import { findShortened, isContraction } from './apostrophe.ts'
 import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
-import type { Reason, Verdict } from './types.ts'
+import type { MeantWord, Reason, Verdict } from './types.ts'
 import { findChange, findEnding, findOwnerFault } from './unit.ts'
 
 const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
@@ -22,9 +22,9 @@ const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
  * later, see `judgeInSequence`.
  * @param names the names that the story allows, as written
  */
-export function judge(read: WordPronunciations, knowledge: Knowledge, names: readonly string[] = []): Verdict {
+export function judge(read: MeantWord, knowledge: Knowledge, names: readonly string[] = []): Verdict {
   const { word } = read
-  if (findAbbreviation(word) !== undefined) return judgeAbbreviation(read, knowledge, names)
+  if (isAbbreviation(read)) return judgeAbbreviation(read, knowledge, names)
   const guessed = read.source === 'guess'
   const tried = read.pronunciations.map((pronunciation) => ({
     pronunciation,
@@ -49,14 +49,18 @@ export function judge(read: WordPronunciations, knowledge: Knowledge, names: rea
   return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }
 
+const isAbbreviation = ({ word, isAbbreviated }: MeantWord): boolean =>
+  isAbbreviated === true || findAbbreviation(word) !== undefined
+
 /** It is read whole or not at all. */
 function judgeAbbreviation(
-  { word, pronunciations }: WordPronunciations,
+  { word, pronunciations, isAbbreviated }: MeantWord,
   knowledge: Knowledge,
   names: readonly string[],
 ): Verdict {
   const pronunciation = pronunciations[0]
-  if (knowledge.sightWords.has(toSightKey(word)))
+  // The sight word `us` is not the `US`.
+  if (!isAbbreviated && knowledge.sightWords.has(toSightKey(word)))
     return { readable: true, kind: 'sight', reasons: [], pronunciation, guessed: false }
   const name = judgeName(word, knowledge, names)
   if (name?.length === 0) return { readable: true, kind: 'name', reasons: [], pronunciation, guessed: false }
@@ -75,14 +79,12 @@ function toReasons({ word, source, meant, unsure }: WordPronunciations, nearest:
 }
 
 /** Whether `judge` would call the word readable, without finding out why not. */
-export function isReadable(
-  pronunciations: WordPronunciations,
-  knowledge: Knowledge,
-  names: readonly string[] = [],
-): boolean {
+export function isReadable(pronunciations: MeantWord, knowledge: Knowledge, names: readonly string[] = []): boolean {
   const { word } = pronunciations
-  if (findAbbreviation(word) !== undefined)
-    return knowledge.sightWords.has(toSightKey(word)) || judgeName(word, knowledge, names)?.length === 0
+  if (isAbbreviation(pronunciations)) {
+    const isByHeart = !pronunciations.isAbbreviated && knowledge.sightWords.has(toSightKey(word))
+    return isByHeart || judgeName(word, knowledge, names)?.length === 0
+  }
   const isSounded = (one: Pronunciation) => isSoundedOut(word, one, knowledge)
   if (!pronunciations.unsure && pronunciations.pronunciations.some(isSounded)) return true
   return isSightWord(pronunciations, knowledge) || judgeName(word, knowledge, names)?.length === 0
