@@ -6,11 +6,13 @@
 //   npm run accuracy -- accent       the words that differ from the independent voice
 //   npm run accuracy -- doubts       entries of the dictionary that the guesser and the voice both doubt
 //   npm run accuracy -- family       entries that are said otherwise than the word that they are made of
+//   npm run accuracy -- exceptions o ou    the shares of a spelling's sounds, and which are told as exceptions
 
 import { readFileSync, writeFileSync } from 'node:fs'
 import { measureAccent } from './accent.ts'
 import { findDoubts } from './doubts.ts'
 import { openEngine } from './engine.ts'
+import { measureExceptions } from './exceptions.ts'
 import { findFamilyDoubts } from './family-doubts.ts'
 import { toPercent } from './percent.ts'
 import { PARTS, type Row } from './rows.ts'
@@ -70,11 +72,26 @@ function printFamily(): void {
     print([word, ours.join(' / '), stem, likely.join(' / ')].join('\t'))
 }
 
-const [what] = process.argv.slice(2)
+const toCount = ([said, all]: readonly [number, number]): string =>
+  all === 0 ? '0' : `${said} of ${all} (${toPercent(said / all)})`
+
+function printExceptions(letters: readonly string[]): void {
+  print('Sound, families of words in use, of words of the primary grades, told as exceptions, not told so:')
+  for (const { key, families, childFamilies, words } of measureExceptions(
+    openEngine().phonics['general-american'],
+    letters,
+  )) {
+    const of = (isOne: boolean) => [...words].flatMap(([word, is]) => (is === isOne ? [word] : [])).slice(0, 8)
+    print([key, toCount(families), toCount(childFamilies), of(true).join(' '), of(false).join(' ')].join('\t'))
+  }
+}
+
+const [what, ...letters] = process.argv.slice(2)
 if (what === 'spellings') printSpellings()
 else if (what === 'accent') await printAccent()
 else if (what === 'doubts') await printDoubts()
 else if (what === 'family') printFamily()
+else if (what === 'exceptions') printExceptions(letters)
 else if (what === 'docs') await writeDocs()
 else if (what === undefined) await printTable()
 else {

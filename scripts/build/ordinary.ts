@@ -3,21 +3,32 @@
 
 import { readFileSync } from 'node:fs'
 import type { Lexicon } from '../../src/phonics/lexicon/open.ts'
-import { type OrdinarySpelling, toPlaces, writeOrdinary } from '../../src/phonics/ordinary.ts'
+import { type OrdinarySpelling, toExcepted, writeOrdinary } from '../../src/phonics/ordinary.ts'
 import { createPhonics } from '../../src/phonics/phonics.ts'
 import { createSpelling } from '../../src/phonics/spelling.ts'
-import type { Accent, Phonics, Unit } from '../../src/phonics/types.ts'
+import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { loadChildWords } from './children.ts'
-import { frequencyRank } from './frequency.ts'
+import { collect, countFamilies, toGroups, toLetters, type Use } from './letter-uses.ts'
 
-/** Words in use: most that are rarer are names. */
-const MOST_USED = 20_000
 /** Of all the times that the letters are written; `i` as in `find` has 8 %, `o` as in `won` 4 %. */
 const LEAST_SHARE = 0.06
 /** Of the times that they are written between the same neighbours: `n` before `k`, `y` at the start. */
 const LEAST_SHARE_THERE = 0.5
 /** And of the word families in which they are written; `o_e` has 7 % as in `some` and 6 % as in `move`. */
 const LEAST_FAMILY_SHARE = 0.08
+/**
+ * Or of the families of words on the lists for the primary grades, where few words in all have the letters in so many
+ * ways: `o` as in `son` has 14 % of them, `ou` as in `young` 15 %, `x` as in `exam` 11 %, `ough` as in `rough` 20 %; but `u` as in `put` 7 %.
+ */
+const LEAST_CHILD_SHARE = 0.1
+const LEAST_CHILD_FAMILIES = 2
+/** Letters of fewer families have no share to speak of: `could`, `would` and `should` are all that `oul` is written in. */
+const LEAST_LETTER_FAMILIES = 10
+/**
+ * After a letter where no sound has more of the families, a rare sound is no rule: after `w` the `o` says six things, `won`, `woke`,
+ * `wolf`, `wobble`, `women` and `womb`, and the commonest of them has 29 %, 40 % in Britain.
+ */
+const MOST_SHARE_UNRULY = 0.4
 /** The same of a sound that the built-in sequences teach for the letters: `o` as in `mother`, `a` as in `ball`. */
 const LEAST_TAUGHT_SHARE_THERE = 0.25
 /** Of the words that small children know: `money`, `month` and `monkey` against `monster`, not `monsieur` and `Montana`. */
@@ -27,12 +38,6 @@ const LEAST_FAMILIES = 4
 /** A taught sound that most words have before these letters wants fewer, one that few have wants more. */
 const LEAST_FAMILIES_TAUGHT = 3
 const MANY_FAMILIES = 6
-/** A shorter word is the head of no family: most words that begin with `an` have nothing to do with it. */
-const LEAST_HEAD = 4
-/** Shorter parts of a word put together of two are ends of many words. */
-const LEAST_PART = 3
-/** What makes a form of a word of three letters. */
-const ENDING = /^(?:s|es|d|ed|ing|e?r|e?rs|e?n|y|ly|ful)$/
 /** An example is short; on a list of words for the primary grades if it can be, else much used. */
 const MOST_LETTERS = 8
 const GRADES = [2, 1] as const
@@ -40,12 +45,6 @@ const GRADES = [2, 1] as const
 const ANY_GRADE = [2, 1, 0] as const
 
 const CHILDREN = loadChildWords()
-
-interface Use {
-  readonly unit: Unit
-  readonly word: string
-  readonly places: readonly string[]
-}
 
 const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
 const SEQUENCES = ['series', 'england', 'common-core']
@@ -99,14 +98,39 @@ function findOrdinaryPlaces(
   isTaught: boolean,
 ): readonly string[] | undefined {
   const families = countFamilies(said)
+  const isSilent = key.endsWith('=')
+  if (!isSilent && isKnownToChildren(families, said, uses)) return findUnrulyPlaces(said, uses)
   if (families < LEAST_FAMILIES) return undefined
   const isEverywhere =
-    !key.endsWith('=') &&
-    said.length / uses.length >= LEAST_SHARE &&
-    families / countFamilies(uses) >= LEAST_FAMILY_SHARE
+    !isSilent && said.length / uses.length >= LEAST_SHARE && families / countFamilies(uses) >= LEAST_FAMILY_SHARE
   if (isEverywhere) return []
   const places = findPlaces(said, uses, isTaught)
   return places.length === 0 ? undefined : places
+}
+
+export const isChildWord = ({ word }: Use): boolean => CHILDREN.ownGrade(word) >= GRADES[0]
+
+function isKnownToChildren(families: number, said: readonly Use[], uses: readonly Use[]): boolean {
+  if (families < LEAST_FAMILIES_TAUGHT || countFamilies(uses) < LEAST_LETTER_FAMILIES) return false
+  const known = countFamilies(said.filter(isChildWord))
+  return known >= LEAST_CHILD_FAMILIES && known / countFamilies(uses.filter(isChildWord)) >= LEAST_CHILD_SHARE
+}
+
+/** Empty for a sound that much of the language has. */
+function findUnrulyPlaces(said: readonly Use[], uses: readonly Use[]): readonly string[] {
+  if (countFamilies(said) / countFamilies(uses) >= LEAST_CHILD_SHARE) return []
+  const after = new Set(said.flatMap(({ places }) => places.slice(0, 1)))
+  return [...after]
+    .filter((place) => isUnruly(uses.filter(({ places }) => places.includes(place))))
+    .map(toExcepted)
+    .sort()
+}
+
+function isUnruly(uses: readonly Use[]): boolean {
+  const families = countFamilies(uses)
+  if (families < LEAST_LETTER_FAMILIES) return false
+  const byKey = toGroups(uses, ({ unit }) => unit.key)
+  return [...byKey.values()].every((said) => countFamilies(said) / families <= MOST_SHARE_UNRULY)
 }
 
 /** The `ffe` of `giraffe` is the ordinary `ff` with a silent e at the end: rare, and no exception. */
@@ -128,82 +152,16 @@ function findSilentE(
   })
 }
 
-function toGroups<Name>(uses: readonly Use[], toName: (use: Use) => Name): ReadonlyMap<Name, readonly Use[]> {
-  const groups = new Map<Name, Use[]>()
-  for (const use of uses) {
-    const group = groups.get(toName(use))
-    if (group === undefined) groups.set(toName(use), [use])
-    else group.push(use)
-  }
-  return groups
-}
-
-const toLetters = ({ letters, base }: Unit): string => base ?? letters
-
-/** The units of the first pronunciation of each word in use, endings and worn-down vowels apart. */
-function collect(phonics: Phonics): readonly Use[] {
-  const uses: Use[] = []
-  for (const [word, rank] of [...frequencyRank].sort((x, y) => x[1] - y[1])) {
-    if (rank > MOST_USED || word.includes("'")) continue
-    const { source, pronunciations } = phonics.read(word)
-    const units = source === 'guess' ? [] : (pronunciations[0]?.units ?? [])
-    for (const [at, unit] of units.entries()) {
-      // The urr of `hurry` is known by who knows ur, but shows no ur.
-      if ((unit.kind !== 'correspondence' && unit.kind !== 'silent') || unit.reduced) continue
-      if (!unit.key.startsWith(`${toLetters(unit)}=`)) continue
-      uses.push({ unit, word, places: toPlaces(units.map(toLetters), at) })
-    }
-  }
-  return uses
-}
-
-/** `prettier` is `pretty` with an ending. */
-const withoutI = (word: string): string => word.replace(/i(?:er|est|ly|ness)$/, 'y')
-
-/** `sewing` is of the family of `sew`, and `warm` is not of that of `war`. */
-const isOfFamily = (word: string, head: string): boolean =>
-  word.startsWith(head) &&
-  (head.length >= LEAST_HEAD || (head.length === LEAST_HEAD - 1 && ENDING.test(word.slice(head.length))))
-
-/** A word is of the family of the shorter one that it begins with: `wonderful` of `wonder`. */
-function countFamilies(uses: readonly Use[]): number {
-  const words = new Set(uses.map((use) => withoutI(use.word)))
-  let families = 0
-  const heads: string[] = []
-  for (const word of [...words].sort()) {
-    // `eyes` is of the family of `eye`, though `eyelid` stands between.
-    while (heads.length > 0 && !word.startsWith(heads.at(-1) ?? '')) heads.pop()
-    if (heads.some((head) => isOfFamily(word, head)) || isPutTogether(word, words)) continue
-    heads.push(word)
-    families++
-  }
-  return families
-}
-
-/** Of two words in use, one of them among these: `girlfriend` of `friend`, `anything` of `any`. */
-function isPutTogether(word: string, words: ReadonlySet<string>): boolean {
-  for (let cut = LEAST_PART; cut <= word.length - LEAST_PART; cut++) {
-    const [first, last] = [word.slice(0, cut), word.slice(cut)]
-    if ((words.has(first) && isUsed(last)) || (words.has(last) && isUsed(first))) return true
-  }
-  return false
-}
-
-/** One brow is a word in use, and so many `brows` are. */
-const isUsed = (word: string): boolean =>
-  [word, word.replace(/(?<=....)e?s$/, '')].some(
-    (one) => (frequencyRank.get(one) ?? Number.POSITIVE_INFINITY) <= MOST_USED,
-  )
-
 function findPlaces(said: readonly Use[], uses: readonly Use[], isTaught: boolean): readonly string[] {
   const there = (all: readonly Use[], place: string) =>
     countFamilies(all.filter(({ places }) => places.includes(place)))
   const shareToChildren = (place: string) => {
-    const isKnown = ({ word }: Use) => CHILDREN.ownGrade(word) >= GRADES[0]
-    const known = there(said.filter(isKnown), place)
-    return known < LEAST_FAMILIES_TAUGHT ? 0 : known / there(uses.filter(isKnown), place)
+    const known = there(said.filter(isChildWord), place)
+    return known < LEAST_FAMILIES_TAUGHT ? 0 : known / there(uses.filter(isChildWord), place)
   }
   const isOrdinary = (place: string, families: number, share: number) => {
+    // `fully` is `full` with an ending, and no more of a rule.
+    if (place.endsWith('-y')) return false
     const isBefore = place.startsWith('-')
     // What only the letter before tells is less sure: `won` is no rule of w.
     if (place.endsWith('-')) return share >= LEAST_SHARE_THERE && families >= LEAST_FAMILIES

@@ -7,7 +7,7 @@ export interface OrdinarySpelling {
   readonly key: CorrespondenceKey
   /** A word that shows it: `gg=ɡ` as in `egg`. */
   readonly example: string
-  /** Where it is ordinary, as `toPlaces` writes it; empty for everywhere. */
+  /** Where it is ordinary, as `toPlaces` writes it; empty for everywhere, after `!` where it is not. */
   readonly places: readonly string[]
 }
 
@@ -33,6 +33,9 @@ const beforeVowel = (after: string): readonly string[] => (/^[aeiou]/.test(after
 const BEGIN = '^'
 const END = '$'
 
+/** Everywhere but there: `o` as in `son` not after w. */
+export const toExcepted = (place: string): string => `!${place}`
+
 /** The word that shows a correspondence, where its place in a word allows it. `places` is asked only where it matters. */
 export type FindOrdinary = (key: CorrespondenceKey, places: () => readonly string[]) => string | undefined
 
@@ -51,6 +54,8 @@ export function readOrdinary(lines: string): FindOrdinary {
   return (key, toOwnPlaces) => {
     const found = table.get(key)
     if (found === undefined || found.places.length === 0) return found?.example
-    return toOwnPlaces().some((place) => found.places.includes(place)) ? found.example : undefined
+    const isElsewhere = found.places[0]?.startsWith('!') === true
+    const isThere = toOwnPlaces().some((place) => found.places.includes(isElsewhere ? toExcepted(place) : place))
+    return isThere === isElsewhere ? undefined : found.example
   }
 }

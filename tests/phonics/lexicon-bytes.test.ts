@@ -249,6 +249,7 @@ describe('ordinary spellings', () => {
     writeOrdinary([
       { key: 'sh=ʃ', example: 'ship', places: [] },
       { key: 'a=ɒ', example: 'swan', places: ['w-', '-lk'] },
+      { key: 'o=ʌ', example: 'son', places: ['!w-'] },
     ]),
   )
 
@@ -260,6 +261,8 @@ describe('ordinary spellings', () => {
     expect(find('zh=ʒ', never)).toBeUndefined()
     expect(find('a=ɒ', () => ['c-', 'w-'])).toBe('swan')
     expect(find('a=ɒ', () => ['c-', '-t'])).toBeUndefined()
+    expect(find('o=ʌ', () => ['s-', '-n'])).toBe('son')
+    expect(find('o=ʌ', () => ['w-', '-n'])).toBeUndefined()
   })
 
   it.each([

@@ -53,10 +53,26 @@ steps:
     },
   )
 
-  it.each(['won', 'put', 'said', 'full', 'says', 'pull', 'one', 'two'])('%s breaks the rules', (word) => {
+  // One rule for all words of a pair (DEVELOPERS.md, "What is an exception"): the audit of issue 11 found `son` and `mother` told apart.
+  it.each(
+    'son front sponge month mother brother love come some done young touch double country rough tough enough exist exam exact move lose whose'.split(
+      ' ',
+    ),
+  )('%s is only not taught, in either accent', (word) => {
     for (const accent of ACCENTS) {
       const { reasons } = judgeInSequence(testPhonics(accent).read(word), load(two, accent), 'a-2')
-      expect(reasons[0]?.code).toBe('irregular')
+      expect(reasons.map(({ code }) => code)).not.toContain('irregular')
+    }
+  })
+
+  it.each(
+    'won wonder put push bush full fully said says pull one two who eye do to could friend laugh cough gone great'.split(
+      ' ',
+    ),
+  )('%s breaks the rules, in either accent', (word) => {
+    for (const accent of ACCENTS) {
+      const { reasons } = judgeInSequence(testPhonics(accent).read(word), load(two, accent), 'a-2')
+      expect(reasons.map(({ code }) => code)).toContain('irregular')
     }
   })
 
@@ -72,16 +88,17 @@ steps:
   })
 
   // Of the curriculum's lists of exception words, and `friend`, `any`, `many`; `was` has the vowel of `but` in America.
-  it.each(
-    'done gone whose friend any many could was does eye pretty again against eyebrow son front sponge'.split(' '),
-  )('%s is one (general-american)', (word) => {
-    const { reasons } = judgeInSequence(
-      testPhonics('general-american').read(word),
-      load(two, 'general-american'),
-      'a-2',
-    )
-    expect(reasons.map(({ code }) => code)).toContain('irregular')
-  })
+  it.each('gone friend any many could was does eye pretty again against eyebrow'.split(' '))(
+    '%s is one (general-american)',
+    (word) => {
+      const { reasons } = judgeInSequence(
+        testPhonics('general-american').read(word),
+        load(two, 'general-american'),
+        'a-2',
+      )
+      expect(reasons.map(({ code }) => code)).toContain('irregular')
+    },
+  )
 
   it.each(ACCENTS)('no regular word of year 1 is an exception in any small sequence (%s)', (accent) => {
     const random = drawRandom(11)
