@@ -3,6 +3,7 @@
 import type { Sequence } from '../sequence/types.ts'
 import type { HoldingWord, Level } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
+import { toExplainCommand } from './explain-command.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
 import { toColumns, toCount, toPercent, toPrintable, toTimes, wrap } from './text.ts'
@@ -13,6 +14,8 @@ export interface LevelledText {
   /** As shown to people. */
   readonly path: string
   readonly sequence: Sequence
+  /** The name or path by which the sequence was found. */
+  readonly asked: string
   /** The share that was asked for, 0 to 1. */
   readonly wanted: number
   readonly level: Level
@@ -35,11 +38,11 @@ export function toPrettyLevel(text: LevelledText, { width, paint }: View): strin
     level.step === null
       ? `Beyond the last step: at ${last}, ${toPercentOf(level.share, wanted)} of ${words} can be read, and ${toPercent(wanted)} are wanted.`
       : `Earliest step: ${level.step}, “${title}”. There ${toPercent(level.share)} of ${words} can be read.`
-  const lines = [answer, ...toHoldingLines(level)]
+  const lines = [answer, ...toHoldingLines(text)]
   return `${[paint.strong(toPrintable(path)), ...lines.flatMap((line) => wrap(line, width - 2)).map((line) => `  ${line}`), ''].join('\n')}\n`
 }
 
-function toHoldingLines({ holdingBack, step }: Level): readonly string[] {
+function toHoldingLines({ level: { holdingBack, step }, asked, sequence }: LevelledText): readonly string[] {
   if (holdingBack.length === 0) return []
   const shown = holdingBack.slice(0, MOST_WORDS).map((word) => toHolding(word))
   const more = holdingBack.length - shown.length
@@ -49,7 +52,8 @@ function toHoldingLines({ holdingBack, step }: Level): readonly string[] {
       ? 'Words that no step makes readable'
       : 'Words that hold it back, and the step that makes each readable'
   const isNever = holdingBack.some(({ readableAt }) => readableAt === null)
-  const why = 'What such a word lacks, and the line that would teach it: battledore explain WORD'
+  const command = toExplainCommand('WORD', { asked, accent: sequence.accent })
+  const why = `What such a word lacks, and the line that would teach it: ${command}`
   return [`${when}: ${shown.join(', ')}${rest}.`, ...(isNever ? [why] : [])]
 }
 

@@ -4,6 +4,7 @@ import type { CheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
 import type { Figures } from '../verdict/types.ts'
 import { toAccentName } from './accent.ts'
+import { toExplainCommand } from './explain-command.ts'
 import { type Group, toGroups } from './groups.ts'
 import type { Paint } from './paint.ts'
 import { toStepName } from './step.ts'
@@ -139,7 +140,7 @@ export function toSummary(sum: Sum, { width, paint, scope }: PrettyOptions): str
     stories > 0 ? `${first} ${found}` : '',
     failed > 0 ? `${toCount(failed, 'file')} could not be checked.` : '',
     explained
-      ? `To see how the letters of a word say its sounds: battledore explain ${explained.word.toLowerCase()} --step ${explained.step}`
+      ? `To see how the letters of a word say its sounds: ${toExplainCommand(explained.word.toLowerCase(), explained, explained.step)}`
       : '',
   ]
   const lines = paragraphs.filter((one) => one !== '').flatMap((one) => wrap(one, width))

@@ -3,6 +3,7 @@
 import { toStraight } from '../apostrophe.ts'
 import { type CheckedStory, isChecked, type UncheckedStory } from '../check/result.ts'
 import type { Message } from '../lint/types.ts'
+import type { JudgedBy } from './explain-command.ts'
 
 /** Counts over the stories so far. */
 export interface Sum {
@@ -16,8 +17,8 @@ export interface Sum {
   readonly warnings: number
   /** Stories of which something is said. */
   readonly withMessages: number
-  /** The first word whose letters have something to explain, and the step of its story. */
-  readonly explained: { readonly word: string; readonly step: string } | undefined
+  /** The first word whose letters have something to explain, with the step of its story and what it was judged by. */
+  readonly explained: ({ readonly word: string; readonly step: string } & JudgedBy) | undefined
 }
 
 export const NO_STORIES: Sum = {
@@ -27,7 +28,7 @@ export const NO_STORIES: Sum = {
 
 export function addStory(sum: Sum, result: CheckedStory | UncheckedStory): Sum {
   if (!isChecked(result)) return { ...sum, failed: sum.failed + 1 }
-  const { figures, story, messages, step } = result
+  const { figures, story, messages, step, sequence, accent } = result
   const errors = messages.filter(({ severity }) => severity === 'error').length
   const word = sum.explained === undefined ? messages.find(isExplained)?.word : undefined
   return {
@@ -39,7 +40,7 @@ export function addStory(sum: Sum, result: CheckedStory | UncheckedStory): Sum {
     errors: sum.errors + errors,
     warnings: sum.warnings + messages.length - errors,
     withMessages: sum.withMessages + (messages.length > 0 ? 1 : 0),
-    explained: word === undefined ? sum.explained : { word, step: step.id },
+    explained: word === undefined ? sum.explained : { word, step: step.id, asked: sequence.asked, accent },
   }
 }
 

@@ -63,7 +63,7 @@ export function findMisspelt(own: StepFile, path: Path, source: Source, phonics:
 }
 
 function findWordSlip(word: string, phonics: Phonics): Found | undefined {
-  const meant = findMeantWord(word, phonics)
+  const meant = findLostApostrophe(word, phonics) ?? findMeantWord(word, phonics)
   if (meant === undefined) return undefined
   // `thier` can be made of thy, but the dictionary lacks it; it has `bizzy` as somebody's name.
   const isName = phonics.isListed(word) && phonics.read(word).pronunciations[0]?.units.every(({ base }) => base !== 'y')
@@ -115,6 +115,10 @@ function findContractionSlip(written: string, phonics: Phonics): Found | undefin
   const message = `\`${written}\` is no shortened word: those have an apostrophe where letters are left out`
   return { code: 'bad-value', message, note: 'A word known by heart goes under `sight words`.' }
 }
+
+/** `don't` for `dont` among the words learnt by heart, where the letters alone are no word: `well` and `shed` are. */
+const findLostApostrophe = (word: string, phonics: Phonics): string | undefined =>
+  /^[a-z]{3,}$/.test(word) && !phonics.isListed(word) ? toShortened(word, phonics) : undefined
 
 /** `can't` of `cant`, `I'm` of `im`; undefined where no apostrophe makes a word of it. */
 function toShortened(letters: string, { isListed }: Phonics): string | undefined {

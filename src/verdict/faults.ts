@@ -9,9 +9,9 @@ import { toShapes } from './shape.ts'
 import type { Reason, ReasonCode } from './types.ts'
 import {
   findChangeLack,
-  findEnding,
   findFurtherFault,
   findUnitFault,
+  isReadAsEnding,
   toReadingKeys,
   type UnitFault,
   type UnitPlace,
@@ -168,11 +168,8 @@ function findSyllableFaults(word: string, pronunciation: Pronunciation, knowledg
 function findShapeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const shapes = knowledge.shapes
   if (shapes === 'any') return []
-  const isTaughtEnding = (unit: Unit) => {
-    const ending = findEnding(unit)
-    return ending !== undefined && (knowledge.endings.has(ending) || !knowledge.soundedEndings.has(ending))
-  }
-  return toShapes(word, pronunciation, isTaughtEnding).flatMap(({ shape, letters }) =>
+  const found = toShapes(word, pronunciation, (unit) => isReadAsEnding(unit, knowledge))
+  return found.flatMap(({ shape, letters }) =>
     shapes.has(shape) ? [] : [{ code: 'shape' as const, letters, found: shape, allowed: [...shapes].join(', ') }],
   )
 }

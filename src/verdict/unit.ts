@@ -79,7 +79,7 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
   if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)
   if (isKnown) return undefined
-  if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
+  if (unit.reduced && !knowledge.namedWeak.has(key) && isShortVowelKnown(unit.letters, knowledge)) {
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
   return toUnknown(unit)
@@ -146,16 +146,26 @@ export function findFurtherFault(unit: Unit, place: UnitPlace, knowledge: Knowle
     const isTaught = knowledge.endingChanges.has(change) || knowledge.soundedChanges.has(change)
     return isTaught ? undefined : { code: 'ending', key }
   }
-  const isWeak = unit.reduced === true && toShortKeys(letters).length > 0
+  const isWeak = unit.reduced === true && !knowledge.namedWeak.has(key) && toShortKeys(letters).length > 0
   return isWeak && !(place.isLong && isReducedAccepted(knowledge)) ? { code: 'reduced-vowel', key } : undefined
 }
 
 function isEndingKnown(unit: Unit, knowledge: Knowledge): boolean {
   const ending = findEnding(unit)
   if (ending === undefined) return false
-  if (knowledge.endings.has(ending)) return true
-  if (!knowledge.soundedEndings.has(ending)) return false
-  return (SOUNDED[unit.key] ?? [unit.key]).every((part) => knowledge.correspondences.has(part))
+  return knowledge.endings.has(ending) || isSoundedOut(unit, ending, knowledge)
+}
+
+/** Read letter by letter, since no step names it: the `s` of `cats` by who knows the `s` of `sat`. */
+function isSoundedOut({ key }: Unit, ending: Ending, { correspondences, soundedEndings }: Knowledge): boolean {
+  return soundedEndings.has(ending) && (SOUNDED[key] ?? [key]).every((part) => correspondences.has(part))
+}
+
+/** Read as an ending, or to be taught as one: it does not count in the shape of a syllable, as letters that are sounded out do. */
+export function isReadAsEnding(unit: Unit, knowledge: Knowledge): boolean {
+  const ending = findEnding(unit)
+  if (ending === undefined) return false
+  return knowledge.endings.has(ending) || !isSoundedOut(unit, ending, knowledge)
 }
 
 /**

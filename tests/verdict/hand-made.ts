@@ -72,6 +72,7 @@ export function toKnowledge(keys: string, more: Partial<Knowledge> = {}): Knowle
     limits: {},
     soundedEndings: new Set(),
     soundedChanges: new Set(),
+    namedWeak: new Set(),
     reducedVowels: 'accept',
     ...more,
   }

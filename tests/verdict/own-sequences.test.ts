@@ -209,3 +209,57 @@ describe('a word put together of two little words is read where both can be read
     expect(read('together').parts).toBeUndefined()
   })
 })
+
+describe('what a step names is read from that step on', () => {
+  const weak = (line: string) => `
+name: weak
+steps:
+  - id: w-1
+    teach: [a as in cat, o_e as in home, l as in leg, n as in nap, e as in bed, f as in fan, ll as in bell, i as in sit, b as in bat, m as in man, d as in dig]
+  - id: w-2
+    teach: [${line}]
+`
+  const at = (word: string, line: string) =>
+    findReadableAt(testPhonics('general-american').read(word), load(weak(line), 'general-american'))
+
+  it.each(['alone', 'fella', 'medal'])('the a of about: %s', (word) => {
+    expect(at(word, 'a as in about')).toBe('w-2')
+    expect(at(word, 's as in sat')).toBe('w-1')
+    const { reasons } = judgeInSequence(
+      testPhonics('general-american').read(word),
+      load(weak('a as in about'), 'general-american'),
+      'w-1',
+    )
+    expect(reasons).toMatchObject([{ code: 'correspondence-later', taughtAt: 'w-2' }])
+  })
+
+  it('the i of rabbit is the i of sit', () => {
+    expect(at('denim', 'a as in about')).toBe('w-1')
+  })
+})
+
+// Whoever adds all the lines that are told can read the word: nothing is told only when the first is added.
+describe('the lines that are told are all that a word needs', () => {
+  const small = (more = '') => `
+name: small
+steps:
+  - id: s-1
+    teach: [a as in cat, t as in tap, n as in nap, e as in bed]
+    shapes: [VC, CVC]
+    endings: [-s]
+${more}`
+
+  it.each([
+    ['enjoyed', 'teach: [j as in jam, oy as in boy]', 'endings: [-ed]'],
+    ['tired', 'teach: [ire as in fire]', 'endings: [-ed]\n    ending changes: [drop e]'],
+    ['eating', 'teach: [ea as in sea]', 'endings: [-ing]'],
+  ])('%s', (word, teach, endings) => {
+    const found = testPhonics('general-american').read(word)
+    const { reasons } = judgeInSequence(found, load(small(), 'general-american'), 's-1')
+    const shapes = reasons.flatMap(({ code, found: shape }) => (code === 'shape' ? [shape] : []))
+    const added = small(
+      `  - id: s-2\n    ${teach}\n    ${endings}${shapes.length > 0 ? `\n    shapes: [${shapes}]` : ''}`,
+    )
+    expect(findReadableAt(found, load(added, 'general-american'))).toBe('s-2')
+  })
+})

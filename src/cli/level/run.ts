@@ -45,7 +45,8 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
     }
     const levels = findLevels(asked.value, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
-    const levelled = { path, sequence: levels.sequence, wanted: share, level: levels.find(count, names, share) }
+    const level = levels.find(count, names, share)
+    const levelled = { path, sequence: levels.sequence, asked: settings.sequence.value, wanted: share, level }
     found.push(levelled)
     if (options.format === 'pretty') io.stdout.write(toPrettyLevel(levelled, view))
   })
