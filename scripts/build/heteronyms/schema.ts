@@ -37,7 +37,7 @@ export const heteronymsSchema = v.array(
       otherwise: v.optional(text('the key of a form')),
       fallback: v.optional(text('the key of a form')),
       thing: v.optional(text('the key of a form')),
-      doubts: list('- with a _', 'Word patterns round the word in which `thing` is not taken.'),
+      doubts: list('- with a _', 'Word patterns round the word in which neither `thing` nor `otherwise` is taken.'),
       forms: v.pipe(v.array(form, 'Write a list of forms'), v.length(2, 'A heteronym has two forms')),
     },
     'Write a row as `word: …` and `forms: …`',

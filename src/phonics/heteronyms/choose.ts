@@ -20,7 +20,11 @@ const LONG_PHRASE = 3
 /** The forms that the classes leave open; all of them where nothing is known. */
 export function toCandidates(row: Heteronym, classes: Classes | undefined): readonly HeteronymForm[] {
   if (!classes) return row.forms
-  return row.forms.filter((form) => form.classes.some((item) => classes.includes(item)))
+  const open = row.forms.filter((form) => form.classes.some((item) => classes.includes(item)))
+  // `that is abuse`: what somebody or something is may be a thing, and is never a bare verb.
+  return open.length === 0 && classes.includes('adjective') && !classes.includes('adverb')
+    ? row.forms.filter((form) => form.classes.includes('noun'))
+    : open
 }
 
 /** The form that phrase, class and topic agree on; undefined where they are silent or differ. */
@@ -32,14 +36,22 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
     const isFree = phrase.length >= LONG_PHRASE || phrase.form.classes.length === 0
     return isFree || candidates.includes(phrase.form) ? phrase.form.form : undefined
   }
-  if (candidates.length === 1) return candidates[0]?.form
+  if (candidates.length === 1) return isRareDescribed(row, place, classes) ? undefined : candidates[0]?.form
   if (!classes && !hasOneClass(row)) return undefined
   return findByTopic(candidates, place)
 }
 
-/** The usual form of a row that has one, unless the rare form is a verb and the word could be one here. */
+/** The place of a thing, and a word of the sentence that belongs to a form so rare that it has no class: the other one, which only describes, is in doubt. */
+function isRareDescribed({ forms }: Heteronym, place: Place, classes: Classes | undefined): boolean {
+  if (!classes?.includes('noun') || forms.some((form) => form.classes.includes('noun'))) return false
+  return forms.some((form) => form.classes.length === 0 && hasTopic(form, place))
+}
+
+/** The usual form of a row that has one, unless a word of the sentence belongs to the rare one, or that is a verb and the word could be one here. */
 export function findUsual(row: Heteronym, place: Place): string | undefined {
   const rare = row.forms.filter((form) => form.form !== row.otherwise)
+  if (rare.some((form) => hasTopic(form, place)) || findLongestPhrase(row.doubts ?? NO_PHRASES, place) > 0)
+    return undefined
   return couldBeVerb(place) && rare.some((form) => form.classes.includes('verb')) ? undefined : row.otherwise
 }
 

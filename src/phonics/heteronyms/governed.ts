@@ -14,9 +14,18 @@ const isPerson = (place: Place, at: number): boolean => isName(place, at) && !/.
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 export const infinitive: Clue = (place, inflected) => {
   if (findBefore(place) !== 'to') return undefined
-  if (inflected) return NOMINAL
+  if (inflected || isTowards(place)) return NOMINAL
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
+
+/** Come before `to` where somebody is led or moves to a thing: `rode off to combat`, `challenged you to combat`. */
+const TOWARDS: ReadonlySet<string> = new Set(
+  'back down forth him me off on out over peace ready rode them us went you'.split(' '),
+)
+
+/** A fight is a thing without an article, and where nothing follows that is fought. */
+const isTowards = (place: Place): boolean =>
+  place.words[place.index] === 'combat' && isEdge(place.words[place.index + 1]) && has(TOWARDS, findBefore(place, 2))
 
 const ASKING: ReadonlySet<string> = new Set('can could did do does should will would'.split(' '))
 const isAsked = ({ words, index }: Place): boolean => words.slice(index).find((word) => has(is.STOPS, word)) === '?'

@@ -30,7 +30,15 @@ export const time: Clue = (place) => {
   const after = place.words[place.index + 1]
   if (place.words[place.index] !== 'minute') return undefined
   const isAlone = isEdge(after) || isName(place, place.index + 1) || AFTER_THING.some((group) => has(group, after))
-  return isAlone && !isMark(findBefore(place)) && !has(BEFORE_TINY, findBefore(place)) ? ['noun'] : undefined
+  const before = findBefore(place)
+  if (isTold(place, before)) return ['adjective']
+  return isAlone && !isMark(before) && !has(BEFORE_TINY, before) ? ['noun'] : undefined
+}
+
+/** `It was absolutely minute!`, `round and minute`: what something is; not `an hour and a minute`. */
+function isTold({ words, index }: Place, before: string | undefined): boolean {
+  if (!isEdge(words[index + 1])) return false
+  return has(is.BE, before) || has(is.LINKING, before) || (before === 'and' && has(is.ADJECTIVES, words[index - 2]))
 }
 
 /** What is seen, held, or likened: `found a minute bead`, `like a minute star`. */

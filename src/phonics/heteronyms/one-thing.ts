@@ -63,6 +63,7 @@ const isHead = (words: readonly string[], at: number): boolean => words[at + 1] 
 export const isThing = (word: string): boolean =>
   !/[^s]s$|[aeiouy].*ing$|ly$/.test(word) &&
   !GROUPS.has(word) &&
+  !is.isManyPeople(word) &&
   !SMALL.some((group) => group.has(word)) &&
   !is.LOOSE_ADJECTIVES.has(word)
 

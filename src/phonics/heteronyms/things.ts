@@ -3,7 +3,7 @@
 import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
 import { isBehindOneThing, isOfMany, isThing, ONE } from './one-thing.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
-import { isPast, isPresent, isVerbal } from './verbs.ts'
+import { isPast, isPresent, isTenseless, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -11,7 +11,7 @@ const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn
 const PLURAL_VERBS: ReadonlySet<string> = new Set(['are', "aren't", 'have', "haven't", 'were', "weren't"])
 const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 const HELPERS: ReadonlySet<string> = new Set('can could may might must should will would'.split(' '))
-const TIMES: ReadonlySet<string> = new Set(['as', 'before', 'if', 'since', 'until', 'when', 'while'])
+const TIMES: ReadonlySet<string> = new Set(['as', 'because', 'before', 'if', 'since', 'until', 'when', 'while'])
 
 /** `the floor and all objects`: no plural agrees with a verb in -s. */
 export const every: Clue = (place, inflected) =>
@@ -107,7 +107,7 @@ export const behindOne: Clue = (place, inflected) => {
 /** `Lead is soft`, `Tears were in his eyes`, `Tears blurred it`, `when winds blew`. */
 export const firstSubject: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
-  if (inflected && has(TIMES, findBefore(place)) && isPast(after)) return ['noun']
+  if (inflected && has(TIMES, findBefore(place)) && (isPast(after) || isTenseless(after))) return ['noun']
   if (!isMark(findBefore(place))) return undefined
   if (inflected && findBefore(place) === undefined && isPast(after)) return ['noun']
   // `Wind turns the blades`
@@ -123,10 +123,16 @@ export const followedByOf: Clue = (place) => (place.words[place.index + 1] === '
 /** `yelled insults at him`, `keeps records in it`: after a verb that has its tense, and before no object, stands a noun. */
 export const afterVerb: Clue = (place, inflected) => {
   const [before, after] = [findBefore(place), place.words[place.index + 1]]
-  if (!inflected || !(isPast(before) || isPresent(before))) return undefined
+  if (!inflected || !(isPast(before) || isPresent(before)) || isNameFirst(place)) return undefined
   // `love that is shared increases`
   if (has(is.BE, findBefore(place, 2))) return undefined
   return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
+}
+
+/** `Fred sows in May`: a sentence hardly begins with a past in -ed. */
+const isNameFirst = (place: Place): boolean => {
+  const at = beforeIndex(place)
+  return isMark(place.words[at - 1]) && /ed$/.test(place.words[at] ?? '')
 }
 
 /** `what a queer house this is`: behind one thing stands no bare verb. */

@@ -39,7 +39,7 @@ export interface Heteronym {
   readonly fallback?: string
   /** Of two things, the one to take where no word of the sentence speaks for the other: `tears` of the eye. */
   readonly thing?: string
-  /** Phrases in which it is not taken: `with a bow` may be a gift or a greeting. */
+  /** Phrases in which neither `thing` nor `otherwise` is taken: `with a bow` may be a gift or a greeting. */
   readonly doubts?: readonly string[]
   readonly forms: readonly HeteronymForm[]
 }

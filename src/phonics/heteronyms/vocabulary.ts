@@ -113,6 +113,11 @@ const NO_PLURALS = words(
     'was whereas yes yours',
 )
 
-/** Ends as a plural does: `dogs`, and not `glass`, `its`, `always`. */
+const ONE_IN_MEN = words('abdomen acumen regimen specimen')
+
+/** `firemen`, `grandchildren`. */
+export const isManyPeople = (word: string): boolean => /[a-z](?:men|children)$/.test(word) && !ONE_IN_MEN.has(word)
+
+/** Ends as a plural does: `dogs`, `firemen`, and not `glass`, `its`, `always`. */
 export const looksPlural = (word: string | undefined): boolean =>
-  word !== undefined && /[a-z][^isu']s$/.test(word) && !NO_PLURALS.has(word)
+  word !== undefined && ((/[a-z][^isu']s$/.test(word) && !NO_PLURALS.has(word)) || isManyPeople(word))

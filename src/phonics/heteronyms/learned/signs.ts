@@ -5,6 +5,8 @@ import { hasLetterOrDigit } from '../../../letter-kinds.ts'
 import { findClasses } from '../evidence.ts'
 import type { Place } from '../place.ts'
 import { isInflected } from '../types.ts'
+import { isPast, isPresent, isVerbal } from '../verbs.ts'
+import * as is from '../vocabulary.ts'
 
 export interface Signs {
   /** Weighed for the class of a form, whatever the word: `before=the` speaks for a noun. */
@@ -37,7 +39,7 @@ interface Neighbour {
   readonly isFirst: boolean
 }
 
-/** What stands there: the word itself if it is small, else its shape. */
+/** What stands there: the word itself if it is small, else its kind, else its shape. */
 function toKind(one: Neighbour | undefined): string {
   if (one === undefined) return '<>'
   const { word, written, isFirst } = one
@@ -45,34 +47,67 @@ function toKind(one: Neighbour | undefined): string {
   const first = written.charAt(0)
   if (!isFirst && first !== first.toLowerCase()) return word.endsWith("'s") ? "Name's" : 'Name'
   if (word.endsWith("'s")) return "'s"
-  if (/\d/.test(word)) return '0'
+  if (/\d/.test(word) || is.NUMBERS.has(word)) return '0'
+  if (is.PLURALS.has(word) || is.isManyPeople(word)) return '-s'
+  if (is.ADJECTIVES.has(word) || is.LOOSE_ADJECTIVES.has(word)) return 'adj'
+  if (isPast(word)) return 'past'
   const ending = ENDINGS.find((one) => word.endsWith(one) && word.length > one.length + 1)
   return ending === undefined ? 'x' : `-${ending}`
 }
 
-/** The signs of a place; pure, and the same where the model is taught and where it is asked. */
-export function toSigns({ written, words, index }: Place): Signs {
-  const neighbours: Neighbour[] = []
+/** What could be the verb of its clause among some words: one that shows its tense, a helper, one in -s, or nothing. */
+function toVerb(words: readonly string[]): string {
+  if (words.some((word) => isPast(word) || isPresent(word))) return '2'
+  if (words.some(isVerbal)) return '1'
+  return words.some((word) => /[^s]s$/.test(word) && !SMALL.has(word)) ? 's' : '0'
+}
+
+/** The words round the place, without marks, and which of them it is; the marks right at it. */
+function toNeighbours({ written, words, index }: Place) {
+  const all: Neighbour[] = []
   let own = -1
   let markBefore = ''
   let markAfter = ''
   for (const [at, word] of words.entries()) {
     if (hasLetterOrDigit(word)) {
-      if (at === index) own = neighbours.length
-      neighbours.push({ word, written: written[at] ?? '', isFirst: neighbours.length === 0 })
+      if (at === index) own = all.length
+      all.push({ word, written: written[at] ?? '', isFirst: all.length === 0 })
     } else if (own < 0) markBefore = at === index - 1 ? word : markBefore
-    else if (own === neighbours.length - 1 && markAfter === '') markAfter = word
+    else if (own === all.length - 1 && markAfter === '') markAfter = word
   }
+  return { all, own, markBefore, markAfter }
+}
+
+/** How its clause opens, and the verbs to either side of the place. */
+function toClause({ written, words, index }: Place) {
+  let start = index
+  while (start > 0 && !isBreakAt(words, start - 1)) start--
+  let end = index + 1
+  while (end < words.length && !isBreakAt(words, end)) end++
+  const isFirst = !words.slice(0, start).some(hasLetterOrDigit)
+  const opener = { word: words[start] ?? '', written: written[start] ?? '', isFirst }
+  const verbs = toVerb(words.slice(start, index)) + toVerb(words.slice(index + 1, end))
+  return { opener: start === index ? '|' : toKind(opener), verbs }
+}
+
+/** The signs of a place; pure, and the same where the model is taught and where it is asked. */
+export function toSigns(place: Place): Signs {
+  const { all, own, markBefore, markAfter } = toNeighbours(place)
   const isOpen = own === 0 || isBreak(markBefore)
-  const isClosed = own === neighbours.length - 1 || isBreak(markAfter)
-  const [b1, b2, b3] = [own - 1, own - 2, own - 3].map((at) => toKind(neighbours[at])) as [string, string, string]
-  const [a1, a2] = [own + 1, own + 2].map((at) => toKind(neighbours[at])) as [string, string]
+  const isClosed = own === all.length - 1 || isBreak(markAfter)
+  const [b1, b2, b3] = [own - 1, own - 2, own - 3].map((at) => toKind(all[at])) as [string, string, string]
+  const [a1, a2] = [own + 1, own + 2].map((at) => toKind(all[at])) as [string, string]
   const before = isOpen ? `|${markBefore}` : b1
   const after = isClosed ? `|${markAfter}` : a1
-  const isLed = [neighbours[own - 1], neighbours[own - 2]].some((one) => one && LEADS.test(toKind(one)))
-  const word = words[index] ?? ''
+  const isLed = [all[own - 1], all[own - 2]].some((one) => one && LEADS.test(toKind(one)))
+  const word = place.words[place.index] ?? ''
   const ending = word.endsWith('s') ? 's' : word.endsWith('ed') ? 'ed' : ''
-  const classes = findClasses({ written, words, index }, isInflected(word))?.join() ?? ''
+  const classes = findClasses(place, isInflected(word))?.join() ?? ''
+  const { opener, verbs } = toClause(place)
+  const sides = [
+    ...(all[own - 1] ? [`wb=${all[own - 1]?.word}`] : []),
+    ...(all[own + 1] ? [`wa=${all[own + 1]?.word}`] : []),
+  ]
   const shared = [
     '.',
     `b=${before}`,
@@ -92,23 +127,44 @@ export function toSigns({ written, words, index }: Place): Signs {
     `c=${classes}`,
     `cb=${classes} ${before}`,
     `ca=${classes} ${after}`,
-    ...(neighbours[own - 1] ? [`wb=${neighbours[own - 1]?.word}`] : []),
-    ...(neighbours[own + 1] ? [`wa=${neighbours[own + 1]?.word}`] : []),
+    `v=${verbs}`,
+    `vw=${ending} ${verbs}`,
+    `vb=${before} ${verbs}`,
+    `va=${after} ${verbs}`,
+    `vc=${classes} ${verbs}`,
+    `vf=${opener} ${verbs}`,
+    `f=${ending} ${opener}`,
+    ...sides,
   ]
-  const ownSigns = ['.', `c=${classes}`, `b=${before}`, `a=${after}`, `bb=${b2} ${before}`, `aa=${after} ${a2}`]
-  if (neighbours[own - 1]) ownSigns.push(`wb=${neighbours[own - 1]?.word}`)
-  if (neighbours[own + 1]) ownSigns.push(`wa=${neighbours[own + 1]?.word}`)
+  const ownSigns = [
+    '.',
+    `c=${classes}`,
+    `b=${before}`,
+    `a=${after}`,
+    `bb=${b2} ${before}`,
+    `aa=${after} ${a2}`,
+    ...sides,
+  ]
+  return { shared, own: [...ownSigns, ...toWords(all, own)] }
+}
+
+/** The words of the sentence that may tell of the topic, and the small ones that are near. */
+function toWords(all: readonly Neighbour[], own: number): readonly string[] {
   const seen = new Set<string>()
-  for (const [at, { word }] of neighbours.entries()) {
-    if (at === own || seen.has(word)) continue
+  return all.flatMap(({ word }, at) => {
+    if (at === own || seen.has(word)) return []
     seen.add(word)
-    if (!SMALL.has(word)) ownSigns.push(`w=${word}`)
-    else if (Math.abs(at - own) <= NEAR) ownSigns.push(`n=${word}`)
-  }
-  return { shared, own: ownSigns }
+    if (!SMALL.has(word)) return [`w=${word}`]
+    return Math.abs(at - own) <= NEAR ? [`n=${word}`] : []
+  })
 }
 
 /** Before these at one or two words' distance a look-alike is mostly a thing. */
 const LEADS = /^(?:a|an|the|my|his|her|your|our|their|this|that|'s|Name's)$/
 
 const isBreak = (mark: string): boolean => mark !== '' && mark !== '-' && mark !== "'"
+
+const isBreakAt = (words: readonly string[], at: number): boolean => {
+  const word = words[at] ?? ''
+  return !hasLetterOrDigit(word) && isBreak(word)
+}

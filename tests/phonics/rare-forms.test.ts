@@ -1,0 +1,109 @@
+// A usual form is taken in silence only where nothing in the sentence belongs to the rare one: female deer, golf, somebody who sews. And the places
+// where a thing looks like a verb, or a verb like a thing. Sentences of our own; common practice, no source.
+
+import { beforeAll, describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
+import { rules } from '../../scripts/build/heteronyms/table.ts'
+import { settle } from '../../src/phonics/heteronyms/settle.ts'
+import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+
+let tagger: Tagger
+beforeAll(async () => {
+  tagger = await loadTagger()
+})
+
+/** The form that the rules settle for the word in stars; `unsettled` where they are silent. */
+function ask(text: string): string {
+  const index = cutWords(text.slice(0, text.indexOf('*'))).length
+  const answer = settle(rules, cutWords(text.replaceAll('*', '')), index, { tagger })
+  return answer.kind === 'settled' ? answer.form : answer.kind
+}
+
+describe('the rare form', () => {
+  it.each([
+    // Does: of deer, and of do.
+    ['Stags roar, while *does* listen from the ferns.', 'unsettled'],
+    ['Shy *does* fled when the buck snorted.', 'deer'],
+    ['The forest ranger says that female deer are called *does*.', 'deer'],
+    ['What *does* the deer eat in winter?', 'verb'],
+    ['The stag *does* not see us.', 'verb'],
+    ['Where *does* Ned keep his stag?', 'verb'],
+    ['Nobody knows what it *does*.', 'verb'],
+    // Closer: nearer, and what shuts.
+    ['Old Ned fitted a new *closer* to the barn door.', 'shut'],
+    ['Sid is the *closer* of lids, and Meg opens them.', 'shut'],
+    ['The hens came *closer* to the door.', 'near'],
+    ['Meg took a *closer* look at the hinge.', 'near'],
+    ['Come a bit *closer*.', 'near'],
+    // Putting: setting, and hitting a golf ball.
+    ['Gran’s caddie says that her *putting* is bad.', 'golf'],
+    ['Uncle Ned took us for a round of *putting*.', 'golf'],
+    ['Sid stood *putting* with his golf club all morning.', 'unsettled'],
+    ['She is *putting* the lid on the pan.', 'place'],
+    // Sewer: a drain, and somebody who sews.
+    ['The old *sewer* threaded her needle.', 'stitcher'],
+    ['Is your aunt a *sewer* or a knitter?', 'stitcher'],
+    ['The ball rolled along the *sewer*.', 'drain'],
+    ['The young *sewer* lives in Tansy Lane.', 'unsettled'],
+    // Number, bowed, nice.
+    ['First his ears were cold, and then they were even *number*.', 'numb'],
+    ['Number and *number* grew his toes.', 'numb'],
+    ['The *number* of frozen ponds is ten.', 'count'],
+    ['The shelf was old and *bowed*.', 'legs'],
+    ['Her knees were *bowed* like two spoons.', 'legs'],
+    ['Sid *bowed* to Old Ned and smiled.', 'bend'],
+    ['On our map *Nice* lies by the blue sea.', 'town'],
+    ['*Nice* to see you, Meg!', 'kind'],
+  ])('%s → %s', (text, form) => {
+    expect(ask(text)).toBe(form)
+  })
+})
+
+describe('a place that looks like another', () => {
+  it.each([
+    // Tiny things, behind a word that tells how they are.
+    ['The baby shrew was absolutely *minute*!', 'tiny'],
+    ['The eggs were round, white and *minute*.', 'tiny'],
+    ['Thin and *minute*, the worm slid off.', 'tiny'],
+    ['It took an hour and a *minute*.', 'time'],
+    ['Wait one *minute*!', 'time'],
+    // To, before what is a thing.
+    ['The two knights rode off to *combat*.', 'noun'],
+    ['“I challenge you to *combat*!” cried Sir Ned.', 'noun'],
+    ['They had to *combat* the slugs.', 'verb'],
+    ['Most bats give birth to *live* young.', 'adjective'],
+    ['They hope to *live* by the sea.', 'verb'],
+    ['In mortal *combat* he lost his shield.', 'noun'],
+    // What something is, and whom it is said of.
+    ['If a grown-up hurts you, that is *abuse*, and you may tell.', 'noun'],
+    ['I cry because *insults* hurt.', 'noun'],
+    ['What a *content* little pup you are!', 'happy'],
+    ['The last *minute* rush was over.', 'time'],
+    ['Another *upset* like that, and I go.', 'noun'],
+    ['Sid was *upset* at home.', 'verb'],
+    ['His *invalid* mother slept.', 'patient'],
+    ['Her ticket was *invalid*.', 'wrong'],
+    // Many men are many.
+    ['The fishermen *wind* in their lines.', 'turn'],
+    ['The firemen *use* a long hose.', 'verb'],
+    // A name at the start is no verb, whatever its ending.
+    ['Fred *sows* in May.', 'plant'],
+    ['Ahmed *uses* with care what he has.', 'verb'],
+    // More of one kind.
+    ['The singers took three *bows*.', 'bend'],
+    ['They took their *bows* and arrows.', 'knot'],
+    ['They live quiet, happy *lives* far from town.', 'noun'],
+    ['She *lives* far from town.', 'verb'],
+    ['Every *moped* in the lane was red.', 'bike'],
+    ['Sid *moped* in the yard all day.', 'sulked'],
+    ['Who left that *moped* in the barn?', 'bike'],
+    ['“Dearly *beloved*, we are all here,” said the vicar.', 'noun'],
+    ['She was dearly *beloved* by them all.', 'verb'],
+    ['The gull spread its wings, *dove* and caught a fish.', 'dived'],
+    ['A wounded *dove* lay under the hedge.', 'bird'],
+    ['Ned sharpened the pencil until it had a new *lead*.', 'metal'],
+    ['They sat by the fire and *wind* wool.', 'turn'],
+  ])('%s → %s', (text, form) => {
+    expect(ask(text)).toBe(form)
+  })
+})
