@@ -1,6 +1,7 @@
 // A word holds letters with a sound that the sequence never teaches for them.
 
 import { defineRule } from '../../src/lint/rule.ts'
+import { toMeantNote } from '../../src/lint/slips.ts'
 import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
 import { findSoundExample } from '../../src/sequence/taught.ts'
 import type { Reason } from '../../src/verdict/types.ts'
@@ -22,7 +23,9 @@ export default defineRule({
       const { word, reason } = fault
       const body = {
         ...toFaultReport(fault),
-        note: `Use another word, or teach ${toQuoted(word.text)} by heart and list it under \`sight words\`.`,
+        note:
+          toMeantNote(fault, story) ??
+          `Use another word, or teach ${toQuoted(word.text)} by heart and list it under \`sight words\`.`,
       }
       const data = { word: toQuoted(word.text), letters: toQuoted(toBlamed(word.text, reason)) }
       const key = reason?.key ?? reason?.unit?.key

@@ -1,6 +1,7 @@
 // The letters of a word give a child no sounds: an abbreviation, or letters of another language.
 
 import { defineRule } from '../../src/lint/rule.ts'
+import { toMeantNote } from '../../src/lint/slips.ts'
 import { toFaultReport, toQuoted } from '../../src/lint/wording.ts'
 import { findAbbreviation, findPlaceSign } from '../../src/verdict/index.ts'
 
@@ -23,7 +24,7 @@ export default defineRule({
     short: '{word} is short for {full}, and its letters do not say that',
     soundless: '{word} cannot be read from its letters',
   },
-  create: ({ options, report }) => {
+  create: ({ story, options, report }) => {
     const reportAbbreviation = (text: string, body: ReturnType<typeof toFaultReport>): void => {
       const word = toQuoted(text)
       const found = findAbbreviation(text, true)
@@ -49,7 +50,9 @@ export default defineRule({
           report({ ...body, messageId: 'foreign', data, note: 'A story is checked in English only.' })
         } else if (code === 'abbreviation') reportAbbreviation(word.text, body)
         else {
-          const note = 'Write the words out in full, check the spelling, or list it under `names` if it is a name.'
+          const note =
+            toMeantNote(fault, story) ??
+            'Write the words out in full, check the spelling, or list it under `names` if it is a name.'
           report({ ...body, messageId: 'soundless', data, note })
         }
       },

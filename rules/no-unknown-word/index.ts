@@ -2,11 +2,11 @@
 
 import { hasCapital } from '../../src/letter-kinds.ts'
 import { defineRule } from '../../src/lint/rule.ts'
+import { findMeant, toQuestion } from '../../src/lint/slips.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
 import { findExample } from '../../src/sequence/taught.ts'
 import { toBareName } from '../../src/usage/likely-names.ts'
-import type { Verdict } from '../../src/verdict/types.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({
@@ -34,21 +34,21 @@ export default defineRule({
       // Beside the error of a word that cannot be read: most likely it is only misspelt.
       word: (word, sentence) => {
         if (word.form !== 'word' || isAllowed(word.text)) return
-        const { pronunciations, verdict } = story.judge(word, sentence)
+        const judged = story.judge(word, sentence)
+        const { pronunciations, verdict } = judged
         const isListed = pronunciations.source === 'dictionary'
-        if (pronunciations.meant !== undefined || pronunciations.unsure) return
-        if (!isListed && (verdict.readable || hasCapital(word.text))) return
-        const meant = story.findSlip(word.text)
-        if (meant === undefined || (isListed && isMeant(word.text, verdict.kind, story))) return
-        const right = toCaseOf(word.text, meant)
+        // Those are faults, and told as such.
+        if (pronunciations.unsure || (!isListed && verdict.readable)) return
+        const expected = findMeant(word.text, judged, story)
+        if (expected.length === 0) return
         report({
           at: word,
           word,
           reason: 'slip',
           messageId: isListed ? 'slipOfListed' : 'slip',
           data: { word: toQuoted(word.text) },
-          expected: [right],
-          note: `Did you mean ${toQuoted(right)}?`,
+          expected,
+          note: toQuestion(expected),
           isOnce: true,
         })
       },
@@ -62,11 +62,10 @@ export default defineRule({
           report({ ...toFaultReport(fault), messageId: 'misspelt', data, expected, isError: true })
           return
         }
-        const meant = story.findSlip(word.text)
-        const question = meant === undefined ? '' : `Did you mean ${toQuoted(meant)}? `
+        const expected = story.findSlips(word.text).map((meant) => toCaseOf(word.text, meant))
+        const question = expected.length === 0 ? '' : `${toQuestion(expected)} `
         const note =
           question + 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
-        const expected = meant === undefined ? [] : [meant]
         const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
         const body = { ...toFaultReport(fault), data, expected }
         if (code === 'unsure')
@@ -76,10 +75,6 @@ export default defineRule({
     }
   },
 })
-
-/** Whether a word is meant as it stands: taught by heart, or a name. */
-const isMeant = (text: string, kind: Verdict['kind'], story: StoryContext): boolean =>
-  kind === 'sight' || kind === 'name' || (hasCapital(text) && story.likelyNames().has(toBareName(text)))
 
 const toUnsureNote = (text: string): string =>
   hasCapital(text)

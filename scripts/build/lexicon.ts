@@ -21,7 +21,7 @@ import { heteronyms, teachWeights } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
 import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { findSeams } from './seams.ts'
-import { buildSlips } from './slip-table.ts'
+import { buildSlips, readMisspellings } from './slip-table.ts'
 import { isSlip } from './slips.ts'
 import { loadWordnet } from './wordnet.ts'
 import { findJoinedCompounds, findWordnetCompounds, toDictionaryWords } from './wordnet-compounds.ts'
@@ -117,6 +117,7 @@ export function buildLexicon(): LexiconBuild {
   const slips = buildSlips(
     stored.map(({ word }) => word),
     wordnet,
+    readMisspellings(readData('misspellings.tsv')),
   )
   const encode = (ordinary: string, model: LexiconSource['toModel'], seams?: LexiconSource['seams']) =>
     encodeLexicon({

@@ -3,7 +3,7 @@
 
 import { toBritish } from '../../src/phonics/british-spellings.ts'
 import { findInflections } from '../../src/phonics/inflect.ts'
-import { type SlipWords, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
+import { type SlipSource, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
 import { toDoubles, toSwapped } from '../../src/phonics/slip-letters.ts'
 import { toSkeleton } from '../../src/phonics/slip-sounds.ts'
 import { toBases } from '../../src/words/inflect.ts'
@@ -23,10 +23,10 @@ const SELDOM = 25_000
 /** Subtitles have slips too: a word that they have so many times less often than the one beside it is one of them. */
 const OFTEN = 300
 /** Of so many words, those that an ending makes of surnames are looked for as well. */
-const MUCH_USED = 2500
+const MUCH_USED = 2700
 
 /** @param words of the lexicon */
-export function buildSlips(words: readonly string[], wordnet: WordNet): string {
+export function buildSlips(words: readonly string[], wordnet: WordNet, misspellings: Misspellings): string {
   const children = loadChildWords(loadEveryday(), readGrownUp())
   const unfit = new Set(readUnfit().flatMap(({ word, kind }) => (kind === 'fit' ? [] : [word])))
   // Of `that's` the list of use has the first part alone.
@@ -36,16 +36,31 @@ export function buildSlips(words: readonly string[], wordnet: WordNet): string {
     (!unfit.has(word) &&
       (!children.isCapital(word) || children.ownGrade(word) > 1) &&
       (children.ownGrade(word) > 0 || (children.knownGrade(word) > 0 && rank(word) < USED)))
-  const everyday = [...new Set([...words.filter(isUsed), ...listContractions(words)])].sort(
-    (x, y) => rank(x) - rank(y) || (x < y ? -1 : 1),
-  )
-  return writeSlips(
-    { everyday: toPlaces(everyday), ...findListedSlips(words, everyday, wordnet, children) },
-    toSkeleton,
-  )
+  const used = [...words.filter(isUsed), ...ALSO_USED]
+  const everyday = [
+    ...new Set([...used, ...used.flatMap((word) => toBritish(word) ?? []), ...listContractions(words)]),
+  ].sort((x, y) => rank(x) - rank(y) || (x < y ? -1 : 1))
+  return writeSlips({ everyday, ...findListedSlips(words, everyday, wordnet, children, misspellings) }, toSkeleton)
 }
 
-const toPlaces = (words: readonly string[]): ReadonlyMap<string, number> => new Map(words.map((word, at) => [word, at]))
+/** What was written, and what was meant by it. */
+export type Misspellings = ReadonlyMap<string, string>
+
+/** @param table the rows of misspellings.tsv */
+export const readMisspellings = (table: string): Misspellings =>
+  new Map(
+    table
+      .trimEnd()
+      .split('\n')
+      .filter((row) => !row.startsWith('#'))
+      .map((row): [string, string] => {
+        const [word = '', meant = ''] = row.split('\t')
+        return [word, meant]
+      }),
+  )
+
+/** Words that nobody would propose for a story, and that somebody misspells all the same; and those of England's curriculum that the lists of children's words lack. */
+const ALSO_USED = 'beer death definitely die grammar neighbour shoot usually war'.split(' ')
 
 /** Shortened words, but for those in 's, which any word can have. */
 const CONTRACTED =
@@ -65,7 +80,8 @@ function findListedSlips(
   everyday: readonly string[],
   wordnet: WordNet,
   children: ChildWords,
-): Pick<SlipWords, 'slips' | 'names'> {
+  misspellings: Misspellings,
+): Pick<SlipSource, 'slips' | 'names'> {
   const slips = new Map<string, string>()
   const isEveryday = new Set(everyday)
   const add = (word: string, meant: string) => {
@@ -76,9 +92,13 @@ function findListedSlips(
     if (bare !== word && !OWN.has(bare)) add(bare, word)
   }
   const listed = new Set(words)
-  for (const [word, meant] of [...listWrongForms(wordnet), ...SELDOM_MEANT]) add(word, meant)
+  for (const [word, meant] of [...misspellings, ...listWrongForms(wordnet)]) add(word, meant)
   const british = new Set(words.flatMap((word) => toBritish(word) ?? []))
-  const names = new Set<string>(MAYBE_NAMES)
+  const names = new Set<string>(
+    [...misspellings].flatMap(([word, meant]) =>
+      listed.has(word) && !meant.includes("'") && !NO_NAMES.has(word) ? [word] : [],
+    ),
+  )
   const isRight = (word: string, meant: string) => isOwnWord(word, meant, wordnet, children)
   // An ending makes `comming` of a surname that is no word, and `caried` of another.
   for (const word of everyday.slice(0, MUCH_USED)) {
@@ -118,17 +138,6 @@ function isOwnWord(word: string, meant: string, wordnet: WordNet, children: Chil
   return isSaid || RIGHT.includes(word) || isKnown(word) || toBases(word).some(({ base }) => isKnown(base))
 }
 
-/** Words that are right, and that nobody means who writes for small children. Common practice, no source. */
-const SELDOM_MEANT: readonly (readonly [word: string, meant: string])[] = [
-  ['becos', 'because'],
-  ['cant', "can't"],
-  ['nite', 'night'],
-  ['thier', 'their'],
-  ['wen', 'when'],
-  ['wich', 'which'],
-  ['wont', "won't"],
-]
-
 /** Their regular forms are right too, of them or of another word: `lied`, `winded`, `persons`. Common dictionary knowledge, no source. */
 const ALSO_REGULAR = new Set(
   (
@@ -140,8 +149,8 @@ const ALSO_REGULAR = new Set(
 /** Words of picture books and of the kitchen that WordNet lacks. */
 const RIGHT = ['boing', 'carb', 'whoo']
 
-/** Of the words seldom meant, those that somebody may be called. */
-const MAYBE_NAMES = ['wen', 'wich']
+/** Misspellings that the dictionary has, and nobody is called. */
+const NO_NAMES = new Set('coz cuz nite thru'.split(' '))
 
 /** `goed`, `runned`, `childs`, `childrens`: irregular words with the endings of others. */
 function listWrongForms(wordnet: WordNet): readonly (readonly [word: string, meant: string])[] {

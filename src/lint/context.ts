@@ -1,7 +1,7 @@
 // Puts together what rules may ask: the story, the child's knowledge, and a judge that remembers.
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
-import { findSlip } from '../phonics/slip.ts'
+import { findSlips } from '../phonics/slip.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
 import { type ReaderExtra, withReader } from '../sequence/reader.ts'
@@ -76,24 +76,24 @@ export function createStoryContext(
     earlierWords,
     familiarity,
     findUnfit,
-    findSlip: createSlipFinder(settings),
+    findSlips: createSlipFinder(settings),
     likelyNames: () => (likelyNames ??= findLikelyNames(story)),
   }
 }
 
 /** By the judge that stories share. */
-const slips = new WeakMap<WordJudge, Map<string, string | undefined>>()
+const slips = new WeakMap<WordJudge, Map<string, readonly string[]>>()
 
 /** A slip is looked for once, however often stories have it. */
-function createSlipFinder({ phonics, sequence, step, reader }: ReadingSettings): StoryContext['findSlip'] {
+function createSlipFinder({ phonics, sequence, step, reader }: ReadingSettings): StoryContext['findSlips'] {
   const judge = findSharedJudge(phonics, sequence, step, reader)
-  const known = slips.get(judge) ?? new Map<string, string | undefined>()
+  const known = slips.get(judge) ?? new Map<string, readonly string[]>()
   slips.set(judge, known)
   const isReadable = (candidate: string): boolean => judge(phonics.read(candidate)).verdict.readable
   return (text) => {
     const before = known.get(text)
-    if (before !== undefined || known.has(text)) return before
-    const found = findSlip(text, phonics, isReadable)
+    if (before !== undefined) return before
+    const found = findSlips(text, phonics, { isBetter: isReadable })
     known.set(text, found)
     return found
   }

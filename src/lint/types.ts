@@ -51,8 +51,8 @@ export interface StoryContext {
   readonly familiarity: Familiarity | undefined
   /** Undefined where the program has no data on words. */
   readonly findUnfit: FindUnfit | undefined
-  /** The word that was most likely meant by one that the dictionary lacks, one that the child can read if there is one. */
-  findSlip(text: string): string | undefined
+  /** The words that may have been meant by one that the dictionary lacks, likeliest first: those that the child can read before others. */
+  findSlips(text: string): readonly string[]
   /** The words that the story writes as names; found once, when first asked for. */
   likelyNames(): ReadonlySet<string>
 }

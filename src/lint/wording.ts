@@ -4,6 +4,7 @@ import type { Span } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import { toAddition } from './additions.ts'
 import { toQuoted } from './quoted.ts'
+import { toMeantNote } from './slips.ts'
 import type { StoryContext, WordFault } from './types.ts'
 
 export { toQuoted } from './quoted.ts'
@@ -45,7 +46,10 @@ export const toUnsureNameNote = (name: string): string =>
   `Say it to the child as its bearer does, and list it at the top of the story: \`names: [${name}]\`. If it is no name, use another word.`
 
 /** What to do about a word that cannot be read: wait for the step that makes all of it readable, or take another. */
-export function toWordNote({ word, judged, reason }: WordFault, context: StoryContext): string {
+export function toWordNote(fault: WordFault, context: StoryContext): string {
+  const { word, judged, reason } = fault
+  const meant = toMeantNote(fault, context)
+  if (meant !== undefined) return meant
   const readableAt = judged?.readableAt ?? null
   if (reason?.taughtAt !== undefined && isGap(reason.taughtAt, context))
     return 'Teach it again first, or use another word.'

@@ -1,4 +1,4 @@
-// What a slip of the pen does to the letters of a word: two swapped, one doubled or not, one left out, an apostrophe forgotten.
+// What a slip of the pen does to the letters of a word: two swapped, one doubled or not, one left out, one wrong or too many, an apostrophe forgotten.
 
 /** Every word that two neighbouring letters, swapped, make of it. */
 export const toSwapped = (word: string): readonly string[] =>
@@ -13,9 +13,13 @@ export function toDoubles(word: string, at: number): readonly string[] {
 
 const ALPHABET = [...'abcdefghijklmnopqrstuvwxyz']
 
-/** Every word that has one letter more, the first letter staying the first: `people` of `peple`. */
+/** Every word that has one letter more: `people` of `peple`. */
 export const toLonger = (word: string): readonly string[] =>
-  [...word].flatMap((_, at) => ALPHABET.map((letter) => `${word.slice(0, at + 1)}${letter}${word.slice(at + 1)}`))
+  ['', ...word].flatMap((_, at) => ALPHABET.map((letter) => `${word.slice(0, at)}${letter}${word.slice(at)}`))
+
+/** Every word with one letter changed or taken out: `calendar` of `calender`. */
+export const toChanged = (word: string): readonly string[] =>
+  [...word].flatMap((_, at) => ['', ...ALPHABET].map((letter) => `${word.slice(0, at)}${letter}${word.slice(at + 1)}`))
 
 /** `don't`, `you're`, `I'm`. */
 export const toShortened = (word: string): readonly string[] =>

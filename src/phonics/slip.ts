@@ -1,8 +1,12 @@
 // The word of children's books that was meant by a misspelt one: two letters swapped, an apostrophe forgotten, a letter doubled or
-// not, one left out, a word written as it sounds, an irregular word with the ending of others.
+// not, one left out or wrong, a word written as it sounds, an irregular word with the ending of others, two words run together.
 
-import { toDoubles, toLonger, toShortened, toSwapped } from './slip-letters.ts'
+import { toStraight } from '../apostrophe.ts'
+import { countEdits } from '../edits.ts'
+import type { SlipWords } from './lexicon/slip-words.ts'
+import { toChanged, toDoubles, toLonger, toShortened, toSwapped } from './slip-letters.ts'
 import { findSoundAlike } from './slip-sounds.ts'
+import { findTwo } from './slip-two-words.ts'
 import type { Phonics } from './types.ts'
 
 /** Shorter words have too many neighbours for a doubled letter to mean anything. */
@@ -10,48 +14,61 @@ const LEAST_FOR_DOUBLES = 4
 /** Likewise for a letter left out, but for words that stand in every story: `ther`. */
 const LEAST_FOR_LONGER = 5
 const IN_EVERY_STORY = 200
+/** A wrong letter tells still less: `zabble` is no babble. */
+const LEAST_FOR_CHANGED = 6
+/** Two mistakes in one word. */
+const LEAST_FOR_TWO = 7
+/** So far down the words of a curriculum go. */
+const COMMON = 5000
+const MOST = 2
 
-/**
- * The nearest word that children's books use; undefined for a word that is right, and where nothing is near.
- * @param isBetter which of several is taken first: those that the child can read
- */
-export function findSlip(
+/** How a slip is looked for. */
+export interface SlipWish {
+  /** Which of several is taken first: those that the child can read. */
+  readonly isBetter?: (candidate: string) => boolean
+  /** Where each word is meant to be a common one, as in a list of words to learn: a wrong letter is looked for in short words too. */
+  readonly isCommon?: boolean
+}
+
+/** The nearest words that children's books use, two at most, best first; none for a word that is right, and where nothing is near. */
+export function findSlips(
   word: string,
   { read, isListed, slips }: Pick<Phonics, 'read' | 'isListed' | 'slips'>,
-  isBetter: (candidate: string) => boolean = () => true,
-): string | undefined {
-  const small = word.toLowerCase().replace(/[’‘ʼ]/g, "'")
+  { isBetter = () => true, isCommon = false }: SlipWish = {},
+): readonly string[] {
+  const small = toStraight(word.toLowerCase())
   // Nobody slips into `looong`.
-  if (/([aeiou])\1\1/.test(small) || !/^[a-z']{2,}$/.test(small)) return undefined
-  const meant = slips.slips.get(small)
-  if (meant !== undefined) return word !== small && slips.names.has(small) ? undefined : toWritten(meant)
-  if (small.length < 3 || slips.everyday.has(small) || isListed(small)) return undefined
-  const rank = (one: string): number => slips.everyday.get(one) ?? Infinity
-  const byRank = (one: string, two: string): number => rank(one) - rank(two)
-  const near = [...new Set([...toNeighbours(small), ...findSoundAlike(small, read, slips)])]
-    .filter((one) => one !== small && slips.everyday.has(one))
-    .sort(byRank)
-  const longest = small.length < LEAST_FOR_LONGER ? IN_EVERY_STORY : Infinity
-  const found =
-    near.length > 0 || small.length < LEAST_FOR_DOUBLES
-      ? near
-      : toLonger(small)
-          .filter((one) => rank(one) < longest)
-          .sort(byRank)
-  const best = found.find(isBetter) ?? found[0] ?? (word === small ? findTwo(small, rank) : undefined)
-  return best === undefined ? undefined : toWritten(best)
-}
-
-/** Two words without the space between, as `redhen`. */
-function findTwo(word: string, rank: (one: string) => number): string | undefined {
-  for (let at = LEAST_PART; at <= word.length - LEAST_PART; at++) {
-    const [one, two] = [word.slice(0, at), word.slice(at)]
-    if (rank(one) < Infinity && rank(two) < Infinity) return `${one} ${two}`
+  if ((!isCommon && /([aeiou])\1\1/.test(small)) || !/^[a-z']{2,}$/.test(small)) return []
+  const meant = slips.meant(small)
+  if (meant !== undefined) return word !== small && meant.isName ? [] : [toWritten(meant.word)]
+  const { rank } = slips
+  if (small.length < 3 || rank(small) < Infinity) return []
+  if (isListed(small) && !(isCommon && read(small).unsure)) return []
+  const order = (found: readonly string[], most: number, toDoubt: (one: string) => number = () => 0) => {
+    const toScore = (one: string): number => (isBetter(one) ? 0 : 2) + toDoubt(one)
+    return found
+      .filter((one) => one !== small && rank(one) < most)
+      .sort((one, two) => toScore(one) - toScore(two) || rank(one) - rank(two))
   }
-  return undefined
+  const byStart = (one: string): number => (one[0] === small[0] ? 0 : 1)
+  const byEnds = (one: string): number => (hasSameEnds(one, small) ? 0 : 1)
+  const longest = small.length >= LEAST_FOR_LONGER ? Infinity : isCommon ? COMMON : IN_EVERY_STORY
+  const near = [
+    ...order(toNeighbours(small), Infinity),
+    ...order(findSoundAlike(small, read, slips), Infinity, byEnds),
+    ...(small.length < LEAST_FOR_DOUBLES ? [] : order(toLonger(small), longest, byStart)),
+  ]
+  const found = near.length > 0 ? near : order(findFar(small, slips, isCommon), Infinity, byEnds)
+  const two = near.length > 0 || word !== small ? undefined : findTwo(small, rank)
+  const all = two === undefined ? found : two.isCommon ? [two.words, ...found] : [...found, two.words]
+  return [...new Set(all)].slice(0, MOST).map(toWritten)
 }
 
-const LEAST_PART = 3
+/** The first of them. */
+export const findSlip = (...asked: Parameters<typeof findSlips>): string | undefined => findSlips(...asked)[0]
+
+/** People slip in the middle. */
+const hasSameEnds = (one: string, two: string): boolean => one[0] === two[0] && one.at(-1) === two.at(-1)
 
 /** `I'm` */
 const toWritten = (word: string): string => (word.startsWith("i'") ? `I${word.slice(1)}` : word)
@@ -61,4 +78,15 @@ function toNeighbours(word: string): readonly string[] {
   // `littel` is little: nobody means the name Littell.
   const le = word.endsWith('el') ? [`${word.slice(0, -2)}le`] : []
   return [...toShortened(word), ...le, ...doubles, ...toSwapped(word)]
+}
+
+/** Words with a letter wrong or too many, and in a long word two mistakes. */
+function findFar(word: string, slips: SlipWords, isCommon: boolean): readonly string[] {
+  if (word.length < (isCommon ? LEAST_FOR_DOUBLES : LEAST_FOR_CHANGED)) return []
+  const most = word.length < LEAST_FOR_CHANGED ? COMMON : Infinity
+  const one = toChanged(word).filter((changed) => slips.rank(changed) < most)
+  if (one.length > 0 || word.length < LEAST_FOR_TWO) return one
+  return slips
+    .beginning(word[0] ?? '')
+    .filter((other) => other.length >= LEAST_FOR_TWO && countEdits(word, other, { swaps: true }) <= 2)
 }

@@ -12,6 +12,8 @@ import { pad, toColumns, wrap } from './text.ts'
 export interface ExplainedWord {
   readonly word: string
   readonly pronunciations: WordPronunciations
+  /** The words that may have been meant by a misspelt one, likeliest first. */
+  readonly slips: readonly string[]
   readonly readableAt: string | null
   readonly verdict: Verdict | undefined
   /** The step that the verdict is for. */
@@ -32,6 +34,7 @@ export function toExplainJson(word: ExplainedWord): unknown {
     word: word.word,
     source: word.pronunciations.source,
     ...(word.pronunciations.meant === undefined ? {} : { meant: word.pronunciations.meant }),
+    ...(word.slips.length === 0 ? {} : { slips: word.slips }),
     ...(word.pronunciations.unsure ? { unsure: true } : {}),
     readings: word.pronunciations.pronunciations.map((pronunciation, at) => ({
       ...toPronunciationFields(pronunciation),
@@ -78,7 +81,8 @@ export function toExplainText(word: ExplainedWord, { width, paint }: { width: nu
   }
   const lines = [paint.strong(word.word) + toSourceText(word)]
   if (meant !== undefined) return `${lines[0]}\n  This is misspelt: ${meant}.\n`
-  if (pronunciations.length === 0) return `${lines[0]}\n  This has no letters that can be sounded out.\n`
+  if (word.slips.length > 0) lines.push(`  Did you mean ${word.slips.join(' or ')}?`)
+  if (pronunciations.length === 0) return `${lines.join('\n')}\n  This has no letters that can be sounded out.\n`
   if (unsure) lines.push('  It is not known how this is said. The letters would say:')
   pronunciations.slice(0, unsure ? 1 : undefined).forEach((pronunciation, at) => {
     const meaning = word.meanings[at]

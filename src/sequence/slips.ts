@@ -6,8 +6,6 @@ import { countEdits } from '../edits.ts'
 import { findSlip } from '../phonics/slip.ts'
 import type { Phonics } from '../phonics/types.ts'
 import type { Found, Problem } from '../problem/index.ts'
-import { COMMON_WORDS } from './common-words.ts'
-import { MISSPELLINGS } from './misspellings.ts'
 import type { StepFile } from './schema.ts'
 import type { Path, Source } from './source.ts'
 
@@ -72,35 +70,8 @@ function findWordSlip(word: string, phonics: Phonics): Found | undefined {
 }
 
 /** The word that was most likely meant; undefined for a word that is known, and where nothing is near. */
-export function findMeantWord(written: string, phonics: Phonics): string | undefined {
-  const word = toStraight(written)
-  if (COMMON_WORDS.includes(word)) return undefined
-  const known = Object.hasOwn(MISSPELLINGS, word) ? MISSPELLINGS[word] : undefined
-  if (known !== undefined) return known
-  const isKnown = phonics.isListed(word) && phonics.read(word).unsure === undefined
-  return (isKnown ? undefined : findCommonWord(word)) ?? findSlip(word, phonics)
-}
-
-/** One slip away, or two in a long word; a word of three letters may have two of them swapped. */
-function findCommonWord(word: string): string | undefined {
-  if (word.length < 3) return undefined
-  const isNear = (other: string, most: number) =>
-    Math.abs(other.length - word.length) <= most && countEdits(word, other, { swaps: true }) <= most
-  if (word.length < LEAST_FOR_EDITS)
-    return COMMON_WORDS.find((other) => other.length === word.length && isNear(other, 1) && isSwapped(word, other))
-  const near = COMMON_WORDS.filter((other) => other.length >= LEAST_FOR_EDITS && isNear(other, 1))
-  const far = word.length > 6 ? COMMON_WORDS.filter((other) => other.length > 6 && isNear(other, 2)) : []
-  return preferred(word, near) ?? preferred(word, far)
-}
-
-const isSwapped = (word: string, other: string): boolean => [...word].sort().join('') === [...other].sort().join('')
-
-/** People slip in the middle: letters swapped come first, then what begins alike and ends alike. */
-const preferred = (word: string, near: readonly string[]): string | undefined =>
-  near.find((other) => isSwapped(word, other)) ??
-  near.find((other) => other[0] === word[0] && other.at(-1) === word.at(-1)) ??
-  near.find((other) => other[0] === word[0]) ??
-  near[0]
+export const findMeantWord = (written: string, phonics: Phonics): string | undefined =>
+  findSlip(toStraight(written), phonics, { isCommon: true })
 
 function findContractionSlip(written: string, phonics: Phonics): Found | undefined {
   const word = toStraight(written)

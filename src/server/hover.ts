@@ -1,6 +1,7 @@
 // What an editor shows over a word: its letters over their sounds, and the step that makes it readable.
 
 import type { PreparedStory } from '../check/check-story.ts'
+import { findMeant } from '../lint/slips.ts'
 import { findUnitExamples } from '../report/examples.ts'
 import { toExplainText } from '../report/explain.ts'
 import type { Paint } from '../report/paint.ts'
@@ -33,6 +34,7 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
     {
       word: word.text,
       pronunciations,
+      slips: findMeant(word.text, judged, context),
       readableAt,
       verdict,
       step,

@@ -163,10 +163,16 @@ describe('when and how much', () => {
 
 describe('what to do about a word', () => {
   const WORD = { text: 'duck' } as WordFault['word']
-  const toNote = (readableAt: string | null | undefined, reason?: Reason, reasons: readonly Reason[] = []) => {
-    const judged = { readableAt, verdict: { reasons } } as unknown as WordFault['judged']
+  const toNote = (
+    readableAt: string | null | undefined,
+    reason?: Reason,
+    reasons: readonly Reason[] = [],
+    slips: readonly string[] = [],
+  ) => {
+    const pronunciations = { source: slips.length > 0 ? 'guess' : 'dictionary' }
+    const judged = { readableAt, pronunciations, verdict: { reasons } } as unknown as WordFault['judged']
     const fault = { code: 'shape', word: WORD, judged: readableAt === undefined ? undefined : judged } as const
-    return toWordNote({ ...fault, ...(reason && { reason }) } as WordFault, context)
+    return toWordNote({ ...fault, ...(reason && { reason }) } as WordFault, { ...context, findSlips: () => slips })
   }
 
   it.each<readonly [string, string]>([
@@ -185,6 +191,10 @@ describe('what to do about a word', () => {
     [
       toNote(null, undefined, [toReason('irregular')]),
       'No step of this sequence makes the word readable: use another word, or teach it as a sight word.',
+    ],
+    [
+      toNote(null, toReason('shape'), [toReason('too-many-letters', { found: 4 })], ['dock', 'duke']),
+      'Did you mean `dock` or `duke`? If not, use another word, or list `duck` under `sight words`.',
     ],
     [
       toNote(undefined),

@@ -1,12 +1,13 @@
 // The word that was meant by a slip of the pen: over a small dictionary of its own, then over what the package ships. Common practice, no
 // source: letters swapped, doubled, left out, words written by their sound, an apostrophe forgotten are the slips of children and parents.
 
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { readSlips, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
-import { findSlip } from '../../src/phonics/slip.ts'
+import { openSlips, writeSlips } from '../../src/phonics/lexicon/slip-words.ts'
+import { findSlip, findSlips } from '../../src/phonics/slip.ts'
 import { toSkeleton } from '../../src/phonics/slip-sounds.ts'
 import type { WordPronunciations } from '../../src/phonics/types.ts'
-import { testPhonics } from '../lexicon-for-tests.ts'
+import { testLexicon, testPhonics } from '../lexicon-for-tests.ts'
 
 const WORDS =
   "the to there not of they no on too off their see has little little table friend until happen believe rabbit don't i'm they're they'll they've " +
@@ -15,24 +16,24 @@ const WORDS =
 /** Words that are right, and that nobody proposes. */
 const OTHERS = ['form', 'from', 'eon', 'bels']
 
-const everyday = new Map([...new Set(WORDS.split(' '))].map((word, at) => [word, at]))
+const TABLE = {
+  everyday: [...new Set(WORDS.split(' '))],
+  slips: new Map([
+    ['thier', 'their'],
+    ['cant', "can't"],
+    ['im', "i'm"],
+    ['wen', 'when'],
+  ]),
+  names: new Set(['wen']),
+}
+const open = (table: typeof TABLE) => openSlips(new TextEncoder().encode(writeSlips(table, toSkeleton)))
 const phonics = {
-  isListed: (word: string) => everyday.has(word) || OTHERS.includes(word),
+  isListed: (word: string) => TABLE.everyday.includes(word) || OTHERS.includes(word),
   read: (word: string) =>
     ({
       pronunciations: SOUNDS[word] === undefined ? [] : [{ ipa: SOUNDS[word] }],
     }) as unknown as WordPronunciations,
-  slips: {
-    everyday,
-    slips: new Map([
-      ['thier', 'their'],
-      ['cant', "can't"],
-      ['im', "i'm"],
-      ['wen', 'when'],
-    ]),
-    names: new Set(['wen']),
-    alike: (skeleton: string) => [...everyday.keys()].filter((word) => toSkeleton(word) === skeleton),
-  },
+  slips: open(TABLE),
 }
 
 const SOUNDS: Readonly<Record<string, string>> = { sez: 'sɛz', says: 'sɛz', meny: 'ˈmɛni', many: 'ˈmɛni' }
@@ -96,11 +97,10 @@ describe('a slip', () => {
 
   it('prefers the word that the child can read, and else takes the most used', () => {
     expect(findSlip('lloose', phonics)).toBe('loose')
-    const all = new Map([...everyday, ['hamre', 99]])
-    const two = { ...phonics, slips: { ...phonics.slips, everyday: all } }
-    expect(findSlip('hamer', two)).toBe('hammer')
-    expect(findSlip('hamer', two, (word) => word === 'hamre')).toBe('hamre')
-    expect(findSlip('hamer', two, () => false)).toBe('hammer')
+    const two = { ...phonics, slips: open({ ...TABLE, everyday: [...TABLE.everyday, 'hamre'] }) }
+    expect(findSlips('hamer', two)).toEqual(['hammer', 'hamre'])
+    expect(findSlip('hamer', two, { isBetter: (word) => word === 'hamre' })).toBe('hamre')
+    expect(findSlip('hamer', two, { isBetter: () => false })).toBe('hammer')
   })
 })
 
@@ -136,31 +136,99 @@ describe('with the words of the package, a slip', () => {
   )
 })
 
+describe("the commonest misspellings of children's writing", () => {
+  const engine = testPhonics('southern-british')
+  const rows = readFileSync(new URL('data/misspellings-of-children.tsv', import.meta.url), 'utf8')
+    .trimEnd()
+    .split('\n')
+    .filter((row) => !row.startsWith('#'))
+    .slice(1)
+    .map((row) => row.split('\t') as [written: string, meant: string])
+
+  it('are a hundred and more', () => {
+    expect(rows.length).toBeGreaterThan(100)
+  })
+
+  it.each(rows)('%s: %s is offered first', (written, meant) => {
+    expect(engine.read(written).meant ?? findSlip(written, engine)).toBe(meant)
+  })
+})
+
 describe('the slips in the lexicon file', () => {
-  const words = {
-    everyday: new Map([
-      ['says', 0],
-      ['sees', 1],
-      ["can't", 2],
-    ]),
+  const open = (source: Parameters<typeof writeSlips>[0]) =>
+    openSlips(new TextEncoder().encode(writeSlips(source, toSkeleton)))
+  const slips = open({
+    everyday: ['says', 'sees', "can't", 'say'],
     slips: new Map([
       ['cant', "can't"],
       ['wen', 'when'],
     ]),
     names: new Set(['wen']),
-  }
+  })
 
-  it('are read as they were written, with the words of each skeleton', () => {
-    const read = readSlips(writeSlips(words, toSkeleton))
-    expect(read.everyday).toEqual(words.everyday)
-    expect(read.slips).toEqual(words.slips)
-    expect(read.names).toEqual(words.names)
-    expect(read.alike(toSkeleton('sez'))).toEqual(['says', 'sees'])
-    expect(read.alike('xyz')).toEqual([])
+  it.each([
+    ['says', 0],
+    ['sees', 1],
+    ["can't", 2],
+    ['say', 3],
+    ['sa', Infinity],
+    ['sayss', Infinity],
+    ['cant', Infinity],
+    ['a', Infinity],
+    ['zz', Infinity],
+    ['', Infinity],
+  ])('%j has the place %d', (word, place) => {
+    expect(slips.rank(word)).toBe(place)
+  })
+
+  it('tell what is meant, and whether it may be a name', () => {
+    expect(slips.meant('cant')).toEqual({ word: "can't", isName: false })
+    expect(slips.meant('wen')).toEqual({ word: 'when', isName: true })
+    expect(slips.meant('says')).toBeUndefined()
+    expect(slips.meant('we')).toBeUndefined()
+  })
+
+  it('tell the words of a skeleton, and those with a beginning', () => {
+    expect(slips.alike(toSkeleton('sez'))).toEqual(
+      ['says', 'sees', 'say'].filter((word) => toSkeleton(word) === toSkeleton('sez')),
+    )
+    expect(slips.alike('xyz')).toEqual([])
+    expect(slips.beginning('s')).toEqual(['say', 'says', 'sees'])
+    expect(slips.beginning('say')).toEqual(['say', 'says'])
+    expect(slips.beginning('c')).toEqual(["can't"])
+    expect(slips.beginning('x')).toEqual([])
+  })
+
+  it('are found without reading more of the table than a few lines', () => {
+    const everyday = testLexicon().words().slice(0, 20_000)
+    const bytes = new TextEncoder().encode(writeSlips({ everyday, slips: new Map(), names: new Set() }, toSkeleton))
+    let read = 0
+    const counted = new Proxy(bytes, {
+      get(target, key) {
+        if (/^\d+$/.test(String(key))) read++
+        return Reflect.get(target, key, target)
+      },
+    })
+    expect(openSlips(counted).rank(everyday[7777] ?? '')).toBe(7777)
+    expect(read).toBeLessThan(bytes.length / 500)
   })
 
   it('may be none', () => {
-    const read = readSlips('')
-    expect([read.slips.size, read.names.size, read.alike('s')]).toEqual([0, 0, []])
+    const none = openSlips(new Uint8Array())
+    expect([none.rank('a'), none.meant('a'), none.alike('s'), none.beginning('a')]).toEqual([
+      Infinity,
+      undefined,
+      [],
+      [],
+    ])
+  })
+
+  it('has every word that it was written with, whatever stands beside it', () => {
+    const words = testLexicon()
+      .words()
+      .filter((_, at) => at % 50 === 0)
+    const all = open({ everyday: words, slips: new Map(), names: new Set() })
+    expect(words.filter((word, at) => all.rank(word) !== at)).toEqual([])
+    expect(words.filter((word) => all.rank(`${word}q`) < Infinity && !words.includes(`${word}q`))).toEqual([])
   })
 })

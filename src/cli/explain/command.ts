@@ -2,6 +2,8 @@
 
 import { DEFAULT_SEQUENCE } from '../../check/check-story.ts'
 import { findWhoReads, type WhoReads } from '../../check/who-reads.ts'
+import { hasCapital } from '../../letter-kinds.ts'
+import { findSlips } from '../../phonics/slip.ts'
 import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { findUnitExamples } from '../../report/examples.ts'
@@ -100,6 +102,8 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
   return {
     word,
     pronunciations,
+    // Of a word with a capital nothing here tells whether it is a name.
+    slips: hasCapital(word) || pronunciations.meant !== undefined ? [] : findSlips(word, phonics),
     step,
     readableAt: findReadableAt(pronunciations, sequence) ?? null,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),

@@ -12,14 +12,14 @@
 //   unsure   a bit a word, in order: names that their bearers may say otherwise
 //   seams    in order of their words: the word's place u24, u24 with a bit for each letter before which a syllable begins
 //   weights  what the model of look-alikes learned: see `openWeights`
-//   slips    text: see `readSlips`
+//   slips    lines in order of their keys: see `writeSlips`
 //
 // Payload of a plain word: per pronunciation a stress number u8 and codes until the word's letters are used up.
 // Payload of an inflected word: 255, ending × 8 + change, mask of the stem's pronunciations.
 // A code is one byte below 240, else two: 240 + high, low. Code 0 is the silent e that closes a split grapheme.
 
 export const MAGIC = [0x42, 0x54, 0x44, 0x4c] as const
-export const VERSION = 11
+export const VERSION = 12
 export const BLOCK = 32
 export const WIDE = 240
 export const INFLECTED = 255

@@ -6,7 +6,7 @@ import type { Heteronyms } from '../heteronyms/types.ts'
 import { CLOSE } from '../lattice.ts'
 import { type Row, readRows } from '../rows.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
-import { readSlips, type SlipWords } from './slip-words.ts'
+import { openSlips, type SlipWords } from './slip-words.ts'
 import { findSeams, readParts } from './word-tables.ts'
 
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
@@ -139,7 +139,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       return (parts ??= readParts(section(6)))
     },
     get slips() {
-      return (slips ??= readSlips(text.decode(section(11))))
+      return (slips ??= openSlips(section(11)))
     },
     indexOf: (word) => (word.length > 200 ? -1 : (locate(word)?.index ?? -1)),
     wordAt(index) {

@@ -1,61 +1,70 @@
 // What the lexicon file says of slips: the words that children's books use, and listed words that mostly are slips.
 
+import { findKeys, findLine, writeLines } from './lines.ts'
+
+/** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
+export interface Meant {
+  readonly word: string
+  /** Whether somebody may be called what was written. */
+  readonly isName: boolean
+}
+
 export interface SlipWords {
-  /** The words that may be proposed, with their places in the order of use. */
-  readonly everyday: ReadonlyMap<string, number>
-  /** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
-  readonly slips: ReadonlyMap<string, string>
-  /** Those of them that somebody may be called. */
-  readonly names: ReadonlySet<string>
-  /** The everyday words with such consonants, as `toSkeleton` gives them. */
+  /** The place in the order of use of a word that may be proposed; infinite for all others. */
+  rank(word: string): number
+  meant(word: string): Meant | undefined
+  /** The words that may be proposed with such consonants, as `toSkeleton` gives them. */
   alike(skeleton: string): readonly string[]
+  /** The words that may be proposed and begin so. */
+  beginning(letters: string): readonly string[]
 }
 
 /** Where nothing is known. */
-export const NO_SLIPS: SlipWords = { everyday: new Map(), slips: new Map(), names: new Set(), alike: () => [] }
+export const NO_SLIPS: SlipWords = openSlips(new Uint8Array())
 
-const PARTS = '\n\n'
-
-/** Three parts: the everyday words on one line; a line a slip, with a mark after those that may be names; a line for each skeleton with its words. */
-export function writeSlips(
-  { everyday, slips, names }: Pick<SlipWords, 'everyday' | 'slips' | 'names'>,
-  toSkeleton: (word: string) => string,
-): string {
-  const groups = new Map<string, string[]>()
-  for (const word of everyday.keys()) groups.set(toSkeleton(word), [...(groups.get(toSkeleton(word)) ?? []), word])
-  return [
-    [...everyday.keys()].join(' '),
-    [...slips].map(([word, meant]) => `${word}\t${meant}${names.has(word) ? '\tname' : ''}`).join('\n'),
-    [...groups].map(([skeleton, words]) => `${skeleton}\t${words.join(' ')}`).join('\n'),
-  ].join(PARTS)
+/** What is written of slips. */
+export interface SlipSource {
+  /** The words that may be proposed, in the order of use. */
+  readonly everyday: readonly string[]
+  /** Slips of them. */
+  readonly slips: ReadonlyMap<string, string>
+  /** Those slips that somebody may be called. */
+  readonly names: ReadonlySet<string>
 }
 
-/** Every word of a story is looked for among the slips; the rest is laid out when a word is met that nobody knows. */
-export function readSlips(text: string): SlipWords {
-  const [words = '', rows = '', groups = ''] = text.split(PARTS)
-  const slips = new Map<string, string>()
-  const names = new Set<string>()
-  for (const line of rows.split('\n')) {
-    const end = line.indexOf('\t')
-    const mark = line.indexOf('\t', end + 1)
-    if (end < 0) continue
-    const word = line.slice(0, end)
-    slips.set(word, mark < 0 ? line.slice(end + 1) : line.slice(end + 1, mark))
-    if (mark >= 0) names.add(word)
+/** Marks beside a word what is no place in the order of use. */
+const MEANS = '='
+const MEANS_OR_NAME = '?'
+/** Before a skeleton, which no word begins with. */
+const SKELETON = '/'
+const BASE = 36
+
+/** One table of lines: beside a word its place in the order of use or what it means, beside a skeleton its words. */
+export function writeSlips({ everyday, slips, names }: SlipSource, toSkeleton: (word: string) => string): string {
+  const groups = new Map<string, string[]>()
+  for (const word of everyday) groups.set(toSkeleton(word), [...(groups.get(toSkeleton(word)) ?? []), word])
+  return writeLines([
+    ...everyday.map((word, at) => [word, at.toString(BASE)] as const),
+    ...[...slips].map(([word, meant]) => [word, `${names.has(word) ? MEANS_OR_NAME : MEANS}${meant}`] as const),
+    ...[...groups].map(([skeleton, words]) => [`${SKELETON}${skeleton}`, words.join(' ')] as const),
+  ])
+}
+
+const isMark = (mark: string | undefined): boolean => mark === MEANS || mark === MEANS_OR_NAME
+
+/** Nothing is read before it is asked for, and then one line: a story asks for each of its words. */
+export function openSlips(bytes: Uint8Array): SlipWords {
+  const rank = (word: string): number => {
+    const found = findLine(bytes, word)
+    return found === undefined || isMark(found[0]) ? Number.POSITIVE_INFINITY : Number.parseInt(found, BASE)
   }
-  let everyday: ReadonlyMap<string, number> | undefined
-  const lines = `\n${groups}\n`
   return {
-    slips,
-    names,
-    get everyday() {
-      return (everyday ??= new Map(words.split(' ').map((word, at) => [word, at])))
+    rank,
+    meant(word) {
+      const found = findLine(bytes, word)
+      return isMark(found?.[0]) ? { word: found?.slice(1) ?? '', isName: found?.[0] === MEANS_OR_NAME } : undefined
     },
-    alike(skeleton) {
-      const start = lines.indexOf(`\n${skeleton}\t`)
-      if (start < 0) return []
-      const from = start + skeleton.length + 2
-      return lines.slice(from, lines.indexOf('\n', from)).split(' ')
-    },
+    alike: (skeleton) => findLine(bytes, SKELETON + skeleton)?.split(' ') ?? [],
+    beginning: (letters) => findKeys(bytes, letters).filter((word) => rank(word) < Number.POSITIVE_INFINITY),
   }
 }
