@@ -54,20 +54,20 @@ function walkLetters(set: RowSet, model: GuessModel, word: string, bonds: Readon
     .slice(0, MOST_FOUND)
 }
 
+const costAt = (beam: readonly Walk[], place: number): number => beam[place]?.cost ?? 0
+
 /** Puts a longer walk in its place, best first; of two that the model tells apart no more, only the better is kept. */
 function keep(beam: Walk[], before: Walk, symbol: number, model: GuessModel): void {
   const cost = before.cost + model.cost(before.context, symbol)
-  if (beam.length >= BEAM && cost >= (beam[beam.length - 1]?.cost ?? 0)) return
+  if (beam.length >= BEAM && cost >= costAt(beam, beam.length - 1)) return
   const context = model.after(before.context, symbol)
-  const twin = beam.findIndex((one) => one.context.node === context.node && one.symbol === symbol)
-  if (twin >= 0) {
-    if ((beam[twin]?.cost ?? 0) <= cost) return
-    beam.splice(twin, 1)
-  }
-  let at = beam.length
-  while (at > 0 && (beam[at - 1]?.cost ?? 0) > cost) at--
-  beam.splice(at, 0, { cost, context, symbol, before })
-  if (beam.length > BEAM) beam.pop()
+  let at = 0
+  while (at < beam.length && !(beam[at]?.context.node === context.node && beam[at]?.symbol === symbol)) at++
+  if (at < beam.length && costAt(beam, at) <= cost) return
+  // What goes is the twin, or the last of a full beam. Searching with closures and splicing took half of the guesser's time.
+  if (at === BEAM) at--
+  for (; at > 0 && costAt(beam, at - 1) > cost; at--) beam[at] = beam[at - 1] as Walk
+  beam[at] = { cost, context, symbol, before }
 }
 
 /** Walks that say the same are one pronunciation, as likely as all of them together; the likeliest one gives its letters. */

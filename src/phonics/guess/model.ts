@@ -91,8 +91,8 @@ function layOut(bytes: Uint8Array): GuessModel {
   /** The context after a symbol that follows others, the last of them first. */
   function toContext(last: number, before: readonly number[]): Context {
     let node = top[last] ?? -1
-    for (const symbol of node < 0 ? [] : before) {
-      const next = find(node, symbol)
+    for (let at = 0; node >= 0 && at < before.length; at++) {
+      const next = find(node, before[at] ?? -1)
       if (next < 0) break
       node = next
     }
