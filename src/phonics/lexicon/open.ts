@@ -81,28 +81,38 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return { length: shared + more, payload, next: payload + (words[payload - 1] ?? 0) }
   }
 
-  /** Below 0 where the letters in hand sort before the word, 0 where they are the word. */
-  function compare(length: number, word: string): number {
+  /** Whether the first word of a block sorts before a word or is it: it has all its letters, in place. */
+  function isNotAfter(at: number, word: string): boolean {
+    const length = words[at + 1] ?? 0
     const least = Math.min(length, word.length)
     for (let k = 0; k < least; k++) {
-      const difference = (letters[k] ?? 0) - word.charCodeAt(k)
-      if (difference !== 0) return difference
+      const difference = (words[at + 2 + k] ?? 0) - word.charCodeAt(k)
+      if (difference !== 0) return difference < 0
     }
-    return length - word.length
+    return length <= word.length
   }
 
+  /** Each word of a block shares its first letters with the one before, so that most are passed by their first byte alone. */
   function locate(word: string): { index: number; payload: number } | undefined {
     const low = Math.max(
       0,
-      findLastIndex(count, (block) => compare(step(blockAt(block)).length, word) <= 0),
+      findLastIndex(count, (block) => isNotAfter(blockAt(block), word)),
     )
     const stop = low + 1 < count ? blockAt(low + 1) : words.length
+    /** How many letters the words passed so far have in common with the one that is looked for. */
+    let same = 0
     for (let at = blockAt(low), k = 0; at < stop; k++) {
-      const { length, payload, next } = step(at)
-      const order = compare(length, word)
-      if (order === 0) return { index: low * BLOCK + k, payload }
-      if (order > 0) return undefined
-      at = next
+      const shared = words[at] ?? 0
+      const end = at + 2 + (words[at + 1] ?? 0)
+      if (shared < same) return undefined
+      if (shared === same) {
+        let letter = at + 2
+        for (; letter < end && words[letter] === word.charCodeAt(same); letter++) same++
+        const isWhole = same === word.length
+        if (letter === end && isWhole) return { index: low * BLOCK + k, payload: end + 1 }
+        if (letter < end && (isWhole || (words[letter] ?? 0) > word.charCodeAt(same))) return undefined
+      }
+      at = end + 1 + (words[end] ?? 0)
     }
     return undefined
   }
