@@ -8,28 +8,31 @@ const AFTER: ReadonlySet<string> = new Set(['and', 'the', 'was', 'with', 'you', 
 const LEAST = 3
 
 /** Little words that stand before those of the second list: `onthe`, `letme`. */
-const FIRST =
-  'all and are as at be but by can for from get got had has have he if in into is it let like of on out put saw she so that they to up was we were when will with you'
-const SECOND = 'and her him his it me my no she the them they this us was we you your'
-/** Two of two letters are as likely a made word: `beme`. */
-const LEAST_PAIR = 5
-const PAIRS: ReadonlyMap<string, string> = new Map(
-  FIRST.split(' ').flatMap((one) =>
-    SECOND.split(' ').flatMap((two) =>
-      one.length + two.length < LEAST_PAIR ? [] : [[one + two, `${one} ${two}`] as const],
-    ),
+const FIRST: ReadonlySet<string> = new Set(
+  'all and are as at be but by can for from get got had has have he if in into is it let like of on out put saw she so that they to up was we were when will with you'.split(
+    ' ',
   ),
 )
+const SECOND: ReadonlySet<string> = new Set(
+  'and her him his it me my no she the them they this us was we you your'.split(' '),
+)
+/** Two of two letters are as likely a made word: `beme`. */
+const LEAST_PAIR = 5
 
 /** The two words with a space between; undefined where the other part is no word of every day. */
 export function findRunTogether(word: string, lexicon: Lexicon): string | undefined {
   const isEveryday = (part: string) => part.length >= LEAST && lexicon.parts.has(lexicon.indexOf(part))
-  const pair = PAIRS.get(word)
-  if (pair !== undefined) return pair
-  for (let at = LEAST; at <= word.length - LEAST; at++) {
+  const ofLittle = word.length < LEAST_PAIR ? undefined : cut(word, (one, two) => FIRST.has(one) && SECOND.has(two))
+  return (
+    ofLittle ?? cut(word, (one, two) => (BEFORE.has(one) && isEveryday(two)) || (AFTER.has(two) && isEveryday(one)))
+  )
+}
+
+/** The first place to part the word where both sides are right. */
+function cut(word: string, isRight: (first: string, second: string) => boolean): string | undefined {
+  for (let at = 1; at < word.length; at++) {
     const [first, second] = [word.slice(0, at), word.slice(at)]
-    if ((BEFORE.has(first) && isEveryday(second)) || (AFTER.has(second) && isEveryday(first)))
-      return `${first} ${second}`
+    if (isRight(first, second)) return `${first} ${second}`
   }
   return undefined
 }

@@ -39,15 +39,15 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
   form: '=',
 }
 
-/** @param text rows of data/stand-ins.tsv: word, kind, stand-ins */
+/**
+ * Rows are found in place: a check that has little to propose asks for few of them.
+ * @param text rows of data/stand-ins.tsv: word, kind, stand-ins; sorted by word
+ */
 export function openStandIns(text: string): StandIns {
-  let rows: ReadonlyMap<string, Row[]> | undefined
-  let last: { readonly word: string; readonly rows: readonly Row[] | undefined } | undefined
+  let last: { readonly word: string; readonly rows: readonly Row[] } | undefined
   const read = (word: string, kind: PartOfSpeech | 'form'): TableRow => {
-    rows ??= toRows(text)
     // Most words are in no row, and are asked for as every kind in turn.
-    if (last?.word !== word) last = { word, rows: rows.get(word) }
-    if (last.rows === undefined) return EMPTY
+    if (last?.word !== word) last = { word, rows: findRows(text, word) }
     const sign = KINDS[kind]
     const row = last.rows.find((one) => one.kind === sign)
     if (row === undefined) return EMPTY
@@ -79,19 +79,35 @@ const toRow = (cells: readonly string[]): TableRow => ({
   leaves: cells.filter((cell) => cell.startsWith(NOTHING)).map((cell) => cell.slice(NOTHING.length)),
 })
 
-function toRows(text: string): Map<string, Row[]> {
-  const rows = new Map<string, Row[]>()
-  for (const line of text.split('\n')) {
+function findRows(text: string, word: string): readonly Row[] {
+  const rows: Row[] = []
+  for (let at = findFirstRow(text, word); at < text.length; ) {
+    const end = toLineEnd(text, at)
+    const line = text.slice(at, end)
     const start = line.indexOf('\t')
-    const end = line.lastIndexOf('\t')
-    if (end <= start || line.startsWith('#')) continue
-    const word = line.slice(0, start)
-    const row = { kind: line.slice(start + 1, end), cells: line.slice(end + 1), read: undefined }
-    const known = rows.get(word)
-    if (known === undefined) rows.set(word, [row])
-    else known.push(row)
+    if (line.slice(0, start) !== word) break
+    const last = line.lastIndexOf('\t')
+    rows.push({ kind: line.slice(start + 1, last), cells: line.slice(last + 1), read: undefined })
+    at = end + 1
   }
   return rows
+}
+
+/** Where the first line begins whose word does not sort before the wanted one. Both bounds are beginnings of lines. */
+function findFirstRow(text: string, word: string): number {
+  let low = 0
+  let high = text.length
+  while (low < high) {
+    const start = text.lastIndexOf('\n', ((low + high) >> 1) - 1) + 1
+    if (text.slice(start, text.indexOf('\t', start)) < word) low = toLineEnd(text, start) + 1
+    else high = start
+  }
+  return low
+}
+
+function toLineEnd(text: string, start: number): number {
+  const end = text.indexOf('\n', start)
+  return end < 0 ? text.length : end
 }
 
 /** @throws RangeError for a sign that stands for no condition */
