@@ -89,6 +89,7 @@ function add(before: Knowledge, adds: StepAdds): Knowledge {
     numerals: adds.numerals ?? before.numerals,
     limits: moveLimits(before.limits, adds.limits),
   }
+  if (adds.sightWords.length === 0) return { ...after, knownWithSightWord }
   const fresh = adds.sightWords.map(toSightKey).map((word) => [word, after] as const)
   return { ...after, knownWithSightWord: new Map([...fresh, ...knownWithSightWord]) }
 }

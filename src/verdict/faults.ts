@@ -65,7 +65,8 @@ export function findFaults(word: string, pronunciation: Pronunciation, knowledge
 /** Whether there is no fault; stops at the first, as it is asked most often. */
 export function isSoundedOut(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const isShort = isContraction(word)
-  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit, pronunciation, isShort), knowledge) !== undefined
+  const toPlace = createPlaces(pronunciation, isShort)
+  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit), knowledge) !== undefined
   return !pronunciation.units.some(isUnread) && findWholeFaults(word, pronunciation, knowledge).length === 0
 }
 
@@ -73,7 +74,7 @@ export function isSoundedOut(word: string, pronunciation: Pronunciation, knowled
 export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    const still = findFaultsOf(unit, toPlace(unit, pronunciation, isContraction(word)), knowledge)
+    const still = findFaultsOf(unit, createPlaces(pronunciation, isContraction(word))(unit), knowledge)
     return still.every(({ code }) => toLack(code) !== toLack(fault.code))
   }
   const start = fault.letters[0]?.[0]
@@ -82,13 +83,9 @@ export function isMended(fault: Reason, word: string, pronunciation: Pronunciati
 }
 
 function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
-  const isShort = isContraction(word)
+  const toPlace = createPlaces(pronunciation, isContraction(word))
   return pronunciation.units.flatMap((unit) =>
-    findFaultsOf(unit, toPlace(unit, pronunciation, isShort), knowledge).map((fault) => ({
-      ...fault,
-      letters: unit.spans,
-      unit,
-    })),
+    findFaultsOf(unit, toPlace(unit), knowledge).map((fault) => ({ ...fault, letters: unit.spans, unit })),
   )
 }
 
@@ -96,11 +93,13 @@ function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: K
 const toLack = (code: ReasonCode): ReasonCode | 'letters' =>
   code === 'ending' || code === 'reduced-vowel' ? code : 'letters'
 
+const NO_FAULTS: readonly UnitFault[] = []
+
 function findFaultsOf(unit: Unit, place: UnitPlace, knowledge: Knowledge): readonly UnitFault[] {
   const first = findUnitFault(unit, place, knowledge)
-  const isMore = first !== undefined && toLack(first.code) === 'letters'
-  const further = isMore ? findFurtherFault(unit, place, knowledge) : undefined
-  return [first, further].filter((fault) => fault !== undefined)
+  if (first === undefined) return NO_FAULTS
+  const further = toLack(first.code) === 'letters' ? findFurtherFault(unit, place, knowledge) : undefined
+  return further === undefined ? [first] : [first, further]
 }
 
 /** The correspondences any one of which says what a unit of the word says. */
@@ -118,18 +117,20 @@ export function findHiddenChanges(
 ): readonly Reason[] {
   return reasons.flatMap(({ code, unit, letters }) => {
     if (unit === undefined || (code !== 'correspondence-later' && code !== 'correspondence-untaught')) return []
-    const lack = findChangeLack(unit, toPlace(unit, pronunciation, false).ending, knowledge)
+    const lack = findChangeLack(unit, findEndingLetters(pronunciation.units), knowledge)
     return lack === undefined ? [] : [{ ...lack, letters, unit }]
   })
 }
 
-function toPlace(unit: Unit, { units }: Pronunciation, isShort: boolean): UnitPlace {
-  return {
+/** Where each unit of a word stands; what all of them share is found once. */
+function createPlaces({ units }: Pronunciation, isShort: boolean): (unit: Unit) => UnitPlace {
+  const ending = findEndingLetters(units)
+  return (unit) => ({
     isContraction: isShort,
     isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
-    ending: findEndingLetters(units),
+    ending,
     isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
-  }
+  })
 }
 
 function findWholeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {

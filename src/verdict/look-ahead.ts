@@ -40,7 +40,7 @@ export function judgeAhead(
   const verdict = judge(pronunciations, now, options.names)
   if (verdict.readable) return { verdict }
   const from = toStepIndex(sequence, stepId) + 1
-  const readableAt = findReadableAt(pronunciations, sequence, options)
+  const readableAt = findReadableAt(pronunciations, sequence, options, from)
   const reported = explainByPronunciation(
     verdict,
     pronunciations,
@@ -107,13 +107,17 @@ function lackingFirst(reasons: readonly Reason[]): readonly Reason[] {
   return [...reasons.filter(isLacking), ...reasons.filter((reason) => !isLacking(reason))]
 }
 
-/** The earliest step at which the word is readable; undefined where the sequence never gets there. */
+/**
+ * The earliest step at which the word is readable; undefined where the sequence never gets there.
+ * @param from the place of a step before which it is known not to be
+ */
 export function findReadableAt(
   pronunciations: WordPronunciations,
   sequence: Sequence,
   options: JudgeOptions = {},
+  from = 0,
 ): string | undefined {
-  return findFirstStep(sequence, 0, options, (knowledge) => isReadable(pronunciations, knowledge, options.names))
+  return findFirstStep(sequence, from, options, (knowledge) => isReadable(pronunciations, knowledge, options.names))
 }
 
 /** The first step from a place on at which something holds that, once true, stays true. */
@@ -123,17 +127,17 @@ export function findFirstStep(
   options: JudgeOptions,
   holds: (knowledge: Knowledge) => boolean,
 ): string | undefined {
-  const ids = sequence.steps.map(({ id }) => id)
-  const holdsAt = (index: number) => holds(toKnowledge(sequence, ids[index] as string, options))
+  const { steps } = sequence
+  const holdsAt = (index: number) => holds(toKnowledge(sequence, steps[index]?.id as string, options))
   let low = from
-  let high = ids.length - 1
+  let high = steps.length - 1
   if (!holdsAt(high)) return undefined
   while (low < high) {
     const middle = Math.floor((low + high) / 2)
     if (holdsAt(middle)) high = middle
     else low = middle + 1
   }
-  return ids[low]
+  return steps[low]?.id
 }
 
 function toKnowledge(sequence: Sequence, stepId: string, options: JudgeOptions): Knowledge {
@@ -153,9 +157,9 @@ function lookAhead(
   options: JudgeOptions,
 ): Reason {
   if (OF_NO_STEP.has(reason.code)) return reason
-  const gap = findGap(sequence, ({ correspondences }) =>
-    correspondences.some(({ key }) => key === reason.key && isNotYet(key, options)),
-  )
+  const gap = isNotYet(reason.key, options)
+    ? findGap(sequence, ({ correspondences }) => correspondences.some(({ key }) => key === reason.key))
+    : undefined
   if (gap !== undefined) return { ...reason, code: 'correspondence-later', taughtAt: gap }
   const { pronunciation } = verdict
   const isGone = (knowledge: Knowledge) => {
@@ -193,8 +197,8 @@ function findGap(sequence: Sequence, isIt: (adds: StepAdds) => boolean): string 
   return sequence.steps.find(({ adds }) => isIt(adds))?.id
 }
 
-function isNotYet(key: CorrespondenceKey, { reader }: JudgeOptions): boolean {
-  return reader?.correspondencesNotYet?.includes(key) ?? false
+function isNotYet(key: CorrespondenceKey | undefined, { reader }: JudgeOptions): boolean {
+  return key !== undefined && (reader?.correspondencesNotYet?.includes(key) ?? false)
 }
 
 // Told only where it is the way by which the child will first read the word: a sight word that can be sounded out before

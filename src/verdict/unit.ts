@@ -72,9 +72,11 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   const { key } = unit
   if (place.isContraction && hasApostrophe(unit.letters)) return undefined
   if (unit.kind === 'inflection') return isEndingKnown(unit, knowledge) ? undefined : { code: 'ending', key }
-  if (unit.kind === 'silent' && place.isBeforeEnding) return undefined
-  if (hasApostrophe(unit.letters) && unit.kind === 'silent') return findOwnerFault(knowledge)
-  if (unit.kind === 'silent' && unit.letters === 'r') return findSilentRFault(knowledge)
+  if (unit.kind === 'silent') {
+    if (place.isBeforeEnding) return undefined
+    if (hasApostrophe(unit.letters)) return findOwnerFault(knowledge)
+    if (unit.letters === 'r') return findSilentRFault(knowledge)
+  }
   const isKnown = knowledge.correspondences.has(key)
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
   if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)

@@ -103,8 +103,9 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
   const { word, pronunciations } = read
   const { sightWords, endings } = knowledge
-  if (sightWords.has(toSightKey(word)) || isDrawnOut(word, sightWords)) return true
-  if (isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, knowledge)) return true
+  const key = toSightKey(word)
+  if (sightWords.has(key) || isDrawnOut(word, sightWords)) return true
+  if (isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, key, knowledge)) return true
   const whole = findShortened(word)
   if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
@@ -170,8 +171,11 @@ const WITH_SUFFIX = /^(.{3,})(?:ful|less|ly|ness)$/
 const OF_NO_STEM = new Set(['early', 'witness'])
 
 /** `friendly` is read by who knows `friend` by heart and can read the letters after it. */
-function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
-  const key = toSightKey(word)
+function isSightWordWithSuffix(
+  { word, pronunciations }: WordPronunciations,
+  key: string,
+  knowledge: Knowledge,
+): boolean {
   const stem = WITH_SUFFIX.exec(key)?.[1]
   if (stem === undefined || OF_NO_STEM.has(key)) return false
   // `busily` is of `busy`.
