@@ -253,7 +253,7 @@ const LINES = `
     verb past: The girls all *present* to the class.
   what only ends as many do
     noun: Everything has its *use*.
-    -: Grandpa finds *use* for it.
+    noun adjective adverb past: Grandpa finds *use* for it.
     verb past: The tools farmers *use* are old.
     noun: We needed *transport* to it.
     noun: She wore *perfume* at it.
@@ -286,7 +286,7 @@ const LINES = `
     -: Love that is shared *increases*.
     -: Those that *rebel* must flee.
     -: What funny *contrasts* the clowns made!
-    -: With squeals and *protests* the pigs ran.
+    noun: With squeals and *protests* the pigs ran.
     noun adjective: Does a snail need any *address*?
     -: Games like this *combine* fun and skill.
     verb: A man on a star *projects* two beams.

@@ -244,11 +244,11 @@ const LINES = `
   after a verb
     noun: Tam yelled *insults* at him.
     noun: Tam keeps *records*.
-    noun: Tam likes *records* in it.
-    -: Tam likes *records* with it.
-    -: Tam likes *records* now.
+    noun: Tam reads *records* in it.
+    -: Tam reads *records* with it.
+    -: Tam reads *records* now.
     -: Hens *records* in it.
-    -: Tam likes *record* in it.
+    -: Tam reads *record* in it.
   before an object
     verb: Gran *attributes* her life to it.
     verb: A warm bath *contents* the baby.

@@ -43,7 +43,7 @@ export const determiner: Clue = (place, inflected) => {
 export const adjective: Clue = (place, inflected) => {
   const [before, second] = [findBefore(place), findBefore(place, 2)]
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
-  const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|less|ous)$/.test(before ?? '')
+  const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|ial|ical|less|ous)$/.test(before ?? '')
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
   const after = place.words[place.index + 1]
   // `Our school permits dogs`
@@ -127,6 +127,37 @@ export const afterVerb: Clue = (place, inflected) => {
   // `love that is shared increases`
   if (has(is.BE, findBefore(place, 2))) return undefined
   return isEdge(after) || (has(is.PREPOSITIONS, after) && after !== 'with') ? ['noun'] : undefined
+}
+
+/** Of one who does it, and no plural of a thing: `collects`, and not `guides`. */
+const TAKES: ReadonlySet<string> = new Set(
+  (
+    'brings buys carries collects contains eats enjoys finds gets gives hates hears holds keeps knows likes loves needs owns prefers provides receives ' +
+    'sells sends shows spreads steals throws uses wants wears'
+  ).split(' '),
+)
+
+/** `The lorry collects refuse`, `Dad gets upset`: no bare verb stands behind one in -s, and no verb in -s either. */
+export const takenByOne: Clue = ({ words, index }, inflected) => {
+  // `the man who sells uses a cart`
+  if (!has(TAKES, words[index - 1]) || has(RELATIVES, words[index - 2])) return undefined
+  return inflected ? ['noun'] : ['noun', 'adjective', 'adverb', 'past']
+}
+
+/** `With squeals and protests the pigs ran`: before the first comma or subject stand things. */
+export const ledPair: Clue = ({ words, index }, inflected) => {
+  const isLed = has(is.ALL_PREPOSITIONS, words[index - 3]) && isMark(words[index - 4])
+  const isPair = has(AND, words[index - 1]) && is.looksPlural(words[index - 2])
+  const after = words[index + 1]
+  return inflected && isLed && isPair && (has(is.DETERMINERS, after) || has(is.SUBJECTS, after)) ? ['noun'] : undefined
+}
+const AND: ReadonlySet<string> = new Set(['and', 'or'])
+
+/** `The clock, which records the time, is old`. */
+export const behindWhich: Clue = ({ words, index }, inflected) => {
+  const isAside = words[index - 1] === 'which' && words[index - 2] === ','
+  const after = words[index + 1]
+  return inflected && isAside && !isVerbal(after) && !isEdge(after) ? ['verb'] : undefined
 }
 
 /** `Fred sows in May`: a sentence hardly begins with a past in -ed. */
