@@ -5,8 +5,12 @@ import { defineRule } from '../../src/lint/rule.ts'
 import { findMeant, toQuestion } from '../../src/lint/slips.ts'
 import type { StoryContext, WordFault } from '../../src/lint/types.ts'
 import { toAsIn, toFaultReport, toQuoted, toUnsureNameNote } from '../../src/lint/wording.ts'
+import { findOtherSpelling } from '../../src/phonics/british-spellings.ts'
+import type { Accent } from '../../src/phonics/types.ts'
 import { findExample } from '../../src/sequence/taught.ts'
+import type { Word } from '../../src/story/types.ts'
 import { toBareName } from '../../src/usage/likely-names.ts'
+import type { Verdict } from '../../src/verdict/types.ts'
 import { toCaseOf } from '../../src/words/letter-case.ts'
 
 export default defineRule({
@@ -22,6 +26,7 @@ export default defineRule({
     },
   },
   messages: {
+    otherLand: '{word} is the {land} spelling; {other} writes {right}',
     slip: '{word} is not in the dictionary',
     slipOfListed: '{word} is most likely misspelt',
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
@@ -37,8 +42,14 @@ export default defineRule({
         const judged = story.judge(word, sentence)
         const { pronunciations, verdict } = judged
         const isListed = pronunciations.source === 'dictionary'
+        if (pronunciations.unsure) return
+        const other = findOtherSpelling(word.text, story.accent)
+        if (other !== undefined && !isMeant(word.text, verdict.kind, story)) {
+          report(toOtherLand(word, toCaseOf(word.text, other), story.accent))
+          return
+        }
         // Those are faults, and told as such.
-        if (pronunciations.unsure || (!isListed && verdict.readable)) return
+        if (!isListed && verdict.readable) return
         const expected = findMeant(word.text, judged, story)
         if (expected.length === 0) return
         report({
@@ -75,6 +86,27 @@ export default defineRule({
     }
   },
 })
+
+/** `color` where the accent is British, `colour` where it is American. */
+const toOtherLand = (word: Word, right: string, accent: Accent) => {
+  const isBritish = accent === 'southern-british'
+  const lands = isBritish ? { land: 'American', other: 'Britain' } : { land: 'British', other: 'America' }
+  const note = `Write ${toQuoted(right)}, or choose the other accent.`
+  return {
+    at: word,
+    word,
+    reason: 'other-spelling',
+    messageId: 'otherLand',
+    data: { word: toQuoted(word.text), right: toQuoted(right), ...lands },
+    expected: [right],
+    note,
+    isOnce: true,
+  } as const
+}
+
+/** Whether a word is meant as it stands: taught by heart, or a name. */
+const isMeant = (text: string, kind: Verdict['kind'], story: StoryContext): boolean =>
+  kind === 'sight' || kind === 'name' || (hasCapital(text) && story.likelyNames().has(toBareName(text)))
 
 const toUnsureNote = (text: string): string =>
   hasCapital(text)

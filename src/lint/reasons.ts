@@ -22,6 +22,7 @@ const RULE_REASONS = [
   'look-alike-letters',
   'mark',
   'new-words',
+  'other-spelling',
   'page-sentences',
   'page-words',
   'practised-words',

@@ -33,6 +33,9 @@ const WORDS = `
   NURSE: hurry hɜriː hʌriː, worry wɜriː wʌriː, courage kɜrədʒ kʌrədʒ, squirrel skwɜrəl skwɪrəl, squirrels skwɜrəlz skwɪrəlz,
     stirring stɜrɪŋ stɜːrɪŋ, furry fɜriː fɜːriː, purring pɜrɪŋ pɜːrɪŋ, stirred stɜrd stɜːd, runners rʌnərz rʌnəz, longer lɔŋɡər lɒŋɡə,
     edinburgh ɛdənbəroʊ ɛdənbərə
+  words of Britain that the American dictionary lacks: pram præm præm, welly wɛliː wɛliː, conker kɑŋkər kɒŋkə, settee sɛtiː sɛtiː, stoat stoʊt stəʊt,
+    satchel sætʃəl sætʃəl, pasty pæstiː pɑːstiː, sandcastle sændkæsəl sændkɑːsəl, treacle triːkəl triːkəl, duvet duːveɪ djuːveɪ, copse kɑps kɒps,
+    footy fʊtiː fʊtiː, gosling ɡɑzlɪŋ ɡɒzlɪŋ, motorway moʊtərweɪ məʊtəweɪ, sporran spɔrən spɒrən, nought nɔt nɔːt, pud pʊd pʊd
   an r over an apostrophe: they're ðɛr ðɛə, we're wɪr wɪə, you're jʊr jʊə
   an a or i that stands before r and is no vowel with it: arrive əraɪv əraɪv, around əraʊnd əraʊnd, parade pəreɪd pəreɪd, mirror mɪrər mɪrə,
     spirit spɪrɪt spɪrɪt, hero hɪroʊ hɪərəʊ, here hɪr hɪə, iron aɪərn aɪən`

@@ -1,7 +1,8 @@
 // Spellings of Britain, from memory of common usage: no source.
 
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { isForeignSpelling, toBritish } from '../../src/phonics/british-spellings.ts'
+import { findOtherSpelling, isForeignSpelling, toBritish } from '../../src/phonics/british-spellings.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
 describe('what Britain writes otherwise', () => {
@@ -39,6 +40,7 @@ describe('what Britain writes otherwise', () => {
     analyze/analyse analyzed/analysed analyzing/analysing analyzer/analyser analyzers/analysers analyzes/analyses
     gray/grey grayer/greyer grayed/greyed cozy/cosy catalog/catalogue catalogs/catalogues cataloged/catalogued
     canceled/cancelled equaling/equalling fueled/fuelled jeweler/jeweller jewelers/jewellers labeling/labelling
+    moldy/mouldy smoldering/smouldering grayish/greyish shoveled/shovelled quarreling/quarrelling skeptical/sceptical fulfill/fulfil wooly/woolly
     leveled/levelled marveling/marvelling modeling/modelling pedaled/pedalled signaling/signalling
     traveler/traveller travelers/travellers tunneling/tunnelling
     organize/organise organizes/organises organized/organised organizer/organiser organizers/organisers
@@ -58,7 +60,7 @@ describe('what Britain writes otherwise', () => {
 
   // The z of these belongs to the word, or its l is doubled nowhere, or the word has an ending that no verb has.
   it.each(
-    'maize prized prizes resized sized seized seizing bizarre citizen gizmo horizon horizontal quiz quizzes whiz wizard zip organizational travel cancels jewels appealed feeling healer sailed'.split(
+    'maize prized prizes resized sized seized seizing bizarre citizen gizmo horizon horizontal quiz quizzes whiz wizard zip organizational travel cancels jewels fulfilled enrolling axes axed appealed feeling healer sailed'.split(
       ' ',
     ),
   )('%s is written alike', (word) => {
@@ -78,7 +80,50 @@ describe('what Britain writes otherwise', () => {
     for (const word of american) expect(isForeign(word)).toEqual([false, true])
     for (const word of ['maths', 'mum', 'Mummy', 'aluminium', 'nappy', 'Colour', 'centre'])
       expect(isForeign(word)).toEqual([true, false])
-    for (const word of ['cat', 'story', 'meter', 'got', 'tap', 'pavement'])
+    for (const word of ['ax', 'moms', 'skeptical', 'sidewalks']) expect(isForeign(word)).toEqual([false, true])
+    for (const word of [
+      'cat',
+      'story',
+      'meter',
+      'got',
+      'tap',
+      'pavement',
+      'axe',
+      'theatre',
+      'dialogue',
+      'omelettes',
+      'pram',
+    ])
       expect(isForeign(word)).toEqual([false, false])
+  })
+})
+
+describe('the right form of what is written as in the other land', () => {
+  it.each([
+    ['color', 'colour', undefined],
+    ['Gray', 'grey', undefined],
+    ['neighbor’s', 'neighbour', undefined],
+    ['traveled', 'travelled', undefined],
+    ['ax', 'axe', undefined],
+    ['flavour', undefined, 'flavor'],
+    ['ploughing', undefined, 'plowing'],
+    ['tunnelled', undefined, 'tunneled'],
+    // America writes them so too, and Britain writes -ize too.
+    ['axe', undefined, undefined],
+    ['theatres', undefined, undefined],
+    ['realize', undefined, undefined],
+    ['cat', undefined, undefined],
+  ])('%s: %s in Britain, %s in America', (word, british, american) => {
+    expect(findOtherSpelling(word, 'southern-british')).toBe(british)
+    expect(findOtherSpelling(word, 'general-american')).toBe(american)
+  })
+
+  it('finds none among the words of England’s curriculum', () => {
+    const words = readFileSync(new URL('data/curriculum-words.tsv', import.meta.url), 'utf8')
+      .split('\n')
+      .filter((line) => line !== '' && !line.startsWith('#'))
+      .map((line) => line.split('\t')[0] ?? '')
+    expect(words.length).toBeGreaterThan(300)
+    expect(words.filter((word) => findOtherSpelling(word, 'southern-british') !== undefined)).toEqual([])
   })
 })

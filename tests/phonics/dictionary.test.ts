@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs'
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { describe, expect, it } from 'vitest'
 import { mend, readCorrections } from '../../scripts/build/pronunciations.ts'
+import { hashText } from '../../src/hash.ts'
 import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 import { testLexicon, testPhonics, testSpelling } from '../lexicon-for-tests.ts'
 
@@ -23,10 +24,11 @@ const transcribe = (word: string): readonly Transcription[] =>
         .flatMap((nth) => dictionary[word + nth] ?? [])
         .map((sounds) => mend(word, toTranscription(sounds.replace(/ #.*/, ''))))
 
-const draw = (isWanted: (word: string, at: number) => boolean): readonly string[] =>
+/** Drawn by a number for each word, so that a new word in the lexicon leaves the others drawn. */
+const draw = (isWanted: (word: string, drawn: number) => boolean): readonly string[] =>
   testLexicon()
     .words()
-    .filter((word, at) => isWanted(word, at) && transcribe(word).length > 0)
+    .filter((word) => isWanted(word, hashText(word)) && transcribe(word).length > 0)
 
 describe('words with an ending', () => {
   // A weak vowel is written IH or AH, and `le` with a vowel or without one, as it comes: `blanket` and `blanketed` differ in that, and
@@ -42,7 +44,7 @@ describe('words with an ending', () => {
 
   /** Every seventh with a plain ending; all in which the ending changes the word, of which some kinds are few. */
   it('say what the dictionary says', () => {
-    const words = draw((word, at) => (at % 7 === 0 || /(?:i(?:e[drs]|est)|ying)$/.test(word)) && isEnded(word))
+    const words = draw((word, drawn) => (drawn % 7 === 0 || /(?:i(?:e[drs]|est)|ying)$/.test(word)) && isEnded(word))
     expect(words.length).toBeGreaterThan(3000)
     expect(words).toEqual(expect.arrayContaining(['tying', 'happier', 'happiest', 'tried', 'tries']))
     const wrong = words.filter((word) => {
@@ -86,8 +88,8 @@ describe('General American', () => {
   // `un` is read in full, whatever the dictionary has, and of two words that are spelt alike it may know one.
   const drawPlain = () =>
     draw(
-      (word, at) =>
-        at % 23 === 0 && !isEnded(word) && !/^un/.test(word) && testLexicon().heteronyms.find(word) === undefined,
+      (word, drawn) =>
+        drawn % 23 === 0 && !isEnded(word) && !/^un/.test(word) && testLexicon().heteronyms.find(word) === undefined,
     )
   const read = (word: string) => testPhonics('general-american').read(word).pronunciations
 
@@ -114,7 +116,7 @@ describe('General American', () => {
         .filter(({ ipa }) => !said.map(toKept).includes(toKept(toPattern(ipa))))
         .map(({ ipa }) => `${word}: ${ipa}, not ${said}`)
     })
-    // Its `ier` is one unit of two vowels, which is stressed on the first.
-    expect(wrong.filter((one) => !one.startsWith('bouvier:'))).toEqual([])
+    // The `ier` of two is one unit of two vowels, which is stressed on the first; in the third an /ɔ/ stands before an /ɪ/.
+    expect(wrong.filter((one) => !/^(?:bouvier|gaudier|redrawing):/.test(one))).toEqual([])
   })
 })

@@ -185,7 +185,7 @@ const LINES = `
     women: ˈwɪmən wom-en w0-1=w o1-2=ɪ1 m2-3=m e3-4=ə0~ n4-5=n
     busy: ˈbɪziː bus-y b0-1=b u1-2=ɪ1 s2-3=z y3-4=iː0
     pretty: ˈprɪtiː pret-ty p0-1=p r1-2=r e2-3=ɪ1 tt3-5=t y5-6=iː0
-    Wednesday: ˈwɛnzˌdeɪ wednes-day w0-1=w e_e1-2,4-5=ɛ1 dn2-4=n s5-6=z d6-7=d ay7-9=eɪ2
+    Wednesday: ˈwɛnzˌdeɪ wednes-day w0-1=w e1-2=ɛ1 d2-3=° n3-4=n e4-5=° s5-6=z d6-7=d ay7-9=eɪ2
     oh: əʊ oh oh0-2=əʊ1
     create: kriːˈeɪt cre-ate c0-1=k r1-2=r e2-3=iː0 a_e3-4,5-6=eɪ1 t4-5=t
     being: ˈbiːɪŋ be-ing b0-1=b e1-2=iː1 ing2-5=ɪŋ!0
@@ -358,7 +358,7 @@ const LINES = `
     women: ˈwɪmən wom-en w0-1=w o1-2=ɪ1 m2-3=m e3-4=ə0~ n4-5=n
     busy: ˈbɪziː bus-y b0-1=b u1-2=ɪ1 s2-3=z y3-4=iː0
     pretty: ˈprɪtiː pret-ty p0-1=p r1-2=r e2-3=ɪ1 tt3-5=t y5-6=iː0
-    Wednesday: ˈwɛnzˌdeɪ wednes-day w0-1=w e_e1-2,4-5=ɛ1 dn2-4=n s5-6=z d6-7=d ay7-9=eɪ2
+    Wednesday: ˈwɛnzˌdeɪ wednes-day w0-1=w e1-2=ɛ1 d2-3=° n3-4=n e4-5=° s5-6=z d6-7=d ay7-9=eɪ2
     oh: oʊ oh oh0-2=oʊ1
     create: kriːˈeɪt cre-ate c0-1=k r1-2=r e2-3=iː0 a_e3-4,5-6=eɪ1 t4-5=t
     being: ˈbiːɪŋ be-ing b0-1=b e1-2=iː1 ing2-5=ɪŋ!0

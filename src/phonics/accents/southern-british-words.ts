@@ -13,14 +13,14 @@ export const BATH: ReadonlySet<string> = new Set(
   prance raft rafter ranch rascal rasp rather repast reprimand sample salve shaft shan't can't slander slant staff surpass task
   taskmaster telecast trance transplant vast vantage wrath aghast bypass underpass overpass trespass
   lambast caste freelance freelancer schoolmaster webmaster toastmaster grandmaster soprano
-  steadfast witchcraft hovercraft spacecraft handcraft staffer seagrass iraq pakistan`.split(/\s+/),
+  sandcastle steadfast witchcraft hovercraft spacecraft handcraft staffer seagrass iraq pakistan`.split(/\s+/),
 )
 
 /** Words with /ɒ/ where a rule would give /ɔː/: an open o before r and a vowel, and au or a said short. */
 export const SHORT_O: ReadonlySet<string> = new Set(
   `orange forest foreign foreigner florist florida historic historical authority majority minority priority sorority
   coral moral morality immoral oracle orator oratory porridge horoscope categorical rhetorical allegorical metaphorical
-  torrent torrential warrant warrior quarrel quarry horror horrid horrible horrify borrow sorrow sorry tomorrow
+  sporran torrent torrential warrant warrior quarrel quarry horror horrid horrible horrify borrow sorrow sorry tomorrow
   origin original corridor correspond corrupt coronation corona incorrigible correlate coroner forage
   seniority superiority inferiority moronic euphoric lorry lorries laurel laurence lawrence
   because sausage cauliflower austria austrian australia australian

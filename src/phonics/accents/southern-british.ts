@@ -53,7 +53,9 @@ function toSound(place: Place): string {
 
 /** The stressed a of a BATH word is long; a weak one beside it is not, as the first of `advantage`. */
 function toBath(unit: RawUnit, place: Place): string {
-  const isLong = (unit.stress ?? 0) > 0 && isIn(BATH, place)
+  // Of `sandcastle` and `grandmaster` the second a alone.
+  const isFirst = place.at < 3 && /^(?:s|gr)and/.test(place.words[0])
+  const isLong = (unit.stress ?? 0) > 0 && !isFirst && isIn(BATH, place)
   return (isLong ? 'ɑː' : 'æ') + (unit.phones.length > 1 ? 'f' : '')
 }
 
