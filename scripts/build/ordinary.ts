@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs'
 import type { Lexicon } from '../../src/phonics/lexicon/open.ts'
-import { type OrdinarySpelling, toExcepted, writeOrdinary } from '../../src/phonics/ordinary.ts'
+import { isOrdinaryThere, type OrdinarySpelling, toExcepted, writeOrdinary } from '../../src/phonics/ordinary.ts'
 import { createPhonics } from '../../src/phonics/phonics.ts'
 import { createSpelling } from '../../src/phonics/spelling.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
@@ -72,18 +72,21 @@ function measureOrdinary(
   const byLetters = toGroups(collect(phonics), ({ unit }) => toLetters(unit))
   const found = [...byLetters].flatMap(([letters, uses]) => {
     const byKey = toGroups(uses, ({ unit }) => unit.key)
-    const shows = (key: string, said: readonly Use[]) =>
-      findExample(
-        key,
-        letters,
-        [...(examples.get(letters) ?? []), ...said.map(({ word }) => word)],
-        phonics,
-        key.endsWith('=') ? ANY_GRADE : GRADES,
-      )
+    const shows = (key: string, said: readonly Use[], places: readonly string[]) => {
+      const words = [...(examples.get(letters) ?? []), ...said.map(({ word }) => word)]
+      const ordinary = new Set(said.filter((use) => isOrdinaryThere(places, use.places)).map(({ word }) => word))
+      const grades = key.endsWith('=') ? ANY_GRADE : GRADES
+      const find = (some: readonly string[], among: readonly number[]) =>
+        findExample(key, letters, some, phonics, among)
+      if (places.length === 0) return find(words, grades)
+      // A word that is itself told as an exception is a poor example: the i of `junior` stands before no e and no a.
+      const best = words.filter((word) => ordinary.has(word))
+      return find(best, grades) ?? find(best, ANY_GRADE) ?? find(words, grades)
+    }
     return [...byKey].flatMap(([key, said]): OrdinarySpelling[] => {
       const isTaught = (examples.get(letters) ?? []).some((word) => isShown(key, letters, word, phonics))
       const places = findOrdinaryPlaces(key, said, uses, isTaught)
-      const example = places && shows(key, said)
+      const example = places && shows(key, said, places)
       return example === undefined ? [] : [{ key, example, places: places ?? [] }]
     })
   })

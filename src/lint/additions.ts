@@ -1,5 +1,6 @@
 // What a teacher can add to a sequence so that a word can be read which no step makes readable: the very lines.
 
+import { toStraight } from '../apostrophe.ts'
 import type { Unit } from '../phonics/types.ts'
 import { isContraction } from '../verdict/index.ts'
 import type { Reason } from '../verdict/types.ts'
@@ -19,7 +20,7 @@ export function toAdditionLine(word: string, reason: Reason): string | undefined
   const { code, unit, found } = reason
   if (code === 'correspondence-untaught') return toCorrespondenceLine(reason)
   if (code === 'shape') return toQuoted(`shapes: [${found}]`)
-  if (code === 'contraction') return isContraction(word) ? toQuoted(`contractions: ["${word}"]`) : undefined
+  if (code === 'contraction') return isContraction(word) ? toQuoted(`contractions: ["${toListed(word)}"]`) : undefined
   if (code === 'too-many-letters' || code === 'too-many-syllables') {
     return toQuoted(`${code === 'too-many-letters' ? 'letters' : 'syllables'}: ${found}`)
   }
@@ -30,6 +31,9 @@ export function toAdditionLine(word: string, reason: Reason): string | undefined
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, undefined)
   return change === undefined ? undefined : toQuoted(`ending changes: [${change.replaceAll('-', ' ')}]`)
 }
+
+/** `isn't` for the `Isn't` that opens a sentence, with a straight apostrophe, but `I'm`. */
+const toListed = (word: string): string => toStraight(/^I['’]/.test(word) ? word : word.toLowerCase())
 
 /** `gg as in egg`. */
 export function toCorrespondenceLine({ unit }: Pick<Reason, 'unit'>): string | undefined {

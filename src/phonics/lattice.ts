@@ -28,7 +28,7 @@ export interface Arc {
 
 const LONG_VOWELS: ReadonlySet<string> = new Set(['EY', 'IY', 'AY', 'OW', 'UW', 'Y UW'])
 /** Consonant rows that end in a silent e but never share it with a split vowel. */
-const OWN_E: ReadonlySet<string> = new Set(['ge', 'le', 'que', 'gue', 'dge', 'ngue', 're'])
+const OWN_E: ReadonlySet<string> = new Set(['ge', 'que', 'gue', 'dge', 'ngue', 're'])
 
 export interface RowSet {
   readonly rows: readonly Row[]

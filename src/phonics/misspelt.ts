@@ -2,6 +2,9 @@
 
 import type { Inflection } from './inflect.ts'
 
+/** Things in -o that are written with -es alone; `photos`, `pianos`, `mangos` and `mangoes` are all right. Common knowledge of spelling, no source. */
+const WITH_OES: ReadonlySet<string> = new Set('echo hero potato tomato torpedo veto'.split(' '))
+
 /** How the word with this ending is rightly spelt; undefined where nothing is wrong with it. */
 export function findRightForm({ stem, ending, change }: Inflection): string | undefined {
   if (change !== 'none') return undefined
@@ -12,7 +15,7 @@ export function findRightForm({ stem, ending, change }: Inflection): string | un
     if (ending === 's') return `${stem.slice(0, -1)}ies`
     if (meetsE || ending === 'es') return `${stem.slice(0, -1)}i${ending}`
   }
-  if (ending === 's' && /(?:s|x|z|ch|sh)$/.test(stem)) return `${stem}es`
+  if (ending === 's' && (/(?:s|x|z|ch|sh)$/.test(stem) || WITH_OES.has(stem))) return `${stem}es`
   const isClosed = /^[^aeiouy]*(?:qu)?[aeiou][bdfgklmnprtvz]$/.test(stem)
   return isClosed && (meetsE || ending === 'ing') ? `${stem}${stem.at(-1)}${ending}` : undefined
 }

@@ -54,8 +54,12 @@ export function readOrdinary(lines: string): FindOrdinary {
   return (key, toOwnPlaces) => {
     const found = table.get(key)
     if (found === undefined || found.places.length === 0) return found?.example
-    const isElsewhere = found.places[0]?.startsWith('!') === true
-    const isThere = toOwnPlaces().some((place) => found.places.includes(isElsewhere ? toExcepted(place) : place))
-    return isThere === isElsewhere ? undefined : found.example
+    return isOrdinaryThere(found.places, toOwnPlaces()) ? found.example : undefined
   }
+}
+
+/** @param places of an ordinary spelling that is not ordinary everywhere */
+export function isOrdinaryThere(places: readonly string[], own: readonly string[]): boolean {
+  const isElsewhere = places[0]?.startsWith('!') === true
+  return isElsewhere !== own.some((place) => places.includes(isElsewhere ? toExcepted(place) : place))
 }

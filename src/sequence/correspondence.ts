@@ -98,7 +98,9 @@ function toMissing(grapheme: string, example: string, pronunciation: Pronunciati
       expected: toExpected(nearest && `${nearest} as in ${example}`),
     })
   }
-  return fail(`In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})`)
+  return fail(`In \`${example}\` the letters \`${grapheme}\` do not say one sound together (it is cut as ${parts})`, {
+    expected: toExpected(toFirstLine(grapheme)),
+  })
 }
 
 function toKeys(pronunciation: Pronunciation, grapheme: string): readonly Unit['key'][] {

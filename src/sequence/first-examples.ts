@@ -6,7 +6,8 @@ a cat, b bat, c cat, d dig, e hen, f fan, g gap, h hat, i sit, j jam, k kit, l l
 v van, w wig, x box, y yes, z zip,
 ai rain, air hair, ar car, au haul, aw saw, ay day, a_e cake, ch chip, ck duck, ea sea, ear hear, ee green, er fern, ew grew, e_e these,
 ff off, igh night, ie pie, ir bird, i_e time, kn knee, ll bell, nk bank, ng sing, oa boat, oe toe, oi coin, oo moon, or fork, ou out,
-ow cow, oy boy, o_e home, ph dolphin, qu quit, sh ship, ss miss, tch catch, th thin, ue blue, ur fur, u_e tune, wh when, wr write, zz buzz
+ow cow, oy boy, o_e home, ph dolphin, qu quit, sh ship, ss miss, tch catch, th thin, ue blue, ur fur, u_e tune, wh when, wr write, zz buzz,
+are care, ce fence, dge bridge, eer deer, ge large, gn sign, le table, mb lamb, oor door, ore more, se horse, tion station, ve give
 `
 
 const EXAMPLES: ReadonlyMap<string, string> = new Map(

@@ -1,7 +1,6 @@
 // What a child at a step knows: the sum of what the steps so far have added.
 
 import { toStraight } from '../apostrophe.ts'
-import type { CorrespondenceKey } from '../phonics/types.ts'
 import type { Ending, EndingChange, Knowledge, LimitChanges, Limits, Sequence, Step, StepAdds } from './types.ts'
 import { ENDING_CHANGES, ENDINGS } from './vocabulary.ts'
 
@@ -61,13 +60,9 @@ function toStart(sequence: Sequence): Knowledge {
     limits: {},
     soundedEndings: new Set(ENDINGS.filter(isSounded)),
     soundedChanges: new Set(Object.values(ENDING_CHANGES).filter((change) => !namedChanges.has(change))),
-    namedWeak: new Set(sequence.steps.flatMap(({ adds }) => adds.correspondences.flatMap(({ key }) => toWeak(key)))),
     reducedVowels: sequence.reducedVowels,
   }
 }
-
-/** One vowel letter with a sound that is heard only where no stress falls: the a of `about`. */
-const toWeak = (key: CorrespondenceKey): readonly CorrespondenceKey[] => (/^[aeiouy]=ə$/.test(key) ? [key] : [])
 
 // A contraction taught by name is known by heart, and stays so when a later step allows any that can be sounded out.
 function add(before: Knowledge, adds: StepAdds): Knowledge {

@@ -93,7 +93,5 @@ export interface Knowledge {
   readonly soundedEndings: ReadonlySet<Ending>
   /** Changes that no step names: the changed letters are sounded out as they stand. */
   readonly soundedChanges: ReadonlySet<EndingChange>
-  /** What weak vowels say in it where a step names that: `a as in about` is read from that step on, and not before. */
-  readonly namedWeak: ReadonlySet<CorrespondenceKey>
   readonly reducedVowels: 'accept' | 'flag'
 }

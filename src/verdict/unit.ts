@@ -81,7 +81,7 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
   if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)
   if (isKnown) return undefined
-  if (unit.reduced && !knowledge.namedWeak.has(key) && isShortVowelKnown(unit.letters, knowledge)) {
+  if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
   return toUnknown(unit)
@@ -148,7 +148,7 @@ export function findFurtherFault(unit: Unit, place: UnitPlace, knowledge: Knowle
     const isTaught = knowledge.endingChanges.has(change) || knowledge.soundedChanges.has(change)
     return isTaught ? undefined : { code: 'ending', key }
   }
-  const isWeak = unit.reduced === true && !knowledge.namedWeak.has(key) && toShortKeys(letters).length > 0
+  const isWeak = unit.reduced === true && toShortKeys(letters).length > 0
   return isWeak && !(place.isLong && isReducedAccepted(knowledge)) ? { code: 'reduced-vowel', key } : undefined
 }
 

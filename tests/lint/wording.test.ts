@@ -40,6 +40,8 @@ describe('what to add so that a word can be read', () => {
     ],
     ['banana', [toReason('too-many-syllables', { found: 3 })], 'add `syllables: 3` to a step'],
     ["can't", [toReason('contraction')], 'add `contractions: ["can\'t"]` to a step'],
+    ['Isn’t', [toReason('contraction')], 'add `contractions: ["isn\'t"]` to a step'],
+    ['I’m', [toReason('contraction')], 'add `contractions: ["I\'m"]` to a step'],
     ['running', [toReason('ending', { unit: ING })], 'add `endings: [-ing]` to a step'],
     ["dog's", [toReason('ending', { unit: OWNER })], 'add `endings: ["\'s"]` to a step'],
     // The owner's ending on a name has no unit of its own.

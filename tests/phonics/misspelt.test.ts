@@ -18,6 +18,8 @@ it.each(
     'yell ed -, bicycle s -, ' +
     // -es after a hiss.
     "bus s buses, fox s foxes, buzz s buzzes, catch s catches, wish s wishes, cat s -, cat 's -, chat s -, bush ed -, month s -, ship s -, " +
+    // Some things in -o.
+    'hero s heroes, potato s potatoes, photo s -, piano s -, mango s -, zoo s -, ' +
     // One consonant after one short vowel is doubled.
     'hop ed hopped, hop ing hopping, run er runner, big est biggest, quit ing quitting, hum ing humming, stop ed stopped, hop s -, rain ed -, ' +
     'jump ed -, fix ed -, row ing -, open ed -, spy er spier, hug ed hugged, fit est fittest, sob ing sobbing, nod ed nodded, pin ed pinned, ' +

@@ -223,6 +223,9 @@ const LINES = `
     happiness: ˈhæpiːnəs hap-pi-ness h0-1=h a1-2=æ1 pp2-4=p i<y4-5=iː0 n5-6=n e6-7=ə0~ ss7-9=s
     laziness: ˈleɪziːnəs la-zi-ness l0-1=l a1-2=eɪ1 z2-3=z i<y3-4=iː0 n4-5=n e5-6=ə0~ ss6-8=s
     homework: ˈhoʊmˌwɜrk home-work h0-1=h o_e1-2,3-4=oʊ1 m2-3=m w4-5=w or5-7=ɜr2 k7-8=k
+    molehill: ˈmoʊlˌhɪl mole-hill m0-1=m o_e1-2,3-4=oʊ1 l2-3=l h4-5=h i5-6=ɪ2 ll6-8=l
+    rulebook: ˈruːlˌbʊk rule-book r0-1=r u_e1-2,3-4=uː1 l2-3=l b4-5=b oo5-7=ʊ2 k7-8=k
+    polecat: ˈpoʊlˌkæt pole-cat p0-1=p o_e1-2,3-4=oʊ1 l2-3=l c4-5=k a5-6=æ2 t6-7=t
     dribbling: ˈdrɪbəlɪŋ drib-bling d0-1=d r1-2=r i2-3=ɪ1 bb3-5=b l<le5-6=əl0 ing6-9=ɪŋ!0
     morning: ˈmɔrnɪŋ morn-ing m0-1=m or1-3=ɔr1 n3-4=n i4-5=ɪ0 ng5-7=ŋ
     mistake: mɪsˈteɪk mis-take m0-1=m i1-2=ɪ0 s2-3=s t3-4=t a_e4-5,6-7=eɪ1 k5-6=k

@@ -191,6 +191,7 @@ const MISTAKES: readonly Mistake[] = [
     'letters cut otherwise',
     'name: x\nsteps:\n  - id: a\n    teach: [ai as in naive]\n            ^^^^^^^^^^^^^^',
     /do not say one sound/,
+    'ai as in rain',
   ],
   [
     'an example of several sounds',

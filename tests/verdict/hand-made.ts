@@ -72,7 +72,6 @@ export function toKnowledge(keys: string, more: Partial<Knowledge> = {}): Knowle
     limits: {},
     soundedEndings: new Set(),
     soundedChanges: new Set(),
-    namedWeak: new Set(),
     reducedVowels: 'accept',
     ...more,
   }
