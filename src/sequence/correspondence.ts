@@ -27,14 +27,17 @@ function toOther(letters: string, example: string, phonics: Phonics): Pick<Parti
   return meant === undefined || 'problem' in resolveCorrespondence(line, phonics) ? TAKE_ANOTHER : { expected: [line] }
 }
 
-const FORM = new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{L}${APOSTROPHES}-]+)$`, 'u')
+/** Made when a line is first read: most runs take a built-in sequence, and its expressions are slow to make. */
+let form: RegExp | undefined
+const toForm = (): RegExp =>
+  (form ??= new RegExp(`^([\\p{L}${APOSTROPHES}_-]+)\\s+(?:as\\s+)?in\\s+([\\p{L}${APOSTROPHES}-]+)$`, 'u'))
 
 /**
  * Reads `ai as in rain`. The example is read in the accent of `phonics`; the letters must stand in it and say one sound
  * there. Letters that are said in several parts (`nk as in bank`) teach each part, as long as they hold one vowel at most.
  */
 export function resolveCorrespondence(written: string, phonics: Phonics): Resolved {
-  const [, letters, example] = FORM.exec(written.trim()) ?? []
+  const [, letters, example] = toForm().exec(written.trim()) ?? []
   if (letters === undefined || example === undefined) {
     return fail(`\`${written}\` cannot be read: write letters and an example word`, {
       expected: [toRightForm(written)],
@@ -61,14 +64,15 @@ export function resolveCorrespondence(written: string, phonics: Phonics): Resolv
   return findTaught(grapheme, example, pronunciation)
 }
 
-const NEARLY = new RegExp(
-  `^([\\p{L}${APOSTROPHES}_-]+?)(?:\\s+(?:as|as for|as like|for|is|like|says)\\s+|\\s*[:=/(>→–-]+\\s*|\\s+)([\\p{L}${APOSTROPHES}]+)\\)?$`,
-  'u',
-)
+const toNearly = (): RegExp =>
+  new RegExp(
+    `^([\\p{L}${APOSTROPHES}_-]+?)(?:\\s+(?:as|as for|as like|for|is|like|says)\\s+|\\s*[:=/(>→–-]+\\s*|\\s+)([\\p{L}${APOSTROPHES}]+)\\)?$`,
+    'u',
+  )
 
 /** `sh like ship`, `sh = ship`, `sh (ship)`: what was meant, where the letters stand in the word. */
 function toRightForm(written: string): string {
-  const [, letters = '', example = ''] = NEARLY.exec(written.trim()) ?? []
+  const [, letters = '', example = ''] = toNearly().exec(written.trim()) ?? []
   if (letters !== '' && isSpelt(example, toGrapheme(letters))) return `${letters} as in ${example}`
   return toFirstLine(toGrapheme(written.trim())) ?? 'ai as in rain'
 }

@@ -10,14 +10,10 @@ ow cow, oy boy, o_e home, ph dolphin, qu quit, sh ship, ss miss, tch catch, th t
 are care, ce fence, dge bridge, eer deer, ge large, gn sign, le table, mb lamb, oor door, ore more, se horse, tion station, ve give
 `
 
-const EXAMPLES: ReadonlyMap<string, string> = new Map(
-  LINES.trim()
-    .split(/,\s*/)
-    .map((line) => line.split(' ') as [string, string]),
-)
-
 /** `d as in dig`; undefined for letters that are no common group. */
 export function toFirstLine(letters: string): string | undefined {
-  const example = EXAMPLES.get(letters)
-  return example === undefined ? undefined : `${letters} as in ${example}`
+  const line = LINES.trim()
+    .split(/,\s*/)
+    .find((one) => one.startsWith(`${letters} `))
+  return line === undefined ? undefined : line.replace(' ', ' as in ')
 }

@@ -62,12 +62,12 @@ function layOut(bytes: Uint8Array): GuessModel {
   const backs = Float64Array.from({ length: LEVELS }, (_, k) => view.getFloat32(8 + (LEVELS + k) * 4, true))
   const symbols = readSymbols(new TextDecoder().decode(bytes.subarray(HEADER, HEADER + names)))
   const nodes = bytes.subarray(HEADER + names, HEADER + names + count * 3)
-  const { first, end, fill } = openChildren(nodes, bytes.subarray(HEADER + names + count * 3))
+  const { ranges, fill } = openChildren(nodes, bytes.subarray(HEADER + names + count * 3))
   const symbolOf = (node: number): number => (nodes[node * 3] ?? 0) | (((nodes[node * 3 + 1] ?? 0) & 3) << 8)
   const find = (node: number, symbol: number): number => {
     fill(node)
-    let low = first[node + 1] ?? 0
-    let high = (end[node + 1] ?? 0) - 1
+    let low = ranges[2 * node + 2] ?? 0
+    let high = (ranges[2 * node + 3] ?? 0) - 1
     while (low <= high) {
       const middle = (low + high) >> 1
       const difference = symbolOf(middle) - symbol
@@ -83,7 +83,7 @@ function layOut(bytes: Uint8Array): GuessModel {
   // The first level is asked most often.
   const top = new Int32Array(MOST_SYMBOLS).fill(-1)
   fill(-1)
-  for (let node = first[0] ?? 0; node < (end[0] ?? 0); node++) top[symbolOf(node)] = node
+  for (let node = ranges[0] ?? 0; node < (ranges[1] ?? 0); node++) top[symbolOf(node)] = node
 
   // What has been read is told by the deepest node that holds it, so that each context is made once.
   const contexts = new Map<number, Context>()
@@ -157,10 +157,8 @@ function groupByRow(symbols: readonly (RowSymbol | undefined)[]): ReadonlyMap<nu
 }
 
 interface Children {
-  /** By node, one more, so that the root is 0: where its children begin. */
-  readonly first: Uint32Array
-  /** And where they end. */
-  readonly end: Uint32Array
+  /** Two by node, one more, so that the root is 0: where its children begin, and where they end. Both lie in one line of the memory. */
+  readonly ranges: Uint32Array
   /** Must be called with a node before its children are asked for. */
   fill(node: number): void
 }
@@ -168,8 +166,7 @@ interface Children {
 function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
   const count = nodes.length / 3
   const view = new DataView(places.buffer, places.byteOffset, places.byteLength)
-  const first = new Uint32Array(count + 1)
-  const end = new Uint32Array(count + 1)
+  const ranges = new Uint32Array(2 * (count + 1))
   const isFilled = new Uint8Array(Math.ceil((count + 1) / PLACE))
   const fillPlace = (place: number): void => {
     isFilled[place] = 1
@@ -177,14 +174,13 @@ function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
     const stop = Math.min(count + 1, (place + 1) * PLACE)
     for (let at = place * PLACE; at < stop && next < count; at++) {
       if (at > 0 && !((nodes[at * 3 - 2] ?? 0) & HAS_CHILDREN)) continue
-      first[at] = next
+      ranges[2 * at] = next
       while (next < count && !((nodes[next * 3 + 1] ?? 0) & IS_LAST)) next++
-      end[at] = ++next
+      ranges[2 * at + 1] = ++next
     }
   }
   return {
-    first,
-    end,
+    ranges,
     fill(node) {
       const place = Math.floor((node + 1) / PLACE)
       if (isFilled[place] === 0) fillPlace(place)
