@@ -36,12 +36,12 @@ export function createSenseFinder(
     return inName.has(word)
   }
   const hasOneForm = (text: string): boolean => !isLookAlike(heteronyms, text) && !mayBeAbbreviated(text)
+  const findSpoken = (word: Word, sentence: Sentence): string | undefined => {
+    if (isAbbreviated(word, sentence)) return ABBREVIATED
+    return isLookAlike(heteronyms, word.text) ? findForm(word, sentence) : undefined
+  }
   const findSense = (word: Word, sentence: Sentence): Sense => {
-    const spoken = isAbbreviated(word, sentence)
-      ? ABBREVIATED
-      : isLookAlike(heteronyms, word.text)
-        ? findForm(word, sentence)
-        : undefined
+    const spoken = hasOneForm(word.text) ? undefined : findSpoken(word, sentence)
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }

@@ -104,11 +104,12 @@ const LONGEST_IN_PLACE = 6
 
 /** What makes a word an abbreviation that is a plain word elsewhere; undefined where nothing does. */
 export const findPlaceSign = (word: string): PlaceSign | undefined =>
-  word.length > LONGEST_IN_PLACE ? undefined : IN_PLACE.get(toPlaceKey(word))?.[0]
+  word.length > LONGEST_IN_PLACE ? undefined : findInPlace(word)?.[0]
 
-/** `Co.`, `US’s`: as the table has it. */
-const toPlaceKey = (word: string): string =>
-  IN_PLACE.has(word) ? word : withoutEnding(toStraight(word).replaceAll('.', ''))
+/** Also `Co.` and `US’s`. Asked of every word, and nearly none has more than small letters. */
+const findInPlace = (word: string) =>
+  IN_PLACE.get(word) ??
+  (/^[a-z]+$/.test(word) ? undefined : IN_PLACE.get(withoutEnding(toStraight(word).replaceAll('.', ''))))
 
 /** Letters without a vowel that are a noise all the same: `SHH`, `HMM`, `BRR`, `ZZZ`, `PSST`. */
 const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
@@ -118,7 +119,7 @@ const NOISE = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk|pf/
  * @param inPlace whether the sentence has shown that the word is an abbreviation
  */
 export function findAbbreviation(word: string, inPlace = false): Abbreviation | undefined {
-  const placed = inPlace ? IN_PLACE.get(toPlaceKey(word)) : undefined
+  const placed = inPlace ? findInPlace(word) : undefined
   if (placed !== undefined) return placed[1] === undefined ? { kind: 'letters' } : { kind: 'short', full: [placed[1]] }
   // Asked of every word, and nearly none has more than small letters.
   if (/^[a-z]+$/.test(word)) return findListed(word)
