@@ -80,9 +80,10 @@ const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 /** `There were price increases`: behind what is there stands no verb in -s. */
 export const thereAre: Clue = (place, inflected) => {
   const { words, index } = place
+  if (!inflected) return undefined
   let at = index - 1
   for (; !isMark(words[at]) && !has(is.BE, words[at]); at--) if (has(RELATIVES, words[at])) return undefined
-  return inflected && words[at - 1] === 'there' && has(is.BE, words[at]) && !hasObject(place) ? NOMINAL : undefined
+  return words[at - 1] === 'there' && has(is.BE, words[at]) && !hasObject(place) ? NOMINAL : undefined
 }
 
 /** `the dogs that use it`: behind many and `that`. */
@@ -155,11 +156,12 @@ export const anybody: Clue = (place, inflected) => {
 
 /** `The doctors and nurses use masks`; not `for sports use`, nor `he finds use for it`. */
 export const useOfMany: Clue = ({ words, index }) => {
+  if (words[index] !== 'use') return undefined
   const [before = '', second] = [words[index - 1], words[index - 2]]
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
   const isMany = has(is.PLURALS, before) || (is.looksPlural(before) && !isSmall)
   const isThing = words[index + 1] === 'of' || words[index + 1] === 'for'
-  return words[index] === 'use' && !isThing && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
+  return !isThing && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
 }
 
 const CLASSES: ReadonlySet<string> = new Set('class form grade group team year'.split(' '))

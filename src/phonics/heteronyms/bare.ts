@@ -75,11 +75,12 @@ const OFTEN: ReadonlySet<string> = new Set('always never often rarely seldom som
 
 /** `Being tired never excuses being rude`, `old men often combat it`; not `they were never presents`. */
 export const often: Clue = ({ words, index }, inflected) => {
+  if (!has(OFTEN, words[index - 1])) return undefined
   const second = words[index - 2]
   const isLed = [is.MODALS, is.LINKING, is.GROW, is.SUBJECTS, is.SINGULAR_SUBJECTS].some((group) => has(group, second))
   const isPlain = !isLed && second !== 'to' && !has(DESCRIBING, words[index])
   const isNoun = isMark(second) || [is.BE, is.HAVE, is.CLAUSE_STARTS].some((group) => has(group, second))
-  if (!has(OFTEN, words[index - 1]) || isNoun) return undefined
+  if (isNoun) return undefined
   return inflected ? ['verb'] : isPlain ? FINITE : undefined
 }
 

@@ -144,14 +144,17 @@ function findPhrase(
   place: Place,
   open: readonly HeteronymForm[] = row.forms,
 ): { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined {
-  const found = row.forms
-    .map((form) => ({ form, length: findLongestPhrase(form.phrases ?? NO_PHRASES, place) }))
-    .filter(({ length }) => length > 0)
-    .sort((a, b) => b.length - a.length)
-  const [first, second] = found
-  if (!first || !second || first.length !== second.length) return first
-  const fits = [first, second].filter(({ form }) => open.includes(form))
-  return fits.length === 1 ? fits[0] : 'both'
+  let best: { readonly form: HeteronymForm; readonly length: number } | 'both' | undefined
+  let longest = 0
+  for (const form of row.forms) {
+    const length = form.phrases ? findLongestPhrase(form.phrases, place) : 0
+    if (length === 0 || length < longest) continue
+    if (length > longest || best === undefined || best === 'both') best = { form, length }
+    else if (open.includes(best.form) === open.includes(form)) best = 'both'
+    else if (open.includes(form)) best = { form, length }
+    longest = length
+  }
+  return best
 }
 
 /**

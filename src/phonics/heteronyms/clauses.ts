@@ -40,9 +40,10 @@ export const bareInversion: Clue = (place, inflected) => {
 /** `when the spy defects`, `if Meg objects to it`: a clause of time has its verb here. */
 export const inTime: Clue = (place, inflected) => {
   const { words, index } = place
+  if (!inflected) return undefined
   const isNamed = isName(place, index - 1) && has(WHEN, words[index - 2])
   const isLed = isThing(words[index - 1] ?? '') && has(is.DETERMINERS, words[index - 2]) && has(WHEN, words[index - 3])
-  return inflected && (isNamed || isLed) && isClosing(words[index + 1]) ? ['verb'] : undefined
+  return (isNamed || isLed) && isClosing(words[index + 1]) ? ['verb'] : undefined
 }
 
 /** `They want projects`, `he hates rebels`, `we needed transport`: somebody and a verb open the clause, and what they do it to follows. */
@@ -89,15 +90,17 @@ export const firstMany: Clue = (place: Place, inflected) => {
 export const listed: Clue = ({ words, index }) => {
   const before = words[index - 1]
   const isListed = (before === 'and' || before === 'or' || before === ',') && isEdge(words[index + 1])
+  if (!isListed) return undefined
   const at = words.lastIndexOf('such', index)
-  return isListed && words[at + 1] === 'as' && !words.slice(at, index).some(isVerbal) ? NOMINAL : undefined
+  return words[at + 1] === 'as' && !words.slice(at, index).some(isVerbal) ? NOMINAL : undefined
 }
 
 /** `Swimming conflicts with the party`: the only verb behind what somebody does. */
 export const afterDoing: Clue = ({ words, index }, inflected) => {
   const opens = index === 1 && /[aeiouy].*ing$/.test(words[0] ?? '') && words[2] === 'with'
+  if (!inflected || !opens) return undefined
   const end = words.findIndex((word, at) => at > index && (isMark(word) || has(is.CLAUSE_JOINS, word)))
-  return inflected && opens && !words.slice(index + 1, end < 0 ? undefined : end).some(isVerbal) ? ['verb'] : undefined
+  return !words.slice(index + 1, end < 0 ? undefined : end).some(isVerbal) ? ['verb'] : undefined
 }
 
 /** `The nursery graduates sang`: right behind a thing and before its own verb; not `the pan Meg uses fell`. */

@@ -34,11 +34,12 @@ const isAsked = ({ words, index }: Place): boolean => words.slice(index).find((w
 export const helper: Clue = (place, inflected) => {
   const before = findBefore(place)
   // `Does progress matter?`; not `Do use the stairs`
-  const asks = isMark(findBefore(place, 2)) && has(ASKING, before) && isAsked(place) && !hasObject(place)
+  const asks = has(ASKING, before) && isMark(findBefore(place, 2)) && isAsked(place) && !hasObject(place)
   if (asks) return NOMINAL
-  if (has(is.MODALS, before) || /.'ll$/.test(before ?? '')) return inflected ? NOMINAL : ['verb']
+  if (has(is.MODALS, before) || (before !== undefined && before.length > 3 && before.endsWith("'ll")))
+    return inflected ? NOMINAL : ['verb']
   // `I'd use it`, `I'd read it`: would, or had
-  if (!inflected && /[a-z]'d$/.test(before ?? '')) return FINITE
+  if (!inflected && before?.endsWith("'d") && /[a-z]'d$/.test(before)) return FINITE
   // `you had better use it`
   if (before === 'better' && /^had$|.[’']d$/.test(findBefore(place, 2) ?? '')) return ['verb']
   // `I'd rather read`
@@ -101,10 +102,14 @@ export const inversion: Clue = (place) => {
   return has(is.BE, helper) ? PREDICATE : undefined
 }
 
+const CAUSES = [is.HAVE, is.LET, is.MAKE, is.PERCEIVE]
+
 /** `let me use`, `helps his sister read`, `made it live`, `had them present their work`. */
 export const causative: Clue = (place, inflected) => {
   const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
   if (inflected) return first === 'her' && (has(is.MAKE, second) || has(is.PERCEIVE, second)) ? NOMINAL : undefined
+  if (!CAUSES.some((group) => has(group, second)))
+    return has(is.LET, third) && has(is.POSSESSIVES, second) && !has(is.ADJECTIVES, first) ? ['verb'] : undefined
   const object = has(is.OBJECTS, first) || isPerson(place, beforeIndex(place))
   if (object && has(is.LET, second)) return ['verb']
   if (object && has(NEEDS_NOTHING, place.words[place.index]) && has(is.MAKE, second)) return ['verb']

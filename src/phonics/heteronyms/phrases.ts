@@ -36,8 +36,18 @@ export function findLongestPhrase(patterns: readonly string[], place: Place): nu
   return longest
 }
 
-const hasPhrase = (parts: Pattern['parts'], place: Place, start: number): boolean =>
-  parts.every((options, i) => start + i === place.index || options.some((option) => isOption(option, place, start + i)))
+/** A loop and no callbacks: each word is tried against dozens of patterns. */
+function hasPhrase(parts: Pattern['parts'], place: Place, start: number): boolean {
+  for (let i = 0; i < parts.length; i++) {
+    if (start + i !== place.index && !hasOption(parts[i] ?? [], place, start + i)) return false
+  }
+  return true
+}
+
+function hasOption(options: readonly string[], place: Place, at: number): boolean {
+  for (const option of options) if (isOption(option, place, at)) return true
+  return false
+}
 
 function isOption(option: string, place: Place, at: number): boolean {
   const word = place.words[at]

@@ -54,14 +54,24 @@ const NO_ADVERBS = new Set(
 /** `still`, `strongly`: can stand between any two words. */
 const isAdverb = (word: string): boolean => ADVERBS.has(word) || (/[a-z]{3}ly$/.test(word) && !NO_ADVERBS.has(word))
 
+/** Dozens of clues ask the same of one place, one after the other. */
+let asked: Place | undefined
+let found: number[] = []
+
 /** The index of the nth word before the place, adverbs passed over; -1 before the first. */
 export function beforeIndex(place: Place, n = 1): number {
-  let at = place.index
-  for (let found = 0; found < n && at >= 0; found++) {
-    at--
-    while (at >= 0 && isAdverb(place.words[at] ?? '')) at--
+  if (asked !== place) {
+    asked = place
+    found = [place.index]
   }
-  return at
+  while (found.length <= n) found.push(toBefore(place.words, found[found.length - 1] ?? -1))
+  return found[n] ?? -1
+}
+
+function toBefore(words: readonly string[], from: number): number {
+  let at = from - 1
+  while (at >= 0 && isAdverb(words[at] ?? '')) at--
+  return Math.max(at, -1)
 }
 
 /** The nth word before the place, adverbs passed over; undefined before the first. */

@@ -56,10 +56,15 @@ function toKind(one: Neighbour | undefined): string {
 }
 
 /** What could be the verb of its clause among some words: one that shows its tense, a helper, one in -s, or nothing. */
-function toVerb(words: readonly string[]): string {
-  if (words.some((word) => isPast(word) || isPresent(word))) return '2'
-  if (words.some(isVerbal)) return '1'
-  return words.some((word) => /[^s]s$/.test(word) && !SMALL.has(word)) ? 's' : '0'
+function toVerb(words: readonly string[], from: number, to: number): string {
+  let found = '0'
+  for (let at = from; at < to; at++) {
+    const word = words[at] ?? ''
+    if (isPast(word) || isPresent(word)) return '2'
+    if (found !== '1' && isVerbal(word)) found = '1'
+    else if (found === '0' && /[^s]s$/.test(word) && !SMALL.has(word)) found = 's'
+  }
+  return found
 }
 
 /** The words round the place, without marks, and which of them it is; the marks right at it. */
@@ -86,7 +91,7 @@ function toClause({ written, words, index }: Place) {
   while (end < words.length && !isBreakAt(words, end)) end++
   const isFirst = !words.slice(0, start).some(hasLetterOrDigit)
   const opener = { word: words[start] ?? '', written: written[start] ?? '', isFirst }
-  const verbs = toVerb(words.slice(start, index)) + toVerb(words.slice(index + 1, end))
+  const verbs = toVerb(words, start, index) + toVerb(words, index + 1, end)
   return { opener: start === index ? '|' : toKind(opener), verbs }
 }
 

@@ -1,7 +1,6 @@
 // The model's weights: a sorted list of hashed signs, each with a weight of one signed byte.
 
 import { hashText } from '../../../hash.ts'
-import { findLastIndex } from '../../../sorted.ts'
 import type { Place } from '../place.ts'
 import type { Heteronym, HeteronymForm, Weigh } from '../types.ts'
 import { toSigns } from './signs.ts'
@@ -39,7 +38,15 @@ export function toShares(sums: readonly number[]): readonly number[] {
  * Whether the forms of a word are of different parts of speech, which is what the model is good at. Two things in one place it does not
  * tell apart, nor the tenses of `read`, which stories show and sentences do not.
  */
-export function isWeighed({ word, forms }: Heteronym): boolean {
+export function isWeighed(row: Heteronym): boolean {
+  let is = weighed.get(row)
+  if (is === undefined) weighed.set(row, (is = isOfApartForms(row)))
+  return is
+}
+
+const weighed = new WeakMap<Heteronym, boolean>()
+
+function isOfApartForms({ word, forms }: Heteronym): boolean {
   const isApart = ({ classes }: HeteronymForm, at: number): boolean =>
     classes.length > 0 && !forms.some((other, k) => k !== at && other.classes.some((item) => classes.includes(item)))
   return word !== 'read' && forms.every(isApart)
@@ -53,9 +60,19 @@ export function openWeights(bytes: Uint8Array): Weigh {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
   const count = view.getUint32(0, true)
   const hashAt = (at: number): number => view.getUint32(4 + at * 4, true)
+  // Hashes are spread evenly, so that where one stands can be guessed: four looks, where halving takes fifteen.
   const weightOf = (hash: number): number => {
-    const at = findLastIndex(count, (index) => hashAt(index) <= hash)
-    return at >= 0 && hashAt(at) === hash ? view.getInt8(4 + count * 4 + at) / UNIT : 0
+    let [low, high] = [0, count - 1]
+    while (low <= high) {
+      const [least, most] = [hashAt(low), hashAt(high)]
+      if (hash < least || hash > most) return 0
+      const at = low + Math.floor(((hash - least) / (most - least || 1)) * (high - low))
+      const found = hashAt(at)
+      if (found === hash) return view.getInt8(4 + count * 4 + at) / UNIT
+      if (found < hash) low = at + 1
+      else high = at - 1
+    }
+    return 0
   }
   return (row, place) => {
     if (!isWeighed(row)) return undefined
