@@ -1,6 +1,5 @@
 // `battledore init`: sets up a story folder.
 
-import { DEFAULT_SEQUENCE } from '../../check/read-text.ts'
 import { type AddCommand, withExamples } from '../command.ts'
 import { accentOption, sequenceOption, stepOption } from '../options.ts'
 import type { InitOptions } from './run.ts'
@@ -10,7 +9,7 @@ export const addInit: AddCommand = (program, { io, leave }) => {
     .command('init')
     .description('set up a folder for your stories: settings, an example story, and a page of first steps')
     .argument('[DIR]', 'the folder (default: this folder)', '.')
-    .addOption(sequenceOption().default(DEFAULT_SEQUENCE))
+    .addOption(sequenceOption())
     .addOption(stepOption())
     .addOption(accentOption())
     .option('--editor', 'also npm scripts, and tasks and forms for VS Code')

@@ -23,9 +23,10 @@ import { createLineReader } from '../lines-of-input.ts'
 import { createResources } from '../resources.ts'
 import { VERSION } from '../version.ts'
 import { findExample } from './example.ts'
+import { settle } from './settled.ts'
 
 export interface InitOptions {
-  readonly sequence: string
+  readonly sequence?: string
   readonly accent?: Accent
   readonly step?: string
   readonly force?: boolean
@@ -35,11 +36,12 @@ export interface InitOptions {
   readonly yes?: boolean
 }
 
-export async function init(given: string, options: InitOptions, io: Io): Promise<ExitCode> {
+export async function init(given: string, flags: InitOptions, io: Io): Promise<ExitCode> {
   const folder = resolve(io.cwd, given)
   try {
     if (io.fs.statSync(folder, { throwIfNoEntry: false })?.isDirectory() === false)
       throw new Error(`${toShownPath(given)} is a file, not a folder.`)
+    const options = { ...flags, ...(await settle(folder, flags, io)) }
     const asked = await checkWishes(options, io)
     const around = {
       read: (path: string) => readOwn(join(folder, path), io),
@@ -71,7 +73,7 @@ export async function init(given: string, options: InitOptions, io: Io): Promise
  * The sequence, in the accent that was wished for; else in its own.
  * @throws with a message for the person, where the sequence or the step is not there
  */
-async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Promise<Sequence> {
+async function checkWishes({ sequence, step, accent }: Wished, io: Io): Promise<Sequence> {
   const found = await createResources(io).sequence(sequence, accent)
   if (!found.ok) throw new Error(found.problems.map(toProblemLine).join('\n'))
   if (step !== undefined && !findStep(found.value, step))
@@ -79,10 +81,12 @@ async function checkWishes({ sequence, step, accent }: InitOptions, io: Io): Pro
   return found.value
 }
 
-type Settled = InitOptions & { readonly accent: Accent }
+type Wished = InitOptions & { readonly sequence: string; readonly written: string }
+
+type Settled = Wished & { readonly accent: Accent }
 
 async function toPlan(around: Surroundings, folder: string, options: Settled, io: Io): Promise<Plan> {
-  const { sequence, accent, step } = options
+  const { written: sequence, accent, step } = options
   const { phonicsFor } = createResources(io)
   const example = findExample(await checkWishes(options, io), phonicsFor(accent))
   const wishes = { sequence, accent, step, example, force: options.force === true, editor: options.editor === true }

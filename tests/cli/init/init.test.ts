@@ -49,6 +49,24 @@ describe('for a teacher', () => {
     expect(parse(read('battledore.yaml'))).toEqual(made)
   })
 
+  // Each with a step of its sequence in which every word of the example is readable.
+  it.each([
+    ['here', 'battledore.yaml', '.', 'sequence: england\n', 'y1-1'],
+    ['here, though a flag says otherwise', 'battledore.yaml', '.', 'sequence: common-core\n', 'g1-2'],
+    ['above', 'battledore.yaml', 'new', 'sequence: england\naccent: southern-british\n', 'y1-1'],
+    ['above, as a file', 'battledore.yaml', 'new', 'sequence: own/mine.yaml\n', 'mine-1'],
+  ])('writes an example for the sequence that the settings name %s', async (_, path, folder, settings, step) => {
+    const own =
+      'name: mine\nsteps:\n  - id: mine-1\n    teach: [a as in hat]\n    sight words: [Tam, had, hat, sat, on, the, is, sad]\n'
+    const { io, read, err, out } = world({ [path]: settings, 'own/mine.yaml': own })
+    const flags = step === 'g1-2' ? ['--sequence', 'england'] : []
+    expect(await main(['init', folder, ...flags], io), err()).toBe(0)
+    const prefix = folder === '.' ? '' : `${folder}/`
+    expect(read(`${prefix}stories/tam-and-the-hat.md`)).toMatch(new RegExp(`^step: ${step}$`, 'm'))
+    expect(await main(['check', `${prefix}stories`, '--fail-on', 'error'], io), out() + err()).toBe(0)
+    if (folder === '.') expect(read(path)).toBe(settings)
+  })
+
   it('says what every command of the first steps does: each of them runs', async () => {
     const { io, cwd, read, err } = world()
     await main(['init'], io)
