@@ -24,6 +24,8 @@ export interface ExplainedWord {
   readonly meanings: readonly (string | undefined)[]
   /** When each pronunciation's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
   readonly formsReadableAt?: readonly (string | null)[]
+  /** Whether each is readable at the step, where that is known. */
+  readonly formsReadable?: readonly boolean[]
   /** The spoken form that the sentence of a story asks for; `open` where there is a sentence and it does not tell. */
   readonly taken?: { readonly form: string } | 'open' | undefined
 }
@@ -163,8 +165,17 @@ function toJudgement(word: ExplainedWord): string[] {
   const { formsReadableAt = [], taken, verdict, step } = word
   if (typeof taken === 'object') return [toTakenLine(word), ...toWhen(word)]
   if (formsReadableAt.length === 0) return toWhen(word)
-  const isNever = verdict && step !== undefined && !verdict.readable
-  return [...(isNever ? [`At ${step} it is not readable.`] : []), toFormLine(word)]
+  const now = verdict && step !== undefined ? [toNowLine(word, step, verdict)] : []
+  return [...now, toFormLine(word)]
+}
+
+/** At the step, a word whose forms differ. */
+function toNowLine(word: ExplainedWord, step: string, { readable, kind }: Verdict): string {
+  if (!readable) return `At ${step} it is not readable.`
+  const all = word.pronunciations.pronunciations
+  const now = all.filter((_, at) => word.formsReadable?.[at] !== false).map(({ ipa }) => `/${ipa}/`)
+  const isWhole = kind !== 'decodable' || now.length === all.length || now.length === 0
+  return isWhole ? `At ${step} it is readable.` : `At ${step} only ${now.join(' and ')} is readable.`
 }
 
 /** The form that counts stands first. */

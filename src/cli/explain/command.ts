@@ -8,6 +8,7 @@ import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { findUnitExamples } from '../../report/examples.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
+import { toStepIndex } from '../../sequence/knowledge.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
 import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
@@ -99,17 +100,22 @@ async function print(words: readonly string[], place: Place, format: Options['fo
 
 export function explain(word: string, { sequence, phonics, step }: Place): ExplainedWord {
   const pronunciations = phonics.read(word)
+  const formsReadableAt = findFormSteps(pronunciations, sequence)
+  const toPlace = (at: string | null): number => (at === null ? Infinity : toStepIndex(sequence, at))
+  // Which form a story means is not known here, so that the word waits for the last of them, as in a check.
+  const last = [...formsReadableAt].sort((one, other) => toPlace(one) - toPlace(other)).at(-1)
   return {
     word,
     pronunciations,
     // Of a word with a capital nothing here tells whether it is a name.
     slips: hasCapital(word) || pronunciations.meant !== undefined ? [] : findSlips(word, phonics),
     step,
-    readableAt: findReadableAt(pronunciations, sequence) ?? null,
+    readableAt: last === undefined ? (findReadableAt(pronunciations, sequence) ?? null) : last,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
     examples: pronunciations.pronunciations.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
     meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
-    formsReadableAt: findFormSteps(pronunciations, sequence),
+    formsReadableAt,
+    formsReadable: step === undefined ? [] : formsReadableAt.map((at) => toPlace(at) <= toPlace(step)),
   }
 }
 

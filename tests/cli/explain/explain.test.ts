@@ -70,6 +70,24 @@ it('names no one step where the meanings differ in theirs, but one for each', as
   expect(atStep).not.toContain('it can be sounded out')
 })
 
+// The u of put is taught at green-11, the tt of kitten at green-6, in the series.
+it.each([
+  ['putting', ['green-11', 'green-6'], 'green-11'],
+  ['read', ['green-2', 'green-13'], 'green-13'],
+  ['minute', [null, 'green-12'], null],
+])('tells other programs of %s the step of each form, and as its own that of the last', async (word, steps, last) => {
+  const found = JSON.parse((await world.run('explain', word, '--format', 'ndjson')).out)
+  expect(found.readings.map((one: { readableAt: string | null }) => one.readableAt)).toEqual(steps)
+  expect(found.readableAt).toBe(last)
+})
+
+it('says at a step how many of the forms are readable', async () => {
+  const { out } = await world.run('explain', 'putting', '--step', 'green-6')
+  const text = out.replace(/\s+/g, ' ')
+  expect(text).toContain('At green-6 only /ˈpʌtɪŋ/ is readable.')
+  expect(text).toContain('/ˈpʊtɪŋ/ (setting in a place) from step green-11 on')
+})
+
 it('shows only the form that the parts of a word with hyphens tell', async () => {
   const { out } = await world.run('explain', 'wind-up')
   expect(out).toContain('to turn or wrap round')
