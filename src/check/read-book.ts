@@ -15,6 +15,7 @@ import {
   toBook,
   type Vocabulary,
 } from '../shelf/index.ts'
+import { createLines } from '../story/index.ts'
 import { countText } from '../usage/count-text.ts'
 import { toWordKey } from '../verdict/index.ts'
 import type { ReadText } from './read-text.ts'
@@ -67,6 +68,7 @@ export function createBookReader(resources: Resources, vocabulary: Vocabulary, s
         introduces: own.introduces.map(({ value }) => toWordKey(value)),
         count,
         level: levels.find(count, names, share),
+        toPoint: createLines(story.source).toPoint,
         names,
         reader: step === undefined ? undefined : findJudge(sequence, sightWords, step),
       },

@@ -1,12 +1,13 @@
 // What `level` prints: a text with its earliest step, and the words that hold it back.
 
 import type { Sequence } from '../sequence/types.ts'
-import type { HoldingWord, Level } from '../shelf/index.ts'
+import type { HeldWord, Level } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
 import { toExplainCommand } from './explain-command.ts'
+import { OPEN_NOTE, toHeldFields, toHeldText } from './held-back.ts'
 import type { Paint } from './paint.ts'
 import { toPercentOf } from './share.ts'
-import { toColumns, toCount, toPercent, toPrintable, toTimes, wrap } from './text.ts'
+import { toColumns, toCount, toPercent, toPrintable, wrap } from './text.ts'
 
 const LEVEL_SCHEMA = 1
 
@@ -18,7 +19,7 @@ export interface LevelledText {
   readonly asked: string
   /** The share that was asked for, 0 to 1. */
   readonly wanted: number
-  readonly level: Level
+  readonly level: Omit<Level, 'holdingBack'> & { readonly holdingBack: readonly HeldWord[] }
 }
 
 interface View {
@@ -44,21 +45,19 @@ export function toPrettyLevel(text: LevelledText, { width, paint }: View): strin
 
 function toHoldingLines({ level: { holdingBack, step }, asked, sequence }: LevelledText): readonly string[] {
   if (holdingBack.length === 0) return []
-  const shown = holdingBack.slice(0, MOST_WORDS).map((word) => toHolding(word))
+  const shown = holdingBack.slice(0, MOST_WORDS).map((word) => toHeldText(word))
   const more = holdingBack.length - shown.length
   const rest = more > 0 ? `, and ${more} more` : ''
   const when =
     step === null
-      ? 'Words that no step makes readable'
-      : 'Words that hold it back, and the step that makes each readable'
+      ? 'Words that no step makes readable, each with its first line and column'
+      : 'Words that hold it back, each with its first line and column, and the step that makes it readable'
   const isNever = holdingBack.some(({ readableAt }) => readableAt === null)
   const command = toExplainCommand('WORD', { asked, accent: sequence.accent })
   const why = `What such a word lacks, and the line that would teach it: ${command}`
-  return [`${when}: ${shown.join(', ')}${rest}.`, ...(isNever ? [why] : [])]
+  const isOpen = holdingBack.slice(0, MOST_WORDS).some((word) => word.isOpen)
+  return [`${when}: ${shown.join(', ')}${rest}.`, ...(isOpen ? [OPEN_NOTE] : []), ...(isNever ? [why] : [])]
 }
-
-const toHolding = ({ word, times, readableAt }: HoldingWord): string =>
-  `${toPrintable(word)} ${toTimes(times)}${readableAt === null ? '' : ` (${readableAt})`}`
 
 /** How many texts stand at each step. */
 export function toPrettySum(found: readonly LevelledText[], { width, paint }: View): string {
@@ -100,7 +99,7 @@ export function toJsonLevels(found: readonly LevelledText[], wanted: number) {
       words: level.words,
       readableShare: level.share,
       steps: sequence.steps.map(({ id }, at) => ({ step: id, readableShare: level.shares[at] ?? 0 })),
-      holdingBack: level.holdingBack,
+      holdingBack: level.holdingBack.map(toHeldFields),
     })),
   }
 }

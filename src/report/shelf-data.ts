@@ -2,6 +2,7 @@
 
 import type { Shelf, ShelvedBook } from '../shelf/index.ts'
 import { toCsv, toShareFigure } from './csv.ts'
+import { toHeldFields } from './held-back.ts'
 import { toProblemFields } from './problems.ts'
 
 const SHELF_SCHEMA = 1
@@ -37,6 +38,7 @@ function toJsonBook(book: ShelvedBook, at: number) {
     newWords: book.newWords,
     readableShare: book.share ?? null,
     earliestStep: book.earliest.step,
+    heldBackBy: book.heldBackBy.map(toHeldFields),
     practises: book.practises,
     newSightWords: book.newSightWords,
   }

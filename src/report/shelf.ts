@@ -2,6 +2,7 @@
 
 import type { Shelf, ShelvedBook } from '../shelf/index.ts'
 import { toChart } from './chart.ts'
+import { OPEN_NOTE, toHeldText } from './held-back.ts'
 import type { Paint } from './paint.ts'
 import { toColumns, toCount, toCut, toList, toPercent, toPrintable, wrap } from './text.ts'
 
@@ -17,6 +18,7 @@ export function toPrettyShelf(shelf: Shelf, share: number, view: View): string {
     ...toTable(shelf, share, view),
     '',
     ...toBrought(shelf, view),
+    ...toHeld(shelf, view),
     ...toCharts(shelf, view),
     view.paint.strong('What is missing'),
     ...toMissing(shelf).flatMap((line) => hang(line, view.width)),
@@ -78,6 +80,28 @@ function toBrought({ books }: Shelf, { width, paint }: View): readonly string[] 
     return own.length === 0 ? [] : hang(`${at + 1} ${toLabel(book)}: ${own.join('; ')}.`, width)
   })
   return lines.length === 0 ? [] : [paint.strong('What each book brings'), ...lines, '']
+}
+
+/** How many words of a book are shown where there are more. */
+const MOST_WORDS = 6
+
+/** Of each book that is too hard for its own step: the words, with their first places. */
+function toHeld({ books }: Shelf, { width, paint }: View): readonly string[] {
+  const held = books.filter(({ heldBackBy }) => heldBackBy.length > 0)
+  if (held.length === 0) return []
+  const shown = held.flatMap(({ heldBackBy }) => heldBackBy.slice(0, MOST_WORDS))
+  const lines = held.flatMap(({ path, heldBackBy }) => {
+    const words = heldBackBy.slice(0, MOST_WORDS).map((word) => toHeldText(word, `${toPrintable(path)}:`))
+    const more = heldBackBy.length - words.length
+    return [...words, ...(more > 0 ? [`and ${more} more`] : [])].flatMap((line) => hang(line, width))
+  })
+  const notes = shown.some(({ isOpen }) => isOpen) ? wrap(OPEN_NOTE, width) : []
+  return [
+    paint.strong('What makes a book too hard for its step, or unsure, where each word first stands'),
+    ...lines,
+    ...notes,
+    '',
+  ]
 }
 
 function toCharts({ sightWords, patterns, books }: Shelf, { width, paint }: View): readonly string[] {

@@ -13,7 +13,11 @@ export interface HoldingWord {
   readonly word: string
   /** Running words. */
   readonly times: number
+  /** Where sentences do not settle how it is said, the step of the last of its forms. */
   readonly readableAt: string | null
+  readonly isOpen: boolean
+  /** The source offset of its first place. */
+  readonly start: number
 }
 
 export interface Level {
@@ -26,7 +30,7 @@ export interface Level {
   /** The readable share at each step of the sequence, in order. */
   readonly shares: readonly number[]
   /**
-   * Words that cannot be read one step earlier, the commonest first: at the last step where the text is beyond it, at the first
+   * Words that cannot be read for sure one step earlier, the commonest first: at the last step where the text is beyond it, at the first
    * step where nothing is earlier.
    */
   readonly holdingBack: readonly HoldingWord[]
@@ -60,23 +64,31 @@ export function createLevelFinder(phonics: Phonics, sequence: Sequence, reader?:
     places.set(name, place)
     return place
   }
+  const isMixed = (text: string): boolean => {
+    let found = mixed.get(text)
+    if (found === undefined) {
+      found = hasMixedForms(phonics.read(text), (meant) => findReadableAt(meant, sequence, more))
+      mixed.set(text, found)
+    }
+    return found
+  }
+  const toPlaced = (use: WordUse, names: readonly string[]): Placed => {
+    const place = findPlace(use, names)
+    const isOpen = use.spoken === undefined && use.form === 'word' && isMixed(use.text)
+    if (!isOpen || isName(use.text, toNamesFor(use, names))) return { use, place, last: place }
+    const forms = phonics.read(use.text).pronunciations.map(({ form }) => findPlace({ ...use, spoken: form }, names))
+    return { use, place, last: Math.max(...forms) }
+  }
   return {
     sequence,
     find: ({ uses, words }, names, share) =>
       toLevel(
-        uses.map((use) => ({ use, place: findPlace(use, names) })),
+        uses.map((use) => toPlaced(use, names)),
         words,
         share,
         sequence,
       ),
-    isMixed(text) {
-      let isMixed = mixed.get(text)
-      if (isMixed === undefined) {
-        isMixed = hasMixedForms(phonics.read(text), (meant) => findReadableAt(meant, sequence, more))
-        mixed.set(text, isMixed)
-      }
-      return isMixed
-    },
+    isMixed,
   }
 }
 
@@ -84,6 +96,8 @@ interface Placed {
   readonly use: WordUse
   /** The place of the step at which it becomes readable; the number of steps where none does. */
   readonly place: number
+  /** Likewise, of the last of its forms where its sentence does not settle which is meant. */
+  readonly last: number
 }
 
 function toLevel(placed: readonly Placed[], words: number, share: number, { steps }: Sequence): Level {
@@ -102,23 +116,26 @@ function toLevel(placed: readonly Placed[], words: number, share: number, { step
     words,
     shares,
     holdingBack: toHolding(
-      placed.filter(({ place }) => place >= Math.max(at, 1)),
+      placed.filter(({ last }) => last >= Math.max(at, 1)),
       steps,
     ),
   }
 }
 
 function toHolding(placed: readonly Placed[], steps: Sequence['steps']): readonly HoldingWord[] {
-  const words = new Map<string, { word: string; times: number; place: number }>()
-  for (const { use, place } of placed) {
+  const words = new Map<string, { word: string; times: number; last: number; isOpen: boolean; start: number }>()
+  for (const { use, place, last } of placed) {
+    const isOpen = last > place
     const known = words.get(use.key)
-    if (known === undefined) words.set(use.key, { word: use.text, times: use.times, place })
+    if (known === undefined)
+      words.set(use.key, { word: use.text, times: use.times, last, isOpen, start: use.word.start })
     else {
       known.times += use.times
-      known.place = Math.max(known.place, place)
+      known.isOpen ||= isOpen
+      known.last = Math.max(known.last, last)
       if (use.text === use.key) known.word = use.text
     }
   }
   const sorted = [...words.values()].sort((one, other) => other.times - one.times)
-  return sorted.map(({ word, times, place }) => ({ word, times, readableAt: steps[place]?.id ?? null }))
+  return sorted.map(({ last, ...rest }) => ({ ...rest, readableAt: steps[last]?.id ?? null }))
 }

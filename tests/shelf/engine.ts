@@ -5,7 +5,7 @@ import { createStoryContext } from '../../src/lint/context.ts'
 import type { StoryContext } from '../../src/lint/types.ts'
 import { knowledgeAt } from '../../src/sequence/index.ts'
 import { type Book, createLevelFinder, createReaderJudge, toBook, type Vocabulary } from '../../src/shelf/index.ts'
-import { readStory } from '../../src/story/index.ts'
+import { createLines, readStory } from '../../src/story/index.ts'
 import { toWordKey } from '../../src/verdict/index.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 import { readSequence } from '../unified/pipeline.ts'
@@ -35,6 +35,7 @@ export async function toTestBook(path: string, text: string, vocabulary: Vocabul
       introduces: own.introduces.map(({ value }) => toWordKey(value)),
       names: [],
       count: context.count(),
+      toPoint: createLines(text).toPoint,
       level: createLevelFinder(phonics, series).find(context.count(), [], 0.9),
       reader: step === undefined ? undefined : createReaderJudge(phonics, knowledgeAt(series, step), vocabulary),
     },

@@ -3,6 +3,7 @@
 import { findSequence } from '../../check/who-reads.ts'
 import { type LevelledText, toCsvReport, toJsonLevels, toPrettyLevel, toPrettySum } from '../../report/level.ts'
 import { createLevelFinder, createMemory } from '../../shelf/index.ts'
+import { createLines } from '../../story/index.ts'
 import { countText } from '../../usage/count-text.ts'
 import { type ExitCode, toPaint, toWidth } from '../command.ts'
 import type { Io } from '../io.ts'
@@ -45,7 +46,10 @@ export async function runLevel(given: readonly string[], options: LevelOptions, 
     }
     const levels = findLevels(asked.value, sightWords)
     const count = await countText(story, names, levels.isMixed, resources)
-    const level = levels.find(count, names, share)
+    const own = levels.find(count, names, share)
+    const { toPoint } = createLines(story.source)
+    const holdingBack = own.holdingBack.map((word) => ({ ...word, ...toPoint(word.start) }))
+    const level = { ...own, holdingBack }
     const levelled = { path, sequence: levels.sequence, asked: settings.sequence.value, wanted: share, level }
     found.push(levelled)
     if (options.format === 'pretty') io.stdout.write(toPrettyLevel(levelled, view))

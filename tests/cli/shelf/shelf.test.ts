@@ -16,6 +16,22 @@ describe('a shelf', () => {
     expect(validate({ ...report, books: [{ ...report.books[0], pages: '2' }] })).toBe(false)
   })
 
+  // Night cannot be read before green-10 in the series, and `I read it` does not tell which of two words it has.
+  it('says where the words stand that make a book too hard for its step, or unsure', async () => {
+    world.write({
+      'held/hard.md': '---\nstep: pink-4\n---\n\nTam had a nap at night.\n',
+      'held/open.md': '---\nstep: green-2\n---\n\nI had a nap.\n\nI read it.\n',
+    })
+    const { out } = await world.run('shelf', 'held')
+    expect(out).toMatch(/^ {2}night once at held\/hard\.md:5:18 \(green-\d+\)$/m)
+    expect(out).toContain('read once at held/open.md:7:3 (green-13, not settled)')
+    const { books } = await toReport('held')
+    expect(books.map(({ heldBackBy }: { heldBackBy: unknown[] }) => heldBackBy)).toMatchObject([
+      [{ word: 'night', times: 1, line: 5, column: 18 }],
+      [{ word: 'read', readableAt: 'green-13', line: 7, column: 3, unsettled: true }],
+    ])
+  })
+
   // By hand: hat 11 words (tam had a hat the hat is red meg met tam), 9 different; fish 12 words (the fish is wet meg said the fish is in a dish), 9 different, 5 of them new.
   it('the figures, counted by hand', async () => {
     const { books, sightWords } = await toReport('books')
