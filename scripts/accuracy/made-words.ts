@@ -77,6 +77,8 @@ const LETTERS: readonly (readonly [most: number, step: string])[] = [
   [7, 'blue-5'],
   [9, 'blue-6'],
 ]
+export const toLettersStep = (word: string): string => LETTERS.find(([most]) => word.length <= most)?.[1] ?? 'green-1'
+
 const SHAPES: Readonly<Record<string, string>> = {
   CCV: 'blue-4',
   CCVC: 'blue-4',
@@ -90,7 +92,7 @@ export function toMade(word: string, kind: string, pieces: readonly Piece[], ste
   const shape = pieces.map(({ isVowel }) => (isVowel ? 'V' : 'C')).join('')
   const asked = [
     ...pieces.map(({ step }) => step),
-    LETTERS.find(([most]) => word.length <= most)?.[1] ?? 'blue-6',
+    toLettersStep(word),
     kind === 'two syllables' ? 'blue-6' : (SHAPES[shape] ?? 'blue-5'),
   ]
   const step = asked.reduce((late, one) => (steps.indexOf(one) > steps.indexOf(late) ? one : late))

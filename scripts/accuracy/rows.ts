@@ -2,6 +2,7 @@
 
 import { buildLexicon } from '../build/lexicon.ts'
 import { measureAccent } from './accent.ts'
+import { classRows } from './class-rows.ts'
 import { type Generalisation, measureGeneralisations } from './clymer.ts'
 import { measureCurriculum } from './curriculum.ts'
 import type { Engine } from './engine.ts'
@@ -53,6 +54,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   measureShowing,
   offers,
   ownSequences,
+  classRows,
 ]
 
 function alignment(): readonly Row[] {
