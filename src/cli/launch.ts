@@ -9,7 +9,7 @@ interface Program {
   start(): Promise<void>
 }
 
-const here = dirname(fileURLToPath(import.meta.url))
+const here = import.meta.dirname ?? dirname(fileURLToPath(import.meta.url))
 const filename = join(here, 'program.cjs')
 
 /** Missing in Node 20, whose types these are. */

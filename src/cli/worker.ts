@@ -9,7 +9,7 @@ interface PoolPart {
   judgeOrder(order: unknown): Promise<string>
 }
 
-const here = dirname(fileURLToPath(import.meta.url))
+const here = import.meta.dirname ?? dirname(fileURLToPath(import.meta.url))
 
 // The part requires the program, and then gets this one. Node 22 and later keep compiled code for all threads.
 if (!('enableCompileCache' in nodeModule)) openCompiled(join(here, 'program.cjs'), join(here, 'program.cache')).run()

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import { createBuiltIns } from '../resources/built-ins.ts'
 import { createEngines } from '../resources/engines.ts'
 
-const here = dirname(fileURLToPath(import.meta.url))
+const here = import.meta.dirname ?? dirname(fileURLToPath(import.meta.url))
 
 /** Beside the bundle, a folder above a part of it, or in dist/ when the program runs from its sources. */
 export const DATA_FOLDER: string =
