@@ -36,6 +36,8 @@ export function parseAnswer(text: string, { suggestions, name, slot, out }: Find
 export function toQuestion(finding: Finding, view: { readonly width: number; readonly paint: Paint }): string {
   const { width, paint } = view
   const { message, suggestions, name, slot, out } = finding
+  // Of a word that some step makes readable, the message says which; of another, the note says what would.
+  const help = message.readableAt === null ? (message.ruleNote ?? message.note) : undefined
   const wrapped = (text: string): string[] => wrap(toPrintable(text), width - 2).map((line) => `  ${line}`)
   const toDo = [
     ...(suggestions.length > 0 ? ['a number: this word instead (1a: everywhere in this story)'] : []),
@@ -51,6 +53,7 @@ export function toQuestion(finding: Finding, view: { readonly width: number; rea
   return [
     ...toMarkedLine(finding, width),
     ...wrapped(message.message),
+    ...(help === undefined ? [] : wrapped(help)),
     '',
     ...(suggestions.length > 0 ? wrapped(suggestions.map((word, at) => `${at + 1} ${word}`).join('   ')) : []),
     ...(slot ? [] : wrapped(BOUND)),

@@ -196,6 +196,16 @@ describe('replacing words', () => {
     expect(question?.match(/q: stop here/g)).toHaveLength(1)
   })
 
+  it('says what would make a word readable that no step does, and nothing more of another', async () => {
+    const plain = { strong: String, quiet: String, error: String, warning: String, good: String }
+    const ask = async (source: string, word: string): Promise<string> => {
+      const finding = (await find(source)).find((one) => one.word === word)
+      return finding === undefined ? '' : toQuestion(finding, { width: 80, paint: plain }).replace(/\s+/g, ' ')
+    }
+    expect(await ask('Meg had a view.', 'view')).toContain('add `iew as in view` to a step')
+    expect(await ask('Meg had a hole.', 'hole')).not.toContain('to a step')
+  })
+
   it('refuses changes that overlap', () => {
     expect(() =>
       applyEdits('hole', [
