@@ -19,6 +19,7 @@ export default defineRule({
   messages: {
     few: '{pattern} is practised here and stands in {found}; at least {wanted} are wanted',
     alike: '{pattern} is practised here in {found} only; at least {wanted} are wanted',
+    later: '{pattern} is practised here, and it is taught at step {taught}; this story is at {step}',
     unknown: '{pattern} is practised here, and no step of the sequence {sequence} teaches it',
   },
   create: ({ story, options, report }) => {
@@ -38,7 +39,11 @@ export default defineRule({
         reason: 'practised-words' as const,
         note: 'Use more words that have it: `battledore sequence` shows examples.',
       }
-      if (words < options.words) {
+      if (pattern.taughtAt !== undefined && words < options.words) {
+        const data = { pattern: toQuoted(text), taught: pattern.taughtAt, step: story.step }
+        const note = `Take it out of \`practises\`, or write this story for step ${pattern.taughtAt}.`
+        report({ ...body, messageId: 'later', data, note })
+      } else if (words < options.words) {
         report({
           ...body,
           messageId: 'few',

@@ -3,7 +3,7 @@
 import { toStraight } from '../apostrophe.ts'
 import type { CorrespondenceKey, Pronunciation, WordPronunciations } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
-import type { Ending, Sequence, TaughtCorrespondence } from '../sequence/types.ts'
+import type { Ending, Sequence, StepAdds, TaughtCorrespondence } from '../sequence/types.ts'
 import { ENDINGS } from '../sequence/vocabulary.ts'
 import { toWordKey } from './figures.ts'
 import { keepForm } from './judge-word.ts'
@@ -14,6 +14,8 @@ import { findEnding } from './unit.ts'
 export interface Pattern {
   /** As the teacher wrote it. */
   readonly written: string
+  /** The step that first teaches it, where the reader has not come so far. */
+  readonly taughtAt: string | undefined
   /** Whether some careful pronunciation of the word has it; the spoken form where the sentence tells it. */
   isIn(pronunciations: WordPronunciations, spoken?: string): boolean
   /** Whether a child practises it with the word: sounds the word out, and comes by the pattern. A word known by heart practises nothing. */
@@ -27,16 +29,26 @@ export interface Pattern {
 export function findPattern(written: string, sequence: Sequence, step: string | undefined): Pattern | undefined {
   const name = toStraight(written.trim())
   const ending = ENDINGS.find((one) => one === name.toLowerCase())
-  if (ending !== undefined) return findEndingPattern(written, ending, sequence)
-  if (/^[CV]{2,}$/.test(name)) return findShapePattern(written, name, sequence)
+  const reached = step === undefined ? Number.POSITIVE_INFINITY : toStepIndex(sequence, step)
+  const toMade = (teaches: (adds: StepAdds) => boolean, hasIt: HasIt): Pattern | undefined => {
+    const first = sequence.steps.findIndex(({ adds }) => teaches(adds))
+    return first === -1 ? undefined : toPattern(written, hasIt, first > reached ? sequence.steps[first]?.id : undefined)
+  }
+  if (ending !== undefined) return toMade(({ endings }) => endings.includes(ending), hasEnding(ending))
+  if (/^[CV]{2,}$/.test(name)) return toMade(({ shapes }) => shapes !== 'any' && shapes.includes(name), hasShape(name))
   const keys = findKeys(name, sequence, step)
-  if (keys.size === 0) return undefined
-  return toPattern(written, ({ units }) => units.some(({ key }) => keys.has(key)))
+  return toMade(
+    ({ correspondences }) => correspondences.some(({ key }) => keys.has(key)),
+    ({ units }) => units.some(({ key }) => keys.has(key)),
+  )
 }
 
-function toPattern(written: string, hasIt: (pronunciation: Pronunciation, word: string) => boolean): Pattern {
+type HasIt = (pronunciation: Pronunciation, word: string) => boolean
+
+function toPattern(written: string, hasIt: HasIt, taughtAt: string | undefined): Pattern {
   return {
     written,
+    taughtAt,
     isIn: (pronunciations, spoken) =>
       keepForm(pronunciations, spoken).pronunciations.some((pronunciation) =>
         hasIt(pronunciation, pronunciations.word),
@@ -46,19 +58,15 @@ function toPattern(written: string, hasIt: (pronunciation: Pronunciation, word: 
   }
 }
 
-function findEndingPattern(written: string, ending: Ending, { steps }: Sequence): Pattern | undefined {
-  if (!steps.some(({ adds }) => adds.endings.includes(ending))) return undefined
-  return toPattern(written, ({ units }) => units.some((unit) => findEnding(unit) === ending))
-}
+const hasEnding =
+  (ending: Ending): HasIt =>
+  ({ units }) =>
+    units.some((unit) => findEnding(unit) === ending)
 
-function findShapePattern(written: string, shape: string, { steps }: Sequence): Pattern | undefined {
-  const isTaught = steps.some(({ adds }) => adds.shapes !== 'any' && adds.shapes.includes(shape))
-  if (!isTaught) return undefined
-  const isEnding = (unit: Pronunciation['units'][number]) => findEnding(unit) !== undefined
-  return toPattern(written, (pronunciation, word) =>
-    toShapes(word, pronunciation, isEnding).some((one) => one.shape === shape),
-  )
-}
+const hasShape =
+  (shape: string): HasIt =>
+  (pronunciation, word) =>
+    toShapes(word, pronunciation, (unit) => findEnding(unit) !== undefined).some((one) => one.shape === shape)
 
 function findKeys(name: string, sequence: Sequence, step: string | undefined): ReadonlySet<CorrespondenceKey> {
   const [, letters = '', example] = /^(\S+)(?:\s+(?:as\s+)?in\s+(\S+))?$/u.exec(name) ?? []
