@@ -59,6 +59,17 @@ describe('the rare form', () => {
   })
 })
 
+// The model, which learned from the judged sentences, may tell these; the rules must not tell the wrong.
+describe('behind many of whom more is said', () => {
+  it.each([
+    'Birds that live in this wood *use* twigs.',
+    'People like my mum *use* maps.',
+    'Children all around the world *read* books.',
+  ])('no thing is seen in silence in %s', (text) => {
+    expect(['present', 'unsettled', 'verb']).toContain(ask(text))
+  })
+})
+
 describe('a place that looks like another', () => {
   it.each([
     // Tiny things, behind a word that tells how they are.
@@ -96,6 +107,12 @@ describe('a place that looks like another', () => {
     ['Which *records* are old?', 'noun'],
     ['“Reduce, *reuse*, recycle,” says our song.', 'verb'],
     ['The *reuse* of old jars is good.', 'noun'],
+    // Many, with more said of them.
+    ['People all over the world *use* it.', 'verb'],
+    ['Hens all around the yard *record* the time.', 'verb'],
+    ['The king and all the court *use* gold cups.', 'verb'],
+    ['Those in the tree *house* were dry.', 'noun'],
+    ['What a fine tree *house* it is.', 'noun'],
     // Many men are many.
     ['The fishermen *wind* in their lines.', 'turn'],
     ['The firemen *use* a long hose.', 'verb'],

@@ -29,7 +29,7 @@ export function isBehindOneThing(place: Place): boolean {
   const last = isRelative ? before - 1 : before
   const word = place.words[last]
   if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
-  if (isOfMany(place)) return false
+  if (isOfMany(place) || isBehindMany(place)) return false
   if (hasCountedObject(place)) return false
   if (word === 'this' || word === 'what') return !isRelative && place.words[last - 1] !== 'like'
   // `a police escort`: what is many leads a thing behind `a`
@@ -40,8 +40,8 @@ export function isBehindOneThing(place: Place): boolean {
   const led = place.words[at]
   // `and by its aid transport your uncle`
   if (hasObject(place) && is.has(is.PREPOSITIONS, place.words[at - 1])) return false
-  // `a cat and a dog live here`
-  if (is.has(AND, place.words[at - 1])) return false
+  // `a cat and a dog live here`, `the king and all the court use it`
+  if (is.has(AND, place.words[place.words[at - 1] === 'all' ? at - 2 : at - 1])) return false
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
 }
 
@@ -53,8 +53,20 @@ export function isOfMany({ words, index }: Place): boolean {
   while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])) && !isHead(words, at)) at++
   const many = words[at] ?? ''
   const isMany = [is.PLURALS, is.NUMBERS, is.MANY].some((group) => group.has(many)) || is.looksPlural(many)
-  if (at >= index - 2 || !isMany || !is.has(is.ALL_PREPOSITIONS, words[at + 1])) return false
+  // `people all over the world`
+  const led = words[at + 1] === 'all' ? words[at + 2] : words[at + 1]
+  if (at >= index - 2 || !isMany || !is.has(is.ALL_PREPOSITIONS, led)) return false
   return !words.slice(at + 1, index).some(isVerbal) && !is.has(is.ALL_PREPOSITIONS, words[index - 1])
+}
+
+/** `people who live in the desert`, `people like my mum`: many open the clause, and their verb may be still to come. */
+function isBehindMany({ words, index }: Place): boolean {
+  let at = index - 1
+  while (!isMark(words[at - 1]) && !is.has(is.CLAUSE_JOINS, words[at - 1])) at--
+  while (at < index && [is.DETERMINERS, is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])))
+    at++
+  const isMany = [is.PLURALS, is.MANY].some((group) => is.has(group, words[at])) || is.looksPlural(words[at])
+  return isMany && (is.has(RELATIVES, words[at + 1]) || words[at + 1] === 'like')
 }
 
 /** `all of them`, `two of them`: it leads nothing. */

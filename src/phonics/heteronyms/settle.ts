@@ -99,7 +99,9 @@ function findTaggedForm(row: Heteronym, place: Place, tagger: Tagger, { before }
   const tags = tagger(place.written)
   if (row.word === 'used') return findTaggedUsed(place, tags)
   const local = findClasses(place, isInflected(row.word))
-  const tagged = findTaggedClasses(place, tags, isInflected(row.word))
+  // `read` is no thing: a tagger that sees one there has not seen that it is a past either.
+  const isBlind = row.word === 'read' && tags[place.index]?.has('Noun') === true
+  const tagged = isBlind ? undefined : findTaggedClasses(place, tags, isInflected(row.word))
   const classes = local || !isBareLive(row, place, tags, tagged) ? narrow(local, tagged) : undefined
   const form =
     (classes && findForm(row, place, classes)) ??
