@@ -23,6 +23,7 @@ export default defineRule({
     dropped: '{word} has {letters} as in {example} without its `e`, {when}',
     later: '{word} has {letters}{example}, {when}',
     other: '{word} has {letters} with another sound than in {example}, {when}',
+    silent: '{word} has a silent {letters}, as in {example}, {when}',
     sound: '{word} has {letters} that sounds like the {other} in {example}, {when}',
   },
   create: ({ story, options, report }) => ({
@@ -52,6 +53,8 @@ export default defineRule({
         report({ ...body, messageId: 'changed', data: { ...data, ...changed } })
       } else if (stand === 'dropped' && example !== undefined)
         report({ ...body, messageId: 'dropped', data: { ...data, example: toQuoted(example) } })
+      else if (stand === 'silent' && example !== undefined)
+        report({ ...body, messageId: 'silent', data: { ...data, example: toQuoted(example) } })
       else if (other === undefined) report({ ...body, messageId: 'later', data: { ...data, example: toAsIn(example) } })
       else {
         const more = { other: toQuoted(other.letters), example: toQuoted(other.example) }

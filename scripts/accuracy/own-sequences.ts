@@ -18,7 +18,7 @@ const HOLDING_EXCEPTIONS: readonly string[] = ['undo', "couldn't"]
 
 /** Spelt as nothing else is, by the project's own judgement before the program was asked. */
 const ODD =
-  'said says was of one once two does done gone won son put push pull full who people eye buy laugh sew shoe friend any many pretty sugar sure woman women been again great break answer'.split(
+  'said says was of one once two does gone won put push pull full who people eye buy laugh sew shoe friend any many pretty sugar sure woman women been again great break answer'.split(
     ' ',
   )
 

@@ -9,6 +9,7 @@ import type { Engine } from './engine.ts'
 import { measureGuesser } from './guesser.ts'
 import { measureHeteronyms } from './heteronyms.ts'
 import { measureJudgedDoubts } from './judged-doubts.ts'
+import { measureJudgedSteps } from './judged-steps.ts'
 import { findOtherCuts, readJudgedCuts } from './judged-syllables.ts'
 import { measureListed, measureRefused } from './listed.ts'
 import { countOffers, findFirstOffers, HALF_NAMES, HALVES, readFirstLooks } from './offers.ts'
@@ -37,6 +38,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   curriculum,
   generalisations,
   shortWords,
+  measureJudgedSteps,
   accent,
   syllables,
   guesser,
@@ -129,6 +131,7 @@ const SETS_OF_CUTS: Readonly<Record<string, string>> = {
   tuning: "children's, the half that was seen",
   unseen: "children's, the half that was unseen while they were mended",
   fresh: 'much used, a draw after that',
+  stories: 'of stories and of the curriculum, a draw after that',
 }
 
 function syllables({ phonics }: Engine): readonly Row[] {
@@ -141,7 +144,7 @@ function syllables({ phonics }: Engine): readonly Row[] {
       source: CMU,
       note: 'fire, hour and their like are one syllable here; the dictionary has two forms',
     },
-    ...['tuning', 'unseen', 'fresh'].map((half): Row => {
+    ...['tuning', 'unseen', 'fresh', 'stories'].map((half): Row => {
       const judged = readJudgedCuts().filter((one) => one.half === half)
       const other = findOtherCuts(judged, phonics['general-american'])
       const first = judged.filter(({ firstLook }) => firstLook === undefined).length

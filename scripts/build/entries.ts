@@ -6,7 +6,11 @@ import type { LexiconEntry } from '../../src/phonics/lexicon/encode.ts'
 import { type RawPronunciation, toRawPronunciation } from '../../src/phonics/raw.ts'
 import type { readRows } from '../../src/phonics/rows.ts'
 import { isLittleWord } from '../../src/words/little.ts'
+import { loadChildWords } from './children.ts'
+import { frequencyRank } from './frequency.ts'
 import type { WordNet } from './wordnet.ts'
+
+const CHILDREN = loadChildWords()
 
 /** A transcription with the rows that say it. */
 export interface Aligned extends Transcription {
@@ -107,7 +111,7 @@ function findTrueEnding(
   return undefined
 }
 
-/** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA, the beginnings re- and ad- (`replaces` beside `replace`). */
+/** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA, the beginnings re-, ad- and en- (`enclosing` beside `enclose`). */
 const toLoose = (phones: readonly string[]): string =>
   phones
     .join(' ')
@@ -116,6 +120,7 @@ const toLoose = (phones: readonly string[]): string =>
     .replace(/\bAO\b/g, 'AA')
     .replace(/^([BDR] |P R )IY\b/, '$1IH')
     .replace(/^AE (?=D )/, 'IH ')
+    .replace(/^EH (?=[KMN] )/, 'IH ')
 
 /** Whether the stem is a word that takes the ending, by WordNet: `summer` is not `sum` + er, `morning` not `morn` + ing. */
 function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
@@ -142,6 +147,7 @@ const COMPARED: ReadonlySet<string> = new Set(['flatter', 'lighter', 'lower', 'm
 
 /** `fresher` and `grandest`, though a fresher is a student too; not `after`, `letter` or `flatter`. */
 function takesCompared(word: string, stem: string, wordnet: WordNet): boolean {
+  if (COMPARED_ADVERBS.has(stem)) return true
   if (!wordnet.isAdjective(stem)) return false
   if (COMPARED.has(word)) return true
   if (wordnet.isVerb(word) || isLittleWord(word)) return false
@@ -151,15 +157,25 @@ function takesCompared(word: string, stem: string, wordnet: WordNet): boolean {
 /** What can do something besides people; `supper` is food, whatever it is to sup. */
 const DOERS: ReadonlySet<string> = new Set(['animal', 'artifact'])
 
-/** They do not what their letters say: a badger has no badge, and a barber cuts beards. */
-const NO_DOERS: ReadonlySet<string> = new Set(['badger', 'barber'])
+/** They do not what their letters say: a badger has no badge, a barber cuts beards, and nobody sups a supper. */
+const NO_DOERS: ReadonlySet<string> = new Set(['badger', 'barber', 'liver', 'rafter', 'supper'])
+
+/** What people do often or soon, they do oftener and sooner. */
+const COMPARED_ADVERBS: ReadonlySet<string> = new Set(['often', 'soon'])
+
+/** In use, and no name, but not in WordNet. */
+const isUnheardOf = (word: string, wordnet: WordNet): boolean =>
+  !wordnet.isLemma(word) && frequencyRank.has(word) && !CHILDREN.isCapital(word)
 
 /** Someone or something that does what the stem says: `hunter`, `buzzer`. */
 function isDoer(word: string, stem: string, wordnet: WordNet): boolean {
   if (NO_DOERS.has(word)) return false
   const kind = wordnet.lexFile(word) ?? ''
   if (kind === 'person') return wordnet.isVerb(stem) || (wordnet.isAdjective(stem) && wordnet.derives(word, stem))
-  // A puzzler may be a hard question: behind a verb in -le there is nothing else that -ler could be.
-  if (/[^aeiou]le$/.test(stem) && wordnet.isVerb(stem) && wordnet.derives(word, stem)) return true
+  // A dangler: behind a verb in -le there is nothing else that -ler could be.
+  if (/[^aeiou]le$/.test(stem) && wordnet.isVerb(stem)) return true
+  // A banger is food, a climber a plant and a mixer a group; a clicker is nothing that WordNet knows. Butter is a deed of its own.
+  if (wordnet.isVerb(stem) && !wordnet.isVerb(word) && (wordnet.derives(word, stem) || isUnheardOf(word, wordnet)))
+    return true
   return DOERS.has(kind) && (wordnet.isVerb(stem) || wordnet.isAdjective(stem)) && wordnet.mainlyDerives(word, stem)
 }

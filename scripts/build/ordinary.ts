@@ -102,7 +102,9 @@ function findOrdinaryPlaces(
 ): readonly string[] | undefined {
   const families = countFamilies(said)
   const isSilent = key.endsWith('=')
-  if (!isSilent && isKnownToChildren(families, said, uses)) return findUnrulyPlaces(said, uses)
+  // A worn-down vowel is no rule: the u_e of `minute`.
+  const isFull = !isSilent && !key.endsWith('=ə')
+  if (isFull && isKnownToChildren(families, said, uses)) return findUnrulyPlaces(said, uses)
   if (families < LEAST_FAMILIES) return undefined
   const isEverywhere =
     !isSilent && said.length / uses.length >= LEAST_SHARE && families / countFamilies(uses) >= LEAST_FAMILY_SHARE

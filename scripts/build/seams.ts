@@ -87,6 +87,11 @@ function findCompound(word: string, tools: Tools): readonly number[] | undefined
 
 /** steam-er, and weak-ened as weak-en. */
 function findEnded(word: string, tools: Tools): readonly number[] | undefined {
+  // gen-tly, as gen-tle, and not gent-ly
+  const ofLe = /[^aeioul]ly$/.test(word) ? `${word.slice(0, -1)}e` : ''
+  if (isUsed(ofLe, tools) && tools.wordnet.isLemma(ofLe)) return cut(ofLe, tools)
+  // ap-pe-tiz-ing, last-ing: they tell how something is, and nobody appetizes
+  if (/[^aeiouyl]ing$/.test(word) && !isDoubled(word) && tools.wordnet.isAdjective(word)) return [word.length - ING]
   const stems = ENDINGS.filter((ending) => word.endsWith(ending)).map((ending) => word.slice(0, -ending.length))
   for (const stem of [word, ...stems]) {
     const base = SUFFIXES.flatMap((suffix) => findBase(stem, suffix, tools) ?? [])[0]
@@ -94,6 +99,11 @@ function findEnded(word: string, tools: Tools): readonly number[] | undefined {
   }
   return undefined
 }
+
+const ING = 3
+
+/** run-ning, and cun-ning too */
+const isDoubled = (word: string): boolean => word.at(-1 - ING) === word.at(-2 - ING)
 
 function findBase(word: string, { letters, isLinked, after }: Suffix, tools: Tools): string | undefined {
   const base = word.slice(0, -letters.length)

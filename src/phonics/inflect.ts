@@ -4,6 +4,8 @@
 //   bake + ed   b a_e k      →  b a k ed        drop-e: the e belongs to the ending now, `a` stands for `a_e`
 //   cry + es    c r y        →  c r ie s        y-to-i
 //   horse + es  h or se      →  h or s es       drop-e
+//   free + er   f r ee       →  f r e er       drop-e
+//   panic + ed  p a n i c    →  p a n i ck ed  double: a k keeps the c hard
 //   die + ing   d ie         →  d y ing       ie-to-y
 //   go + es     g o          →  g oe s          the e spells the vowel, as in `toe`
 
@@ -55,6 +57,7 @@ export function findInflections(word: string): Inflection[] {
     if (isDoubled(word, ending.length)) add(rest.slice(0, -1), ending, 'double')
     add(`${rest}e`, ending, 'drop-e')
     if (!isWhole) add(rest, ending, 'none')
+    if (/[aeiou].*ick$/.test(rest)) add(rest.slice(0, -1), ending, 'double')
   }
   return found
 }
@@ -102,7 +105,7 @@ export function inflect(
   } else if (change === 'drop-e') {
     // cakes: the e stays with `a_e`, only s is the ending; horses and baked: the e goes to the ending.
     if (ending === 'es' && phones.length === 1) return undefined
-    const dropped = dropE(stem.units, stemLength)
+    const dropped = dropE(stem.units, stemLength, ending === 'er' || ending === 'est')
     if (dropped) {
       units = dropped
       end -= 1
@@ -164,9 +167,10 @@ function doubleLast(units: readonly RawUnit[], length: number): readonly RawUnit
   // The r of `stir` belongs to its vowel: st·irr·ed.
   if (!/^(?:.|[aeiou]r)$/.test(last.letters) || firstEndOf(last) !== length) return undefined
   const start = startOf(last)
+  const more = last.letters === 'c' ? 'k' : last.letters.at(-1)
   return [
     ...units.slice(0, -1),
-    { ...last, letters: last.letters + last.letters.at(-1), base: last.letters, spans: [[start, length + 1]] },
+    { ...last, letters: `${last.letters}${more}`, base: last.letters, spans: [[start, length + 1]] },
   ]
 }
 
@@ -192,8 +196,8 @@ function joinE(units: readonly RawUnit[], length: number): readonly RawUnit[] {
   return [...units.slice(0, -1), { ...last, letters: 'oe', spans: [[length - 1, length + 1]] }]
 }
 
-/** The units without the stem's final silent e; undefined where that e is not silent (`free`, `tie`). */
-function dropE(units: readonly RawUnit[], length: number): readonly RawUnit[] | undefined {
+/** The units without the stem's final e; undefined where that e is not silent (`free`, `tie`), unless the two of freer meet. */
+function dropE(units: readonly RawUnit[], length: number, isCompared: boolean): readonly RawUnit[] | undefined {
   const at = units.findIndex((unit) => endOf(unit) === length)
   const unit = units[at] as RawUnit
   if (unit.letters === 'e') return unit.phones.length === 0 ? units.filter((_, k) => k !== at) : undefined
@@ -202,7 +206,8 @@ function dropE(units: readonly RawUnit[], length: number): readonly RawUnit[] | 
     return replace(units, at, { ...unit, letters, base: unit.letters, spans: unit.spans.slice(0, -1) })
   }
   const isVowelTeam = /^[aeiouy]+$/.test(unit.letters)
-  if (isVowelTeam || !unit.letters.endsWith('e')) return undefined
+  const isMet = isCompared && /^(?:ee|ue)$/.test(unit.letters)
+  if ((isVowelTeam && !isMet) || !unit.letters.endsWith('e')) return undefined
   const start = startOf(unit)
   const shared = {
     ...unit,

@@ -98,7 +98,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
   /** A known stem with a regular ending: `yakking`. */
   function findInflected(word: string): Spelled | undefined {
     for (const inflection of findInflections(word)) {
-      if (inflection.stem.length < 3 || isUndoubled(inflection)) continue
+      if (inflection.stem.length < 3 || isUndoubled(inflection) || !isComparable(inflection)) continue
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
       // `Samed` is no form of `same`, though `samed` would be one; `Dinis` is as doubtful as `Dini`.
@@ -108,6 +108,14 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     }
     return undefined
   }
+
+  /** `dampest`, since there is `dampness`; no `mischest`: a `Mischer` is a name. */
+  const isComparable = ({ stem, ending, change }: Inflection): boolean =>
+    // A `zeer` is no more of a `zee` than a deer is.
+    (ending !== 'est' && !(ending === 'er' && stem.endsWith('ee'))) ||
+    change === 'y-to-i' ||
+    ['ly', 'ness'].some((end) => lexicon.indexOf(stem + end) >= 0) ||
+    ['er', 'r'].some((end) => 'ending' in (lexicon.find(stem + end) ?? {}))
 
   /** Two known words that people put together: `henhouse`. It is read by its parts; that `rivershop` is a word is only a guess. */
   function findCompound(word: string): Spelled | undefined {

@@ -32,6 +32,7 @@ const ONSETS: ReadonlySet<string> = new Set(
 
 /** Letters that say one sound or run together, and are parted all the same behind the first. */
 const TORN: ReadonlySet<string> = new Set([
+  'bt T', // sub-tle
   'cqu K', // lac-quer
   'cqu K W', // ac-quire
   'ft F', // of-ten

@@ -66,7 +66,7 @@ function toNuclei({ unit, start, end }: Piece, piece: number, pieces: readonly P
       start: from,
       end,
       stress: k === 0 ? stress : 0,
-      isShort: isShort(vowel, unit, word[start - 1]),
+      isShort: isShort(vowel, unit, word.slice(0, start)),
       opens,
     }
   })
@@ -79,11 +79,11 @@ const openWeak = (nucleus: Nucleus, at: number, nuclei: readonly Nucleus[]): Nuc
     : nucleus
 
 /** The e of `hero` is written IH before r, and is long all the same. */
-const isShort = (vowel: string, unit: RawUnit, before: string | undefined): boolean =>
+const isShort = (vowel: string, unit: RawUnit, before: string): boolean =>
   (SHORT.has(vowel) ||
     (vowel === 'AO' && unit.letters === 'o') ||
-    // fa-ther and au-gust have a long vowel of the same sound.
-    (vowel === 'AA' && (/^ow?$/.test(unit.letters) || (unit.letters === 'a' && /[uwh]/.test(before ?? ''))))) &&
+    // fa-ther, gua-va and au-gust have a long vowel of the same sound.
+    (vowel === 'AA' && (/^ow?$/.test(unit.letters) || (unit.letters === 'a' && /(?:qu|w|h)$/.test(before))))) &&
   unit.phones.length === 1 &&
   (unit.stress ?? 0) > 0 &&
   !(vowel === 'IH' && unit.letters === 'e')

@@ -18,11 +18,15 @@ const RULES: Readonly<Record<Accent, AccentRules>> = {
 /** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
 const isReduced = (unit: RawUnit, count: number): boolean =>
   count > 1 &&
-  unit.stress === 0 &&
+  (unit.stress === 0 || isElectric(unit)) &&
   unit.kind === 'correspondence' &&
   unit.phones.length === 1 &&
   /^[aeiouy]$/.test(unit.letters) &&
   (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
+
+/** The first e of `electronic` has a little stress in the dictionary, and is worn down all the same. */
+const isElectric = ({ letters, phones, stress }: RawUnit): boolean =>
+  stress === 2 && letters === 'e' && phones[0] === 'IH'
 
 /**
  * What the accent makes of one entry of the dictionary: one pronunciation, or the two that are heard alike.
@@ -51,7 +55,7 @@ function toPronunciation(
   const cut = stressFull(cutSyllables(word, raw.units, raw.seams), raw.units, sounds)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
-    const letters = toSingleR(unit.base ?? unit.letters)
+    const letters = toTaughtLetters(unit.base ?? unit.letters)
     const key: CorrespondenceKey = `${letters}=${toTaughtWeak(letters, rules.toTaught(raw.units, at, sound))}`
     const made = toUnit(unit, sound, key, cut.stress.length)
     const isBeforeVowel = raw.units[at + 1]?.phones.some(isVowel) === true
@@ -115,8 +119,12 @@ function partFromR(unit: Unit): readonly Unit[] | undefined {
   ]
 }
 
-/** A doubled r says no more than one: `purr` and `furry` have the `ur` of `fur`. */
-const toSingleR = (letters: string): string => letters.replace(/^([aeiou])rr$/, '$1r')
+/**
+ * A doubled r says no more than one: `purr` and `furry` have the `ur` of `fur`. The dg of `budget` is the dge of `bridge`, whose e
+ * the next vowel brings.
+ */
+const toTaughtLetters = (letters: string): string =>
+  letters === 'dg' ? 'dge' : letters.replace(/^([aeiou])rr$/, '$1r')
 
 /** Worn down, the u of `music` is heard in `argument`, and the o_e of `some` in `handsome`: they are taught as those. */
 function toTaughtWeak(letters: string, sound: string): string {

@@ -5,7 +5,7 @@ export type TwoWords = readonly [first: string, second: string]
 
 /** Every one of the first with every one of the second. */
 const FAMILIES: readonly (readonly [first: string, second: string])[] = [
-  ['any every some', 'body one thing where how time times day way more place what'],
+  ['any every some', 'body one thing where how time times day way ways more place what'],
   // The o of `nothing` is another than that of `no`.
   ['no', 'body one where how time times day way more place what'],
   ['my your him her it our them one', 'self'],
@@ -23,7 +23,7 @@ const COMPOUNDS = `
   after|glow after|noon after|noons after|wards any|more bath|robe bath|room bath|rooms bath|time bath|tub beef|steak bird|bath bird|house
   boy|friend boy|friends by|stander class|mate class|mates class|room class|rooms clothes|line door|bell door|bells door|knob door|man
   door|mat door|step door|steps door|way door|ways eye|ball eye|balls eye|brow eye|brows eye|glasses eye|lash eye|lashes eye|lid eye|lids
-  eye|sight farm|house fire|house floor|board floor|boards friend|ship friend|ships full|back girl|friend girl|friends god|father
+  eye|sight eye|witness eye|witnesses farm|house fire|house floor|board floor|boards friend|ship friend|ships full|back girl|friend girl|friends god|father
   god|mother gold|fish gold|mine gold|smith grand|child grand|children grand|father grand|fathers grand|mother grand|mothers
   grand|parent grand|parents grass|hopper grass|hoppers grass|land green|house green|houses guest|house half|time half|way
   head|master heart|beat heart|beats hen|house horse|shoe horse|shoes hour|glass house|boat house|keeper house|work
@@ -32,13 +32,17 @@ const COMPOUNDS = `
   school|girl school|girls school|house school|room school|teacher school|work school|yard sea|water shoe|box shoe|horn shoe|lace
   shoe|laces shoe|maker shoe|makers step|father step|mother summer|house sweet|heart tea|house tree|house two|some
   under|go under|water water|bed water|colour water|fall water|falls water|front water|melon water|melons water|proof water|side
-  water|tight water|way work|house`.trim()
+  water|tight water|way were|wolf work|house`.trim()
 
 const ALL = toTable()
 
 /** Undefined for other words, also for those that only look so: `together` is no `to`, `get` and `her`. */
 export function findTwoWords(word: string): TwoWords | undefined {
-  return ALL.get(word)
+  const known = ALL.get(word)
+  if (known !== undefined || !word.endsWith('s')) return known
+  // `doorknobs`: more than one of a thing.
+  const [first, second] = ALL.get(word.slice(0, -1)) ?? []
+  return first === undefined || second === undefined || second === '-s' ? undefined : [first, `${second}s`]
 }
 
 function toTable(): ReadonlyMap<string, TwoWords> {

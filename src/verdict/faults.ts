@@ -127,7 +127,7 @@ function createPlaces({ units }: Pronunciation, isShort: boolean): (unit: Unit) 
   const ending = findEndingLetters(units)
   return (unit) => ({
     isContraction: isShort,
-    isLong: unit.reduced === true && units.filter(({ vowel }) => vowel).length > 1,
+    isLong: (unit.reduced === true || unit.kind === 'silent') && units.filter(({ vowel }) => vowel).length > 1,
     ending,
     isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
   })

@@ -7,7 +7,7 @@ import { type ReaderExtra, withReader } from '../sequence/reader.ts'
 import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
 import { findFaults, findHiddenChanges, findReadingKeys, inOrder, isMended } from './faults.ts'
 import type { Reason, ReasonCode, Verdict } from './types.ts'
-import { findOwnerFault, toShortKeys } from './unit.ts'
+import { findOwnerFault, toShortKeys, toSilentEKeys } from './unit.ts'
 import { isReadable, isSightWord, judge } from './verdict.ts'
 
 /** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
@@ -186,7 +186,13 @@ function findTaughtKey(
   step: string,
 ): Pick<Reason, 'key'> {
   if (unit === undefined || pronunciation === undefined) return {}
-  const keys = [...findReadingKeys(unit, pronunciation), ...(unit.reduced ? toShortKeys(unit.letters) : [])]
+  const silent = toSilentEKeys(unit)
+  const keys = [
+    ...findReadingKeys(unit, pronunciation),
+    ...(unit.reduced || unit.kind === 'silent' ? toShortKeys(unit.letters) : []),
+    ...(silent?.before === undefined ? [] : [silent.before]),
+    ...(silent?.split ?? []),
+  ]
   const taught = sequence.steps.find(({ id }) => id === step)?.adds.correspondences ?? []
   const key = keys.find((one) => taught.some((correspondence) => correspondence.key === one))
   return key === undefined ? {} : { key }

@@ -81,11 +81,45 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
   if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)
   if (isKnown) return undefined
+  if (isSilentEKnown(unit, knowledge) || isSwallowedKnown(unit, place, knowledge)) return undefined
   if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
   return toUnknown(unit)
 }
+
+/** Consonants before an e that has no work to do: after c, g, l, r, s, v and z it is a spelling of its own (`fence`, `table`, `horse`, `give`). */
+const BEFORE_SILENT_E = /^(?:[bdfkmnptx]|([fmnpt])\1|th)?e$/
+
+interface SilentEKeys {
+  readonly before: CorrespondenceKey | undefined
+  readonly split: readonly CorrespondenceKey[]
+}
+
+/** Who was taught that an e at the end may be silent reads that of `axe`, `route` and `cigarette`. */
+const isSilentEKnown = (unit: Unit, { correspondences }: Knowledge): boolean => {
+  const keys = toSilentEKeys(unit)
+  if (keys === undefined || !keys.split.some((one) => correspondences.has(one))) return false
+  return keys.before === undefined || correspondences.has(keys.before)
+}
+
+const SPLIT: readonly CorrespondenceKey[] = ['a_e=eɪ', 'i_e=aɪ', 'o_e=oʊ', 'o_e=əʊ']
+
+/** What has to be known of letters that end in an e without work: those before it, if any, and one vowel with a silent e. */
+export function toSilentEKeys({ letters, key }: Unit): SilentEKeys | undefined {
+  const small = letters.toLowerCase()
+  if (!BEFORE_SILENT_E.test(small)) return undefined
+  if (small === 'e') return toSound(key) === '' ? { before: undefined, split: SPLIT } : undefined
+  return { before: toKey(small.slice(0, -1), toSound(key)), split: SPLIT }
+}
+
+/** The a of `basically` and `diamond` and the i of `aspirin` may be left out; a child who says them short is understood. */
+const isSwallowedKnown = ({ letters, kind }: Unit, { isLong }: UnitPlace, knowledge: Knowledge): boolean =>
+  kind === 'silent' &&
+  /^[aio]$/i.test(letters) &&
+  isLong &&
+  isReducedAccepted(knowledge) &&
+  isShortVowelKnown(letters, knowledge)
 
 // The r of `dinosaur` is dropped in Southern British, and a child who says it is understood.
 function findSilentRFault({ correspondences }: Knowledge): UnitFault | undefined {

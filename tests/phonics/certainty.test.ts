@@ -14,7 +14,7 @@ const grade = (word: string): string => {
 it.each([
   [
     'guess',
-    'jub zubs zubber zubby momtib flimber drimp snargs snorfment zakes zire sozz omari lotara brr grrr tsk hmm shh psst zzt pff mm hm pst crsh yub zuzes missss',
+    'jub zubest zubs zubber zubby momtib flimber drimp snargs snorfment zakes zire sozz omari lotara brr grrr tsk hmm shh psst zzt pff mm hm pst crsh yub zuzes missss',
   ],
   [
     'guess, doubtful as a name',
@@ -25,7 +25,7 @@ it.each([
     'tadeo naveen kamil imani wiremu marzine trelline flompire velociramanta abracadabrazoo dozzable khadijo mehmoot',
   ],
   ['dictionary', 'cats trooping hisss kisss swisss henhouse blankness'],
-  ['dictionary, doubtful as a name', 'zubed zubest'],
+  ['dictionary, doubtful as a name', 'zubed'],
   ['nothing', 'etc ok vs bcd zubø øzub ttt'],
   ['for misses', 'misss'],
   ['for making', 'makeing'],
@@ -86,7 +86,7 @@ it.each([
   ['glorps', 'g l or p +s'],
   ['zuts', 'z u t +s'],
   ['zawing', 'z aw i ng'],
-  ['zubest', 'z u<u_e b +est'],
+  ['zubest', 'z u b e s t'],
   ['glorpest', 'g l or p e s t'],
   ['glorper', 'g l or p er'],
   ['zubiest', 'z u b i e s t'],

@@ -42,6 +42,27 @@ describe('what they are made of', () => {
     ['sharing', 'sh ar<are +ing'],
     ['grumpily', 'g r u m p i l y'],
     ['fluffiness', 'f l u ff i<y n e ss'],
+    // The audit of issue 11, and by machine: a stem that takes the ending, whatever kind of thing WordNet takes the word for.
+    ['freer', 'f r e<ee +er'],
+    ['freest', 'f r e<ee +est'],
+    ['truer', 't r u<ue +er'],
+    ['doers', 'd o +er +s'],
+    ['banger', 'b a ng +er'],
+    ['builder', 'b ui l d +er'],
+    ['climber', 'c l i mb +er'],
+    ['clicker', 'c l i ck +er'],
+    ['buckler', 'b u ck l<le +er'],
+    ['enabler', 'e n a b l<le +er'],
+    ['dangler', 'd a n g l<le +er'],
+    ['sooner', 's oo n +er'],
+    ['panicked', 'p a n i ck<c +ed'],
+    ['axed', 'a x<xe +ed'],
+    ['enclosing', 'e n c l o<o_e s +ing'],
+    ['supper', 's u pp er'],
+    ['liver', 'l i v er'],
+    ['butter', 'b u tt er'],
+    ['after', 'a f t er'],
+    ['rafter', 'r a f t er'],
   ])('%s: %s', (word, units) => {
     expect(show(word)).toBe(units)
     expect(read(word).source).toBe('dictionary')
@@ -51,6 +72,8 @@ describe('what they are made of', () => {
     ['plonked', 'p l o n k +ed'],
     ['squished', 's qu i sh +ed'],
     ['plonking', 'p l o n k +ing'],
+    ['picnicking', 'p i c n i ck<c +ing'],
+    ['dampest', 'd a m p +est'],
     ['zubbies', 'z u bb ie<y +s'],
   ])('%s, which nobody listed: %s, and nothing else', (word, units) => {
     expect(show(word)).toBe(units)
@@ -103,3 +126,7 @@ function toRows(text: string): [string, string][] {
     .split(/,\s|\n\s*/)
     .map((one) => one.trim().split(' ') as [string, string])
 }
+
+it('nothing is said to be the mischest: only what is called so takes -est', () => {
+  expect(read('mischest').source).toBe('guess')
+})
