@@ -25,6 +25,8 @@ const DOUBLERS =
   'cancel|channel|chisel|counsel|dial|duel|equal|fuel|funnel|grovel|jewel|kennel|label|level|libel|marvel|medal|model|panel|pedal|pencil|quarrel|rival|shovel|shrivel|signal|snivel|snorkel|spiral|stencil|swivel|total|towel|travel|trowel|tunnel|unravel|yodel'
 const SINGLE = new RegExp(`^(${DOUBLERS})(ed|ing|er|ers)$`)
 const DOUBLED = new RegExp(`^(${DOUBLERS})l(ed|ing|er|ers)$`)
+/** What both of them end in, to be asked first. */
+const ENDS_WITH_L = /l(?:ed|ing|ers?)$/
 /** `organize`, `realized`: longer than `prize`, and no `size` in it. */
 const IZE = /^(\p{L}{3,}[^s\P{L}])iz(e|es|ed|er|ers|ing|ation|ations)$/u
 
@@ -37,7 +39,12 @@ const toPairs = (written: string): readonly Pair[] =>
 interface Tables {
   readonly formed: ReadonlyMap<string, string>
   readonly whole: ReadonlyMap<string, string>
+  /** How their words begin. Every word of a story is asked for, and nearly none begins so. */
+  readonly starts: ReadonlySet<string>
 }
+
+const START = 4
+const START_OF_AX = 2
 
 const opened: Partial<Record<Side, Tables>> = {}
 
@@ -49,7 +56,9 @@ function openTables(from: Side): Tables {
     new Map(
       toPairs(written).map(([american, british]) => (from === 'american' ? [american, british] : [british, american])),
     )
-  const tables = { formed: toTable(PAIRS), whole: toTable(WHOLE) }
+  const [formed, whole] = [toTable(PAIRS), toTable(WHOLE)]
+  const starts = new Set([...formed.keys(), ...whole.keys()].map((word) => word.slice(0, START)))
+  const tables = { formed, whole, starts }
   opened[from] = tables
   return tables
 }
@@ -75,7 +84,8 @@ function join(word: string, ending: string): string {
 
 /** The word as the other land writes it by the pairs; undefined where they do not have it, or it is written the same. */
 function findInPairs(word: string, from: Side): string | undefined {
-  const { formed, whole } = openTables(from)
+  const { formed, whole, starts } = openTables(from)
+  if (!starts.has(word.slice(0, START)) && !starts.has(word.slice(0, START_OF_AX))) return undefined
   const other = whole.get(word)
   if (other !== undefined) return other
   for (const ending of ENDINGS) {
@@ -89,7 +99,7 @@ function findInPairs(word: string, from: Side): string | undefined {
 }
 
 const double = (word: string): string | undefined => {
-  const [, stem, ending] = SINGLE.exec(word) ?? []
+  const [, stem, ending] = (ENDS_WITH_L.test(word) && SINGLE.exec(word)) || []
   return stem === undefined ? undefined : `${stem}l${ending}`
 }
 
@@ -102,7 +112,7 @@ export function toBritish(word: string): string | undefined {
 
 /** How a British word is written in America, where it is never written so; nothing is said of -ise. */
 function toAmerican(word: string): string | undefined {
-  const [, stem, ending] = DOUBLED.exec(word) ?? []
+  const [, stem, ending] = (ENDS_WITH_L.test(word) && DOUBLED.exec(word)) || []
   if (stem !== undefined) return `${stem}${ending}`
   return isOfBoth(word) ? undefined : findInPairs(word, 'british')
 }
