@@ -38,9 +38,6 @@ const SIGNS = {
   'before name': ({ after = '' }) => startsWithCapital(after),
 } as const satisfies Record<string, (place: Neighbours) => boolean>
 
-/** Whether only a sentence can tell. */
-export const mayBeAbbreviated = (text: string): boolean => findPlaceSign(text) !== undefined
-
 export function isAbbreviated(word: Word, sentence: Sentence): boolean {
   const sign = findPlaceSign(word.text)
   if (sign === undefined || (isAllCapitals(word.text) && !isAmidSmall(word, sentence))) return false

@@ -1,13 +1,14 @@
 // What the sentence adds to a word's letters: its spoken form, and whether it stands in a name of several words.
 
-import { isLookAlike } from '../phonics/heteronyms/part.ts'
+import { findLookAlike } from '../phonics/heteronyms/part.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import type { Sentence, Story, Word } from '../story/types.ts'
 import { ABBREVIATED, markNames } from '../verdict/index.ts'
-import { isAbbreviated, mayBeAbbreviated } from './abbreviated.ts'
+import { isAbbreviated } from './abbreviated.ts'
 import type { FindSense, Sense } from './count.ts'
 import { isLongName } from './long-names.ts'
+import { hasOneForm } from './one-form.ts'
 import { createFormFinder } from './spoken-form.ts'
 
 const PLAIN: Sense = { spoken: undefined, isInName: false }
@@ -35,15 +36,16 @@ export function createSenseFinder(
     }
     return inName.has(word)
   }
-  const hasOneForm = (text: string): boolean => !isLookAlike(heteronyms, text) && !mayBeAbbreviated(text)
   const findSpoken = (word: Word, sentence: Sentence): string | undefined => {
     if (isAbbreviated(word, sentence)) return ABBREVIATED
-    return isLookAlike(heteronyms, word.text) ? findForm(word, sentence) : undefined
+    return findLookAlike(heteronyms, word.text) === undefined ? undefined : findForm(word, sentence)
   }
   const findSense = (word: Word, sentence: Sentence): Sense => {
-    const spoken = hasOneForm(word.text) ? undefined : findSpoken(word, sentence)
+    const spoken = hasOneForm(heteronyms, word.text) ? undefined : findSpoken(word, sentence)
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }
-  return Object.assign(findSense, { isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(text) })
+  return Object.assign(findSense, {
+    isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(heteronyms, text),
+  })
 }

@@ -1,12 +1,13 @@
 // Which spoken form of a heteronym a sentence of the story asks for, and whether a tagger is worth loading for it.
 
-import { isLookAlike } from '../phonics/heteronyms/part.ts'
+import { findLookAlike } from '../phonics/heteronyms/part.ts'
 import { type SettleOptions, settle } from '../phonics/heteronyms/settle.ts'
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import { findLastIndex } from '../sorted.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
+import { hasOneForm } from './one-form.ts'
 
 /** How many sentences before one show the tense of the story. */
 export const LOOK_BACK = 3
@@ -47,7 +48,8 @@ export function createTaggerTest(
 ): (block: Block) => boolean {
   const findBefore = createLookBack(story)
   const isLeftOpen = (word: Word, sentence: Sentence): boolean =>
-    isLookAlike(heteronyms, word.text) &&
+    !hasOneForm(heteronyms, word.text) &&
+    findLookAlike(heteronyms, word.text) !== undefined &&
     judge(word, sentence).unsettled &&
     settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed'
   return ({ sentences }) => sentences.some((sentence) => sentence.words.some((word) => isLeftOpen(word, sentence)))

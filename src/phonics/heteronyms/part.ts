@@ -23,23 +23,6 @@ export function findLookAlike(heteronyms: Heteronyms, word: string): LookAlike |
   return undefined
 }
 
-const known = new WeakMap<Heteronyms, Map<string, boolean>>()
-/** A stream never ends, so what is kept has a bound. */
-const MOST_KEPT = 20_000
-
-/** Whether there is one; every word of every story is asked about. */
-export function isLookAlike(heteronyms: Heteronyms, word: string): boolean {
-  let ofTable = known.get(heteronyms)
-  if (ofTable === undefined) known.set(heteronyms, (ofTable = new Map()))
-  let found = ofTable.get(word)
-  if (found === undefined) {
-    found = findLookAlike(heteronyms, word) !== undefined
-    if (ofTable.size >= MOST_KEPT) ofTable.clear()
-    ofTable.set(word, found)
-  }
-  return found
-}
-
 /** A sentence in which the parts of the word at `index` stand as words of their own, and where its look-alike stands then. */
 export function cutAtHyphens(
   sentence: readonly string[],
