@@ -124,9 +124,22 @@ const isOfBoth = (word: string): boolean => BOTH.has(word) || (word.endsWith('s'
  * it is no slip there.
  */
 export function findOtherSpelling(word: string, accent: 'general-american' | 'southern-british'): string | undefined {
+  const known = found[accent]
+  const before = known.get(word)
+  if (before !== undefined || known.has(word)) return before
   const plain = word.toLowerCase().replace(/['’]s$/, '')
-  return accent === 'general-american' ? toAmerican(plain) : (findInPairs(plain, 'american') ?? double(plain))
+  const other = accent === 'general-american' ? toAmerican(plain) : (findInPairs(plain, 'american') ?? double(plain))
+  if (known.size >= MOST_FOUND) known.clear()
+  known.set(word, other)
+  return other
 }
+
+/** Every word of every story is asked about. A stream never ends, so what is kept has a bound. */
+const found = {
+  'general-american': new Map<string, string | undefined>(),
+  'southern-british': new Map<string, string | undefined>(),
+}
+const MOST_FOUND = 20_000
 
 /** Whether a list for this accent does without the word: it is written, or said, otherwise there. */
 export function isForeignSpelling(word: string, accent: 'general-american' | 'southern-british'): boolean {
