@@ -18,6 +18,7 @@ const IN_EVERY_STORY = 200
 const LEAST_FOR_CHANGED = 6
 /** Two mistakes in one word. */
 const LEAST_FOR_TWO = 7
+const MOST_EDITS = 2
 /** So far down the words of a curriculum go. */
 const COMMON = 5000
 const MOST = 2
@@ -86,7 +87,9 @@ function findFar(word: string, slips: SlipWords, isCommon: boolean): readonly st
   const most = word.length < LEAST_FOR_CHANGED ? COMMON : Infinity
   const one = toChanged(word).filter((changed) => slips.rank(changed) < most)
   if (one.length > 0 || word.length < LEAST_FOR_TWO) return one
-  return slips
-    .beginning(word[0] ?? '')
-    .filter((other) => other.length >= LEAST_FOR_TWO && countEdits(word, other, { swaps: true }) <= 2)
+  const isNear = (other: string): boolean =>
+    other.length >= LEAST_FOR_TWO &&
+    Math.abs(other.length - word.length) <= MOST_EDITS &&
+    countEdits(word, other, { swaps: true }) <= MOST_EDITS
+  return slips.beginning(word[0] ?? '').filter(isNear)
 }
