@@ -27,8 +27,9 @@ const SINGLE = new RegExp(`^(${DOUBLERS})(ed|ing|er|ers)$`)
 const DOUBLED = new RegExp(`^(${DOUBLERS})l(ed|ing|er|ers)$`)
 /** What both of them end in, to be asked first. */
 const ENDS_WITH_L = /l(?:ed|ing|ers?)$/
-/** `organize`, `realized`: longer than `prize`, and no `size` in it. */
-const IZE = /^(\p{L}{3,}[^s\P{L}])iz(e|es|ed|er|ers|ing|ation|ations)$/u
+/** `organize`, `realized`: longer than `prize`, and no `size` in it. Made when asked: V8 is slow with its classes. */
+const isInIze = (word: string): boolean =>
+  /^(\p{L}{3,}[^s\P{L}])iz(e|es|ed|er|ers|ing|ation|ations)$/u.test(word) && !/(size|prize|seize)/.test(word)
 
 type Side = 'american' | 'british'
 type Pair = readonly [american: string, british: string]
@@ -63,7 +64,7 @@ function openTables(from: Side): Tables {
   return tables
 }
 
-const ONLY_AMERICAN = new Map(toPairs(WORDS))
+const isOnlyAmerican = (word: string): boolean => toPairs(WORDS).some(([american]) => american === word)
 const ONLY_BRITISH = new Set([
   'aluminium',
   'maths',
@@ -107,7 +108,7 @@ const double = (word: string): string | undefined => {
 export function toBritish(word: string): string | undefined {
   const known = findInPairs(word, 'american') ?? double(word)
   if (known !== undefined) return known
-  return IZE.test(word) && !/(size|prize|seize)/.test(word) ? word.replace(/iz(?=[^z]*$)/, 'is') : undefined
+  return isInIze(word) ? word.replace(/iz(?=[^z]*$)/, 'is') : undefined
 }
 
 /** How a British word is written in America, where it is never written so; nothing is said of -ise. */
@@ -144,6 +145,6 @@ const MOST_FOUND = 20_000
 /** Whether a list for this accent does without the word: it is written, or said, otherwise there. */
 export function isForeignSpelling(word: string, accent: 'general-american' | 'southern-british'): boolean {
   const plain = word.toLowerCase()
-  if (accent === 'southern-british') return ONLY_AMERICAN.has(plain) || toBritish(plain) !== undefined
+  if (accent === 'southern-british') return isOnlyAmerican(plain) || toBritish(plain) !== undefined
   return ONLY_BRITISH.has(plain) || (!isOfBoth(plain) && findInPairs(plain, 'british') !== undefined)
 }
