@@ -59,7 +59,7 @@ describe('sentences with heteronyms', () => {
       ['dev', 170, 0, 169],
       ['heldOut', 85, 0, 83],
       ['tuning', 156, 0, 153],
-      ['unseen', 159, 0, 158],
+      ['unseen', 158, 0, 157],
       ['third', 196, 0, 194],
       ['fourth', 93, 0, 92],
       ['public', 146, 0, 146],
@@ -67,20 +67,20 @@ describe('sentences with heteronyms', () => {
       ['publicLater', 111, 0, 112],
       ['nineteen', 309, 0, 306],
       ['smallChildren', 324, 0, 323],
-      ['eleven', 178, 0, 177],
-      ['fifteen', 312, 0, 312],
+      ['eleven', 178, 0, 176],
+      ['fifteen', 311, 0, 310],
       ['stretches', 165, 0, 165],
       ['moreStretches', 323, 0, 322],
       ['lastStretches', 213, 0, 211],
       // Modern stories for small children: at first look 280 were right and 5 wrong; then faults were mended by class.
       ['modern', 302, 0, 301],
       ['fortyTwo', 419, 0, 416],
-      ['modernLater', 297, 0, 295],
+      ['modernLater', 297, 0, 294],
       ['mixed', 309, 0, 305],
-      ['final', 468, 0, 462],
-      ['wordNet', 306, 3, 302],
+      ['final', 469, 0, 465],
+      ['wordNet', 306, 2, 300],
       // Five of the wrong are `upset` as an adjective, which the set gives the sound of the noun, and dictionaries that of the verb.
-      ['wikipedia', 280, 9, 285],
+      ['wikipedia', 281, 9, 283],
     ] as const
     for (const [name, right, wrong, withoutTagger] of held) {
       const shares = measured[name]

@@ -107,6 +107,12 @@ describe('a place that looks like another', () => {
     ['Which *records* are old?', 'noun'],
     ['“Reduce, *reuse*, recycle,” says our song.', 'verb'],
     ['The *reuse* of old jars is good.', 'noun'],
+    // Near, at first hand, in front, and low in music.
+    ['The bear, holding Meg *close*, hummed a song.', 'near'],
+    ['Ned saw her *close* the lid.', 'shut'],
+    ['All went after Meg, following her *lead*.', 'guide'],
+    ['The show goes *live* at noon.', 'adjective'],
+    ['My uncle sings *bass*.', 'music'],
     // Many, with more said of them.
     ['People all over the world *use* it.', 'verb'],
     ['Hens all around the yard *record* the time.', 'verb'],

@@ -75,7 +75,7 @@ const toSettlement = (form: string | undefined): Settlement =>
   form === undefined ? { kind: 'unsettled' } : { kind: 'settled', form }
 
 /** How sure the model must be to speak where no word tells. */
-const ENOUGH = 0.95
+const ENOUGH = 0.97
 /** How sure, to silence a form that is only the usual one, or that only the tagger holds for right. */
 const DOUBT = 0.7
 
