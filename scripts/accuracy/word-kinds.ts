@@ -20,7 +20,7 @@ export interface Judged {
   readonly wrong: readonly string[]
 }
 
-export function openSequence(name: string, accent: Accent): Sequence {
+function openSequence(name: string, accent: Accent): Sequence {
   const sequence = loadBuiltIn(name, accent)
   if (sequence === undefined) throw new Error('dist/sequences is not built: run `npm run compile` first')
   return sequence
