@@ -107,6 +107,9 @@ const SPLIT: readonly CorrespondenceKey[] = ['a_e=eɪ', 'i_e=aɪ', 'o_e=oʊ', 'o
 
 /** What has to be known of letters that end in an e without work: those before it, if any, and one vowel with a silent e. */
 export function toSilentEKeys({ letters, key }: Unit): SilentEKeys | undefined {
+  // Asked of every unit that is not known, and few end so.
+  const last = letters.at(-1)
+  if (last !== 'e' && last !== 'E') return undefined
   const small = letters.toLowerCase()
   if (!BEFORE_SILENT_E.test(small)) return undefined
   if (small === 'e') return toSound(key) === '' ? { before: undefined, split: SPLIT } : undefined
