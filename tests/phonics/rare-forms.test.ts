@@ -113,6 +113,13 @@ describe('a place that looks like another', () => {
     ['All went after Meg, following her *lead*.', 'guide'],
     ['The show goes *live* at noon.', 'adjective'],
     ['My uncle sings *bass*.', 'music'],
+    // Behind something big stands what it does.
+    ['Something big *lives* inside that cave.', 'verb'],
+    ['Nothing small *uses* that door.', 'verb'],
+    ['We lead big *lives* here.', 'noun'],
+    ['Will the mill *close* tomorrow?', 'shut'],
+    ['I am *used* to early mornings.', 'used-to'],
+    ['The mop is *used* to dry the floor.', 'verb'],
     // Many, with more said of them.
     ['People all over the world *use* it.', 'verb'],
     ['Hens all around the yard *record* the time.', 'verb'],

@@ -23,6 +23,9 @@ const isSmall = (word: string | undefined): boolean =>
 
 const opensClause = (word: string | undefined): boolean => isMark(word) || has(JOINS, word)
 
+/** When it will be done: `Will the shop close tomorrow?` */
+const WHEN_DONE: ReadonlySet<string> = new Set('again early first late now soon today tomorrow tonight'.split(' '))
+
 const canFollow = (word: string | undefined): boolean => isClosing(word) || has(is.ADVERBS, word) || word === 'to'
 
 /** `Does iron contract in the cold?`, `can your voice project to me?`: the helper that asks, who does it, and no verb yet. */
@@ -31,7 +34,8 @@ export const bareInversion: Clue = (place, inflected) => {
   const thing = words[index - 1] ?? ''
   const at = has(is.DETERMINERS, words[index - 2]) ? index - 3 : index - 2
   const asks = has(ASKING, words[at]) && (isMark(words[at - 1]) || has(is.QUESTIONS, words[at - 1]))
-  if (inflected || !asks || !isThing(thing) || !canFollow(words[index + 1])) return undefined
+  if (inflected || !asks || !isThing(thing) || !(canFollow(words[index + 1]) || has(WHEN_DONE, words[index + 1])))
+    return undefined
   const end = words.slice(index).findIndex((word) => has(is.STOPS, word))
   const rest = words.slice(index + 1, end < 0 ? undefined : index + end)
   return words[index + end] === '?' && !rest.some(isVerbal) ? ['verb'] : undefined

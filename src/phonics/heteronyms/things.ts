@@ -39,12 +39,18 @@ export const determiner: Clue = (place, inflected) => {
   return undefined
 }
 
+const ANYTHING: ReadonlySet<string> = new Set(
+  'anybody anyone anything everything nobody nothing somebody someone something'.split(' '),
+)
+
 /** `an old record`, `a valuable present`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
 export const adjective: Clue = (place, inflected) => {
   const [before, second] = [findBefore(place), findBefore(place, 2)]
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
   const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|ial|ical|less|ous)$/.test(before ?? '')
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
+  // `something big lives there`
+  if (has(ANYTHING, second)) return inflected ? ['verb'] : undefined
   const after = place.words[place.index + 1]
   // `Our school permits dogs`
   if (inflected && is.looksPlural(after) && !isVerbal(after)) return undefined

@@ -31,7 +31,9 @@ const GAPS = new Set(
 const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
 /** Begin what somebody is used to, beside the words that begin any object. */
 const THING_STARTS = new Set(
-  'all bad good great hard heavy many much other people so strange such these those'.split(' '),
+  'all bad big cold dark early good great hard heavy hot late little long loud many much new noisy other people small so strange such these those'.split(
+    ' ',
+  ),
 )
 const AFTER = new Set(['after', 'before', 'until'])
 const JOINS = new Set('and but because how when so if like where since as than while although who'.split(' '))
