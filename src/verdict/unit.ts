@@ -79,7 +79,7 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
   }
   const isKnown = knowledge.correspondences.has(key)
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
-  if (change !== undefined) return findChangeFault(unit, change, isKnown, knowledge)
+  if (change !== undefined) return findChangeFault(unit, change, isKnown, place.ending, knowledge)
   if (isKnown) return undefined
   if (isSilentEKnown(unit, knowledge) || isSwallowedKnown(unit, place, knowledge)) return undefined
   if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
@@ -141,36 +141,48 @@ export function findOwnerFault(knowledge: Knowledge): UnitFault | undefined {
 }
 
 /**
- * The correspondences any one of which says what the letters say: as they stand now, and as they stood before an ending changed
- * them. In `cried` the `ie` as in `pie` and the `y` as in `my`; in `faces`, where nothing is dropped, `a_e` alone.
+ * The correspondences any one of which says what the letters say: as they stood before an ending changed them, and where that will do,
+ * as they stand now. In `cried` the `ie` as in `pie` and the `y` as in `my`; in `scored` and `faces` `ore` and `a_e` alone.
  * @param ending the letters of the ending that follows
  */
-export function toReadingKeys({ key, letters, base }: Unit, ending: string | undefined): readonly CorrespondenceKey[] {
-  if (base === undefined || findChange(letters, base, ending) === undefined) return [key]
-  return [toKey(letters, toSound(key)), key]
+export function toReadingKeys(unit: Unit, ending: string | undefined): readonly CorrespondenceKey[] {
+  const { key, letters, base } = unit
+  const change = base === undefined ? undefined : findChange(letters, base, ending)
+  return change === undefined || !isReadAsItStands(unit, change, ending) ? [key] : [toKey(letters, toSound(key)), key]
 }
 
 const toSound = (key: CorrespondenceKey): string => key.slice(key.indexOf('=') + 1)
 
-// Who was taught the change needs the spelling before it or the one after it: `y` as in `my` or `ie` as in `pie` for `cried`.
+// Who was taught the change needs the spelling before it, or where that may be the one after it.
 // Where no step names the change, the letters are sounded out as they stand: the `nn` of `running` as in `dinner`.
 function findChangeFault(
   unit: Unit,
   change: EndingChange,
   isBaseKnown: boolean,
+  ending: string | undefined,
   { correspondences, endingChanges, soundedChanges }: Knowledge,
 ): UnitFault | undefined {
   const isSounded = correspondences.has(toKey(unit.letters, toSound(unit.key)))
-  if (!isBaseKnown && !isSounded) return toUnknown(unit)
+  const stands = isReadAsItStands(unit, change, ending) || soundedChanges.has(change)
+  if (!isBaseKnown && !(isSounded && stands)) return toUnknown(unit)
   if (endingChanges.has(change)) return undefined
   return isSounded && soundedChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
+}
+
+/**
+ * Whether letters that an ending has changed may be known as they stand alone. Nobody reads `scored` before `score`, or `parties` before
+ * `party`; but England's curriculum has `cried` among the words with the `ie` of `pie`, before the y of `cry`.
+ */
+function isReadAsItStands({ key }: Unit, change: EndingChange, ending: string | undefined): boolean {
+  if (change === 'y-to-i') return ending === 'd' && toSound(key) === 'aɪ'
+  return change !== 'drop-e'
 }
 
 /** What is missing of an ending's change, whether or not the letters are known: the lost `e` of `taking`. */
 export function findChangeLack(unit: Unit, ending: string | undefined, knowledge: Knowledge): UnitFault | undefined {
   const { letters, base } = unit
   const change = base === undefined || unit.kind === 'inflection' ? undefined : findChange(letters, base, ending)
-  return change === undefined ? undefined : findChangeFault(unit, change, true, knowledge)
+  return change === undefined ? undefined : findChangeFault(unit, change, true, ending, knowledge)
 }
 
 /**
