@@ -64,7 +64,8 @@ function openTables(from: Side): Tables {
   return tables
 }
 
-const isOnlyAmerican = (word: string): boolean => toPairs(WORDS).some(([american]) => american === word)
+let onlyAmerican: ReadonlyMap<string, string> | undefined
+const isOnlyAmerican = (word: string): boolean => (onlyAmerican ??= new Map(toPairs(WORDS))).has(word)
 const ONLY_BRITISH = new Set([
   'aluminium',
   'maths',
