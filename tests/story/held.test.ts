@@ -14,7 +14,7 @@ import { toPlain } from './plain-story.ts'
 
 const seed = 20_261_129
 /** Each is a session of some ten edits. */
-const runs = Number(process.env.STORY_RUNS ?? 200)
+const runs = Number(process.env.STORY_RUNS ?? 120)
 
 const toText = (story: Story): string => JSON.stringify(toPlain(story))
 

@@ -15,7 +15,7 @@ import { readPlainBlock } from '../../src/story/plain.ts'
 import { outlinePieces } from '../../src/story/read.ts'
 
 const seed = 20_261_125
-const runs = Number(process.env.STORY_RUNS ?? 3000)
+const runs = Number(process.env.STORY_RUNS ?? 2000)
 
 const plain = unified().use(remarkParse).freeze()
 const withFrontMatter = unified().use(remarkParse).use(remarkFrontmatter).freeze()
