@@ -182,6 +182,15 @@ const CLUES: readonly Clue[] = [
 
 /** The classes that the neighbours leave open; undefined where they say nothing. `inflected`: the word ends in its own -s. */
 export function findClasses(place: Place, inflected: boolean): Classes | undefined {
+  if (asked?.place !== place || asked.inflected !== inflected)
+    asked = { place, inflected, classes: findFirst(place, inflected) }
+  return asked.classes
+}
+
+/** The rules ask, then the model, then the tagger, all of one place. */
+let asked: { readonly place: Place; readonly inflected: boolean; readonly classes: Classes | undefined } | undefined
+
+function findFirst(place: Place, inflected: boolean): Classes | undefined {
   for (const clue of CLUES) {
     const classes = clue(place, inflected)
     if (classes) return classes
