@@ -123,6 +123,8 @@ await once(
   ['words.bin'],
   toDigest(
     [
+      // Sources may have changed while the lexicon was made, and its words are counted through.
+      'dist/lexicon.bin',
       'src/phonics',
       'src/words',
       'src/sequence',
@@ -148,6 +150,8 @@ await once(
   ['lists.bin'],
   toDigest(
     [
+      'dist/lexicon.bin',
+      'dist/words.bin',
       'src/phonics',
       'src/words',
       'src/sequence',
