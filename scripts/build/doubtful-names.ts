@@ -10,6 +10,7 @@ import type { Row } from '../../src/phonics/rows.ts'
 import { toBases } from '../../src/words/inflect.ts'
 import { isLittleWord } from '../../src/words/little.ts'
 import { loadChildWords } from './children.ts'
+import { frequencyRank } from './frequency.ts'
 import type { WordNet } from './wordnet.ts'
 
 /** How English makes words of words, each with one that neither WordNet nor the list of use knows. */
@@ -24,9 +25,9 @@ const BRITISH =
 
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
-  `aisling aislinn amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
-  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa paolo petro pilar prem rainer ramon rolando rolf
-  selma tula veda wei zola`.split(/\s+/),
+  `abid aisling aislinn amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
+  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa ole paolo petro pilar prem rainer ramon rolando rolf
+  salim selma sher tula veda wei zola`.split(/\s+/),
 )
 
 /** Old forms that neither WordNet nor the list of use knows. */
@@ -46,9 +47,19 @@ const everyday: ReadonlySet<string> = new Set(
 )
 
 /** @param path the rows of the first pronunciation */
-export type IsDoubtful = (word: string, path: readonly number[]) => boolean
+type IsDoubtful = (word: string, path: readonly number[]) => boolean
 
-export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoubtful {
+export interface NameDoubts {
+  readonly isDoubtful: IsDoubtful
+  /** Whether a rare word is sooner a name where it has a capital, and then said otherwise: `Tope`, `Wale`. */
+  readonly isNameToo: IsDoubtful
+}
+
+/** So far down the list of use no word is met often enough to be taken for itself. */
+const RARE = 25_000
+const MOST_LETTERS = 5
+
+export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): NameDoubts {
   const plain = createPlainReader(toRowSet(rows))
   const isSmall = (word: string): boolean =>
     wordnet.senses(word).some((sense) => wordnet.synset(sense.pos, sense.offset).words.includes(word)) ||
@@ -76,7 +87,19 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
   const isPart = (part: string): boolean => isForm(part) && (part.length > LEAST_PART || !isLittleWord(part))
   const isPlain = (word: string, sounds: readonly string[]): boolean =>
     plain.read(word).some(({ path }) => toLoose(path.flatMap((id) => rows[id]?.phones ?? [])) === toLoose(sounds))
-  return (word, path) => {
+  const isNameToo: IsDoubtful = (word, path) => {
+    const isRare = (frequencyRank.get(word) ?? Infinity) > RARE && children.knownGrade(word) === 0
+    const units = path.flatMap((id) => rows[id] ?? [])
+    return (
+      word.length <= MOST_LETTERS &&
+      isRare &&
+      !everyday.has(word) &&
+      isSmall(word) &&
+      endsAsName(word) &&
+      !isSaidAlikeThroughout(units)
+    )
+  }
+  const isDoubtful: IsDoubtful = (word, path) => {
     if (word.includes("'") || OLD_FORMS.has(word) || everyday.has(word) || everyday.has(word.replace(/s$/, '')))
       return false
     const tags = toTags(word)
@@ -89,10 +112,14 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): IsDoub
     const sounds = units.flatMap(({ phones }) => phones)
     // `Benas`: the s at the end of a name is no English plural.
     if (/[aeiou]s$/.test(word) && sounds.at(-1) === 'Z' && !BRITISH.test(word)) return true
-    if (OF_OTHER_LANDS.has(word) || isFirstName(tags) || endsOpen(word) || /[^aeiou]i?e$/.test(word)) return true
+    if (OF_OTHER_LANDS.has(word) || isFirstName(tags) || endsAsName(word)) return true
     return !BRITISH.test(word) && (!isPlain(word, sounds) || isEnglishHabit(units))
   }
+  return { isDoubtful, isNameToo }
 }
+
+/** As `Lina` and `Tine` do. */
+const endsAsName = (word: string): boolean => endsOpen(word) || /[^aeiou]i?e$/.test(word)
 
 /** `use` and `us` of `us`·able; `happy` of `happi`·ness. */
 const toStems = (stem: string): readonly string[] => [stem, `${stem}e`, stem.replace(/i$/, 'y')]

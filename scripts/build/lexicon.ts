@@ -107,11 +107,16 @@ export function buildLexicon(): LexiconBuild {
     .filter((word) => (frequencyRank.get(word) ?? Infinity) < 20_000)
   const rank = (line: string) => frequencyRank.get(line.split(' ')[0] ?? '') ?? Infinity
   // What is ordinary is measured with the words as they are stored.
-  const isDoubtful = createNameDoubts(wordnet, rows)
+  const { isDoubtful, isNameToo } = createNameDoubts(wordnet, rows)
   const isGiven = new Set(corrected.filter(({ given }) => given).map(({ word }) => word))
   const unsure = new Set(
     careful.flatMap(({ word, pronunciations }) =>
       !isGiven.has(word) && isDoubtful(word, pronunciations[0]?.path ?? []) ? [word] : [],
+    ),
+  )
+  const unsureAsName = new Set(
+    careful.flatMap(({ word, pronunciations }) =>
+      !isGiven.has(word) && isNameToo(word, pronunciations[0]?.path ?? []) ? [word] : [],
     ),
   )
   const slips = buildSlips(
@@ -130,6 +135,7 @@ export function buildLexicon(): LexiconBuild {
       heteronyms: writeHeteronyms(heteronyms),
       weights: teachWeights(),
       unsure,
+      unsureAsName,
       slips,
     })
   const first = openLexicon(encode('', () => new Uint8Array()))

@@ -59,8 +59,8 @@ export const readMisspellings = (table: string): Misspellings =>
       }),
   )
 
-/** Words that nobody would propose for a story, and that somebody misspells all the same; and those of England's curriculum that the lists of children's words lack. */
-const ALSO_USED = 'beer death definitely die grammar neighbour shoot usually war'.split(' ')
+/** Words that nobody would propose for a story, and that somebody misspells all the same or that are no slips; and those of England's curriculum that the lists of children's words lack. */
+const ALSO_USED = 'beer death definitely die grammar neighbour shoot usually war whirr'.split(' ')
 
 /** Shortened words, but for those in 's, which any word can have. */
 const CONTRACTED =

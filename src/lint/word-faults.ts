@@ -1,6 +1,7 @@
 // All that is wrong with one word, most useful to a teacher first: the order in which rules may claim it.
 
 import { hasCapital } from '../letter-kinds.ts'
+import { isDrawnOrNoise } from '../phonics/stretched.ts'
 import type { Capitals } from '../sequence/types.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { isAllCapitals, toBareName } from '../usage/likely-names.ts'
@@ -32,6 +33,8 @@ export function createFaultFinder(
     return context.likelyNames().has(bare) && !isListed(bare)
   }
 
+  const isMeantSo = ({ text }: Word): boolean => isDrawnOrNoise(text) && context.findSlips(text).length === 0
+
   return (word, sentence) => {
     if (word.form === 'numeral') return numerals ? NONE : [{ code: 'numeral' }]
     if (word.form === 'foreign') return [{ code: 'foreign' }]
@@ -52,7 +55,12 @@ export function createFaultFinder(
     if (isCapital && isListed(word.text)) return faults
     if (isCapital) faults.push(...findCapitalFaults(word.text, capitals))
     // A guess that can be read is reported where the story first has it: thirty notes on one invented name help nobody.
-    if (verdict.guessed && verdict.kind === 'decodable' && isFirst(`guess ${word.text.toLowerCase()}`))
+    if (
+      verdict.guessed &&
+      verdict.kind === 'decodable' &&
+      !isMeantSo(word) &&
+      isFirst(`guess ${word.text.toLowerCase()}`)
+    )
       faults.push({ code: 'guessed' })
     return faults
   }

@@ -24,7 +24,9 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
     const plain = readWord(word, accent, spelling, findOrdinary, lexicon.heteronyms)
     const two = findTwoWords(word.toLowerCase())
     const parts = two?.map((part) => (part === '-s' ? part : read(part)))
-    const pronunciations = parts === undefined ? plain : { ...plain, parts }
+    // Who reads `wind` may not read `wind-up`.
+    const isClear = parts?.every((part) => part === '-s' || !part.heteronym)
+    const pronunciations = parts !== undefined && isClear ? { ...plain, parts } : plain
     cache.set(word, pronunciations)
     return pronunciations
   }

@@ -7,6 +7,7 @@ import type { SlipWords } from './lexicon/slip-words.ts'
 import { toChanged, toDoubles, toLonger, toShortened, toSwapped } from './slip-letters.ts'
 import { findSoundAlike } from './slip-sounds.ts'
 import { findTwo } from './slip-two-words.ts'
+import { isSoundWord } from './stretched.ts'
 import type { Phonics } from './types.ts'
 
 /** Shorter words have too many neighbours for a doubled letter to mean anything. */
@@ -38,8 +39,12 @@ export function findSlips(
   { isBetter = () => true, isCommon = false }: SlipWish = {},
 ): readonly string[] {
   const small = toStraight(word.toLowerCase())
-  // Nobody slips into `looong`.
-  if ((!isCommon && /([aeiou])\1\1/.test(small)) || !/^[a-z']{2,}$/.test(small)) return []
+  // Nobody slips into `looong`, `hisss`, `hmm`.
+  if (
+    (!isCommon && (/([aeiou]|[hmrsz])\1\1|[aeiou]hh$|[aeo]ww$/.test(small) || isSoundWord(small))) ||
+    !/^[a-z']{2,}$/.test(small)
+  )
+    return []
   const meant = slips.meant(small)
   if (meant !== undefined) return word !== small && meant.isName ? [] : [toWritten(meant.word)]
   const { rank } = slips

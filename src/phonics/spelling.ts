@@ -11,6 +11,11 @@ import { type RawPronunciation, type RawUnit, toRawPronunciation } from './raw.t
 import { findSqueezed, stretch } from './stretched.ts'
 import { createUnlisted } from './unlisted.ts'
 
+const AS_NAME = { unsureAsName: true } as const
+
+/** Two parts so short are more often the letters of a name. */
+const SHORT_PART = 3
+
 export interface Spelling {
   /** A word of small letters a–z and inner apostrophes. Cached. */
   spell(word: string): Spelled
@@ -45,7 +50,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     if (!stored) return undefined
     const made = stored.unsure ? unlisted.findPlain(word) : undefined
     if (made) return made
-    const doubt = stored.unsure ? ({ unsure: true } as const) : {}
+    const doubt = stored.unsure ? ({ unsure: true } as const) : stored.unsureAsName ? AS_NAME : {}
     const { seams } = stored
     const withSeams = (raw: RawPronunciation): RawPronunciation => (seams === undefined ? raw : { ...raw, seams })
     if ('pronunciations' in stored) {
@@ -125,7 +130,11 @@ export function createSpelling(lexicon: Lexicon): Spelling {
     const second = at === undefined ? undefined : findStored(word.slice(at))
     if (at === undefined || !first || !second) return undefined
     const cuttings = joinCuttings(first.cuttings, second.cuttings, at)
-    return cuttings.length > 0 ? { source: seam?.isSure ? 'dictionary' : 'guess', cuttings } : undefined
+    if (cuttings.length === 0) return undefined
+    if (seam?.isSure) return { source: 'dictionary', cuttings }
+    // `Subash` is no ash; `Mudfoot` is somebody's dog.
+    const isShort = at <= SHORT_PART && word.length - at <= SHORT_PART
+    return { source: 'guess', cuttings, ...(isShort && { unsureAsName: true as const }) }
   }
 
   /** `blankness` and `fluffiness`, of a known word that is no name. */

@@ -10,8 +10,8 @@ export interface Squeezed {
 }
 
 const RUNS = /(.)\1*/g
-/** The h of `ohh` is drawn out too. */
-const LONG_RUN = /(.)\1\1|[aeiou]hh$/
+/** The h of `ohh` is drawn out too, and the w of `aww`. */
+const LONG_RUN = /(.)\1\1|[aeiou]hh$|[aeo]ww$/
 
 /** The words that a drawn-out word may stand for: each run of three and more as two letters or as one. */
 export function findSqueezed(word: string): readonly Squeezed[] {
@@ -22,7 +22,7 @@ export function findSqueezed(word: string): readonly Squeezed[] {
 
 /** Words with two like letters where the same word with one is another: `Mooo`, `Booom`, `Seee`, `Hisss`, `Alll`; not `Weee`, nor `Sooo`. */
 const LONG_WORDS =
-  /^(?:[bcmw]oo|baa|[a-z]*(?:oo|ee)(?!ng)[a-z]+|(?!(?:[bhmw]|sh)ee$)[a-z]*ee|[a-z]*[aiou](?:ff|ll|ss|zz))$/
+  /^(?:[bcmw]?oo|baa|[a-z]*(?:oo|ee)(?!ng)[a-z]+|(?!(?:[bhmw]|sh)ee$)[a-z]*ee|[a-z]*[aiou](?:ff|ll|ss|zz))$/
 
 /** A word without a vowel, its runs no longer than letters are doubled, h never: `Zzzz`, `Brrr`, `Shh`. */
 export const squeezeNoise = (word: string): Squeezed => squeeze(word, 2)
@@ -32,12 +32,24 @@ function squeeze(word: string, most: number): Squeezed {
   const starts: number[] = []
   for (const { 0: run, index } of word.matchAll(RUNS)) {
     // The s of `ssshh` belongs to its h.
-    const isOne = run.startsWith('hh') || (run.startsWith('ss') && word[index + run.length] === 'h')
+    const isOne =
+      run.startsWith('hh') || run.startsWith('ww') || (run.startsWith('ss') && word[index + run.length] === 'h')
     const kept = isOne ? 1 : run.length < 3 ? run.length : most
     for (let k = 0; k < kept; k++) starts.push(index + k)
     letters += run.slice(0, kept)
   }
   return { word: letters, starts: [...starts, word.length] }
+}
+
+/** Letters without a vowel that are a sound all the same: `shh`, `hmm`, `zzz`, `brr`, `psst`, `tsk`. */
+const SOUND = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
+
+export const isSoundWord = (word: string): boolean => !/[aeiouy']/.test(word) && SOUND.test(word)
+
+/** Whether somebody wrote a noise, or drew a word out: no dictionary has these, and they are no slips. */
+export const isDrawnOrNoise = (written: string): boolean => {
+  const word = written.toLowerCase()
+  return LONG_RUN.test(word) || isSoundWord(word)
 }
 
 /** The units of the short word laid over the drawn-out one; a unit with more letters than its own remembers them as its base. */

@@ -1,7 +1,7 @@
-// Words put together of two that children know, often one of them by heart: `someone`, `onto`, `yourself`, `bathroom`, and `ours`.
+// Words put together of two that children know, often one of them by heart: `someone`, `onto`, `yourself`, `bathroom`, `ours` and `uh-oh`.
 
-/** The words before and after the join; `-s` is the ending. */
-export type TwoWords = readonly [first: string, second: string]
+/** The words before and after the join; `-s` is the ending. With hyphens there may be more: `ha-ha-ha`. */
+export type TwoWords = readonly string[]
 
 /** Every one of the first with every one of the second. */
 const FAMILIES: readonly (readonly [first: string, second: string])[] = [
@@ -36,8 +36,12 @@ const COMPOUNDS = `
 
 const ALL = toTable()
 
+/** A word each, and no beginning, which is said otherwise alone: `re-read`. */
+const PARTS = /^(?!(?:co|de|ex|pre|re|un)-)[a-z]{2,}(?:-[a-z]{2,})+$/
+
 /** Undefined for other words, also for those that only look so: `together` is no `to`, `get` and `her`. */
 export function findTwoWords(word: string): TwoWords | undefined {
+  if (PARTS.test(word)) return word.split('-')
   const known = ALL.get(word)
   if (known !== undefined || !word.endsWith('s')) return known
   // `doorknobs`: more than one of a thing.

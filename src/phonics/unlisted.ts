@@ -13,7 +13,7 @@ import type { Lexicon } from './lexicon/open.ts'
 import { findRightDerived, findRightForm } from './misspelt.ts'
 import { toRawPronunciation } from './raw.ts'
 import { findRunTogether } from './run-together.ts'
-import { squeezeNoise, stretch } from './stretched.ts'
+import { isSoundWord, squeezeNoise, stretch } from './stretched.ts'
 
 const NOTHING: Spelled = { source: 'guess', cuttings: [] }
 
@@ -64,7 +64,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
 
   /** `Shhh`, `Brrr`: letters without a vowel that are a sound all the same. */
   function findNoise(word: string): Spelled | undefined {
-    if (/[aeiouy']/.test(word) || !isSoundWord.test(word)) return undefined
+    if (!isSoundWord(word)) return undefined
     const squeezed = squeezeNoise(word)
     const path = plain.readNoise(squeezed.word)
     const raw = path && stretch(toRawPronunciation(path, lexicon.rows, []), word, squeezed)
@@ -185,11 +185,8 @@ const ABBREVIATIONS = new Set(['etc', 'ok', 'vs'])
 /** A word that hisses is drawn out: nobody who writes `Hisss` means hisses. */
 const isHiss = /^(?:hi|ki|pi|swi)sss+$|ssss/
 
-/** Letters without a vowel that are a sound all the same: `shh`, `hmm`, `zzz`, `brr`, `psst`, `tsk`. */
-const isSoundWord = /sh|ss|zz|mm|hm|rr|ff|ps+t|tsk/
-
 const isAbbreviation = (word: string): boolean =>
-  ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord.test(word))
+  ABBREVIATIONS.has(word) || (!/[aeiouy]/.test(word) && !isSoundWord(word))
 
 /** `Tadeo`, `Naveen`, `Kamil`, `Rachit`: an a before one consonant and a vowel is no short a in most names of the world. */
 const hasOpenA = (cutting: Cutting | undefined): boolean => {

@@ -120,9 +120,16 @@ export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boo
   })
 }
 
-/** `Ohhh` and `baaaa` are read by who knows `oh` and `baa`. */
-const isDrawnOut = (word: string, sightWords: Knowledge['sightWords']): boolean =>
-  findSqueezed(word.toLowerCase()).some((one) => sightWords.has(toSightKey(one.word)))
+/** `d-d-do` */
+const STUTTERED = /^([a-z]{1,2})-(?:\1-)*(?=\1)/
+
+/** `Ohhh`, `baaaa` and `d-d-do` are read by who knows `oh`, `baa` and `do`. */
+function isDrawnOut(written: string, sightWords: Knowledge['sightWords']): boolean {
+  const word = written.toLowerCase()
+  const calm = word.replace(STUTTERED, '')
+  if (calm !== word) return sightWords.has(toSightKey(calm))
+  return findSqueezed(word).some((one) => sightWords.has(toSightKey(one.word)))
+}
 
 /** `prettier` and `coming` are read by who knows `pretty` and `come` by heart, and how such an ending changes a word. */
 function isChangedSightWord(

@@ -5,7 +5,10 @@ import type { RawUnit } from '../raw.ts'
 import { isEnglishHabit, isSaidAlikeThroughout } from './world.ts'
 
 export const isDoubtedAsName = (units: readonly RawUnit[]): boolean =>
-  hasDoubtedJ(units) || isEnglishHabit(units) || isLongName(units) || hasShortA(units)
+  hasDoubtedJ(units) || isEnglishHabit(units) || isLongName(units) || hasShortA(units) || endsInTwo(units)
+
+/** `Zoa`: two vowels at the end of a name are mostly said one by one. */
+const endsInTwo = (units: readonly RawUnit[]): boolean => /^(?:ea|oa)$/.test(units.at(-1)?.letters ?? '')
 
 /** A j is that of jam in English, and that of yam in half of Europe: `Jari`, but `Jub` is a made word. */
 const hasDoubtedJ = (units: readonly RawUnit[]): boolean =>

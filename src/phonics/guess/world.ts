@@ -31,6 +31,7 @@ const FOREIGN: readonly RegExp[] = [
   /^(?:ae|ao|eo|ia|ie|io|iu|oi(?!l|nk)|uo)/, // Aoife, Oisin
   /aa(?!h*$)|ae|aoi|eoi|ii|iu|(?<!q)u[uo]/, // Aaliyah, Adaeze, Saoirse
   /^gi[aou]/, // Giorgos, Giulia
+  /(?<!tre)kk/, // Mikkel, Akkaraju
   // Ndidi, Nnamdi, Xhosa
   /^(?:(?!ll)([^aeiou])\1|bj|cs|cz|dj|dz|fj|gj|hj|hl|hr|kj|kw|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/,
   // Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam

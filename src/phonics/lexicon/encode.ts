@@ -33,6 +33,8 @@ export interface LexiconSource {
   readonly weights?: Uint8Array
   /** Words whose pronunciation is not sure: see `createNameDoubts`. */
   readonly unsure?: ReadonlySet<string>
+  /** Rare words that are somebody's name, said otherwise, where they have a capital. */
+  readonly unsureAsName?: ReadonlySet<string>
   /** By word: see `RawPronunciation`. */
   readonly seams?: ReadonlyMap<string, readonly number[]>
   /** See `writeSlips`. */
@@ -141,10 +143,15 @@ function encodeParts({ entries, parts }: LexiconSource): Uint8Array {
   return Uint8Array.from(bytes)
 }
 
-function encodeUnsure({ entries, unsure }: LexiconSource): Uint8Array {
-  const bits = new Uint8Array(unsure === undefined ? 0 : Math.ceil(entries.length / 8))
+function encodeUnsure({ entries, unsure = new Set(), unsureAsName = new Set() }: LexiconSource): Uint8Array {
+  const length = unsure.size + unsureAsName.size === 0 ? 0 : Math.ceil(entries.length / 8)
+  const bits = new Uint8Array(2 * length)
+  const set = (at: number, start: number) => {
+    bits[start + (at >> 3)] = (bits[start + (at >> 3)] ?? 0) | (1 << (at & 7))
+  }
   entries.forEach(({ word }, at) => {
-    if (unsure?.has(word)) bits[at >> 3] = (bits[at >> 3] ?? 0) | (1 << (at & 7))
+    if (unsure.has(word)) set(at, 0)
+    if (unsureAsName.has(word)) set(at, length)
   })
   return bits
 }

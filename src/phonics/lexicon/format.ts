@@ -9,7 +9,7 @@
 //   ordinary text: for each accent its name, then the spellings that English ordinarily uses, a line each; an empty line between
 //   parts    which words make compounds, in order: places gone on since the last u8 (255: and more), first × 4 + last u8
 //   heteronyms text: a word, a tab, its row as JSON, a line each
-//   unsure   a bit a word, in order: names that their bearers may say otherwise
+//   unsure   a bit a word, in order: names that their bearers may say otherwise; then another bit a word: rare words that are such names with a capital
 //   seams    in order of their words: the word's place u24, u24 with a bit for each letter before which a syllable begins
 //   weights  what the model of look-alikes learned: see `openWeights`
 //   slips    lines in order of their keys: see `writeSlips`

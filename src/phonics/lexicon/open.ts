@@ -13,6 +13,8 @@ import { findSeams, readParts } from './word-tables.ts'
 type Stored = {
   /** A name that its bearers may say otherwise. */
   readonly unsure?: true
+  /** A word that is such a name where it has a capital. */
+  readonly unsureAsName?: true
   /** See `RawPronunciation`. */
   readonly seams?: readonly number[]
 } & (
@@ -68,7 +70,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const blockAt = (block: number) => view.getUint32(blocks + block * 4, true)
   const letters = new Uint8Array(256)
   const unsure = section(8)
-  const isUnsure = (index: number) => (((unsure[index >> 3] ?? 0) >> (index & 7)) & 1) === 1
+  const isMarked = (index: number, start: number) => (((unsure[start + (index >> 3)] ?? 0) >> (index & 7)) & 1) === 1
   let parts: ReadonlyMap<number, number> | undefined
   let slips: SlipWords | undefined
 
@@ -167,9 +169,11 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       const found = word === '' || word.length > 200 ? undefined : locate(word)
       const stored = found && decode(words, found.payload, word.length, rows, patterns)
       const seams = found && findSeams(section(9), found.index)
-      const isDoubtful = found !== undefined && isUnsure(found.index)
-      if (!stored || (!isDoubtful && seams === undefined)) return stored
-      return { ...stored, ...(isDoubtful && { unsure: true as const }), ...(seams && { seams }) }
+      const isDoubtful = found !== undefined && isMarked(found.index, 0)
+      const isNameToo = found !== undefined && isMarked(found.index, unsure.length / 2)
+      if (!stored || (!isDoubtful && !isNameToo && seams === undefined)) return stored
+      const doubt = { ...(isDoubtful && { unsure: true as const }), ...(isNameToo && { unsureAsName: true as const }) }
+      return { ...stored, ...doubt, ...(seams && { seams }) }
     },
     words: toWords,
   }
