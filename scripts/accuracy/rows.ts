@@ -19,7 +19,15 @@ import { measurePictures } from './pictures.ts'
 import { measureShortWords } from './short-words.ts'
 import { measureShowing } from './showing.ts'
 import { measureSyllables } from './syllables.ts'
-import { compoundRows, freshNameRows, joinedRows, madeWordRows, saidWordRows, screeningRows } from './unlisted-rows.ts'
+import {
+  compoundRows,
+  freshNameRows,
+  joinedRows,
+  madeWordRows,
+  saidWordRows,
+  screeningRows,
+  slipRows,
+} from './unlisted-rows.ts'
 
 export interface Row {
   readonly what: string
@@ -47,6 +55,7 @@ export const PARTS: readonly ((engine: Engine) => Promise<readonly Row[]> | read
   saidWordRows,
   freshNameRows,
   joinedRows,
+  slipRows,
   compoundRows,
   measureJudgedDoubts,
   heteronyms,

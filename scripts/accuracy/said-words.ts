@@ -35,6 +35,8 @@ export function readSaidWords(
     | 'names-of-lands'
     | 'names-second'
     | 'names-seventh'
+    | 'names-seventeenth'
+    | 'names-sixteenth'
     | 'names-sixth'
     | 'names-tenth'
     | 'names-third'

@@ -22,6 +22,7 @@ import { toPercent } from './percent.ts'
 import type { Row } from './rows.ts'
 import { measureSaidWords, readSaidWords } from './said-words.ts'
 import { makeScreeningWords } from './screening-words.ts'
+import { makeSlips, measureSlips, SLIP_KINDS } from './slips.ts'
 
 const ACCENT: Accent = 'general-american'
 const OWN = "the project's own judgement"
@@ -99,6 +100,8 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['of those two, a second draw, by which faults were mended', 'names-thirteenth'],
     ['of those two, a third draw, by which faults were mended', 'names-fourteenth'],
     ['of those two, a fourth draw, by which one fault was mended', 'names-fifteenth'],
+    ['of nine other lists, by which faults were mended', 'names-sixteenth'],
+    ['of those nine, a second draw, by which faults were mended', 'names-seventeenth'],
   ] as const
   return sets.map(([set, table]): Row => {
     const words = readSaidWords(table)
@@ -154,6 +157,21 @@ export function compoundRows({ spelling, lexicon }: Engine): readonly Row[] {
         ...(odd.length > 0 ? { note: `otherwise: ${odd.slice(0, 5).join(' ')}` } : {}),
       }
     })
+  })
+}
+
+/** Slips of the pen by seed. */
+export function slipRows({ phonics }: Engine): readonly Row[] {
+  return SLIP_KINDS.map((kind): Row => {
+    const slips = makeSlips(kind, phonics[ACCENT].isListed)
+    const { right, otherwise, words, none } = measureSlips(slips, phonics[ACCENT])
+    return {
+      what: `slips of much used words, ${kind}: the right word among two that are offered`,
+      published: `${slips.length}`,
+      ours: `${right}; a word too, so in silence ${words.length}; others offered ${otherwise.length}; none ${none.length}`,
+      source: 'made by seed',
+      ...(none.length > 0 ? { note: `none: ${none.slice(0, 4).join('; ')}` } : {}),
+    }
   })
 }
 

@@ -25,9 +25,9 @@ const BRITISH =
 
 /** Names that WordNet or the list of use knows too, and that are borne in other lands for the most part. From memory, no source. */
 const OF_OTHER_LANDS: ReadonlySet<string> = new Set(
-  `abid aisling aislinn amar anas anders arno aryan ashok cesar concepcion gaspar giuseppe gonzalo goran gunter gunther gustav hasan
-  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa ole paolo petro pilar prem rainer ramon rolando rolf
-  salim selma sher tula veda wei zola`.split(/\s+/),
+  `abid aisling aislinn amar anas anders arno aryan ashok cesar concepcion eduard gaspar giuseppe gonzalo goran gunter gunther gustav hasan
+  hussein kai lars maire marcello masoud mauricio milos moises muhammad noa ole paolo petro pilar prem rainer ramon rana rolando rolf
+  sabir salim selma sher tula veda wei zola`.split(/\s+/),
 )
 
 /** Old forms that neither WordNet nor the list of use knows. */
@@ -105,7 +105,7 @@ export function createNameDoubts(wordnet: WordNet, rows: readonly Row[]): NameDo
     const tags = toTags(word)
     if (!OF_OTHER_LANDS.has(word) && isKnown(word, isFirstName(tags))) return false
     // `Watford`, `Kenyans`, `ikea`: known, and no person's name.
-    if (tags.length > 0 && !tags.some((tag) => /Name$|^Person$/.test(tag))) return false
+    if (!OF_OTHER_LANDS.has(word) && tags.length > 0 && !tags.some((tag) => /Name$|^Person$/.test(tag))) return false
     const units = path.flatMap((id) => rows[id] ?? [])
     // `Kofi`, `Rashid`: as English says it, so do most lands.
     if (!looksForeign(word) && isSaidAlikeThroughout(units)) return false

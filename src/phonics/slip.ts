@@ -14,7 +14,7 @@ import type { Phonics } from './types.ts'
 const LEAST_FOR_DOUBLES = 4
 /** Likewise for a letter left out, but for words that stand in every story: `ther`. */
 const LEAST_FOR_LONGER = 5
-const IN_EVERY_STORY = 200
+const IN_EVERY_STORY = 500
 /** A wrong letter tells still less: `zabble` is no babble. */
 const LEAST_FOR_CHANGED = 6
 /** Two mistakes in one word. */
@@ -58,11 +58,13 @@ export function findSlips(
   }
   const byStart = (one: string): number => (one[0] === small[0] ? 0 : 1)
   const byEnds = (one: string): number => (hasSameEnds(one, small) ? 0 : 1)
-  const longest = small.length >= LEAST_FOR_LONGER ? Infinity : isCommon ? COMMON : IN_EVERY_STORY
+  // Nobody made up `hrse`.
+  const isSayable = /[aeiouy]/.test(small.replace(/e$/, ''))
+  const longest = small.length >= LEAST_FOR_LONGER ? Infinity : isCommon || !isSayable ? COMMON : IN_EVERY_STORY
   const near = [
     ...order(toNeighbours(small), Infinity),
     ...order(findSoundAlike(small, read, slips), Infinity, byEnds),
-    ...(small.length < LEAST_FOR_DOUBLES ? [] : order(toLonger(small), longest, byStart)),
+    ...(small.length < LEAST_FOR_DOUBLES && isSayable ? [] : order(toLonger(small), longest, byStart)),
   ]
   const found = near.length > 0 ? near : order(findFar(small, slips, isCommon), Infinity, byEnds)
   const two = near.length > 0 || word !== small ? undefined : findTwo(small, rank)

@@ -14,6 +14,7 @@ import {
 import { makeWords, measureMadeWords } from '../../scripts/accuracy/made-words.ts'
 import { measureSaidWords, readSaidWords } from '../../scripts/accuracy/said-words.ts'
 import { makeScreeningWords } from '../../scripts/accuracy/screening-words.ts'
+import { makeSlips, measureSlips } from '../../scripts/accuracy/slips.ts'
 import { loadWordnet } from '../../scripts/build/wordnet.ts'
 import { loadBuiltIn } from '../../src/packaged/data.ts'
 import { findSeam } from '../../src/phonics/compounds.ts'
@@ -143,6 +144,19 @@ describe('compounds and slips drawn by seed', () => {
     const missed = findMissed(slips, spell)
     expect(slips.length).toBe(60)
     expect(missed).toEqual([])
+  })
+})
+
+describe('slips of much used words, made by seed', () => {
+  // What holds today; the others are names, words of grown-ups, and words that another word remains of.
+  it.each([
+    ['a letter doubled', 38],
+    ['a letter lacking', 20],
+    ['neighbours swapped', 43],
+    ['words run together', 37],
+  ] as const)('%s: of fifty the right word is offered for %i at least', (kind, least) => {
+    const { right, none, otherwise } = measureSlips(makeSlips(kind, american().isListed), american())
+    expect(right, [...none, ...otherwise].join('; ')).toBeGreaterThanOrEqual(least)
   })
 })
 
@@ -378,21 +392,23 @@ describe('names', () => {
   it.each([
     ['names-of-lands', 72, 119, 3],
     ['names-fresh', 18, 41, 1],
-    ['names-drawn', 42, 70, 2],
+    ['names-drawn', 41, 71, 2],
     ['names-second', 35, 68, 2],
-    ['names-third', 34, 62, 3],
+    ['names-third', 34, 64, 1],
     ['names-fourth', 38, 69, 1],
-    ['names-fifth', 91, 80, 3],
-    ['names-sixth', 40, 72, 2],
+    ['names-fifth', 90, 82, 2],
+    ['names-sixth', 40, 73, 1],
     ['names-seventh', 56, 58, 0],
     ['names-eighth', 52, 60, 2],
-    ['names-ninth', 46, 67, 1],
-    ['names-tenth', 69, 95, 4],
+    ['names-ninth', 46, 68, 0],
+    ['names-tenth', 68, 97, 3],
     ['names-eleventh', 51, 105, 6],
     ['names-twelfth', 46, 111, 1],
-    ['names-thirteenth', 51, 103, 4],
+    ['names-thirteenth', 51, 104, 3],
     ['names-fourteenth', 46, 108, 4],
-    ['names-fifteenth', 59, 96, 3],
+    ['names-fifteenth', 59, 97, 2],
+    ['names-sixteenth', 64, 140, 3],
+    ['names-seventeenth', 55, 140, 11],
   ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))
     expect([found.right, found.unknown, found.wrong.length], found.wrong.join('; ')).toEqual([right, unknown, wrong])
