@@ -319,7 +319,7 @@ describe('noises and words spoken apart', () => {
   it('are said as the table says, or not at all', () => {
     const figures = measureSaidWords(readSaidWords('noises'), (word) => spellWord(word, testSpelling()))
     expect(figures.wrong).toEqual([])
-    expect(figures).toMatchObject({ words: 237, right: 235 })
+    expect(figures).toMatchObject({ words: 237, right: 236 })
   })
 })
 
