@@ -233,7 +233,7 @@ export function findChange(letters: string, base: string, ending: string | undef
   return now.startsWith(base) ? 'double' : undefined
 }
 
-/** The `ooo` of `Nooo` the `shh` of `Shh` and the `oww` of `Oww` are written longer than they are, and ask for nothing more. */
+/** The `ooo` of `Nooo`, the `shh` of `Shh` and the `oww` of `Oww` are written longer than they are, and ask for nothing more. */
 function isDrawnOut(letters: string, base: string): boolean {
   const squeeze = (text: string): string => text.replace(/(.)\1+/g, '$1')
   return /(.)\1\1|hh|ww/.test(letters) && squeeze(letters) === squeeze(base)
