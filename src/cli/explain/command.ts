@@ -102,8 +102,10 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
   const pronunciations = phonics.read(word)
   const formsReadableAt = findFormSteps(pronunciations, sequence)
   const toPlace = (at: string | null): number => (at === null ? Infinity : toStepIndex(sequence, at))
-  // Which form a story means is not known here, so that the word waits for the last of them, as in a check.
-  const last = [...formsReadableAt].sort((one, other) => toPlace(one) - toPlace(other)).at(-1)
+  // Which form a story means is not known here, so that the word waits for the last of them, as in a check. Small letters are no town's.
+  const isMeant = findMeantForms(word, phonics)
+  const meant = formsReadableAt.filter((_, at) => isMeant(pronunciations.pronunciations[at]?.form))
+  const last = meant.sort((one, other) => toPlace(one) - toPlace(other)).at(-1)
   return {
     word,
     pronunciations,
@@ -120,6 +122,15 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
 }
 
 /** When each pronunciation's form becomes readable; empty where all do at once. */
+/** `nice` is not the town, whose form is written with a capital. */
+function findMeantForms(word: string, { heteronyms }: Place['phonics']): (form: string | undefined) => boolean {
+  const forms = hasCapital(word) ? [] : (heteronyms.find(word)?.forms ?? [])
+  const capital = new Set<string | undefined>(
+    forms.flatMap(({ form, written }) => (written === 'capital' ? [form] : [])),
+  )
+  return (form) => !capital.has(form)
+}
+
 function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): readonly (string | null)[] {
   if (!pronunciations.heteronym) return []
   const steps = pronunciations.pronunciations.map(

@@ -75,6 +75,9 @@ it.each([
   ['putting', ['green-11', 'green-6'], 'green-11'],
   ['read', ['green-2', 'green-13'], 'green-13'],
   ['minute', [null, 'green-12'], null],
+  // The second is the town, and that has a capital.
+  ['nice', ['green-8', 'green-15'], 'green-8'],
+  ['Nice', ['green-8', 'green-15'], 'green-15'],
 ])('tells other programs of %s the step of each form, and as its own that of the last', async (word, steps, last) => {
   const found = JSON.parse((await world.run('explain', word, '--format', 'ndjson')).out)
   expect(found.readings.map((one: { readableAt: string | null }) => one.readableAt)).toEqual(steps)
