@@ -115,10 +115,11 @@ function findTrueEnding(
 const toLoose = (phones: readonly string[]): string =>
   phones
     .join(' ')
+    // First, or the L of `rely` would swallow the vowel of the one and not of the other.
+    .replace(/^([BDR] |P R )IY\b/, '$1IH')
     .replace(/\bAH\b/g, 'IH')
     .replace(/IH L/g, 'L')
     .replace(/\bAO\b/g, 'AA')
-    .replace(/^([BDR] |P R )IY\b/, '$1IH')
     .replace(/^AE (?=D )/, 'IH ')
     .replace(/^EH (?=[KMN] )/, 'IH ')
 

@@ -46,6 +46,10 @@ describe('in the three series', () => {
     ['banger', 'green-8'],
     ['freer', 'green-11'],
     ['dangler', 'green-12'],
+    // A form is said in all the ways of its stem.
+    ['poorer', 'green-10'],
+    ['moored', 'green-10'],
+    ['relying', 'green-13'],
     // An e at the end that has no work to do, a vowel that is swallowed, and dg before a vowel.
     ['axe', 'green-4'],
     ['route', 'green-6'],
