@@ -36,10 +36,10 @@ describe('words with an ending', () => {
   const loose = (phones: readonly string[]): string =>
     phones
       .join(' ')
+      .replace(/^([BDR] |P R )IY\b/, '$1AH')
       .replace(/\b(?:IH|EH)\b/g, 'AH')
       .replaceAll('AO', 'AA')
       .replace(/\bAH (?=[LN]\b)/g, '')
-      .replace(/^([BDR] |P R )IY\b/, '$1AH')
       .replace(/^AE (?=D )/, 'AH ')
 
   /** Every seventh with a plain ending; all in which the ending changes the word, of which some kinds are few. */
