@@ -77,11 +77,10 @@ export function findUnitFault(unit: Unit, place: UnitPlace, knowledge: Knowledge
     if (hasApostrophe(unit.letters)) return findOwnerFault(knowledge)
     if (unit.letters === 'r') return findSilentRFault(knowledge)
   }
-  const isKnown = knowledge.correspondences.has(key)
+  const isKnown = knowledge.correspondences.has(key) || isSilentEKnown(unit, knowledge)
   const change = unit.base === undefined ? undefined : findChange(unit.letters, unit.base, place.ending)
   if (change !== undefined) return findChangeFault(unit, change, isKnown, place.ending, knowledge)
-  if (isKnown) return undefined
-  if (isSilentEKnown(unit, knowledge) || isSwallowedKnown(unit, place, knowledge)) return undefined
+  if (isKnown || isSwallowedKnown(unit, place, knowledge)) return undefined
   if (unit.reduced && isShortVowelKnown(unit.letters, knowledge)) {
     return place.isLong && isReducedAccepted(knowledge) ? undefined : { code: 'reduced-vowel', key }
   }
@@ -106,11 +105,11 @@ const isSilentEKnown = (unit: Unit, { correspondences }: Knowledge): boolean => 
 const SPLIT: readonly CorrespondenceKey[] = ['a_e=eɪ', 'i_e=aɪ', 'o_e=oʊ', 'o_e=əʊ']
 
 /** What has to be known of letters that end in an e without work: those before it, if any, and one vowel with a silent e. */
-export function toSilentEKeys({ letters, key }: Unit): SilentEKeys | undefined {
+export function toSilentEKeys({ letters, base = letters, key }: Unit): SilentEKeys | undefined {
   // Asked of every unit that is not known, and few end so.
-  const last = letters.at(-1)
+  const last = base.at(-1)
   if (last !== 'e' && last !== 'E') return undefined
-  const small = letters.toLowerCase()
+  const small = base.toLowerCase()
   if (!BEFORE_SILENT_E.test(small)) return undefined
   if (small === 'e') return toSound(key) === '' ? { before: undefined, split: SPLIT } : undefined
   return { before: toKey(small.slice(0, -1), toSound(key)), split: SPLIT }
