@@ -41,7 +41,8 @@ export function findSlips(
   const small = toStraight(word.toLowerCase())
   // Nobody slips into `looong`, `hisss`, `hmm`.
   if (
-    (!isCommon && (/([aeiou]|[hmrsz])\1\1|[aeiou]hh$|[aeo]ww$/.test(small) || isSoundWord(small))) ||
+    (!isCommon &&
+      (/([aeiou])\1\1|([hmrz])\2\2$|ssss|^(?:hi|ye)sss$|[aeiou]hh$|^[aeo]ww$/.test(small) || isSoundWord(small))) ||
     !/^[a-z']{2,}$/.test(small)
   )
     return []

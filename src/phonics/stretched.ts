@@ -11,7 +11,7 @@ export interface Squeezed {
 
 const RUNS = /(.)\1*/g
 /** The h of `ohh` is drawn out too, and the w of `aww`. */
-const LONG_RUN = /(.)\1\1|[aeiou]hh$|[aeo]ww$/
+const LONG_RUN = /(.)\1\1|[aeiou]hh$|^[aeo]ww$/
 
 /** The words that a drawn-out word may stand for: each run of three and more as two letters or as one. */
 export function findSqueezed(word: string): readonly Squeezed[] {

@@ -112,7 +112,7 @@ describe('with the words of the package, a slip', () => {
       "thier their, wen when, wich which, im I'm, thats that's, shes she's, whos who's, Whats what's, becos because, verry very, " +
       'comming coming, caried carried, neice niece, childs children, childrens children, mans men, gooses geese, sheeps sheep, ' +
       'tooths teeth, foots feet, goed went, eated ate, runned ran, swimmed swam, bringed brought, catched caught, maked made, ' +
-      'knowed knew, sitted sat, leafs leaves, mouses mice, knifes knives, nite night, sayed said, siad said, litle little, ' +
+      'knowed knew, sitted sat, leafs leaves, mouses mice, knifes knives, nite night, sayed said, siad said, classs class, bloww blow, grasss grass, sorrry sorry, litle little, ' +
       'freind friend, oen one, scool school, peple people, sez says, ther there, eny any, meny many, Thier their, goodbey goodbye'
     )
       .split(', ')
