@@ -16,7 +16,7 @@ const WORDS = `
   THOUGHT: walk wɔk wɔːk, talk tɔk tɔːk, chalk tʃɔk tʃɔːk, fall fɔl fɔːl, fallen fɑlən fɔːlən, calling kɔlɪŋ kɔːlɪŋ, smaller smɔlər smɔːlə,
     taught tɔt tɔːt, fought fɔt fɔːt, broad brɔd brɔːd, always ɔlweɪz ɔːlweɪz, walnut wɔlnʌt wɔːlnʌt
   an a behind w: swallow swɑloʊ swɒləʊ, wallet wɔlɪt wɒlɪt, quality kwɑlɪtiː kwɒlɪtiː, squash skwɑʃ skwɒʃ, unwashed ʌnwɑʃt ʌnwɒʃt
-  BATH: laugh læf lɑːf, laughing læfɪŋ lɑːfɪŋ, draught dræft drɑːft, half hæf hɑːf, aunt ænt ɑːnt,
+  BATH: laugh læf lɑːf, laughing læfɪŋ lɑːfɪŋ, draught dræft drɑːft, half hæf hɑːf, aunt ænt ɑːnt, auntie æntiː ɑːntiː, aunty æntiː ɑːntiː,
     example ɪɡzæmpəl ɪɡzɑːmpəl, gas ɡæs ɡæs, plaid plæd plæd
   a glide behind u: usual juːʒuːəl juːʒuːəl, actual æktʃuːəl æktʃuːəl, graduate ɡrædʒuːeɪt ɡrædʒuːeɪt, genuine dʒɛnjuːɪn dʒɛnjuːɪn,
     tenuous tɛnjuːəs tɛnjuːəs, quick kwɪk kwɪk
@@ -36,6 +36,7 @@ const WORDS = `
   words of Britain that the American dictionary lacks: pram præm præm, welly wɛliː wɛliː, conker kɑŋkər kɒŋkə, settee sɛtiː sɛtiː, stoat stoʊt stəʊt,
     satchel sætʃəl sætʃəl, pasty pæstiː pɑːstiː, sandcastle sændkæsəl sændkɑːsəl, treacle triːkəl triːkəl, duvet duːveɪ djuːveɪ, copse kɑps kɒps,
     footy fʊtiː fʊtiː, gosling ɡɑzlɪŋ ɡɒzlɪŋ, motorway moʊtərweɪ məʊtəweɪ, sporran spɔrən spɒrən, nought nɔt nɔːt, pud pʊd pʊd
+  names of Britain: callum kæləm kæləm, evie iːviː iːviː, imogen ɪmədʒən ɪmədʒən, sian ʃɑn ʃɑːn, arlo ɑrloʊ ɑːləʊ, albie ælbiː ælbiː
   an r over an apostrophe: they're ðɛr ðɛə, we're wɪr wɪə, you're jʊr jʊə
   an a or i that stands before r and is no vowel with it: arrive əraɪv əraɪv, around əraʊnd əraʊnd, parade pəreɪd pəreɪd, mirror mɪrər mɪrə,
     spirit spɪrɪt spɪrɪt, hero hɪroʊ hɪərəʊ, here hɪr hɪə, iron aɪərn aɪən`

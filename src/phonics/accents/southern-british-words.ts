@@ -3,7 +3,7 @@
 
 /** BATH words: the a of these is /ɑː/. Endings follow from the stem. */
 export const BATH: ReadonlySet<string> = new Set(
-  `advance advantage after aftermath afternoon afterward afterwards alas answer ask aunt avalanche banana basket basketball
+  `advance advantage after aftermath afternoon afterward afterwards alas answer ask aunt auntie avalanche banana basket basketball
   bask bath bathroom bathrobe blast bombastic branch brass broadcast calf calve cask casket cast castle castaway chaff chance chancellor chant
   clasp class classmate classroom classy command commander contrast craft aircraft craftsman daft dance dancer demand disaster
   disastrous draft draught drastic enchant enhance example fast fasten fasting fastball flabbergast flask forecast france
