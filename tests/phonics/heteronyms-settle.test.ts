@@ -397,7 +397,7 @@ describe('settle', () => {
     ['The men who ran and *read* it.', 'past'],
     ['I got *used* to it.', 'used-to'],
     ['He is *used* to swimming.', 'used-to'],
-    ['They had *used* to it.', 'verb'],
+    ['They had *used* it to dig.', 'verb'],
     ['Are you *used* to it?', 'used-to'],
     ['There *used* to be a hen.', 'used-to'],
     ['The hen *used* to sit.', 'used-to'],

@@ -160,7 +160,8 @@ export const useOfMany: Clue = ({ words, index }) => {
   const [before = '', second] = [words[index - 1], words[index - 2]]
   const isSmall = [is.ADVERBS, is.BE, is.HAVE, is.MODALS].some((group) => has(group, before)) || isPresent(before)
   const isMany = has(is.PLURALS, before) || (is.looksPlural(before) && !isSmall)
-  const isThing = words[index + 1] === 'of' || words[index + 1] === 'for'
+  // `the word people use for it`
+  const isThing = /^(?:of|for)$/.test(words[index + 1] ?? '') && !/^(?:people|children|men|women)$/.test(before)
   return !isThing && isMany && !has(is.PREPOSITIONS, second) ? FINITE : undefined
 }
 

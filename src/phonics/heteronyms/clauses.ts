@@ -113,3 +113,39 @@ export const beforePast: Clue = (place, inflected) => {
   const isThingBefore = isThing(words[index - 1] ?? '') && !isName(place, index - 1) && words[index] !== 'uses'
   return inflected && isThingBefore && isOnlyPast(words[index + 1]) ? ['noun'] : undefined
 }
+
+/** Hardly ever done to nothing, beside what never is: `searching the records`. */
+const MOSTLY_WITH_OBJECT: ReadonlySet<string> = new Set('contracts excuses houses records uses'.split(' '))
+const LOOKED: ReadonlySet<string> = new Set('among at in into over through'.split(' '))
+
+/** `searching through the old Tansy Lane records, she …`, `She looked through the mill records.`: nobody does it there. */
+export const lookedThrough: Clue = (place, inflected) => {
+  const { words, index } = place
+  const word = words[index] ?? ''
+  const fits = inflected && isEdge(words[index + 1]) && (needsObject(word) || MOSTLY_WITH_OBJECT.has(word))
+  if (!fits) return undefined
+  let at = index - 1
+  while (at > index - 6 && !isLead(words[at]) && !isMark(words[at])) at--
+  if (!isLead(words[at]) || !has(LOOKED, words[at - 1]) || !isLooking(words, at - 2)) return undefined
+  return isOneThing(place, at + 1) ? ['noun'] : undefined
+}
+
+const isLead = (word: string | undefined): boolean => has(is.DETERMINERS, word) || word === 'those' || word === 'these'
+
+/** `after searching`, `she looked`: nobody else stands before who may do it. */
+const isLooking = (words: readonly string[], at: number): boolean => {
+  const before = words[at - 1]
+  if (/..ing$/.test(words[at] ?? '')) return isMark(before) || isSmall(before) || before === 'after'
+  return isPast(words[at]) && has(is.SUBJECTS, before)
+}
+
+/** Names at the end, behind words that describe, or one thing alone: `the old Tansy Lane records`, `the mill records`. */
+function isOneThing(place: Place, from: number): boolean {
+  const { words, index } = place
+  const chain = words.slice(from, index)
+  if (chain.length === 0 || chain.some((word) => isSmall(word) || has(is.SUBJECTS, word))) return false
+  const names = chain.filter((_, i) => isName(place, from + i)).length
+  const rest = chain.filter((word, i) => !isName(place, from + i) && !has(is.ADJECTIVES, word)).length
+  if (names > 0 && !isName(place, index - 1)) return false
+  return names === 0 ? rest === 1 && isThing(words[index - 1] ?? '') : rest === 0 || (rest === 1 && names > 1)
+}

@@ -29,10 +29,12 @@ function isInWhich({ words, index }: Place): boolean {
   return false
 }
 
-/** `in the oak live three owls`: no number and no article stands behind what describes a thing. */
+/** `in the oak live three owls`: no number and no article stands behind what describes a thing; `Something live!` does not live. */
 export const inverted: Clue = (place) => {
   const after = place.words[place.index + 1]
   if (place.words[place.index] !== 'live' || has(is.BE, findBefore(place))) return undefined
+  if (place.index === 1 && isEdge(after) && /^(?:any|every|no|some)thing$/.test(place.words[0] ?? ''))
+    return ['adjective']
   if (isEdge(after) && isInWhich(place)) return ['verb']
   return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }

@@ -32,13 +32,13 @@ export type { Classes } from './clue.ts'
 
 /** `whatever excuses his men made`, and `whatever excuses his deed`. */
 const WHAT: ReadonlySet<string> = new Set('what whatever which whichever'.split(' '))
-function isDemonstrative(word: string | undefined): boolean {
-  return word === 'this' || word === 'that' || word === 'which'
-}
+const isDemonstrative = (word = ''): boolean => /^(?:this|that|which)$/.test(word)
 
-/** `shouting only compounds the trouble`, `which just upsets her`: between a small adverb and an object stands a verb. */
-const adverb: Clue = (place, inflected) =>
-  inflected && has(is.ADVERBS, place.words[place.index - 1]) && hasObject(place) ? ['verb'] : undefined
+/** `only compounds the trouble`, `just upsets her`: between a small adverb and an object stands a verb; `reasons, and not excuses`. */
+const adverb: Clue = (place, inflected) => {
+  if (!inflected || !has(is.ADVERBS, place.words[place.index - 1])) return undefined
+  return place.words[place.index - 1] === 'not' ? ['noun'] : hasObject(place) ? ['verb'] : undefined
+}
 
 /** `is close`, `was read`, `are records of it`; after `there is` a noun; after `all they do is` a verb, if anything. */
 const copula: Clue = (place, inflected) => {
@@ -134,6 +134,7 @@ const CLUES: readonly Clue[] = [
   clauses.firstMany,
   clauses.listed,
   clauses.afterDoing,
+  clauses.lookedThrough,
   amounts.someOthers,
   amounts.asked,
   amounts.theOther,

@@ -45,7 +45,8 @@ export function isHabit(place: Place): boolean {
 /** `the river in which the king used to fish`: what stands before `in which` is no object. */
 function isWhereUsed({ words, index }: Place): boolean {
   const at = [2, 3, 4].map((nth) => index - nth).find((nth) => words[nth] === 'which' || words[nth] === 'whom')
-  return at !== undefined && has(LEADS, words[at - 1])
+  // `gold, some of which she used to buy a cow`
+  return at !== undefined && has(LEADS, words[at - 1]) && words[at - 1] !== 'of'
 }
 
 /** `when the sun came up he …`, `when they were restless she …`, `before the war he …`: one person, right before `used`, opens the main clause. */

@@ -81,6 +81,8 @@ const led: Clue = (place, tags, inflected) => {
     after === 'or' ||
     after === 'to'
   if (!isClosed || (!isThing(tags[before]) && !hasTag(tags, before, 'Adjective'))) return undefined
+  // `in the barn Ned records`
+  if (inflected && isName(place, before) && !isName(place, before - 1) && isThing(tags[before - 1])) return undefined
   let at = before
   while (isDescribing(tags[at]) && !has(PREPOSITIONS, place.words[at])) at--
   const isLed = has(DETERMINERS, place.words[at]) || has(PLURAL_DETERMINERS, place.words[at])

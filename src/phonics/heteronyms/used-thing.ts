@@ -21,6 +21,9 @@ const PEOPLE: ReadonlySet<string> = is.words(
 )
 const TIME_JOINS: ReadonlySet<string> = is.words('after as because before if since so until when while')
 
+/** Take two objects, so that the thing before may be the other: `the call he used to give the men`. */
+const TWO_OBJECTS: ReadonlySet<string> = is.words('bring give lend offer pay read send show sing teach tell write')
+
 const INSIDE: ReadonlySet<string> = is.words('across around away down home inside out there up')
 
 /** `the pan she used to cook the eggs`, `which brush I used to paint it`, `the net that we used to catch him`. */
@@ -29,7 +32,8 @@ export function isToolOf(place: Place): boolean {
   const subjectAt = toSubject(place)
   // `one door which she used to get inside`
   if (words[index + 2] === 'get' && words[subjectAt - 1] === 'which' && has(INSIDE, words[index + 3])) return true
-  if (!has(is.OBJECT_STARTS, words[index + 3]) || has(is.PREPOSITIONS, words[findEnd(words, index) - 1])) return false
+  if (has(TWO_OBJECTS, words[index + 2]) || !has(is.OBJECT_STARTS, words[index + 3])) return false
+  if (has(is.PREPOSITIONS, words[findEnd(words, index) - 1])) return false
   const isRelative = words[subjectAt - 1] === 'that' || words[subjectAt - 1] === 'which'
   const head = isRelative ? subjectAt - 2 : subjectAt - 1
   const thing = words[head] ?? ''
@@ -53,8 +57,11 @@ export function isToolItself({ words, index }: Place): boolean {
   return at >= 0 && !joins && !has(is.SUBJECTS, later[at - 1])
 }
 
-const isTool = (word: string): boolean =>
-  isThing(word) && !NO_TOOLS.has(word) && !PEOPLE.has(word) && !/(?:mother|father|man)$/.test(word)
+/** A time, a place or somebody. */
+export const isNoTool = (word: string): boolean =>
+  NO_TOOLS.has(word) || PEOPLE.has(word) || /(?:mother|father|man)$/.test(word)
+
+const isTool = (word: string): boolean => isThing(word) && !isNoTool(word)
 
 /** Where the one who used it begins: `she`, `Ned`, `the boys`. */
 function toSubject({ words, index }: Place): number {

@@ -3,6 +3,7 @@
 import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
+import { findBehindHad, isHad } from './used-had.ts'
 import { isToolItself, isToolOf } from './used-thing.ts'
 import * as is from './vocabulary.ts'
 
@@ -45,27 +46,63 @@ export function findUsed(place: Place): Used | undefined {
   if (place.words[place.index + 1] !== 'to') {
     // `the boys used often to come`
     if (is.has(OFTEN, place.words[place.index + 1]) && next === 'to' && !is.has(is.BE, before)) return 'used-to'
+    const odd = findWithoutTo(place)
+    if (odd !== undefined) return odd === 'open' ? undefined : odd
     return (is.has(DEGREES, before) && hasToLater(place)) || isLedByTo(place) ? 'used-to' : 'verb'
   }
   // `which he used to good purpose`
   if (is.has(PURPOSES, place.words[place.index + 3])) return 'verb'
   // `a noise that he was used to`
-  if (isEdge(next) && !is.has(is.HAVE, before)) return 'used-to'
+  if (isEdge(next) && !isHad(before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
   if (isBe && isWorkOfTool(place)) return 'verb'
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
-  if (is.has(is.HAVE, before)) return 'verb'
+  if (isHad(before)) return findBehindHad(place, beforeIndex(place))
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
   if (before === 'there' || (findBefore(place, 2) === 'what' && is.has(WORDS, next)) || is.has(STATES, next))
     return 'used-to'
   // `the shop that used to sell kites`
   if (before === 'that' || before === 'which') return 'used-to'
+  // `a gull, used to the noise`
+  if (isMark(before) && is.has(is.DETERMINERS, next) && !is.has(ALL_OF_IT, place.words[place.index + 3]))
+    return 'used-to'
   if (isToolItself(place)) return 'verb'
   if (hasPlainSubject(place) || isGap(place) || isHabit(place)) return 'used-to'
   return isToolOf(place) ? 'verb' : undefined
 }
+
+/** `used to the full`, `used to the delight of all`. */
+const ALL_OF_IT = new Set('delight end full horror joy last limit utmost'.split(' '))
+const PERSON = new Set('he i she they we'.split(' '))
+/** Hardly ever things, so that `we used go there` is a slip. */
+const BARE = new Set('come do eat get give go have hear know say see sit take tell think'.split(' '))
+
+/** `he used not to`, `Used she to sing?`, and the slip `it used be`; open where that is not sure. */
+function findWithoutTo(place: Place): Used | 'open' | undefined {
+  const { words, index } = place
+  const [after, next, before] = [words[index + 1], words[index + 2], findBefore(place)]
+  if (after === 'not' && next === 'to') {
+    const isPut =
+      is.has(is.BE, before) ||
+      isHad(before) ||
+      words.some((word, at) => at > index && word === 'but' && !isMark(words[at - 1]))
+    return isPut ? 'open' : 'used-to'
+  }
+  if (is.has(PERSON, after) && next === 'to' && isMark(before)) return 'used-to'
+  const isBare = !is.has(is.BE, before) && !isHad(before)
+  if (after === 'be' && isBare) return is.has(is.SUBJECTS, before) || before === 'there' ? toSlip(place) : 'open'
+  return isBare && is.has(is.SUBJECTS, before) && is.has(BARE, after) ? 'open' : undefined
+}
+
+/** `as strong as they used be`; open in `the words that it used be said again`. */
+const toSlip = (place: Place): Used | 'open' =>
+  place.words[place.index - 2] === 'that' || place.words.slice(0, place.index).some((word) => is.has(LET_BE, word))
+    ? 'open'
+    : 'used-to'
+
+const LET_BE = new Set('ask asked let lets may must should suggest suggested'.split(' '))
 
 const PURPOSES = new Set(['advantage', 'effect', 'purpose'])
 /** What is done with a tool: `They are used to carry goods`. */
