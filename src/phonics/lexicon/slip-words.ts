@@ -3,7 +3,7 @@
 import { findKeys, findLine, writeLines } from './lines.ts'
 
 /** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
-export interface Meant {
+interface Meant {
   readonly word: string
   /** Whether somebody may be called what was written. */
   readonly isName: boolean
