@@ -1,7 +1,7 @@
 // Counting over words, pages and books: what other folders may use.
 
 export { type Book, compareBooks, type HeldWord, toBook } from './book.ts'
-export { createLevelFinder, type type Level, type LevelFinder } from './level.ts'
+export { createLevelFinder, type Level, type LevelFinder } from './level.ts'
 export {
   type BookGap,
   type CountedBook,
