@@ -215,8 +215,8 @@ describe('settle', () => {
     ['At night he *used* to hide in the barn.', 'used-to'],
     ['The bird that had come out of the book *used* to sing.', 'used-to'],
     ['He was careless, and *used* to cut himself.', 'used-to'],
-    ['Meg stirred it with a stick *used* to beat eggs.', 'tagger-needed'],
-    ['The wool was washed, and *used* to fill the bed.', 'tagger-needed'],
+    ['Meg stirred it with a stick *used* to beat eggs.', 'unsettled'],
+    ['The wool was washed, and *used* to fill the bed.', 'unsettled'],
     ['It was a noise to which they were *used*.', 'used-to'],
     ['I am not *used* to such noise.', 'used-to'],
     // One person's present has its -s.
@@ -469,6 +469,7 @@ describe('settle', () => {
     ['We *read* every day last week.', 'unsettled'],
     ['*Close*!', 'unsettled'],
     ['The man behind them *objects*.', 'unsettled'],
+    ['The net we *used* to catch it.', 'unsettled'],
     ['Zub sat.', 'unsettled'],
   ])('%s stays %s, even with a tagger', (text, kind) => {
     expect(ask(text, { tagger })).toBe(kind)
@@ -482,7 +483,6 @@ describe('settle', () => {
     'Come *read* it.',
     'All they do is *read*.',
     'It is *used* to dig.',
-    'The net we *used* to catch it.',
     'The *minute* hen.',
     'He saw a boy who now and then *read*.',
     'They went to have a look and *read* it.',

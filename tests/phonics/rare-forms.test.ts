@@ -178,6 +178,10 @@ describe('a place that looks like another', () => {
     ['A wounded *dove* lay under the hedge.', 'bird'],
     ['Ned sharpened the pencil until it had a new *lead*.', 'metal'],
     ['They sat by the fire and *wind* wool.', 'turn'],
+    // Joined to its like behind a preposition; a path may run before its place.
+    ['With all the air currents and *winds* nothing could fly.', 'air'],
+    ['They sailed through the waves and *winds*.', 'air'],
+    ['Down the hill turns and *winds* a path.', 'turn'],
   ])('%s → %s', (text, form) => {
     expect(ask(text)).toBe(form)
   })

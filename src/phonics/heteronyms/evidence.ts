@@ -176,6 +176,7 @@ const CLUES: readonly Clue[] = [
   joined.takenByPast,
   joined.underHelper,
   joined.joinedPlural,
+  joined.joinedUnderPreposition,
   joined.joinedUnderHelper,
   beforeObject,
   things.behindOneThing,

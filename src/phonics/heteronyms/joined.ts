@@ -42,6 +42,20 @@ export const joinedPlural: Clue = ({ words, index }, inflected) => {
   return is.looksPlural(like) ? ['noun'] : undefined
 }
 
+/** `with all the air currents and winds nothing could stop it`: what a preposition governs is one thing and another. */
+export const joinedUnderPreposition: Clue = (place, inflected) => {
+  const { words, index } = place
+  if (!inflected || !isJoin(words[index - 1]) || !is.looksPlural(words[index - 2])) return undefined
+  const isLed = [3, 4, 5].some(
+    (back) => has(is.DETERMINERS, words[index - back]) && has(is.ALL_PREPOSITIONS, words[index - back - 1]),
+  )
+  const isLedByAll = [4, 5, 6].some(
+    (back) => words[index - back] === 'all' && has(is.ALL_PREPOSITIONS, words[index - back - 1]),
+  )
+  // `Down the hill turns and winds a path`
+  return isLedByAll || (isLed && !hasObject(place)) ? ['noun'] : undefined
+}
+
 /** `We will work and graduate.`, `finish school, graduate and find work`: governed by the helper of the verbs it is joined to. */
 export const joinedUnderHelper: Clue = (place, inflected) => {
   const { words, index } = place

@@ -24,7 +24,7 @@ import { findTaggedClasses } from './tagged.ts'
 import type { Tagger } from './tagger.ts'
 import type { Tags } from './tags.ts'
 import { type Heteronym, type Heteronyms, isInflected, type Likely } from './types.ts'
-import { findTaggedUsed, findUsed } from './used.ts'
+import { canTagUsed, findTaggedUsed, findUsed } from './used.ts'
 
 export type Settlement =
   | { readonly kind: 'settled'; readonly form: string }
@@ -66,6 +66,7 @@ export function settle(
   if (likely && likely.share >= ENOUGH) return toSettlement(likely.form)
   const usual = row.word === 'used' ? undefined : findUsual(row, place)
   if (usual !== undefined) return toSettlement(isDoubted(usual, likely) ? undefined : usual)
+  if (row.word === 'used' && !canTagUsed(place)) return { kind: 'unsettled' }
   if (!options.tagger && canTaggerHelp(row, place)) return { kind: 'tagger-needed' }
   const last = options.tagger ? findTaggedForm(row, place, options.tagger, options) : findFallback(row, place)
   return toSettlement(isDoubted(last, likely) ? undefined : last)

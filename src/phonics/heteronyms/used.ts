@@ -144,10 +144,12 @@ function isGap(place: Place): boolean {
   return is.has(GAPS, verb) && (isEdge(after) || is.has(AFTER_GAP, after))
 }
 
+/** Whether a tagger has anything to say: only of what somebody or something is used to. */
+export const canTagUsed = (place: Place): boolean => is.has(is.BE, findBefore(place))
+
 /** `is used to catch fish` against `is used to noise`: what the tagger says of the word after `to`. */
 export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
-  const before = findBefore(place)
-  if (!is.has(is.BE, before)) return undefined
+  if (!canTagUsed(place)) return undefined
   const next = tags[place.index + 2]
   // `is used to fill the sack`, whatever the tagger calls it
   const isFilled = is.has(is.DETERMINERS, place.words[place.index + 3])
