@@ -75,7 +75,19 @@ function hasNothingUsed(place: Place, start: number): boolean {
     if (isVerbal(word) && !isVerbal(before)) verbs++
     if (at > start && isOpener(place, at) && !isLed(before, relatives)) return false
   }
-  return verbs === relatives
+  return verbs === relatives && (relatives > 0 || !isBehindLed(place, start))
+}
+
+/** `bears play with the dogs used to …`: behind a preposition, and more than one thing before it; not `the men of the hill used to …`. */
+function isBehindLed(place: Place, start: number): boolean {
+  const { words, index } = place
+  const at = words.slice(start, index).findLastIndex((_, i) => isOpener(place, start + i)) + start
+  if (at <= start || !has(LEADS, words[at - 1]) || has(TIMES, words[index - 1]) || has(LEADS, words[start]))
+    return false
+  let from = at - 2
+  while (from >= start && !has(is.DETERMINERS, words[from]) && !has(is.PLURAL_DETERMINERS, words[from])) from--
+  const chain = words.slice(from + 1, at - 1).filter((word) => !has(is.ADJECTIVES, word))
+  return chain.length > 1 && !chain.includes('and')
 }
 
 const isOpener = (place: Place, at: number): boolean =>

@@ -3,7 +3,7 @@
 import { TIMES } from './habit.ts'
 import { isThing } from './one-thing.ts'
 import { isMark, isName, type Place } from './place.ts'
-import { isVerbal } from './verbs.ts'
+import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -22,7 +22,7 @@ const PEOPLE: ReadonlySet<string> = is.words(
 const TIME_JOINS: ReadonlySet<string> = is.words('after as because before if since so until when while')
 
 /** Take two objects, so that the thing before may be the other: `the call he used to give the men`. */
-const TWO_OBJECTS: ReadonlySet<string> = is.words('bring give lend offer pay read send show sing teach tell write')
+const TWO_OBJECTS: ReadonlySet<string> = is.words('bring call give lend offer pay read send show sing teach tell write')
 
 const INSIDE: ReadonlySet<string> = is.words('across around away down home inside out there up')
 
@@ -34,10 +34,13 @@ export function isToolOf(place: Place): boolean {
   if (words[index + 2] === 'get' && words[subjectAt - 1] === 'which' && has(INSIDE, words[index + 3])) return true
   if (has(TWO_OBJECTS, words[index + 2]) || !has(is.OBJECT_STARTS, words[index + 3])) return false
   if (has(is.PREPOSITIONS, words[findEnd(words, index) - 1])) return false
+  // `a belt, which he used to tie it up`
+  if (words[subjectAt - 1] === 'which' && words[subjectAt - 2] === ',') return true
   const isRelative = words[subjectAt - 1] === 'that' || words[subjectAt - 1] === 'which'
   const head = isRelative ? subjectAt - 2 : subjectAt - 1
   const thing = words[head] ?? ''
-  if (!isTool(thing) || isName(place, head)) return false
+  const isMany = has(is.SUBJECTS, words[index - 1]) && isManyTools(thing)
+  if (!(isTool(thing) || isMany) || isName(place, head)) return false
   let lead = head - 1
   while (has(is.ADJECTIVES, words[lead]) || words[lead] === 'very') lead--
   if (words[lead] === 'which' || words[lead] === 'what') return true
@@ -57,9 +60,25 @@ export function isToolItself({ words, index }: Place): boolean {
   return at >= 0 && !joins && !has(is.SUBJECTS, later[at - 1])
 }
 
+/** `A tool used to dig soil lay there`: a thing, and a second verb comes later. */
+export function mayBeTool({ words, index }: Place): boolean {
+  if (!isTool(words[index - 1] ?? '') || !has(is.DETERMINERS, words[index - 2]) || !isMark(words[index - 3]))
+    return false
+  const later = words.slice(index + 3, findEnd(words, index))
+  const at = later.findIndex(isPast)
+  const joins = later.slice(0, at).some((word) => has(is.CLAUSE_JOINS, word) || has(OPENERS, word))
+  return at > 0 && !joins && !has(is.SUBJECTS, later[at - 1])
+}
+
+const OPENERS: ReadonlySet<string> = is.words('how that what which who whom whose why')
+
 /** A time, a place or somebody. */
 export const isNoTool = (word: string): boolean =>
   NO_TOOLS.has(word) || PEOPLE.has(word) || /(?:mother|father|man)$/.test(word)
+
+/** `the words he used to end it`. */
+const isManyTools = (word: string): boolean =>
+  is.looksPlural(word) && !is.isManyPeople(word) && !isNoTool(word) && !isNoTool(word.replace(/s$/, ''))
 
 const isTool = (word: string): boolean => isThing(word) && !isNoTool(word)
 

@@ -4,7 +4,7 @@ import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
-import { isToolItself, isToolOf } from './used-thing.ts'
+import { isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
@@ -25,11 +25,16 @@ const STATES = new Set(
 const WORDS = new Set('do say call hear see tell feel'.split(' '))
 const GAPS = new Set(
   (
-    'admire bake bring build buy call carry chase climb cook do eat feed give grow have hear keep like love make play see sing say sell share sow ' +
+    'admire bake bring build buy call carry chase climb cook do eat feed give grow have hear hum keep like love make play see sing say sell share sow ' +
     'take tell tend visit watch wear weave'
   ).split(' '),
 )
-const AFTER_GAP = new Set('about and as at before but every for from in into on so to when while with'.split(' '))
+const AFTER_GAP = new Set(
+  'about and are as at before but every for from in into is on so to was were when while with'.split(' '),
+)
+/** May go without an object, so that `the words he used to call for help` are no calls. */
+const ALONE = new Set(['call', 'climb', 'cook', 'watch'])
+const TOLD = new Set('poem poems song songs stories story tale tales'.split(' '))
 /** Begin what somebody is used to, beside the words that begin any object. */
 const THING_STARTS = new Set(
   'all bad big cold dark early good great hard heavy hot late little long loud many much new noisy other people small so strange such these those'.split(
@@ -69,6 +74,7 @@ export function findUsed(place: Place): Used | undefined {
   if (isMark(before) && is.has(is.DETERMINERS, next) && !is.has(ALL_OF_IT, place.words[place.index + 3]))
     return 'used-to'
   if (isToolItself(place)) return 'verb'
+  if (mayBeTool(place)) return undefined
   if (hasPlainSubject(place) || isGap(place) || isHabit(place)) return 'used-to'
   return isToolOf(place) ? 'verb' : undefined
 }
@@ -140,7 +146,12 @@ function hasToLater({ words, index }: Place): boolean {
  * are always done to something.
  */
 function isGap(place: Place): boolean {
-  const [verb, after] = [place.words[place.index + 2], place.words[place.index + 3]]
+  const { words, index } = place
+  const [verb, after] = [words[index + 2], words[index + 3]]
+  // `the tales his gran used to tell him`
+  const isTold = words.slice(Math.max(0, index - 4), index).some((word) => is.has(TOLD, word))
+  if (isTold && verb === 'tell' && is.has(is.OBJECTS, after) && isEdge(words[index + 4])) return true
+  if (is.has(ALONE, verb) && is.has(is.PREPOSITIONS, after)) return false
   return is.has(GAPS, verb) && (isEdge(after) || is.has(AFTER_GAP, after))
 }
 
