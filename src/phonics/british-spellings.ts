@@ -128,18 +128,18 @@ const isOfBoth = (word: string): boolean => BOTH.has(word) || (word.endsWith('s'
 export function findOtherSpelling(word: string, accent: 'general-american' | 'southern-british'): string | undefined {
   const known = found[accent]
   const before = known.get(word)
-  if (before !== undefined || known.has(word)) return before
+  if (before !== undefined) return before ?? undefined
   const plain = word.toLowerCase().replace(/['’]s$/, '')
   const other = accent === 'general-american' ? toAmerican(plain) : (findInPairs(plain, 'american') ?? double(plain))
   if (known.size >= MOST_FOUND) known.clear()
-  known.set(word, other)
+  known.set(word, other ?? null)
   return other
 }
 
 /** Every word of every story is asked about. A stream never ends, so what is kept has a bound. */
 const found = {
-  'general-american': new Map<string, string | undefined>(),
-  'southern-british': new Map<string, string | undefined>(),
+  'general-american': new Map<string, string | null>(),
+  'southern-british': new Map<string, string | null>(),
 }
 const MOST_FOUND = 20_000
 

@@ -13,8 +13,8 @@ export function findStep(sequence: Sequence, id: string): Step | undefined {
 
 /** The place of a step in its sequence, from 0; -1 where the sequence has no such step. */
 export function toStepIndex(sequence: Sequence, id: string): number {
-  const step = findStep(sequence, id)
-  return step === undefined ? -1 : sequence.steps.indexOf(step)
+  const at = sequence.steps.findIndex((step) => step.id === id)
+  return at < 0 ? sequence.steps.findIndex((step) => isSame(step.id, id)) : at
 }
 
 /**
