@@ -1,6 +1,7 @@
 // Finds what letters say from an example word: `ai as in rain` → `ai=eɪ`. No phonetic letters are asked of a teacher.
 
 import { APOSTROPHES, toStraight } from '../apostrophe.ts'
+import { isPlainText } from '../letter-kinds.ts'
 import { findNearest } from '../nearest.ts'
 import type { Phonics, Pronunciation, Unit } from '../phonics/types.ts'
 import { type Problem, toExpected, toProblem } from '../problem/index.ts'
@@ -128,8 +129,12 @@ function findRun(units: readonly Unit[], grapheme: string): readonly Unit[] | un
 
 /** Whether the letters stand in a word: `a_e` in `cake`. */
 export function isSpelt(example: string, grapheme: string): boolean {
+  const whole = example.toLowerCase()
+  if (/^[a-z]+$/.test(grapheme)) return whole.includes(grapheme)
   const parts = grapheme.split('_').map((part) => part.replace(/[^\p{L}]/gu, ''))
-  return new RegExp(parts.join('\\p{L}+'), 'iu').test(example)
+  return new RegExp(parts.join(isPlainText(example) ? '[a-z]+' : '\\p{L}+'), isPlainText(example) ? 'i' : 'iu').test(
+    example,
+  )
 }
 
 // `a-e` is another common way to write `a_e`.
