@@ -60,16 +60,18 @@ export function isToolItself({ words, index }: Place): boolean {
   return at >= 0 && !joins && !has(is.SUBJECTS, later[at - 1])
 }
 
-/** `A tool used to dig soil lay there`: a thing, and a second verb comes later. */
+/** `A tool used to dig soil lay there`, `The cups used to fill the pot were red`: a thing, and a second verb comes later. */
 export function mayBeTool({ words, index }: Place): boolean {
-  if (!isTool(words[index - 1] ?? '') || !has(is.DETERMINERS, words[index - 2]) || !isMark(words[index - 3]))
-    return false
+  const thing = words[index - 1] ?? ''
+  if (!isTool(thing) && !isManyTools(thing)) return false
   const later = words.slice(index + 3, findEnd(words, index))
-  const at = later.findIndex(isPast)
+  const at = later.findIndex((word) => word !== 'used' && (isPast(word) || has(is.BE, word)))
   const joins = later.slice(0, at).some((word) => has(is.CLAUSE_JOINS, word) || has(OPENERS, word))
-  return at > 0 && !joins && !has(is.SUBJECTS, later[at - 1])
+  return at > 0 && !joins && !has(ACTORS, later[at - 1])
 }
 
+/** Do something, and are no object: `it were gone` may be the end of two. */
+const ACTORS: ReadonlySet<string> = is.words('he i she they we')
 const OPENERS: ReadonlySet<string> = is.words('how that what which who whom whose why')
 
 /** A time, a place or somebody. */
@@ -100,4 +102,16 @@ function isDone(words: readonly string[], lead: number): boolean {
   let start = lead
   while (!isMark(words[start - 1]) && !has(TIME_JOINS, words[start - 1])) start--
   return !has(TIME_JOINS, words[start - 1]) && words.slice(start, lead).some(isVerbal)
+}
+
+/** `used to the full`, `used to the delight of all`. */
+export const ALL_OF_IT: ReadonlySet<string> = is.words('delight end full horror joy last limit utmost')
+
+/** `Get the dog used to the noise`, `Is the dog used to a lead?`: an article or what one does behind `to` is no work with it. */
+export function isMadeUsed({ words, index }: Place): boolean {
+  const next = words[index + 2] ?? ''
+  if (!(next === 'a' || next === 'the' || /[a-z]{2}ing$/.test(next)) || has(ALL_OF_IT, words[index + 3])) return false
+  const led = words.slice(0, index).findLastIndex((word) => has(is.DETERMINERS, word))
+  const verb = words[led - 1]
+  return led > 0 && led > index - 4 && (has(is.BE, verb) || /^g[eo]t(?:ting)?$/.test(verb ?? ''))
 }

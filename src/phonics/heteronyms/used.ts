@@ -4,7 +4,7 @@ import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
-import { isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
+import { ALL_OF_IT, isMadeUsed, isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
@@ -17,7 +17,7 @@ const HOW_WELL = new Set('already fully long perfectly quite well'.split(' '))
 /** Nobody uses a thing to be or to sleep: before these, `used to` is always the old habit. */
 const STATES = new Set(
   (
-    'be believe belong come cry dance dream fancy feel go grow hate have know laugh lie like live look love sit sleep smile ' +
+    'be believe belong come cry dance dream fancy feel go grow hate have know laugh lie like live look love sing sit sleep smile ' +
     'stay swim talk think use visit wait wake want wish wonder work'
   ).split(' '),
 )
@@ -62,6 +62,7 @@ export function findUsed(place: Place): Used | undefined {
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
   if (isBe && isWorkOfTool(place)) return 'verb'
+  if (isBe && is.has(TO_THE_END, place.words[place.index + 3])) return undefined
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
   if (isHad(before)) return findBehindHad(place, beforeIndex(place))
   // `are you used to it`
@@ -74,13 +75,14 @@ export function findUsed(place: Place): Used | undefined {
   if (isMark(before) && is.has(is.DETERMINERS, next) && !is.has(ALL_OF_IT, place.words[place.index + 3]))
     return 'used-to'
   if (isToolItself(place)) return 'verb'
+  if (isMadeUsed(place)) return 'used-to'
   if (mayBeTool(place)) return undefined
   if (hasPlainSubject(place) || isGap(place) || isHabit(place)) return 'used-to'
   return isToolOf(place) ? 'verb' : undefined
 }
 
-/** `used to the full`, `used to the delight of all`. */
-const ALL_OF_IT = new Set('delight end full horror joy last limit utmost'.split(' '))
+/** `The ink had been used to the end`. */
+const TO_THE_END = new Set(['end', 'full', 'limit', 'utmost'])
 const PERSON = new Set('he i she they we'.split(' '))
 /** Hardly ever things, so that `we used go there` is a slip. */
 const BARE = new Set('come do eat get give go have hear know say see sit take tell think'.split(' '))
