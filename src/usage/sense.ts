@@ -8,7 +8,7 @@ import { ABBREVIATED, markNames } from '../verdict/index.ts'
 import { isAbbreviated } from './abbreviated.ts'
 import type { FindSense, Sense } from './count.ts'
 import { isLongName } from './long-names.ts'
-import { hasOneForm } from './one-form.ts'
+import { toFormTest } from './one-form.ts'
 import { createFormFinder } from './spoken-form.ts'
 
 const PLAIN: Sense = { spoken: undefined, isInName: false }
@@ -36,16 +36,17 @@ export function createSenseFinder(
     }
     return inName.has(word)
   }
+  const hasOneForm = toFormTest(heteronyms)
   const findSpoken = (word: Word, sentence: Sentence): string | undefined => {
     if (isAbbreviated(word, sentence)) return ABBREVIATED
     return findLookAlike(heteronyms, word.text) === undefined ? undefined : findForm(word, sentence)
   }
   const findSense = (word: Word, sentence: Sentence): Sense => {
-    const spoken = hasOneForm(heteronyms, word.text) ? undefined : findSpoken(word, sentence)
+    const spoken = hasOneForm(word.text) ? undefined : findSpoken(word, sentence)
     const inName = isInName(word, sentence)
     return spoken === undefined && !inName ? PLAIN : { spoken, isInName: inName }
   }
   return Object.assign(findSense, {
-    isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(heteronyms, text),
+    isAlwaysPlain: (text: string) => long.length === 0 && hasOneForm(text),
   })
 }

@@ -7,7 +7,7 @@ import type { Heteronyms } from '../phonics/heteronyms/types.ts'
 import { findLastIndex } from '../sorted.ts'
 import type { Block, Mark, Page, Sentence, Story, Word } from '../story/types.ts'
 import type { JudgedWord } from '../verdict/types.ts'
-import { hasOneForm } from './one-form.ts'
+import { toFormTest } from './one-form.ts'
 
 /** How many sentences before one show the tense of the story. */
 export const LOOK_BACK = 3
@@ -47,8 +47,9 @@ export function createTaggerTest(
   { judge }: { judge(word: Word, sentence: Sentence): Pick<JudgedWord, 'unsettled'> },
 ): (block: Block) => boolean {
   const findBefore = createLookBack(story)
+  const hasOneForm = toFormTest(heteronyms)
   const isLeftOpen = (word: Word, sentence: Sentence): boolean =>
-    !hasOneForm(heteronyms, word.text) &&
+    !hasOneForm(word.text) &&
     findLookAlike(heteronyms, word.text) !== undefined &&
     judge(word, sentence).unsettled &&
     settleWord(heteronyms, word, sentence, { before: findBefore(sentence) }).kind === 'tagger-needed'
