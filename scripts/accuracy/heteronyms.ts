@@ -79,6 +79,10 @@ const MIXED = new URL('data/heteronym-mixed.tsv', import.meta.url)
 /** Of other stories, and made ones; the same holds, but two faults were mended by them after. */
 const FINAL = new URL('data/heteronym-final.tsv', import.meta.url)
 
+/** Two draws after it, of stories and made; each judged before the program saw it, and looked at once before faults were mended by it. */
+const BLIND_SECOND = new URL('data/heteronym-blind-second.tsv', import.meta.url)
+const BLIND_THIRD = new URL('data/heteronym-blind-third.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -149,6 +153,8 @@ export interface HeteronymMeasure {
   readonly mixed: HeteronymShares
   /** Other stories, and made. */
   readonly final: HeteronymShares
+  readonly blindSecond: HeteronymShares
+  readonly blindThird: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -175,6 +181,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const modernLater = (await readCases(MODERN_LATER)).map((item) => toResult(item, tagger))
   const mixed = (await readCases(MIXED)).map((item) => toResult(item, tagger))
   const final = (await readCases(FINAL)).map((item) => toResult(item, tagger))
+  const blindSecond = (await readCases(BLIND_SECOND)).map((item) => toResult(item, tagger))
+  const blindThird = (await readCases(BLIND_THIRD)).map((item) => toResult(item, tagger))
   const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -193,6 +201,8 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     modernLater: toShares(modernLater),
     mixed: toShares(mixed),
     final: toShares(final),
+    blindSecond: toShares(blindSecond),
+    blindThird: toShares(blindThird),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),

@@ -80,7 +80,7 @@ export interface Knowledge {
    * What was known at the step that taught a sight word. A word that could be sounded out there already and was taught by
    * heart all the same (`today`, `every`) is held for an exception, and stays a sight word.
    */
-  readonly knownWithSightWord?: ReadonlyMap<string, Knowledge>
+  readonly knownWithSightWord?: Pick<ReadonlyMap<string, Knowledge>, 'get'>
   readonly shapes: ReadonlySet<string> | 'any'
   readonly endings: ReadonlySet<Ending>
   readonly endingChanges: ReadonlySet<EndingChange>
