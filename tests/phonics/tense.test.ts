@@ -123,7 +123,7 @@ const LINES = `
     used-to: used | He is *used* to
     used-to: used | A noise that he was *used* to.
     used-to: used | The song she *used* to sing.
-    verb: used | They had *used* to it.
+    verb: used | They had *used* it to dig.
     used-to: used | Are you *used* to it?
     used-to: used | Are you *used* to swimming?
     -: used | Are you *used* to dig?
