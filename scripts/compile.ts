@@ -88,6 +88,7 @@ await once(
       'src/words/irregular.ts',
       'src/words/irregular-verbs.ts',
       'src/words/little.ts',
+      'src/sorted/lines.ts',
       'scripts/build',
       // The model of look-alikes learns from the judged sentences.
       'scripts/accuracy/data',

@@ -1,17 +1,16 @@
 // Words with an ending: each is readable where its stem, its ending and the change before it are. Drawn with a seed and put together by the rules
 // of English Appendix 1 (Department for Education 2013), so that the step follows from how they were made.
 
-import { loadBuiltIn } from '../../src/packaged/data.ts'
-import type { Accent } from '../../src/phonics/types.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
+import { ACCENTS } from '../../src/sequence/vocabulary.ts'
 import { findReadableAt } from '../../src/verdict/index.ts'
 import { drawRandom } from '../../tests/verdict/random-sequences.ts'
-import { frequencyRank } from '../build/frequency.ts'
+import { listInUse } from '../build/frequency.ts'
 import { loadWordnet } from '../build/wordnet.ts'
-import type { Engine } from './engine.ts'
+import { type Engine, openSequence } from './engine.ts'
 import { toLettersStep } from './made-words.ts'
+import type { Judged } from './word-kinds.ts'
 
-const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
 const COMMONEST = 6000
 const EACH = 20
 
@@ -30,16 +29,10 @@ const KINDS: readonly (readonly [stem: RegExp, toForm: (stem: string) => string,
   [/[^aeiou]y$/, (stem) => `${stem.slice(0, -1)}ied`, 'green-7', 'green-11'],
 ]
 
-export interface EndedWords {
-  readonly asked: number
-  readonly wrong: readonly string[]
-}
-
-export function measureEndedWords(engine: Engine): EndedWords {
+export function measureEndedWords(engine: Engine): Judged {
   const drawn = drawForms(engine)
   const wrong = ACCENTS.flatMap((accent) => {
-    const sequence = loadBuiltIn('series', accent)
-    if (sequence === undefined) throw new Error('dist/sequences is not built: run `npm run compile` first')
+    const sequence = openSequence('series', accent)
     const read = engine.phonics[accent].read
     return drawn.flatMap(({ stem, form, steps }) => {
       const found = findReadableAt(read(form), sequence)
@@ -70,9 +63,7 @@ interface Form {
 
 function drawForms({ lexicon, phonics }: Engine): readonly Form[] {
   const random = drawRandom(41)
-  const inUse = [...frequencyRank].flatMap(([word, rank]) =>
-    rank <= COMMONEST && /^[a-z]{3,}$/.test(word) ? [word] : [],
-  )
+  const inUse = listInUse(COMMONEST, /^[a-z]{3,}$/)
   const isPlain = (word: string) => {
     const { heteronym, unsure, source } = phonics['general-american'].read(word)
     return source === 'dictionary' && !heteronym && !unsure

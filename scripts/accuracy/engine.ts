@@ -25,9 +25,15 @@ export function openEngine(): Engine {
   }
 }
 
+/** A built-in sequence; in its own accent where none is named. Throws where dist/sequences is not built. */
+export function openSequence(name: string, accent?: Accent): Sequence {
+  const sequence = loadBuiltIn(name, accent)
+  if (!sequence) throw new Error('dist/sequences is not built: run `npm run compile` first')
+  return sequence
+}
+
 /** What is known of words, and the default sequence. */
 export function openWords(lexicon: Lexicon): { readonly data: WordData; readonly sequence: Sequence } {
-  const sequence = loadBuiltIn('series', undefined)
-  if (!sequence) throw new Error('dist/sequences is not built: run `npm run compile` first')
-  return { data: openWordData(readFileSync(join(DATA_FOLDER, 'words.bin')), lexicon.size), sequence }
+  const data = openWordData(readFileSync(join(DATA_FOLDER, 'words.bin')), lexicon.size)
+  return { data, sequence: openSequence('series') }
 }

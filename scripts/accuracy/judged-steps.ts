@@ -1,10 +1,9 @@
 // Much used words whose first readable step was judged by hand before the program was asked: how many agree, at the first look and now?
 
 import { readFileSync } from 'node:fs'
-import { loadBuiltIn } from '../../src/packaged/data.ts'
 import type { Phonics } from '../../src/phonics/types.ts'
 import { findReadableAt } from '../../src/verdict/index.ts'
-import type { Engine } from './engine.ts'
+import { type Engine, openSequence } from './engine.ts'
 import { toPercent } from './percent.ts'
 import { readRows } from './read-rows.ts'
 import type { Row } from './rows.ts'
@@ -28,8 +27,7 @@ export function readJudgedSteps(): readonly JudgedStep[] {
 
 /** The words that the program reads at another step now. */
 export function findOtherSteps(judged: readonly JudgedStep[], phonics: Phonics): readonly string[] {
-  const series = loadBuiltIn('series', 'general-american')
-  if (series === undefined) throw new Error('dist/sequences is not built: run `npm run compile` first')
+  const series = openSequence('series', 'general-american')
   return judged.flatMap(({ word, step }) =>
     (findReadableAt(phonics.read(word), series) ?? 'never') === step ? [] : [word],
   )

@@ -1,16 +1,15 @@
 // A class's own sequence: what is told as an exception, whether word and step agree, what a slip is taken for. Drawn with a seed.
 
-import { loadBuiltIn } from '../../src/packaged/data.ts'
 import { findSlip } from '../../src/phonics/slip.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
+import { ACCENTS } from '../../src/sequence/vocabulary.ts'
 import { createWordJudge, findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { EXAMPLES, EXCEPTIONS, HOMOPHONES } from '../../tests/sequence/national-curriculum.ts'
 import { drawRandom, drawSequence } from '../../tests/verdict/random-sequences.ts'
-import type { Engine } from './engine.ts'
+import { type Engine, openSequence } from './engine.ts'
 
-const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
 const SEQUENCES = 50
 
 /** Examples of a prefix and of a contraction that hold `do` and `could`, which stand among the table's own exception words. */
@@ -105,16 +104,15 @@ function countAgreement(cases: readonly Case[]): OwnSequences['agreement'] {
 function readEngland(phonics: Engine['phonics']): OwnSequences['england'] {
   const words = [...new Set([...EXAMPLES.map(([word]) => word), ...EXCEPTIONS[1], ...EXCEPTIONS[2], ...HOMOPHONES])]
   const unread = ACCENTS.flatMap((accent) => {
-    const sequence = loadBuiltIn('england', accent)
-    if (sequence === undefined) throw new Error('dist/sequences is not built: run `npm run compile` first')
+    const sequence = openSequence('england', accent)
     return words.filter((word) => findReadableAt(phonics[accent].read(word), sequence) === undefined)
   })
   return { words: words.length, unread }
 }
 
 function countSlips(phonics: Phonics): OwnSequences['slips'] {
-  const series = loadBuiltIn('series', 'general-american')
-  const isReadable = (word: string) => series !== undefined && findReadableAt(phonics.read(word), series) !== undefined
+  const series = openSequence('series', 'general-american')
+  const isReadable = (word: string) => findReadableAt(phonics.read(word), series) !== undefined
   const wrong = SLIPS.filter(([written, meant]) => findSlip(written, phonics, { isBetter: isReadable }) !== meant)
   return { asked: SLIPS.length, right: SLIPS.length - wrong.length, wrong: wrong.map(([written]) => written) }
 }

@@ -5,12 +5,12 @@ import { toAdditionLine } from '../../src/lint/additions.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
 import type { Sequence } from '../../src/sequence/types.ts'
+import { ACCENTS } from '../../src/sequence/vocabulary.ts'
 import { findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { drawRandom, drawSequence } from '../../tests/verdict/random-sequences.ts'
-import { frequencyRank } from '../build/frequency.ts'
+import { listInUse } from '../build/frequency.ts'
 import type { Engine } from './engine.ts'
 
-const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
 const SEQUENCES = 14
 const WORDS_EACH = 24
 const COMMONEST = 3000
@@ -70,9 +70,7 @@ function judgeNever({ yaml, word, phonics, load }: Case): readonly Judged[] {
 
 function drawCases(phonics: Engine['phonics']): readonly Case[] {
   const random = drawRandom(31)
-  const words = [...frequencyRank].flatMap(([word, rank]) =>
-    rank <= COMMONEST && /^[a-z]{2,}$/.test(word) ? [word] : [],
-  )
+  const words = listInUse(COMMONEST, /^[a-z]{2,}$/)
   return Array.from({ length: SEQUENCES }, (_, at) => drawSequence(random, at % 7)).flatMap((yaml) =>
     ACCENTS.flatMap((accent) => {
       const load = (text: string) => loadOwn(text, phonics, accent)

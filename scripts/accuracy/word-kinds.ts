@@ -2,28 +2,20 @@
 // spellings, what is known by heart, and slips in a sequence file. All lists from memory, written down before the program was asked.
 
 import { loadBuiltIn } from '../../src/packaged/data.ts'
-import type { Accent } from '../../src/phonics/types.ts'
 import { knowledgeAt } from '../../src/sequence/knowledge.ts'
 import { loadSequence } from '../../src/sequence/load.ts'
-import type { Sequence } from '../../src/sequence/types.ts'
+import { ACCENTS } from '../../src/sequence/vocabulary.ts'
 import { createWordJudge, findPattern, findReadableAt, judgeInSequence } from '../../src/verdict/index.ts'
 import { drawRandom } from '../../tests/verdict/random-sequences.ts'
-import { frequencyRank } from '../build/frequency.ts'
-import type { Engine } from './engine.ts'
+import { listInUse } from '../build/frequency.ts'
+import { type Engine, openSequence } from './engine.ts'
 import { makeWords } from './made-words.ts'
 
-const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
 const toList = (text: string): readonly string[] => text.trim().split(/\s+/)
 
 export interface Judged {
   readonly asked: number
   readonly wrong: readonly string[]
-}
-
-function openSequence(name: string, accent: Accent): Sequence {
-  const sequence = loadBuiltIn(name, accent)
-  if (sequence === undefined) throw new Error('dist/sequences is not built: run `npm run compile` first')
-  return sequence
 }
 
 const LAST = 'green-15'
@@ -51,7 +43,7 @@ export function measureAbbreviations({ phonics }: Engine): Judged {
 export function measureCapitals({ phonics, lexicon }: Engine): Judged {
   const series = openSequence('series', 'general-american')
   const random = drawRandom(51)
-  const common = [...frequencyRank].flatMap(([word, rank]) => (rank <= 3000 && /^[a-z]{3,}$/.test(word) ? [word] : []))
+  const common = listInUse(3000, /^[a-z]{3,}$/)
   const made = makeWords(
     (word) => lexicon.indexOf(word) >= 0,
     series.steps.map(({ id }) => id),

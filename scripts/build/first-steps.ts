@@ -108,10 +108,10 @@ function findFirstHelp({ standIns, mayGo }: Help, first: ReadonlyMap<string, num
 
 /** Every word of the table of stand-ins, in every form in which it may be wanted. */
 export function listCandidates(): readonly string[] {
-  const table = new TextDecoder().decode(buildStandIns())
+  const table = buildStandIns()
   const standIns = openStandIns(table)
   const found = new Set<string>()
-  for (const row of table.split('\n')) {
+  for (const row of new TextDecoder().decode(table).split('\n')) {
     const [word = ''] = row.split('\t')
     for (const standIn of standIns.find(word, 'form')) for (const one of standIn.words) found.add(one)
     for (const part of PARTS)

@@ -8,3 +8,7 @@ export const frequencyRank: ReadonlyMap<string, number> = new Map(
     .reverse()
     .map(({ word }, at, all) => [word.toLowerCase(), all.length - 1 - at]),
 )
+
+/** The words up to a rank that are written so, in the order of the list. */
+export const listInUse = (most: number, pattern: RegExp): readonly string[] =>
+  [...frequencyRank].flatMap(([word, rank]) => (rank <= most && pattern.test(word) ? [word] : []))

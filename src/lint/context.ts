@@ -1,6 +1,7 @@
 // Puts together what rules may ask: the story, the child's knowledge, and a judge that remembers.
 
 import type { Tagger } from '../phonics/heteronyms/tagger.ts'
+import { remember } from '../phonics/remember.ts'
 import { findSlips } from '../phonics/slip.ts'
 import type { Phonics } from '../phonics/types.ts'
 import { knowledgeAt } from '../sequence/knowledge.ts'
@@ -82,21 +83,15 @@ export function createStoryContext(
 }
 
 /** By the judge that stories share. */
-const slips = new WeakMap<WordJudge, Map<string, readonly string[]>>()
+const slips = new WeakMap<WordJudge, StoryContext['findSlips']>()
 
 /** A slip is looked for once, however often stories have it. */
 function createSlipFinder({ phonics, sequence, step, reader }: ReadingSettings): StoryContext['findSlips'] {
   const judge = findSharedJudge(phonics, sequence, step, reader)
-  const known = slips.get(judge) ?? new Map<string, readonly string[]>()
-  slips.set(judge, known)
   const isReadable = (candidate: string): boolean => judge(phonics.read(candidate)).verdict.readable
-  return (text) => {
-    const before = known.get(text)
-    if (before !== undefined) return before
-    const found = findSlips(text, phonics, { isBetter: isReadable })
-    known.set(text, found)
-    return found
-  }
+  const find = slips.get(judge) ?? remember((text) => findSlips(text, phonics, { isBetter: isReadable }))
+  slips.set(judge, find)
+  return find
 }
 
 /** Words that are no names share their verdicts with other stories. A name of several words counts only where they stand together. */

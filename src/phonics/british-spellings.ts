@@ -1,6 +1,9 @@
 // Words that are written otherwise in Britain than in America, and said alike: the dictionary is American.
 // From memory; common knowledge of spelling, no source.
 
+import { remember } from './remember.ts'
+import type { Accent } from './types.ts'
+
 /** American and British, by the American word. A form in -s, -ed, -ing, -er, -ful, -less or -y is made of either: a pair with no other forms stands in `WHOLE`. Sorted. */
 const PAIRS =
   'airplane/aeroplane analyze/analyse apologize/apologise arbor/arbour archeologist/archaeologist archeology/archaeology ardor/ardour armor/armour ax/axe behavior/behaviour behavioral/behavioural caliber/calibre candor/candour catalog/catalogue center/centre centimeter/centimetre clamor/clamour color/colour counselor/counsellor cozy/cosy defense/defence demeanor/demeanour dialog/dialogue discolor/discolour dishonor/dishonour donut/doughnut draftsman/draughtsman endeavor/endeavour favor/favour favorable/favourable favorite/favourite fervor/fervour fiber/fibre fiberglass/fibreglass flavor/flavour glamor/glamour gray/grey grayish/greyish harbor/harbour honor/honour honorable/honourable humor/humour installment/instalment jewelry/jewellery kilometer/kilometre labor/labour licorice/liquorice liter/litre louver/louvre luster/lustre maneuver/manoeuvre maneuverable/manoeuvrable marvelous/marvellous meager/meagre milliliter/millilitre millimeter/millimetre miter/mitre mold/mould molt/moult multicolored/multicoloured mustache/moustache neighbor/neighbour neighborhood/neighbourhood neighborly/neighbourly ocher/ochre odor/odour offense/offence omelet/omelette pajama/pyjama pajamas/pyjamas paralyze/paralyse parlor/parlour plow/plough pretense/pretence rancor/rancour rigor/rigour rumor/rumour saber/sabre savior/saviour savor/savour scepter/sceptre skeptic/sceptic skeptical/sceptical skepticism/scepticism skillful/skilful smolder/smoulder snowplow/snowplough somber/sombre specter/spectre splendor/splendour sulfur/sulphur theater/theatre tumor/tumour unfavorable/unfavourable valor/valour vapor/vapour vigor/vigour watercolor/watercolour willful/wilful woolen/woollen wooly/woolly worshiped/worshipped worshiper/worshipper worshiping/worshipping'
@@ -125,26 +128,18 @@ const isOfBoth = (word: string): boolean => BOTH.has(word) || (word.endsWith('s'
  * The right form of a word that is written as in the other land; undefined for all other words. British books write -ize too, so that
  * it is no slip there.
  */
-export function findOtherSpelling(word: string, accent: 'general-american' | 'southern-british'): string | undefined {
-  const known = found[accent]
-  const before = known.get(word)
-  if (before !== undefined) return before ?? undefined
-  const plain = word.toLowerCase().replace(/['’]s$/, '')
-  const other = accent === 'general-american' ? toAmerican(plain) : (findInPairs(plain, 'american') ?? double(plain))
-  if (known.size >= MOST_FOUND) known.clear()
-  known.set(word, other ?? null)
-  return other
-}
+export const findOtherSpelling = (word: string, accent: Accent): string | undefined => findOther[accent](word)
 
-/** Every word of every story is asked about. A stream never ends, so what is kept has a bound. */
-const found = {
-  'general-american': new Map<string, string | null>(),
-  'southern-british': new Map<string, string | null>(),
+const toPlain = (word: string): string => word.toLowerCase().replace(/['’]s$/, '')
+
+/** Every word of every story is asked about. */
+const findOther: Readonly<Record<Accent, (word: string) => string | undefined>> = {
+  'general-american': remember((word) => toAmerican(toPlain(word))),
+  'southern-british': remember((word) => findInPairs(toPlain(word), 'american') ?? double(toPlain(word))),
 }
-const MOST_FOUND = 20_000
 
 /** Whether a list for this accent does without the word: it is written, or said, otherwise there. */
-export function isForeignSpelling(word: string, accent: 'general-american' | 'southern-british'): boolean {
+export function isForeignSpelling(word: string, accent: Accent): boolean {
   const plain = word.toLowerCase()
   if (accent === 'southern-british') return isOnlyAmerican(plain) || toBritish(plain) !== undefined
   return ONLY_BRITISH.has(plain) || (!isOfBoth(plain) && findInPairs(plain, 'british') !== undefined)

@@ -1,5 +1,6 @@
 // The command that shows how a word says its sounds, as the reader of a report may type it: with the same sequence and accent.
 
+import { DEFAULT_SEQUENCE } from '../check/read-text.ts'
 import type { Accent } from '../phonics/types.ts'
 
 /** By whom and in which English a text was judged; the sequence by its name or the path of its file. */
@@ -8,7 +9,6 @@ export interface JudgedBy {
   readonly accent: Accent
 }
 
-const DEFAULT_SEQUENCE = 'series'
 /** Said without `--accent`; England's curriculum brings its own. */
 const OWN_ACCENT: Readonly<Record<string, Accent>> = { england: 'southern-british' }
 

@@ -2,31 +2,20 @@
 
 import { findLookAlike } from '../phonics/heteronyms/part.ts'
 import type { Heteronyms } from '../phonics/heteronyms/types.ts'
+import { remember } from '../phonics/remember.ts'
 import { findPlaceSign } from '../verdict/index.ts'
 
 /** False for look-alikes, and for what a sentence may show to be an abbreviation. */
-export type FormTest = (text: string) => boolean
+type FormTest = (text: string) => boolean
 
 const tests = new WeakMap<Heteronyms, FormTest>()
-/** A stream never ends, so what is kept has a bound. */
-const MOST_KEPT = 20_000
 
 /** One memory for all stories that share a table. */
 export function toFormTest(heteronyms: Heteronyms): FormTest {
-  const test = tests.get(heteronyms) ?? createFormTest(heteronyms)
+  const test = tests.get(heteronyms) ?? remember((text) => hasOneForm(heteronyms, text))
   tests.set(heteronyms, test)
   return test
 }
 
-function createFormTest(heteronyms: Heteronyms): FormTest {
-  const known = new Map<string, boolean>()
-  return (text) => {
-    let found = known.get(text)
-    if (found === undefined) {
-      found = findLookAlike(heteronyms, text) === undefined && findPlaceSign(text) === undefined
-      if (known.size >= MOST_KEPT) known.clear()
-      known.set(text, found)
-    }
-    return found
-  }
-}
+const hasOneForm = (heteronyms: Heteronyms, text: string): boolean =>
+  findLookAlike(heteronyms, text) === undefined && findPlaceSign(text) === undefined

@@ -1,5 +1,6 @@
 // The table of words that a teacher can put for another in most sentences, each with where it can stand.
 
+import { findLines } from '../sorted/lines.ts'
 import { CONDITIONS } from './conditions/index.ts'
 import type { PartOfSpeech } from './facts.ts'
 import { keep } from './keep.ts'
@@ -41,13 +42,13 @@ const KINDS: Readonly<Record<PartOfSpeech | 'form', string>> = {
 
 /**
  * Rows are found in place: a check that has little to propose asks for few of them.
- * @param text rows of data/stand-ins.tsv: word, kind, stand-ins; sorted by word
+ * @param bytes rows of data/stand-ins.tsv: word, kind, stand-ins; sorted by word
  */
-export function openStandIns(text: string): StandIns {
+export function openStandIns(bytes: Uint8Array): StandIns {
   let last: { readonly word: string; readonly rows: readonly Row[] } | undefined
   const read = (word: string, kind: PartOfSpeech | 'form'): TableRow => {
     // Most words are in no row, and are asked for as every kind in turn.
-    if (last?.word !== word) last = { word, rows: findRows(text, word) }
+    if (last?.word !== word) last = { word, rows: findLines(bytes, word).map(toKindRow) }
     const sign = KINDS[kind]
     const row = last.rows.find((one) => one.kind === sign)
     if (row === undefined) return EMPTY
@@ -79,35 +80,9 @@ const toRow = (cells: readonly string[]): TableRow => ({
   leaves: cells.filter((cell) => cell.startsWith(NOTHING)).map((cell) => cell.slice(NOTHING.length)),
 })
 
-function findRows(text: string, word: string): readonly Row[] {
-  const rows: Row[] = []
-  for (let at = findFirstRow(text, word); at < text.length; ) {
-    const end = toLineEnd(text, at)
-    const line = text.slice(at, end)
-    const start = line.indexOf('\t')
-    if (line.slice(0, start) !== word) break
-    const last = line.lastIndexOf('\t')
-    rows.push({ kind: line.slice(start + 1, last), cells: line.slice(last + 1), read: undefined })
-    at = end + 1
-  }
-  return rows
-}
-
-/** Where the first line begins whose word does not sort before the wanted one. Both bounds are beginnings of lines. */
-function findFirstRow(text: string, word: string): number {
-  let low = 0
-  let high = text.length
-  while (low < high) {
-    const start = text.lastIndexOf('\n', ((low + high) >> 1) - 1) + 1
-    if (text.slice(start, text.indexOf('\t', start)) < word) low = toLineEnd(text, start) + 1
-    else high = start
-  }
-  return low
-}
-
-function toLineEnd(text: string, start: number): number {
-  const end = text.indexOf('\n', start)
-  return end < 0 ? text.length : end
+function toKindRow(line: string): Row {
+  const end = line.indexOf('\t')
+  return { kind: line.slice(0, end), cells: line.slice(end + 1), read: undefined }
 }
 
 /** @throws RangeError for a sign that stands for no condition */

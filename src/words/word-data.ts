@@ -34,7 +34,7 @@ export function openWordData(bytes: Uint8Array, size?: number): WordData {
   }
   return {
     facts: table,
-    standIns: openStandIns(new TextDecoder().decode(standIns)),
+    standIns: openStandIns(standIns),
     firstSteps: openFirstSteps(steps),
     names: () => new TextDecoder().decode(names).split('\n'),
     fitness: (options) => createFitness(unfit, options),

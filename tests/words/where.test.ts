@@ -62,7 +62,7 @@ describe('where a word can stand', () => {
 
   it('knows every sign of the table', () => {
     const text = readFileSync(new URL('../../src/words/data/stand-ins.tsv', import.meta.url), 'utf8')
-    const table = openStandIns(text)
+    const table = openStandIns(new TextEncoder().encode(text))
     const kinds = { n: 'noun', v: 'verb', a: 'adjective', d: 'adverb', '=': 'form' } as const
     const place = { before: ['he'], after: ['it'] }
     const rows = text.split('\n').filter((row) => row !== '' && !row.startsWith('#'))

@@ -121,7 +121,6 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
   }
 }
 
-/** When each pronunciation's form becomes readable; empty where all do at once. */
 /** `nice` is not the town, whose form is written with a capital. */
 function findMeantForms(word: string, { heteronyms }: Place['phonics']): (form: string | undefined) => boolean {
   const forms = hasCapital(word) ? [] : (heteronyms.find(word)?.forms ?? [])
@@ -131,6 +130,7 @@ function findMeantForms(word: string, { heteronyms }: Place['phonics']): (form: 
   return (form) => !capital.has(form)
 }
 
+/** When each pronunciation's form becomes readable; empty where all do at once. */
 function findFormSteps(pronunciations: WordPronunciations, sequence: Sequence): readonly (string | null)[] {
   if (!pronunciations.heteronym) return []
   const steps = pronunciations.pronunciations.map(

@@ -1,6 +1,6 @@
 // What the lexicon file says of slips: the words that children's books use, and listed words that mostly are slips.
 
-import { findKeys, findLine, writeLines } from './lines.ts'
+import { findKeys, findLine, writeLines } from '../../sorted/lines.ts'
 
 /** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
 interface Meant {
