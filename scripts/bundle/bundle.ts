@@ -11,6 +11,7 @@ import { findBundled, findData } from '../notices/packages.ts'
 import { DESK_INSIDE } from './desk.ts'
 import { lazyBuiltIns } from './lazy-built-ins.ts'
 import { lazyEntities } from './lazy-entities.ts'
+import { countedLoops } from './loops/plugin.ts'
 import { splitProgram } from './split.ts'
 import { taggerWords } from './tagger-words.ts'
 
@@ -67,7 +68,11 @@ export async function bundle(root: string): Promise<void> {
   }
   for (const old of ['program.cache', 'parts', 'chunks'])
     rmSync(join(root, 'dist', old), { force: true, recursive: true })
-  const withTagger = { ...program, plugins: [taggerWords(join(root, 'dist', 'parts')), lazyBuiltIns, lazyEntities] }
+  const loops = countedLoops(root)
+  const withTagger = {
+    ...program,
+    plugins: [taggerWords(join(root, 'dist', 'parts')), lazyBuiltIns, lazyEntities, loops],
+  }
   const metafile = await splitProgram(withTagger, cjs, SPLIT)
   await build({
     ...cjs,
@@ -79,6 +84,7 @@ export async function bundle(root: string): Promise<void> {
   await build({
     ...common,
     format: 'esm',
+    plugins: [loops],
     packages: 'external',
     entryPoints: ['src/index.ts', 'src/node.ts'],
     outdir: 'dist',
