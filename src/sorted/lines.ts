@@ -27,15 +27,15 @@ export function findLines(bytes: Uint8Array, key: string): readonly string[] {
   return values
 }
 
-/** The keys that begin so, in order. */
-export function findKeys(bytes: Uint8Array, start: string): readonly string[] {
-  const keys: string[] = []
+/** The lines whose keys begin so, in order. */
+export function findLinesFrom(bytes: Uint8Array, start: string): readonly (readonly [key: string, value: string])[] {
+  const lines: (readonly [string, string])[] = []
   for (let at = findFirstLine(bytes, start); at < bytes.length; at = toNext(bytes, at)) {
     const key = toText(bytes, at, TAB)
     if (!key.startsWith(start)) break
-    keys.push(key)
+    lines.push([key, toText(bytes, at + key.length + 1, END)])
   }
-  return keys
+  return lines
 }
 
 /** Where the first line begins whose key does not sort before this one. Both bounds are beginnings of lines. */

@@ -1,6 +1,6 @@
 // What the lexicon file says of slips: the words that children's books use, and listed words that mostly are slips.
 
-import { findKeys, findLine, writeLines } from '../../sorted/lines.ts'
+import { findLine, findLinesFrom, writeLines } from '../../sorted/lines.ts'
 
 /** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
 interface Meant {
@@ -54,17 +54,30 @@ const isMark = (mark: string | undefined): boolean => mark === MEANS || mark ===
 
 /** Nothing is read before it is asked for, and then one line: a story asks for each of its words. */
 export function openSlips(bytes: Uint8Array): SlipWords {
-  const rank = (word: string): number => {
-    const found = findLine(bytes, word)
-    return found === undefined || isMark(found[0]) ? Number.POSITIVE_INFINITY : Number.parseInt(found, BASE)
+  // What a word means is asked for first, and its place in the order of use right after.
+  let last: { readonly word: string; readonly found: string | undefined } | undefined
+  const find = (word: string): string | undefined => {
+    if (last?.word !== word) last = { word, found: findLine(bytes, word) }
+    return last.found
   }
+  const byBeginning = new Map<string, readonly string[]>()
   return {
-    rank,
+    rank(word) {
+      const found = find(word)
+      return found === undefined || isMark(found[0]) ? Number.POSITIVE_INFINITY : Number.parseInt(found, BASE)
+    },
     meant(word) {
-      const found = findLine(bytes, word)
+      const found = find(word)
       return isMark(found?.[0]) ? { word: found?.slice(1) ?? '', isName: found?.[0] === MEANS_OR_NAME } : undefined
     },
     alike: (skeleton) => findLine(bytes, SKELETON + skeleton)?.split(' ') ?? [],
-    beginning: (letters) => findKeys(bytes, letters).filter((word) => rank(word) < Number.POSITIVE_INFINITY),
+    beginning(letters) {
+      const known = byBeginning.get(letters)
+      if (known !== undefined) return known
+      const found = findLinesFrom(bytes, letters).filter(([, value]) => !isMark(value[0]))
+      const words = found.map(([word]) => word)
+      byBeginning.set(letters, words)
+      return words
+    },
   }
 }
