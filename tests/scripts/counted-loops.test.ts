@@ -3,6 +3,7 @@
 import ts from 'typescript'
 import { describe, expect, test } from 'vitest'
 import { countLoops } from '../../scripts/bundle/loops/count.ts'
+import { flatMap } from '../../scripts/bundle/loops/flat-map.ts'
 
 const NAME = 'piece.ts'
 
@@ -25,8 +26,10 @@ function rewrite(source: string): string {
   return countLoops(file, ts.createProgram([NAME], OPTIONS, { ...host, getSourceFile }).getTypeChecker())
 }
 
-const run = (source: string): unknown =>
-  new Function(`${ts.transpile(source, { target: ts.ScriptTarget.ES2022 })}; return piece()`)()
+function run(source: string): unknown {
+  const text = ts.transpile(source.replace(/^import .*/, ''), { target: ts.ScriptTarget.ES2022 })
+  return new Function('$flatMap', `${text}; return piece()`)(flatMap)
+}
 
 /** What it is, the source, and whether an iterator is still asked for afterwards. */
 const PIECES: readonly (readonly [string, string, boolean])[] = [
@@ -87,6 +90,9 @@ const PIECES: readonly (readonly [string, string, boolean])[] = [
     'let n = 0; for (const x of [[1, 2]].map(([y, z]) => (y ?? 0) + (z ?? 0))) n += x; return n',
     false,
   ],
+  ['flatMap', 'return [1, 2].flatMap((x, at) => [x, [at]]).flatMap<unknown>((x) => x)', false],
+  ['flatMap within flatMap', 'return [[1], [2]].flatMap((l) => l.flatMap((x) => (x > 1 ? [] : x)))', false],
+  ['flatMap of what may not be there', 'const l = [[1]] as number[][] | undefined; return l?.flatMap((x) => x)', false],
   ['a set', 'let n = 0; for (const x of new Set([1, 2])) n += x; return n', true],
   ['a map', 'let n = 0; for (const [x, y] of new Map([[1, 2]])) n += x * y; return n', true],
   ['entries of a map', 'let n = 0; for (const [x, y] of new Map([[1, 2]]).entries()) n += x * y; return n', true],

@@ -1,4 +1,4 @@
-// Rewrites a source: its loops over arrays count, and what it takes out of arrays it takes by place.
+// Rewrites a source: its loops over arrays count, what it takes out of arrays it takes by place, and `flatMap` is a function of ours.
 
 import ts from 'typescript'
 import { applyEdits, type Edit } from './edits.ts'
@@ -12,6 +12,9 @@ interface Rewriting {
   name(): string
 }
 
+const FLAT_MAP = '$flatMap'
+export const FLAT_MAP_FILE = 'counted-loops/flat-map'
+
 type Callee = ts.ArrowFunction | ts.FunctionExpression | ts.FunctionDeclaration
 
 /** The text of a source after that; TypeScript still. */
@@ -21,12 +24,14 @@ export function countLoops(file: ts.SourceFile, checker: ts.TypeChecker): string
   const visit = (node: ts.Node): void => {
     if (ts.isForOfStatement(node)) rewriteLoop(node, rewriting)
     else if (ts.isVariableDeclaration(node)) rewriteDeclaration(node, rewriting)
+    else if (ts.isCallExpression(node)) rewriteFlatMap(node, rewriting)
     else if (ts.isArrowFunction(node) || ts.isFunctionExpression(node) || ts.isFunctionDeclaration(node))
       rewriteParameters(node, rewriting)
     ts.forEachChild(node, visit)
   }
   visit(file)
-  return applyEdits(file.text, rewriting.edits)
+  const text = applyEdits(file.text, rewriting.edits)
+  return text.includes(`${FLAT_MAP}(`) ? `import { flatMap as ${FLAT_MAP} } from '${FLAT_MAP_FILE}'\n${text}` : text
 }
 
 /** `for (const x of list) …` → `for (let i = 0, a = list; i < a.length; i++) { const x = a[i]; … }` */
@@ -97,6 +102,19 @@ function rewriteParameters({ parameters, body }: Callee, all: Rewriting): void {
     all.edits.push({ from: parameter.name.getStart(all.file), to: parameter.name.end, text: value, isEnd: false })
   }
   beginWith(`const ${found.flatMap(({ taken }) => taken ?? []).join(', ')};`, body, all)
+}
+
+/** `list.flatMap(make)` → `$flatMap(list, make)` */
+function rewriteFlatMap({ expression, arguments: [make, ...others], flags }: ts.CallExpression, all: Rewriting): void {
+  if (!ts.isPropertyAccessExpression(expression) || expression.name.text !== 'flatMap' || !make || others.length > 0)
+    return
+  const list = expression.expression
+  if (flags & ts.NodeFlags.OptionalChain || !isArray(all.checker.getTypeAtLocation(list), all.checker)) return
+  const start = list.getStart(all.file)
+  all.edits.push(
+    { from: start, to: start, text: `${FLAT_MAP}(`, isEnd: false },
+    { from: list.end, to: make.getStart(all.file), text: ', ', isEnd: false },
+  )
 }
 
 /** `x = value[0], { y } = value[1]`; nothing where the pattern takes apart what is no array. */

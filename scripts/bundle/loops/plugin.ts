@@ -6,9 +6,12 @@
 
 import { readFileSync } from 'node:fs'
 import { join, sep } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import type { Plugin } from 'esbuild'
 import ts from 'typescript'
-import { countLoops } from './count.ts'
+import { countLoops, FLAT_MAP_FILE } from './count.ts'
+
+const FLAT_MAP = fileURLToPath(new URL('flat-map.ts', import.meta.url))
 
 /** For all of our sources; other packages stay as they are. */
 export function countedLoops(root: string): Plugin {
@@ -16,6 +19,7 @@ export function countedLoops(root: string): Plugin {
   return {
     name: 'counted-loops',
     setup(plugin) {
+      plugin.onResolve({ filter: new RegExp(`^${FLAT_MAP_FILE}$`) }, () => ({ path: FLAT_MAP }))
       plugin.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => {
         if (!path.startsWith(join(root, 'src') + sep)) return undefined
         opened ??= openProgram(root)
