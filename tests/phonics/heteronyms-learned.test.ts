@@ -6,6 +6,7 @@ import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { heteronyms, rules, teachWeights } from '../../scripts/build/heteronyms/table.ts'
 import { DEFAULTS, type Example, teach } from '../../scripts/build/heteronyms/teach.ts'
 import { hashText } from '../../src/hash.ts'
+import { fits } from '../../src/phonics/heteronyms/learned/fits.ts'
 import { toSigns } from '../../src/phonics/heteronyms/learned/signs.ts'
 import { isWeighed, openWeights, toHashes, toShares } from '../../src/phonics/heteronyms/learned/weights.ts'
 import { toPlace } from '../../src/phonics/heteronyms/place.ts'
@@ -161,5 +162,33 @@ describe('a form that the model holds likely', () => {
 
   it('is not heard where words of the sentence tell', () => {
     expect(settleWith({ form: 'noun', share: 1 }, 'We want to *record* it.')).toEqual({ kind: 'settled', form: 'verb' })
+  })
+})
+
+describe('what cannot stand there, however likely it looks', () => {
+  it.each([
+    ['is a bare verb behind one thing', 'We got a big wage *increase*.', 'verb', false],
+    ['is a bare verb behind one name', 'He met the Cuban *rebel*.', 'verb', false],
+    ['is a bare verb joined to one thing', 'All she wants is joy and *progress*.', 'verb', false],
+    ['is a verb in -s behind what describes', 'They met the famous *rebels*.', 'verb', false],
+    ['is the thing that opens a sentence with no verb', '*Transport* hens to the barn.', 'noun', false],
+    ['is the thing before `yourselves`', 'Now *subject* yourselves to it.', 'noun', false],
+    ['is no bare verb behind many', 'The prices *increase*.', 'verb', true],
+    ['is no bare verb behind a pair', 'Meg and Tam *rebel*.', 'verb', true],
+    ['is no bare verb under a helper', 'He will in honour *refuse*.', 'verb', true],
+    ['is no bare verb before its object', 'He will run and by its aid *transport* the hens.', 'verb', true],
+    ['is no bare verb behind an adverb', 'They now *refuse*.', 'verb', true],
+    ['is no verb in -s behind one thing', 'The old juicer *extracts* it.', 'verb', true],
+    ['is no thing that opens a sentence with a verb', '*Transport* by road was slow.', 'noun', true],
+  ])('%s: %s', (_, text, form, expected) => {
+    const place = placeOf(text)
+    expect(fits(rowOf(place.words[place.index] ?? ''), place, form)).toBe(expected)
+  })
+
+  it('is neither taken from the model nor, where the rules are silent, from anything else', () => {
+    const words = cutWords('Transport hens to the barn.')
+    const row = rowOf('transport')
+    const sure = { find: () => row, weigh: (): Likely => ({ form: 'noun', share: 0.99 }) }
+    expect(settle(sure, words, 0, { tagger: () => words.map(() => new Set<string>()) }).kind).toBe('unsettled')
   })
 })

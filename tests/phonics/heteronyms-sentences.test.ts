@@ -61,7 +61,7 @@ describe('sentences with heteronyms', () => {
       ['tuning', 156, 0, 153],
       ['unseen', 158, 0, 157],
       ['third', 196, 0, 194],
-      ['fourth', 93, 0, 92],
+      ['fourth', 93, 0, 91],
       ['public', 146, 0, 146],
       ['publicUnseen', 150, 0, 150],
       ['publicLater', 111, 0, 112],

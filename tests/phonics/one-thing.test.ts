@@ -55,7 +55,8 @@ const LINES = `
     one: An old *present* was there.
     -: The old *live* here.
     -: The zubby hen *live* here.
-    -: A test hen *live* here.
+    one: A test hen *use* was there.
+    -: The test hen *live* here.
   many in the form of one
     -: A family *live* there.
     -: The police *record* it.

@@ -204,3 +204,42 @@ describe('a place that looks like another', () => {
     expect(ask(text)).toBe(form)
   })
 })
+
+describe('what was taken in silence for the other', () => {
+  it.each([
+    ['Is there a bigger *number* than ten?', 'count'],
+    ['My left foot is *number* than my right one.', 'numb'],
+    ['How much will *wind*, sun and rain fade it?', 'air'],
+    ['Neither storm nor *wind* could tip the pram.', 'air'],
+    ['Into the black *wind* the geese flew.', 'air'],
+    ['The Four *Winds* told Tam to go home.', 'air'],
+    ['Class Two *presents* a play.', 'verb'],
+    ['Sailors find November *winds* cold.', 'air'],
+    ['We heard the front door *close*.', 'shut'],
+    ['My back teeth *close* when I bite.', 'shut'],
+    ['The barn stood *close*.', 'near'],
+    ['They weren’t even *close*, said Meg.', 'near'],
+    ['Ned came home with *bowed* shoulders.', 'bend'],
+    ['Zub came to *House* Plum and barked.', 'noun'],
+    ['The barn has to *house* ten cows.', 'verb'],
+    ['It was fun from *minute* one.', 'time'],
+    ['A middle *aged* man fed the hens.', 'verb'],
+    ['It is well *read* and torn.', 'past'],
+    ['*Separate* yourselves, boys!', 'verb'],
+    ['The walls which *separate* Tam and Ned are thin.', 'verb'],
+    ['It was a small shed, *separate* from the barn.', 'adjective'],
+    ['It was the end of their miserable *lives*.', 'noun'],
+    ['As the gap between two carts *increases*, the horse slows down.', 'verb'],
+    ['With two of his *presents*, Tam ran home.', 'noun'],
+    ['The heaps of snow *decrease* in the sun.', 'verb'],
+    ['Watch the queue *increase*.', 'verb'],
+    ['Tam is a total toffee *addict*.', 'noun'],
+    ['Thank you for the lovely *presents* you sent.', 'noun'],
+    ['Dry that crystal *tear*.', 'eye'],
+    ['After hugs and *tears* we went home.', 'eye'],
+    ['Meg stood a *minute* watching Old Ned.', 'time'],
+    ['They rode through hot, dusty *deserts*.', 'sand'],
+  ])('%s', (text, expected) => {
+    expect(ask(text)).toBe(expected)
+  })
+})

@@ -91,7 +91,9 @@ export const relativePlural: Clue = (place, inflected) => {
   const { words, index } = place
   const many = words[index - 2] ?? ''
   const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
-  if (inflected || !isRelative || !hasObject(place)) return undefined
+  // `the walls which separate Tam and Ned`
+  const isTaking = hasObject(place) || (has(DESCRIBING, words[index]) && isName(place, index + 1))
+  if (inflected || !isRelative || !isTaking) return undefined
   return has(is.PLURALS, many) || is.looksPlural(many) ? FINITE : undefined
 }
 
@@ -171,15 +173,18 @@ const CLASSES: ReadonlySet<string> = new Set('class form grade group team year'.
 export const counted: Clue = (place, inflected) => {
   const { words, index } = place
   const isCounted = inflected && /^\d/.test(words[index - 1] ?? '') && !isName(place, index - 2)
-  // `Class Two presents a play`
+  // `Class Two presents a play`, and not `The Four Winds told it`
   if (inflected && has(is.NUMBERS, words[index - 1]) && isName(place, index - 1))
-    return index === 2 || has(CLASSES, words[index - 2]) ? ['verb'] : undefined
+    return (index === 2 && !has(is.DETERMINERS, words[0])) || has(CLASSES, words[index - 2]) ? ['verb'] : undefined
   return isCounted && !hasObject(place) ? NOMINAL : undefined
 }
 
 /** `All of them use it`, `the birds in the tree use it`. */
 export const ofMany: Clue = (place, inflected) =>
-  !inflected && hasObject(place) && isOfMany(place) ? FINITE : undefined
+  !inflected && (hasObject(place) || has(GROWS, place.words[place.index])) && isOfMany(place) ? FINITE : undefined
+
+/** What many do, with nothing that it is done to: `piles of snow decrease`. */
+const GROWS: ReadonlySet<string> = new Set(['decrease', 'increase'])
 
 /** `One sister nods, the other objects.` */
 export const theOther: Clue = ({ words, index }, inflected) => {

@@ -50,6 +50,23 @@ export const inTime: Clue = (place, inflected) => {
   return (isNamed || isLed) && isClosing(words[index + 1]) ? ['verb'] : undefined
 }
 
+const SUBORDINATE: ReadonlySet<string> = new Set(['as', 'if', 'when', 'while'])
+const AND: ReadonlySet<string> = new Set(['and', 'or'])
+
+/** `As the gap between two stones increases, the pull gets weaker`: a clause that opens the sentence so has its verb before the comma. */
+export const inOpening: Clue = ({ words, index }, inflected) => {
+  if (!inflected || words[index + 1] !== ',' || words.slice(index + 2, index + 4).some(isMark)) return undefined
+  let start = index - 1
+  while (start > 0 && !isMark(words[start - 1])) start--
+  const isOpened = has(SUBORDINATE, words[start]) && has(is.DETERMINERS, words[start + 1])
+  const before = words[index - 1]
+  const isFree = !words.slice(start + 1, index).some((word) => isVerbal(word) || /[a-z]ing$/.test(word))
+  const isLed = [is.ADJECTIVES, is.DETERMINERS, is.ALL_PREPOSITIONS, is.NUMBERS, AND].some((group) =>
+    has(group, before),
+  )
+  return isOpened && isFree && !isLed ? ['verb'] : undefined
+}
+
 /** `They want projects`, `he hates rebels`, `we needed transport`: somebody and a verb open the clause, and what they do it to follows. */
 export const takenByPerson: Clue = (place, inflected) => {
   const { words, index } = place

@@ -10,6 +10,22 @@ const PARTICLES: ReadonlySet<string> = new Set('along back down in there togethe
 const MANY: ReadonlySet<string> = new Set('many several some'.split(' '))
 const DIRECT: ReadonlySet<string> = new Set('him me them us'.split(' '))
 
+/** What is shut, so that a bare `close` behind it, and before nothing, is done by it. */
+const SHUT: ReadonlySet<string> = new Set(
+  'beak curtains door doors eyes gate gates jaws lid lids mouth mouths petals shop shops shutters teeth window windows'.split(
+    ' ',
+  ),
+)
+
+const WHEN: ReadonlySet<string> = new Set(['after', 'again', 'as', 'before', 'if', 'when', 'while'])
+
+/** `heard the front door close`, `when the teeth close`. */
+export const shut: Clue = ({ words, index }) => {
+  const before = words[index - 1]
+  const isLast = isEdge(words[index + 1]) || has(WHEN, words[index + 1])
+  return words[index] === 'close' && has(SHUT, before) && isLast ? ['verb'] : undefined
+}
+
 /** `snuggle down close`, `stood close`, `wrap me close`: behind a verb that has its tense, a particle or its object. */
 export const placed: Clue = (place) => {
   const before = place.words[place.index - 1]

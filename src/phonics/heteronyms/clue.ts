@@ -39,10 +39,12 @@ export const OPENERS: ReadonlySet<string> = is.words('. ! ? : “ "')
 
 const SOMEBODY: ReadonlySet<string> = is.words('anyone everybody everyone nobody somebody someone')
 
+const SURE_OBJECTS: ReadonlySet<string> = is.words('him me us them yourself yourselves')
+
 /** `contests it.`, `upsets them`: an object that cannot be the subject of what comes after. */
 export function hasSureObject({ words, index }: Place): boolean {
   const [after, next] = [words[index + 1], words[index + 2]]
-  if (after === 'him' || after === 'me' || after === 'us' || after === 'them') return true
+  if (has(SURE_OBJECTS, after)) return true
   const closes = isEdge(next) || [is.PREPOSITIONS, is.CLAUSE_JOINS, is.ADVERBS].some((group) => has(group, next))
   return closes && (after === 'it' || after === 'you' || has(SOMEBODY, after))
 }

@@ -120,6 +120,7 @@ const CLUES: readonly Clue[] = [
   governed.longInversion,
   governed.pluralInversion,
   closeLive.inverted,
+  closeLive.shut,
   bare.threat,
   bare.lone,
   bare.behindSpeech,
@@ -128,6 +129,7 @@ const CLUES: readonly Clue[] = [
   bare.nearlyFirst,
   clauses.bareInversion,
   clauses.inTime,
+  clauses.inOpening,
   clauses.takenByPerson,
   clauses.personApart,
   clauses.joinedToPerson,
@@ -172,6 +174,7 @@ const CLUES: readonly Clue[] = [
   things.followedByOf,
   linking,
   things.afterVerb,
+  joined.doneByPair,
   joined.afterPast,
   joined.takenByPast,
   joined.underHelper,
@@ -180,6 +183,7 @@ const CLUES: readonly Clue[] = [
   joined.joinedUnderHelper,
   beforeObject,
   things.behindOneThing,
+  things.useOfThing,
 ]
 
 /** The classes that the neighbours leave open; undefined where they say nothing. `inflected`: the word ends in its own -s. */

@@ -1,7 +1,7 @@
 // What governs a heteronym: a helper, `to`, or a verb such as `let` that a bare verb follows.
 
-import { type Clue, FINITE, hasObject, isClosed, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
-import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
+import { type Clue, FINITE, hasObject, isClosed, isClosing, LONGEST_SUBJECT, NOMINAL, PREDICATE } from './clue.ts'
+import { beforeIndex, findBefore, isEdge, isMark, isName, isTitle, type Place } from './place.ts'
 import { NEEDS_NOTHING } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -14,7 +14,7 @@ const isPerson = (place: Place, at: number): boolean => isName(place, at) && !/.
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 export const infinitive: Clue = (place, inflected) => {
   if (findBefore(place) !== 'to') return undefined
-  if (inflected || isTowards(place)) return NOMINAL
+  if (inflected || isTowards(place) || isHouse(place)) return NOMINAL
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
 
@@ -26,6 +26,13 @@ const TOWARDS: ReadonlySet<string> = new Set(
 /** A fight is a thing without an article, and where nothing follows that is fought. */
 const isTowards = (place: Place): boolean =>
   place.words[place.index] === 'combat' && isEdge(place.words[place.index + 1]) && has(TOWARDS, findBefore(place, 2))
+
+/** `came to House Plum`: two names. */
+const isHouse = (place: Place): boolean =>
+  place.words[place.index] === 'house' &&
+  isName(place, place.index) &&
+  isName(place, place.index + 1) &&
+  !isTitle(place)
 
 const ASKING: ReadonlySet<string> = new Set('can could did do does should will would'.split(' '))
 const isAsked = ({ words, index }: Place): boolean => words.slice(index).find((word) => has(is.STOPS, word)) === '?'
@@ -122,9 +129,16 @@ export const causative: Clue = (place, inflected) => {
   return has(is.LET, third) && has(is.POSSESSIVES, second) && !has(is.ADJECTIVES, first) ? ['verb'] : undefined
 }
 
+/** `How much milk can one cow produce in a day?`: a helper and one who does it, and no verb yet. */
+function isHowMuch({ words, index }: Place): boolean {
+  const isOne = words[index - 2] === 'one' && has(is.MODALS, words[index - 3])
+  return isOne && words[0] === 'how' && isClosing(words[index + 1]) && words.at(-1) === '?'
+}
+
 /** `how long do bears live`, `can mice use it`: behind a helper that asks and a bare plural. */
 export const pluralInversion: Clue = (place, inflected) => {
   const { words, index } = place
+  if (isHowMuch(place) && !inflected) return ['verb']
   const isPlural = is.looksPlural(words[index - 1]) && !has(is.MODALS, words[index - 1])
   if (inflected || !isPlural || !has(is.MODALS, words[index - 2])) return undefined
   const asked = words[index - 3]

@@ -5,7 +5,7 @@ import { type Clue, hasObject, isClosing } from './clue.ts'
 import { isThing } from './one-thing.ts'
 import { isMark } from './place.ts'
 import { NEEDS_NOTHING, needsObject } from './valency.ts'
-import { isPast } from './verbs.ts'
+import { isPast, isTenseless } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -35,6 +35,9 @@ export const underHelper: Clue = (place, inflected) => {
 /** `sweets and presents for all`, `balloons, presents and games`: joined to its like, and before no object. */
 export const joinedPlural: Clue = ({ words, index }, inflected) => {
   const [before, after] = [words[index - 1], words[index + 1]]
+  // `sack races and pie-eating contests`
+  const isLedPair = isJoin(words[index - 2]) && isThing(before ?? '') && is.looksPlural(words[index - 3])
+  if (inflected && isLedPair && isClosing(after) && needsObject(words[index] ?? '')) return ['noun']
   const isJoined = isJoin(before) && isClosing(after)
   const isListed = before === ',' && isJoin(after)
   if (!inflected || !(isJoined || isListed) || !needsObject(words[index] ?? '')) return undefined
@@ -68,18 +71,39 @@ export const joinedUnderHelper: Clue = (place, inflected) => {
   return (isJoined || isListed) && hasEarlierHelper(place) ? ['verb'] : undefined
 }
 
+/** What two things do to one another: `the game and the party conflict`. */
+const BOTH_DO: ReadonlySet<string> = is.words('alternate combine conflict contrast converse')
+
+/** `My game and Anna's party conflict, so I stay`: behind two things, each with what leads it. */
+export const doneByPair: Clue = ({ words, index }, inflected) => {
+  const lead = words[index - 2]
+  const isLed = has(is.DETERMINERS, lead) || /.'s$/.test(lead ?? '')
+  const isPair = isLed && words[index - 3] === 'and' && !isMark(words[index - 4])
+  const closes = isClosing(words[index + 1]) && words[index + 1] !== 'of'
+  return !inflected && has(BOTH_DO, words[index]) && isPair && closes && !isMark(words[index - 1])
+    ? ['verb']
+    : undefined
+}
+
 /** Behind these a clause may stand with no `that`: `knew our dog objects`. */
 const OF_THOUGHT: ReadonlySet<string> = is.words(
   'believed felt guessed heard hoped knew know said say saw see think thought wished',
 )
 
-/** `We pinned our space projects up`: what was done to it stands before. */
+const PARTICLES: ReadonlySet<string> = is.words('at away down in off on out up')
+
+/** `We pinned our space projects up`, `Otto put on his old jazz records`: what was done to it stands before. */
 export const takenByPast: Clue = (place, inflected) => {
   const { words, index } = place
-  const [thing = '', opener, verb] = [words[index - 1], words[index - 2], words[index - 3]]
-  const isLed = has(is.DETERMINERS, opener) && isThing(thing) && isPast(verb) && !has(OF_THOUGHT, verb)
+  let at = index - 2
+  while (has(is.ADJECTIVES, words[at])) at--
+  const opener = words[at]
+  at -= has(PARTICLES, words[at - 1]) ? 2 : 1
+  const [thing = '', verb] = [words[index - 1], words[at]]
+  const isDone = isPast(verb) || isTenseless(verb)
+  const isLed = has(is.DETERMINERS, opener) && isThing(thing) && isDone && !has(OF_THOUGHT, verb)
   // `The boy who lost his turn protests`
-  const isRelative = /^(?:who|that|which)$/.test(words[index - 4] ?? '')
+  const isRelative = /^(?:who|that|which)$/.test(words[at - 1] ?? '')
   const isHelper = has(is.BE, verb) || has(is.HAVE, verb)
   return inflected && isLed && !isHelper && !isRelative && !hasObject(place) ? ['noun'] : undefined
 }

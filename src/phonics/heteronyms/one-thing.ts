@@ -9,6 +9,7 @@ import * as is from './vocabulary.ts'
 const AND = new Set(['and', 'or', 'nor'])
 const RELATIVES = new Set(['that', 'which', 'who'])
 export const ONE: ReadonlySet<string> = new Set('a an another each every this'.split(' '))
+const A: ReadonlySet<string> = new Set(['a', 'an', 'each', 'every'])
 /** Behind these an adjective may be many: `the old live here`. */
 const ONE_OR_MORE = new Set('the my your his her its our their'.split(' '))
 /** One in form, and with the verb of many: `a few live here`, `the police record it`, `a family live there`. */
@@ -42,6 +43,8 @@ export function isBehindOneThing(place: Place): boolean {
   if (hasObject(place) && is.has(is.PREPOSITIONS, place.words[at - 1])) return false
   // `a cat and a dog live here`, `the king and all the court use it`
   if (is.has(AND, place.words[place.words[at - 1] === 'all' ? at - 2 : at - 1])) return false
+  // `a total marshmallow addict`
+  if (isThing(led ?? '') && ![led, word].some(isVerbal) && is.has(A, place.words[at - 1])) return true
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
 }
 
@@ -128,4 +131,29 @@ const opens = (place: Place, at: number): boolean => {
   // `Do your holiday project!`
   if (place.words[at] === 'do' && isTold(place)) return false
   return isAsked || is.has(is.DETERMINERS, after) || is.has(ONE_OR_MORE, after)
+}
+
+/** True where a word at `at` is one thing in a clause whose helpers govern nothing: `joy` in `hope and joy and progress`. */
+export function isAloneThing(place: Place, at: number): boolean {
+  const word = place.words[at]
+  if (isMark(word) || isUnderHelper(place) || isName(place, at)) return false
+  return (
+    isThing(word ?? '') &&
+    !NO_THINGS.has(word ?? '') &&
+    !is.has(is.ADVERBS, word) &&
+    !is.has(is.ADJECTIVES, word) &&
+    !isVerbal(word)
+  )
+}
+
+const NO_THINGS: ReadonlySet<string> = is.words(
+  'and as both but even ever here how just never nor not or than that there to today together tomorrow too what where which who whom whose why yet',
+)
+
+/** A helper in the clause before that bare verbs follow. */
+export function isUnderHelper({ words, index }: Place): boolean {
+  for (let at = index - 1; !isMark(words[at]); at--) {
+    if ([is.MODALS, is.LET, is.MAKE, is.PERCEIVE].some((group) => is.has(group, words[at]))) return true
+  }
+  return false
 }

@@ -17,6 +17,7 @@ import {
 } from './choose.ts'
 import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
+import { fits } from './learned/fits.ts'
 import { cutAtHyphens, findHyphened, findLookAlike } from './part.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
@@ -63,13 +64,15 @@ export function settle(
   const told = findToldForm(row, place, options)
   if (told !== undefined) return toSettlement(told)
   const likely = heteronyms.weigh?.(row, place)
-  if (likely && likely.share >= ENOUGH) return toSettlement(likely.form)
+  const isSure = likely !== undefined && likely.share >= ENOUGH
+  if (isSure && fits(row, place, likely.form)) return toSettlement(likely.form)
   const usual = row.word === 'used' ? undefined : findUsual(row, place)
   if (usual !== undefined) return toSettlement(isDoubted(usual, likely) ? undefined : usual)
   if (row.word === 'used' && !canTagUsed(place)) return { kind: 'unsettled' }
   if (!options.tagger && canTaggerHelp(row, place)) return { kind: 'tagger-needed' }
   const last = options.tagger ? findTaggedForm(row, place, options.tagger, options) : findFallback(row, place)
-  return toSettlement(isDoubted(last, likely) ? undefined : last)
+  const isStrange = isSure && last === likely.form
+  return toSettlement(isStrange || isDoubted(last, likely) ? undefined : last)
 }
 
 const toSettlement = (form: string | undefined): Settlement =>

@@ -1,7 +1,7 @@
 // What makes a heteronym a thing, or what describes one: a determiner, a preposition, its own verb behind it.
 
-import { type Classes, type Clue, hasObject, NOMINAL } from './clue.ts'
-import { isBehindOneThing, isOfMany, isThing, ONE } from './one-thing.ts'
+import { type Classes, type Clue, hasObject, isClosed, NOMINAL } from './clue.ts'
+import { isAloneThing, isBehindOneThing, isOfMany, isThing, ONE } from './one-thing.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import { isPast, isPresent, isTenseless, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
@@ -35,6 +35,8 @@ export const determiner: Clue = (place, inflected) => {
   if (before === 'whose') return nominal(place)
   const loose = before === 'this' || before === 'any' || before === 'each'
   if (has(determiners, before) && !(loose && !isMark(findBefore(place, 2)))) return nominal(place)
+  // `their grandparents' house`
+  if (before === "'" && /s$/.test(place.words[place.index - 2] ?? '')) return NOMINAL
   if (before !== undefined && /.'s$|s'$/.test(before) && !has(is.BE, before) && before !== "let's") return NOMINAL
   return undefined
 }
@@ -43,17 +45,30 @@ const ANYTHING: ReadonlySet<string> = new Set(
   'anybody anyone anything everything nobody nothing somebody someone something'.split(' '),
 )
 
+/** Before many, and never a subject: `those miserable lives`. */
+const MANY_LEADS: ReadonlySet<string> = new Set('few many several these those'.split(' '))
+
+/** `miserable`, `noisy` by its ending, and not `constable`. */
+export const isMadeAdjective = (word = ''): boolean =>
+  /[a-z]{3}([ai]ble|ful|ial|ical|less|ous)$|^(?:normal|personal|private)$/.test(word) &&
+  !/^(?:consta|sta|ta|vegeta)ble$|^(?:offic|tr)ial$/.test(word)
+
 /** `an old record`, `a valuable present`, `strong winds`; not `the old read the news`, nor `the red contrasts with it`. */
 export const adjective: Clue = (place, inflected) => {
   const [before, second] = [findBefore(place), findBefore(place, 2)]
   const led = has(is.DETERMINERS, second) || has(is.PLURAL_DETERMINERS, second) || has(is.ADJECTIVES, second)
-  const isMade = led && !inflected && /[a-z]{3}([ai]ble|ful|ial|ical|less|ous)$/.test(before ?? '')
+  const isMany = !inflected || has(is.POSSESSIVES, second) || has(MANY_LEADS, second)
+  // `it has historical content`; not `it is careful`
+  const isTaken = !inflected && isClosed(place) && !isMark(second) && !has(is.BE, second) && !has(is.LINKING, second)
+  const isMade = (led || isTaken) && isMany && isMadeAdjective(before)
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
   // `something big lives there`
   if (has(ANYTHING, second)) return inflected ? ['verb'] : undefined
   const after = place.words[place.index + 1]
   // `Our school permits dogs`
   if (inflected && is.looksPlural(after) && !isVerbal(after)) return undefined
+  // `lovely presents you sent me`
+  if (inflected && has(is.SUBJECTS, after) && isPast(place.words[place.index + 2])) return ['noun']
   if (hasObject(place) || (inflected && after === 'with') || (!inflected && isOfMany(place))) return undefined
   if (led) return nominal(place)
   // `stripes of gold and green alternate`
@@ -171,6 +186,10 @@ const isNameFirst = (place: Place): boolean => {
   const at = beforeIndex(place)
   return isMark(place.words[at - 1]) && /ed$/.test(place.words[at] ?? '')
 }
+
+/** `tools for home use`: nobody uses it there. */
+export const useOfThing: Clue = (place) =>
+  place.words[place.index] === 'use' && isClosed(place) && isAloneThing(place, place.index - 1) ? ['noun'] : undefined
 
 /** `what a queer house this is`: behind one thing stands no bare verb. */
 export const behindOneThing: Clue = (place, inflected) =>

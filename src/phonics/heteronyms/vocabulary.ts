@@ -31,7 +31,7 @@ export const OBJECTS = words('me you him her it us them')
 /** Begin an object after a verb: `close the gate`, `wind it`. */
 export const OBJECT_STARTS = words(
   'a an the my your his her its our their this that these those me you him it us them some every each no ' +
-    'another anybody anything anyone everybody everything everyone nobody somebody something someone nothing mine yours hers ours theirs',
+    'another anybody anything anyone everybody everything everyone nobody somebody something someone nothing mine yours hers ours theirs yourself yourselves',
 )
 export const MODALS = words(
   "will would can could shall should may might must cannot can't won't wouldn't couldn't shouldn't mustn't " +

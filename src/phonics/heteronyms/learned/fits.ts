@@ -1,0 +1,40 @@
+// Whether what the model holds likely can stand there at all: it weighs signs, and knows no grammar.
+
+import { hasObject, hasSureObject } from '../clue.ts'
+import { isAloneThing, isUnderHelper } from '../one-thing.ts'
+import { isEdge, isMark, isName, type Place } from '../place.ts'
+import { isMadeAdjective } from '../things.ts'
+import { type Heteronym, isInflected } from '../types.ts'
+import { needsObject } from '../valency.ts'
+import { isVerbal } from '../verbs.ts'
+import * as is from '../vocabulary.ts'
+
+/** A form that is a verb and something else fits anywhere. */
+export function fits({ word, forms }: Heteronym, place: Place, name: string): boolean {
+  const classes = forms.find(({ form }) => form === name)?.classes ?? []
+  if (classes.includes('noun') && !classes.includes('verb')) return isInflected(word) || !isOrder(place)
+  if (classes.join() !== 'verb') return true
+  return isInflected(word) ? !isMadeAdjective(place.words[place.index - 1]) : !isBehindOne(place)
+}
+
+/** `Transport passengers to the moon`: the first word of a sentence that has no verb; `subject yourselves to it`. */
+function isOrder(place: Place): boolean {
+  const { words, index } = place
+  if (hasSureObject(place)) return true
+  const [word = '', after = ''] = [words[index], words[index + 1]]
+  const isFirst = !words.slice(0, index).some((one) => !isMark(one))
+  if (!isFirst || !needsObject(word) || isEdge(after) || /[a-z]ing$/.test(after)) return false
+  return !words.slice(index + 1).some(isVerbal)
+}
+
+/** `the wage increase helped`, `the Cuban rebel`, `hope, joy and progress`: behind one thing, or what describes one, stands no bare verb. */
+function isBehindOne(place: Place): boolean {
+  const { words, index } = place
+  const isJoined = (words[index - 1] === 'and' || words[index - 1] === 'or') && isEdge(words[index + 1])
+  const at = isJoined ? index - 2 : index - 1
+  // `for all of us to enjoy and use`
+  if (hasObject(place) || (isJoined && words[at - 1] === 'to')) return false
+  const isPair = words[at - 1] === 'and' && (isName(place, at - 2) || isMark(words[at - 3]))
+  if (isName(place, at)) return !isJoined && !isPair && !is.looksPlural(words[at]) && !isUnderHelper(place)
+  return isAloneThing(place, at)
+}
