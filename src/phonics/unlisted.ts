@@ -5,10 +5,10 @@ import { type Cutting, type Spelled, toInflected } from './cutting.ts'
 import { isDoubtedAsName } from './guess/doubted-name.ts'
 import { type Guess, guessPaths } from './guess/guess.ts'
 import { openModel } from './guess/model.ts'
-import { createPlainReader, type Plain } from './guess/plain.ts'
+import { createPlainReader, type Plain, type PlainReader } from './guess/plain.ts'
 import { endsOpen, isSaidAlike, isSaidAlikeThroughout, isSaidOddly, looksForeign } from './guess/world.ts'
 import { findInflections, type Inflection } from './inflect.ts'
-import { toRowSet } from './lattice.ts'
+import { type RowSet, toRowSet } from './lattice.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { findRightDerived, findRightForm } from './misspelt.ts'
 import { toRawPronunciation } from './raw.ts'
@@ -38,9 +38,14 @@ export interface Unlisted {
 }
 
 export function createUnlisted(lexicon: Lexicon): Unlisted {
-  const set = toRowSet(lexicon.rows)
   const toModel = openModel(lexicon.model)
-  const plain = createPlainReader(set)
+  // Laid out when the first word is guessed.
+  let opened: { readonly set: RowSet; readonly plain: PlainReader } | undefined
+  const open = () => {
+    if (opened) return opened
+    const set = toRowSet(lexicon.rows)
+    return (opened = { set, plain: createPlainReader(set) })
+  }
 
   /** A known word with an ending that should have changed it. It is no word, so it has no pronunciation. */
   function findMisspelt(word: string): Spelled | undefined {
@@ -66,13 +71,13 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   function findNoise(word: string): Spelled | undefined {
     if (!isSoundWord(word)) return undefined
     const squeezed = squeezeNoise(word)
-    const path = plain.readNoise(squeezed.word)
+    const path = open().plain.readNoise(squeezed.word)
     const raw = path && stretch(toRawPronunciation(path, lexicon.rows, []), word, squeezed)
     return raw && { source: 'guess', cuttings: [{ raw, stem: word }] }
   }
 
   function findPlain(word: string): Spelled | undefined {
-    const plains = plain.read(word)
+    const plains = open().plain.read(word)
     if (plains.length === 0 || !isShort(plains[0]?.stress ?? [])) return undefined
     return { source: 'guess', cuttings: guessWhole(word).cuttings, unsureAsName: true }
   }
@@ -102,6 +107,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
 
   /** The plain pronunciations; where the letters are not plain, or the word is longer, what the dictionary makes likely too. */
   function guessWhole(word: string): Whole {
+    const { set, plain } = open()
     const plains = plain.read(word)
     const isEnough = plains.length > 0 && isShort(plains[0]?.stress ?? [])
     const guesses = isEnough ? [] : guessPaths(set, toModel(), word, MOST_GUESSES)

@@ -138,9 +138,14 @@ function layOut(bytes: Uint8Array): GuessModel {
 
 function readSymbols(text: string): readonly (RowSymbol | undefined)[] {
   const lines = text === '' ? [] : text.split('\n')
+  // There are many symbols and few ways to stress one.
+  const known = new Map<string, readonly (0 | 1)[]>()
   const rows = lines.map((line): RowSymbol => {
-    const [row = '', stress = ''] = line.split(' ')
-    return { row: Number(row), stress: Array.from(stress, (mark) => (mark === '1' ? 1 : 0)) }
+    const at = line.indexOf(' ')
+    const marks = line.slice(at + 1)
+    let stress = known.get(marks)
+    if (stress === undefined) known.set(marks, (stress = Array.from(marks, (mark) => (mark === '1' ? 1 : 0))))
+    return { row: Number(line.slice(0, at)), stress }
   })
   return [undefined, undefined, ...rows]
 }

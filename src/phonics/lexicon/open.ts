@@ -9,6 +9,8 @@ import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './fo
 import { openSlips, type SlipWords } from './slip-words.ts'
 import { findSeams, readParts } from './word-tables.ts'
 
+type Stress = 0 | 1 | 2
+
 /** A word as it stands in the file: paths of row ids with stress, or a stem with an ending. */
 type Stored = {
   /** A name that its bearers may say otherwise. */
@@ -19,7 +21,7 @@ type Stored = {
   readonly seams?: readonly number[]
 } & (
   | {
-      readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly (0 | 1 | 2)[] }[]
+      readonly pronunciations: readonly { readonly path: readonly number[]; readonly stress: readonly Stress[] }[]
     }
   | { readonly ending: number; readonly change: number; readonly mask: number }
 )
@@ -48,7 +50,7 @@ export interface Lexicon {
   words(): string[]
 }
 
-const DIGITS = [0, 1, 2] as const
+const DIGITS: readonly Stress[] = [0, 1, 2]
 
 /** Opens the bytes of a lexicon file. Throws a plain error where they are none or of another version. */
 export function openLexicon(bytes: Uint8Array): Lexicon {
@@ -60,10 +62,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const section = (k: number) => bytes.subarray(end(k - 1), end(k))
   const text = new TextDecoder()
   const rows = readRows(text.decode(section(0)))
-  const patterns = text
-    .decode(section(1))
-    .split('\n')
-    .map((line) => Array.from(line, (digit) => DIGITS[Number(digit)] ?? 0))
+  const patternOf = openPatterns(text.decode(section(1)))
   const blocks = end(1)
   const count = (end(2) - blocks) / 4
   const words = section(3)
@@ -167,7 +166,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     },
     find(word) {
       const found = word === '' || word.length > 200 ? undefined : locate(word)
-      const stored = found && decode(words, found.payload, word.length, rows, patterns)
+      const stored = found && decode(words, found.payload, word.length, rows, patternOf)
       const seams = found && findSeams(section(9), found.index)
       const isDoubtful = found !== undefined && isMarked(found.index, 0)
       const isNameToo = found !== undefined && isMarked(found.index, unsure.length / 2)
@@ -179,21 +178,28 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   }
 }
 
+/** The stress of a word's vowels by its code, each laid out when a word first has it. */
+function openPatterns(lines: string): (code: number) => readonly Stress[] {
+  const texts = lines.split('\n')
+  const known: (readonly Stress[] | undefined)[] = []
+  return (code) => (known[code] ??= Array.from(texts[code] ?? '', (digit) => DIGITS[Number(digit)] ?? 0))
+}
+
 function decode(
   words: Uint8Array,
   payload: number,
   length: number,
   rows: readonly Row[],
-  patterns: readonly (readonly (0 | 1 | 2)[])[],
+  patternOf: (code: number) => readonly Stress[],
 ): Stored {
   const end = payload + (words[payload - 1] ?? 0)
   if (words[payload] === INFLECTED) {
     const packed = words[payload + 1] ?? 0
     return { ending: packed >> 3, change: packed & 7, mask: words[payload + 2] ?? 0 }
   }
-  const pronunciations: { path: number[]; stress: readonly (0 | 1 | 2)[] }[] = []
+  const pronunciations: { path: number[]; stress: readonly Stress[] }[] = []
   for (let at = payload; at < end; ) {
-    const stress = patterns[words[at++] ?? 0] ?? []
+    const stress = patternOf(words[at++] ?? 0)
     const path: number[] = []
     for (let used = 0; used < length && at < end; ) {
       let code = words[at++] ?? 0
