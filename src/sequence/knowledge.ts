@@ -35,8 +35,8 @@ export function toStepIndex(sequence: Sequence, id: string): number {
  * @throws RangeError where the sequence has no step of that id; look it up with `findStep` first.
  */
 export function knowledgeAt(sequence: Sequence, stepId: string): Knowledge {
-  const sums = all.get(sequence) ?? toSums(sequence)
-  all.set(sequence, sums)
+  let sums = all.get(sequence)
+  if (sums === undefined) all.set(sequence, (sums = toSums(sequence)))
   const before = sums.known.get(stepId)
   if (before !== undefined) return before
   const at = toStepIndex(sequence, stepId)

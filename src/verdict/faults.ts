@@ -39,6 +39,7 @@ export const REASON_CODES = Object.keys(ORDER) as readonly ReasonCode[]
 
 /** The reasons with the most useful first; those of one kind stay in order of place. */
 export function inOrder(reasons: readonly Reason[]): readonly Reason[] {
+  if (reasons.length < 2) return reasons
   const isOwnerFirst = reasons.some(isOwnerEnding) && reasons.every(isShortWithoutOwner)
   const toRank = (reason: Reason): number =>
     isOwnerFirst && isOwnerEnding(reason) ? BEFORE_LIMITS : ORDER[reason.code]
@@ -64,9 +65,8 @@ export function findFaults(word: string, pronunciation: Pronunciation, knowledge
 
 /** Whether there is no fault; stops at the first, as it is asked most often. */
 export function isSoundedOut(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
-  const isShort = isContraction(word)
-  const toPlace = createPlaces(pronunciation, isShort)
-  const isUnread = (unit: Unit) => findUnitFault(unit, toPlace(unit), knowledge) !== undefined
+  const places = toPlaces(word, pronunciation)
+  const isUnread = (unit: Unit, at: number) => findUnitFault(unit, places[at] as UnitPlace, knowledge) !== undefined
   return !pronunciation.units.some(isUnread) && findWholeFaults(word, pronunciation, knowledge).length === 0
 }
 
@@ -74,7 +74,10 @@ export function isSoundedOut(word: string, pronunciation: Pronunciation, knowled
 export function isMended(fault: Reason, word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const { unit } = fault
   if (unit !== undefined) {
-    const still = findFaultsOf(unit, createPlaces(pronunciation, isContraction(word))(unit), knowledge)
+    // The fault may have been found in another pronunciation, which was cut otherwise.
+    const at = pronunciation.units.indexOf(unit)
+    const place = at < 0 ? createPlaces(word, pronunciation)(unit, at) : toPlaces(word, pronunciation)[at]
+    const still = findFaultsOf(unit, place as UnitPlace, knowledge)
     return still.every(({ code }) => toLack(code) !== toLack(fault.code))
   }
   const start = fault.letters[0]?.[0]
@@ -83,10 +86,11 @@ export function isMended(fault: Reason, word: string, pronunciation: Pronunciati
 }
 
 function findUnitFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
-  const toPlace = createPlaces(pronunciation, isContraction(word))
-  return pronunciation.units.flatMap((unit) =>
-    findFaultsOf(unit, toPlace(unit), knowledge).map((fault) => ({ ...fault, letters: unit.spans, unit })),
-  )
+  const places = toPlaces(word, pronunciation)
+  return pronunciation.units.flatMap((unit, at) => {
+    const faults = findFaultsOf(unit, places[at] as UnitPlace, knowledge)
+    return faults.length === 0 ? NONE : faults.map((fault) => ({ ...fault, letters: unit.spans, unit }))
+  })
 }
 
 /** Letters that are not known, how an ending changes them, and that a vowel is weak are three lacks. */
@@ -94,6 +98,7 @@ const toLack = (code: ReasonCode): ReasonCode | 'letters' =>
   code === 'ending' || code === 'reduced-vowel' ? code : 'letters'
 
 const NO_FAULTS: readonly UnitFault[] = []
+const NONE: readonly Reason[] = []
 
 function findFaultsOf(unit: Unit, place: UnitPlace, knowledge: Knowledge): readonly UnitFault[] {
   const first = findUnitFault(unit, place, knowledge)
@@ -122,36 +127,52 @@ export function findHiddenChanges(
   })
 }
 
-/** Where each unit of a word stands; what all of them share is found once. */
-function createPlaces({ units }: Pronunciation, isShort: boolean): (unit: Unit) => UnitPlace {
+/** Of the word asked last: a word is judged at one step after another. */
+let last: { readonly word: string; readonly of: Pronunciation; readonly places: readonly UnitPlace[] } | undefined
+
+/** Where each unit of a word stands. */
+function toPlaces(word: string, pronunciation: Pronunciation): readonly UnitPlace[] {
+  if (last?.of === pronunciation && last.word === word) return last.places
+  const places = pronunciation.units.map(createPlaces(word, pronunciation))
+  last = { word, of: pronunciation, places }
+  return places
+}
+
+function createPlaces(word: string, { units }: Pronunciation): (unit: Unit, at: number) => UnitPlace {
+  const isShort = isContraction(word)
   const ending = findEndingLetters(units)
-  return (unit) => ({
+  const hasTwoVowels = units.filter(({ vowel }) => vowel).length > 1
+  return ({ reduced, kind }, at) => ({
     isContraction: isShort,
-    isLong: (unit.reduced === true || unit.kind === 'silent') && units.filter(({ vowel }) => vowel).length > 1,
+    isLong: hasTwoVowels && (reduced === true || kind === 'silent'),
     ending,
-    isBeforeEnding: unit.kind === 'silent' && units[units.indexOf(unit) + 1]?.kind === 'inflection',
+    isBeforeEnding: kind === 'silent' && units[at + 1]?.kind === 'inflection',
   })
 }
 
 function findWholeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
-  return [
-    ...findLetterFaults(word, knowledge),
-    ...findSyllableFaults(word, pronunciation, knowledge),
-    ...findShapeFaults(word, pronunciation, knowledge),
-    ...findContractionFaults(word, knowledge),
-  ]
+  const faults = findLimitFaults(word, pronunciation, knowledge)
+  const shapes = findShapeFaults(word, pronunciation, knowledge)
+  const contraction = findContractionFaults(word, knowledge)
+  // Most words have none of these.
+  return shapes.length + contraction.length === 0 ? faults : [...faults, ...shapes, ...contraction]
+}
+
+function findLimitFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
+  const letters = findLetterFaults(word, knowledge)
+  const syllables = findSyllableFaults(word, pronunciation, knowledge)
+  return letters.length === 0 ? syllables : [...letters, ...syllables]
 }
 
 /** Whether a step allows a word of so many letters and syllables. */
 export function isWithinLimits(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
-  const faults = [...findLetterFaults(word, knowledge), ...findSyllableFaults(word, pronunciation, knowledge)]
-  return faults.length === 0
+  return findLimitFaults(word, pronunciation, knowledge).length === 0
 }
 
 // Each part of a hyphenated word is read by itself, so each has the whole limit.
 function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[] {
   const allowed = knowledge.limits.letters
-  if (allowed === undefined) return []
+  if (allowed === undefined) return NONE
   return [...word.matchAll(/[^\-‐‑]+/g)].flatMap((part) => {
     const found = toLetters(part[0]).length
     const letters = [[part.index, part.index + part[0].length]] as const
@@ -162,13 +183,13 @@ function findLetterFaults(word: string, knowledge: Knowledge): readonly Reason[]
 function findSyllableFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const allowed = knowledge.limits.syllables
   const found = pronunciation.syllables.length
-  if (allowed === undefined || found <= allowed) return []
+  if (allowed === undefined || found <= allowed) return NONE
   return [{ code: 'too-many-syllables', letters: [[0, word.length]], found, allowed }]
 }
 
 function findShapeFaults(word: string, pronunciation: Pronunciation, knowledge: Knowledge): readonly Reason[] {
   const shapes = knowledge.shapes
-  if (shapes === 'any') return []
+  if (shapes === 'any') return NONE
   const found = toShapes(word, pronunciation, (unit) => isReadAsEnding(unit, knowledge))
   return found.flatMap(({ shape, letters }) =>
     shapes.has(shape) ? [] : [{ code: 'shape' as const, letters, found: shape, allowed: [...shapes].join(', ') }],
@@ -181,7 +202,7 @@ export function isContractionTaught(word: string, { contractions }: Knowledge): 
 }
 
 function findContractionFaults(word: string, knowledge: Knowledge): readonly Reason[] {
-  if (!isContraction(word) || isContractionTaught(word, knowledge)) return []
+  if (!isContraction(word) || isContractionTaught(word, knowledge)) return NONE
   const at = findApostrophe(word)
   return [{ code: 'contraction', letters: [[at, at + 1]] }]
 }

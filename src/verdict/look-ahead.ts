@@ -48,7 +48,7 @@ export function judgeAhead(
     judgeLater(pronunciations, sequence, readableAt, options),
   )
   const reasons = reported.reasons.map((reason) => lookAhead(reason, pronunciations, reported, sequence, from, options))
-  const sight = findLaterSightWord(pronunciations, sequence, from, readableAt, options)
+  const sight = findLaterSightWord(pronunciations, sequence, readableAt, options)
   // A sight word that this reader still lacks is learnt as it is, whatever its letters want.
   const first = sight === undefined ? [] : [sight]
   const others = readableAt === undefined ? toNever(reasons, reported, sequence, options) : inOrder(reasons)
@@ -212,7 +212,6 @@ function isNotYet(key: CorrespondenceKey | undefined, { reader }: JudgeOptions):
 function findLaterSightWord(
   pronunciations: WordPronunciations,
   sequence: Sequence,
-  from: number,
   readableAt: string | undefined,
   options: JudgeOptions,
 ): Reason | undefined {
@@ -222,8 +221,10 @@ function findLaterSightWord(
     if (gap !== undefined)
       return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: gap }
   }
-  const taughtAt = findFirstStep(sequence, from, options, (knowledge) => isSightWord(pronunciations, knowledge))
-  if (taughtAt === undefined || taughtAt !== readableAt) return undefined
+  const taughtAt = readableAt
+  const isKnownAt = (step: string) => isSightWord(pronunciations, toKnowledge(sequence, step, options))
+  if (taughtAt === undefined || !isKnownAt(taughtAt)) return undefined
+  // Known by heart before, it would be readable before.
   const atThatStep = judge(pronunciations, toKnowledge(sequence, taughtAt, options), options.names)
   if (atThatStep.kind !== 'sight') return undefined
   return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt }

@@ -1,16 +1,14 @@
 // The verdict: can a child who knows this much read this word? One pure function.
 
 import { APOSTROPHES } from '../apostrophe.ts'
-import { findSqueezed } from '../phonics/stretched.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { EndingChange, Knowledge } from '../sequence/types.ts'
-import { findAbbreviation } from './abbreviations.ts'
-import { findShortened, isContraction } from './apostrophe.ts'
 import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { MeantWord, Reason, Verdict } from './types.ts'
 import { findChange, findEnding, findOwnerFault } from './unit.ts'
+import { readWritten } from './written.ts'
 
 const LAST_APOSTROPHE = new RegExp(`[${APOSTROPHES}]$`)
 
@@ -50,7 +48,7 @@ export function judge(read: MeantWord, knowledge: Knowledge, names: readonly str
 }
 
 const isAbbreviation = ({ word, isAbbreviated }: MeantWord): boolean =>
-  isAbbreviated === true || findAbbreviation(word) !== undefined
+  isAbbreviated === true || readWritten(word).isAbbreviation
 
 /** It is read whole or not at all. */
 function judgeAbbreviation(
@@ -91,7 +89,7 @@ export function isReadable(pronunciations: MeantWord, knowledge: Knowledge, name
 }
 
 function isHeldForException({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
-  const then = knowledge.knownWithSightWord?.get(toSightKey(word))
+  const then = knowledge.knownWithSightWord?.get(readWritten(word).key)
   return then !== undefined && pronunciations.some((pronunciation) => isSoundedOut(word, pronunciation, then))
 }
 
@@ -103,13 +101,12 @@ function isHeldForException({ word, pronunciations }: WordPronunciations, knowle
 export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boolean {
   const { word, pronunciations } = read
   const { sightWords, endings } = knowledge
-  const key = toSightKey(word)
-  if (sightWords.has(key) || isDrawnOut(word, sightWords)) return true
-  if (isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, key, knowledge)) return true
-  const whole = findShortened(word)
-  if (whole !== undefined && sightWords.has(toSightKey(whole)) && isContractionTaught(word, knowledge)) return true
+  const { key, drawnOut, shortened, isContraction } = readWritten(word)
+  if (sightWords.has(key) || drawnOut.some((one) => sightWords.has(one))) return true
+  if (isOfTwoWords(read, knowledge) || isSightWordWithSuffix(read, knowledge)) return true
+  if (shortened !== undefined && sightWords.has(shortened) && isContractionTaught(word, knowledge)) return true
   // `he's` has no owner: it is a contraction, whatever its first part is.
-  if (isContraction(word)) return false
+  if (isContraction) return false
   return pronunciations.some(({ units }) => {
     const at = units.findIndex((unit) => unit.kind === 'inflection')
     const ending = units[at]
@@ -118,17 +115,6 @@ export function isSightWord(read: WordPronunciations, knowledge: Knowledge): boo
     const before = word.slice(0, ending.spans[0]?.[0] ?? 0).replace(LAST_APOSTROPHE, '')
     return sightWords.has(toSightKey(before)) || isChangedSightWord(before, ending, units.slice(0, at), knowledge)
   })
-}
-
-/** `d-d-do` */
-const STUTTERED = /^([a-z]{1,2})-(?:\1-)*(?=\1)/
-
-/** `Ohhh`, `baaaa` and `d-d-do` are read by who knows `oh`, `baa` and `do`. */
-function isDrawnOut(written: string, sightWords: Knowledge['sightWords']): boolean {
-  const word = written.toLowerCase()
-  const calm = word.replace(STUTTERED, '')
-  if (calm !== word) return sightWords.has(toSightKey(calm))
-  return findSqueezed(word).some((one) => sightWords.has(toSightKey(one.word)))
 }
 
 /** `prettier` and `coming` are read by who knows `pretty` and `come` by heart, and how such an ending changes a word. */
@@ -172,19 +158,10 @@ function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowl
   return parts.every(isKnown) && pronunciations.some((pronunciation) => isWithinLimits(word, pronunciation, knowledge))
 }
 
-const WITH_SUFFIX = /^(.{3,})(?:ful|less|ly|ness)$/
-
-/** They look so only: nothing in `early` is of the ear. */
-const OF_NO_STEM = new Set(['early', 'witness'])
-
 /** `friendly` is read by who knows `friend` by heart and can read the letters after it. */
-function isSightWordWithSuffix(
-  { word, pronunciations }: WordPronunciations,
-  key: string,
-  knowledge: Knowledge,
-): boolean {
-  const stem = WITH_SUFFIX.exec(key)?.[1]
-  if (stem === undefined || OF_NO_STEM.has(key)) return false
+function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
+  const { stem } = readWritten(word)
+  if (stem === undefined) return false
   // `busily` is of `busy`.
   const isOfY = /[^aeiou]i$/.test(stem) && knowledge.endingChanges.has('y-to-i')
   const known = isOfY ? `${stem.slice(0, -1)}y` : stem
