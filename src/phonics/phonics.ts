@@ -121,8 +121,10 @@ const hasOneCapital = (word: string): boolean =>
  * ends as it is written.
  */
 function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): boolean {
+  // Asked of every word, and few have a mark.
+  if (isPlainText(word)) return false
   const letters = word.normalize('NFD')
-  if (isPlainText(letters) || !/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
+  if (!/\p{L}\p{M}/u.test(letters) || meant !== undefined) return false
   const units = cuttings[0]?.raw.units ?? []
   const isShut = /e\u0301$/u.test(letters) && units.at(-1)?.phones.at(-1) !== 'EY'
   // Arturs with a mark: an s at the end of a name is no English plural, and that of `cafés` is one.

@@ -77,6 +77,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */
   function fromY(word: string, raw: RawPronunciation): RawPronunciation {
+    if (!word.includes('i')) return raw
     const [, stem] = /^(.+[^aeiou])i(?:ness|less|ful|ly|ment|hood)(?:es)?$/.exec(word) ?? []
     if (stem === undefined || lexicon.indexOf(`${stem}y`) < 0) return raw
     const units = raw.units.map((unit) =>

@@ -37,6 +37,9 @@ export interface Cut {
 
 /** @param seams where parts of the word meet, so that a syllable begins there whatever the letters */
 export function cutSyllables(word: string, units: readonly RawUnit[], seams: readonly number[] = []): Cut {
+  // Most words have one vowel sound, and no more to ask.
+  const vowels = units.flatMap(({ phones, stress = 0 }) => phones.filter(isVowel).map(() => stress))
+  if (vowels.length < 2) return { starts: [], stress: vowels }
   const pieces = units.map((unit) => ({ unit, start: startOf(unit), end: endOf(unit) }))
   const nuclei = pieces.flatMap((piece, at) => toNuclei(piece, at, pieces, word)).map(openWeak)
   const starts: number[] = []

@@ -67,10 +67,11 @@ function toPronunciation(
 
 /** The main stress stands on no worn-down vowel: where the accent wears one down, the next strong one has it (`moustache`). */
 function stressFull(cut: Cut, units: readonly RawUnit[], sounds: readonly string[]): Cut {
-  const vowels = units.flatMap(({ phones }, at) => phones.filter(isVowel).map(() => sounds[at] ?? ''))
   const main = cut.stress.indexOf(1)
   const next = cut.stress.indexOf(2, main)
-  if (next < 0 || vowels[main] !== 'ə') return cut
+  if (next < 0) return cut
+  const vowels = units.flatMap(({ phones }, at) => phones.filter(isVowel).map(() => sounds[at] ?? ''))
+  if (vowels[main] !== 'ə') return cut
   return { ...cut, stress: cut.stress.map((mark, at) => (at === main ? 0 : at === next ? 1 : mark)) }
 }
 
@@ -87,11 +88,17 @@ const FULL: Readonly<Record<string, readonly string[]>> = {
 function show(unit: Unit, at: number, units: readonly Unit[], findOrdinary: FindOrdinary): Unit {
   if (unit.kind !== 'correspondence' && unit.kind !== 'silent') return unit
   const places = () => [...toPlaces(units.map(toGrapheme), at), ...toPlacesOfStem(units, at)]
-  const letters = toGrapheme(unit)
-  const full = unit.reduced ? (FULL[letters] ?? []) : []
-  const keys = [...full.map((sound) => `${letters}=${sound}` as const), unit.key]
-  const shown = keys.map((key) => findOrdinary(key, places)).find((word) => word !== undefined)
+  const shown = (unit.reduced ? findFull(unit, places, findOrdinary) : undefined) ?? findOrdinary(unit.key, places)
   return shown === undefined ? unit : Object.assign(unit, { shown })
+}
+
+function findFull(unit: Unit, places: () => readonly string[], findOrdinary: FindOrdinary): string | undefined {
+  const letters = toGrapheme(unit)
+  for (const sound of FULL[letters] ?? []) {
+    const shown = findOrdinary(`${letters}=${sound}`, places)
+    if (shown !== undefined) return shown
+  }
+  return undefined
 }
 
 /** `pies` is spelt as `pie` is: before its ending a word stands as it does alone. */
@@ -124,7 +131,7 @@ function partFromR(unit: Unit): readonly Unit[] | undefined {
  * the next vowel brings.
  */
 const toTaughtLetters = (letters: string): string =>
-  letters === 'dg' ? 'dge' : letters.replace(/^([aeiou])rr$/, '$1r')
+  letters === 'dg' ? 'dge' : letters.endsWith('rr') ? letters.replace(/^([aeiou])rr$/, '$1r') : letters
 
 /** Worn down, the u of `music` is heard in `argument`, and the o_e of `some` in `handsome`: they are taught as those. */
 function toTaughtWeak(letters: string, sound: string): string {
@@ -137,13 +144,13 @@ function toTaughtWeak(letters: string, sound: string): string {
  * of `paper`. Undefined for other units, and for the `are` of `care` in `caring`.
  */
 function partLong(unit: Unit): readonly Unit[] | undefined {
-  if (unit.base === 'are') return undefined
+  // Asked of every unit before a vowel, and few are spelt so. `sharing` is known from the `are` of `share`.
+  if ((unit.letters !== 'ar' && unit.letters !== 'ur') || unit.base !== undefined) return undefined
   const start = startOf(unit)
   const [, vowel = '', r = ''] = /^(j?ʊə?|ɛə?)(r)$/.exec(unit.sound) ?? []
   const letters = unit.letters.charAt(0)
   const taught = LONG_BEFORE_R[`${letters}=${vowel.replace('ə', '')}`]
-  // `sharing` is known from the `are` of `share`.
-  if (!/^[au]r$/.test(unit.letters) || unit.base !== undefined || !taught) return undefined
+  if (!taught) return undefined
   return [
     { ...unit, letters, spans: [[start, start + 1]], sound: vowel, key: `${letters}=${taught}` },
     { letters: r, spans: [[start + 1, start + 2]], sound: 'r', kind: 'correspondence', key: 'r=r', vowel: false },
@@ -170,8 +177,10 @@ function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables:
   return made
 }
 
-const toSyllables = (word: string, { starts }: Cut): string[] =>
-  [0, ...starts].map((start, k) => word.slice(start, starts[k]).replace(/^-+|-+$/g, ''))
+function toSyllables(word: string, { starts }: Cut): string[] {
+  const syllables = [0, ...starts].map((start, k) => word.slice(start, starts[k]))
+  return word.includes('-') ? syllables.map((one) => one.replace(/^-+|-+$/g, '')) : syllables
+}
 
 /** The word's sounds in a row, with a stress mark before each stressed syllable of a longer word. */
 function toIpa(units: readonly Unit[], { starts, stress }: Cut): string {
