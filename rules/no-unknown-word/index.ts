@@ -35,10 +35,12 @@ export default defineRule({
   },
   create: ({ story, options, report }) => {
     const isAllowed = (text: string) => options.allow.some((allowed) => allowed.toLowerCase() === text.toLowerCase())
+    // Listed words that nobody slips into. Most words of a story have been met in it before.
+    const quiet = new Set<string>()
     return {
       // Beside the error of a word that cannot be read: most likely it is only misspelt.
       word: (word, sentence) => {
-        if (word.form !== 'word' || isAllowed(word.text)) return
+        if (word.form !== 'word' || quiet.has(word.text) || isAllowed(word.text)) return
         const judged = story.judge(word, sentence)
         const { pronunciations, verdict } = judged
         const isListed = pronunciations.source === 'dictionary'
@@ -51,7 +53,10 @@ export default defineRule({
         // Those are faults, and told as such.
         if (!isListed && verdict.readable) return
         const expected = findMeant(word.text, judged, story)
-        if (expected.length === 0) return
+        if (expected.length === 0) {
+          if (isListed && story.findSlips(word.text).length === 0) quiet.add(word.text)
+          return
+        }
         report({
           at: word,
           word,

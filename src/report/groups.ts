@@ -12,10 +12,12 @@ export function toGroups(messages: readonly Message[]): readonly Group[] {
   const all: OpenGroup[] = []
   // Looked up by page and text as they are: to put a key together for each message takes longer than all else here.
   const pages = new Map<number, Map<string, OpenGroup[]>>()
+  const small = new Map<string, string>()
   for (const message of messages) {
     let texts = pages.get(message.page)
     if (texts === undefined) pages.set(message.page, (texts = new Map()))
-    const text = message.message.toLowerCase()
+    let text = small.get(message.message)
+    if (text === undefined) small.set(message.message, (text = message.message.toLowerCase()))
     const alike = texts.get(text)
     const group = alike?.find(([first]) => isSame(first, message))
     if (group) {

@@ -82,9 +82,10 @@ function toHead(group: Group, { lines }: CheckedStory, { width, paint }: PrettyO
   }
   const also = others.length > 0 ? `, also at ${toList(others.map(toPlaceText))}` : ''
   const all = wrap(`${toPlaceText(first)}${also} ${severity}: ${message}`, width - 6)
-  const label = severity === 'error' ? paint.error('error:') : paint.warning('warning:')
+  const plain = `${severity}:`
+  const label = severity === 'error' ? paint.error(plain) : paint.warning(plain)
   const [head = ''] = all
-  let text = `    ${head.replace(`${severity}:`, () => label)}\n`
+  let text = `    ${label === plain ? head : head.replace(plain, () => label)}\n`
   for (let at = 1; at < all.length; at++) text += `      ${all[at]}\n`
   return text
 }
