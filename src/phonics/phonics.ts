@@ -3,7 +3,7 @@
 import { hasApostrophe } from '../apostrophe.ts'
 import { isPlainText } from '../letter-kinds.ts'
 import { type Cutting, joinCuttings, type Spelled } from './cutting.ts'
-import { findHyphened, findLookAlike, type LookAlike } from './heteronyms/part.ts'
+import { findLookAlike, findToldByRest, type LookAlike } from './heteronyms/part.ts'
 import type { HeteronymForm, Heteronyms } from './heteronyms/types.ts'
 import type { Lexicon } from './lexicon/open.ts'
 import { type FindOrdinary, readOrdinary } from './ordinary.ts'
@@ -82,7 +82,7 @@ function readWord(
     })
   })
   // Where the word itself tells its form, no sentence has to: `wind-up`, `live-in`.
-  const told = alike && findHyphened(alike.row, letters)
+  const told = alike && findToldByRest(alike.row, letters)
   const toldOnes = told === undefined ? [] : pronunciations.filter(({ form }) => form === told)
   return {
     word,

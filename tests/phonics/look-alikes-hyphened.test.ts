@@ -1,10 +1,10 @@
-// A look-alike that is part of a word with hyphens: which part, which form, and what the engine gives.
+// A look-alike that is part of a word with hyphens, or that an owner's s follows: which part, which form, and what the engine gives.
 
 import { dictionary } from 'cmu-pronouncing-dictionary'
 import { describe, expect, it } from 'vitest'
 import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
 import { rules } from '../../scripts/build/heteronyms/table.ts'
-import { cutAtHyphens, findHyphened, findLookAlike } from '../../src/phonics/heteronyms/part.ts'
+import { cutAtHyphens, findLookAlike, findToldByRest } from '../../src/phonics/heteronyms/part.ts'
 import { settle } from '../../src/phonics/heteronyms/settle.ts'
 import { testPhonics } from '../lexicon-for-tests.ts'
 
@@ -25,7 +25,7 @@ describe('the look-alike of a word', () => {
     expect(findLookAlike(rules, 'ten-minute')).toMatchObject({ row: { word: 'minute' }, from: 4, to: 10 })
     expect(findLookAlike(rules, 'Wind-Up')).toMatchObject({ row: { word: 'wind' }, from: 0, to: 4 })
     expect(findLookAlike(rules, 'row-boat-wind')).toMatchObject({ row: { word: 'row' } })
-    for (const word of ['windy', 'hat-stand', '-', '', 'wind’s']) expect(findLookAlike(rules, word)).toBeUndefined()
+    for (const word of ['windy', 'hat-stand', '-', '', '’s', 'its']) expect(findLookAlike(rules, word)).toBeUndefined()
   })
 
   it('stands in the sentence as a word of its own', () => {
@@ -40,10 +40,10 @@ describe('the look-alike of a word', () => {
 
   it('has the form that the whole word tells, also where a star stands for its other parts', () => {
     const row = rules.find('minute')
-    expect(row && findHyphened(row, 'forty-minute')).toBe('time')
-    expect(row && findHyphened(row, 'five-minute-long')).toBe('time')
-    expect(row && findHyphened(row, 'minute-hand')).toBeUndefined()
-    expect(row && findHyphened(row, 'minute')).toBeUndefined()
+    expect(row && findToldByRest(row, 'forty-minute')).toBe('time')
+    expect(row && findToldByRest(row, 'five-minute-long')).toBe('time')
+    expect(row && findToldByRest(row, 'minute-hand')).toBeUndefined()
+    expect(row && findToldByRest(row, 'minute')).toBeUndefined()
   })
 })
 
@@ -120,5 +120,42 @@ describe('a word with hyphens', () => {
     const { heteronym, pronunciations } = testPhonics('general-american').read('hat-stand')
     expect(heteronym).toBe(false)
     expect(pronunciations.every(({ form }) => form === undefined)).toBe(true)
+  })
+})
+
+describe('a word with an owner’s s', () => {
+  const askOwner = (sentence: string): string => {
+    const words = cutWords(sentence)
+    const answer = settle(
+      rules,
+      words,
+      words.findIndex((word) => /[’']s$/.test(word)),
+    )
+    return answer.kind === 'settled' ? answer.form : answer.kind
+  }
+
+  // Common practice, no source: what owns, and what is, is a thing.
+  it.each([
+    ['The wind’s howl woke us.', 'air'],
+    ["The Wind's very loud tonight.", 'air'],
+    ['It was a minute’s walk.', 'time'],
+    ['The house’s roof is red.', 'noun'],
+    ['The dove’s wing healed.', 'bird'],
+    ['The bow’s string snapped, and the arrow fell.', 'knot'],
+    ['The tear’s path shone on her cheek.', 'eye'],
+    ['The front row’s seats were wet.', 'line'],
+    ['We went to see Nice’s shops.', 'town'],
+  ])('%s', (sentence, form) => {
+    expect(askOwner(sentence)).toBe(form)
+  })
+
+  it('is said in one way where one form alone is a thing, and in each way of its forms where two are', () => {
+    const phonics = testPhonics('general-american')
+    const wind = phonics.read('wind’s')
+    expect(wind.heteronym).toBe(false)
+    expect(wind.pronunciations.map(({ form, meaning }) => [form, meaning])).toEqual([['air', 'moving air']])
+    const bow = phonics.read("bow's")
+    expect(bow.heteronym).toBe(true)
+    expect(bow.pronunciations.map(({ form }) => form).sort()).toEqual(['bend', 'knot'])
   })
 })

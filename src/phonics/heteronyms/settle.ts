@@ -18,7 +18,7 @@ import {
 import { hasObject } from './clue.ts'
 import { type Classes, findClasses } from './evidence.ts'
 import { fits } from './learned/fits.ts'
-import { cutAtHyphens, findHyphened, findLookAlike } from './part.ts'
+import { cutAtHyphens, findLookAlike, findToldByRest } from './part.ts'
 import { type Place, toPlace, toPlain } from './place.ts'
 import { findTenseForm } from './read.ts'
 import { findTaggedClasses } from './tagged.ts'
@@ -54,8 +54,8 @@ export function settle(
   const found = findLookAlike(heteronyms, word)
   if (!found) return { kind: 'unsettled' }
   const { row } = found
-  const hyphened = findHyphened(row, word)
-  if (hyphened !== undefined) return toSettlement(hyphened)
+  const byRest = findToldByRest(row, word)
+  if (byRest !== undefined) return toSettlement(byRest)
   const cut = cutAtHyphens(sentence, index, found)
   const place = toPlace(cut.sentence, cut.index)
   const cased = findByCase(row, place)
