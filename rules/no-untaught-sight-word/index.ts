@@ -49,5 +49,5 @@ function findParts({ word, judged }: WordFault, { steps }: Sequence): string | u
   const key = toSightKey(word.text)
   const isNamed = steps.some(({ adds }) => adds.sightWords.some((one) => toSightKey(one) === key))
   if (parts === undefined || isNamed) return undefined
-  return parts.map((part) => toQuoted(part === '-s' ? part : part.word)).join(' and ')
+  return parts.map((part) => toQuoted(typeof part === 'string' ? part : part.word)).join(' and ')
 }

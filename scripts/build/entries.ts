@@ -98,17 +98,31 @@ function findTrueEnding(
   toRaws: (word: string) => readonly RawPronunciation[],
   wordnet: WordNet,
 ): Found | undefined {
-  for (const inflection of findInflections(word)) {
-    if (!byWord.has(inflection.stem) || !takesEnding(word, inflection, wordnet)) continue
+  const said = findInflections(word).flatMap((inflection): readonly Found[] => {
+    if (!byWord.has(inflection.stem)) return []
     let mask = 0
     toRaws(inflection.stem).forEach((raw, k) => {
       const sounds = inflect(raw, inflection.stem.length, inflection)?.units.flatMap((unit) => unit.phones)
       if (sounds && pronunciations.some((pronunciation) => toLoose(pronunciation.phones) === toLoose(sounds)))
         mask |= 1 << k
     })
-    if (mask > 0) return { inflection, mask }
-  }
-  return undefined
+    return mask > 0 ? [{ inflection, mask }] : []
+  })
+  const sure = said.filter(({ inflection }) => takesEnding(word, inflection, wordnet))
+  const [first] = sure
+  const doubled = sure.find(({ inflection }) => inflection.change === 'double')
+  // Who bussed went by bus sooner than that anybody was kissed.
+  if (first !== undefined && doubled !== undefined && toRank(doubled) < toRank(first)) return doubled
+  return first ?? said.find(({ inflection }) => isMadeOfThing(word, inflection, wordnet))
+}
+
+const toRank = ({ inflection }: Found): number => frequencyRank.get(inflection.stem) ?? Number.POSITIVE_INFINITY
+
+/** `texted` and `prepping` are of things that were no deeds when WordNet was made; who is `talented` or `long-legged` has such a thing. */
+function isMadeOfThing(word: string, { stem, ending }: Inflection, wordnet: WordNet): boolean {
+  if (!/^(?:ed|ing)$/.test(ending) || !wordnet.isNoun(stem) || wordnet.isName(stem)) return false
+  const isLike = ending === 'ed' && wordnet.isAdjective(word) && !wordnet.isVerb(word) && !wordnet.isNoun(word)
+  return isLike || isUnheardOf(word, wordnet)
 }
 
 /** Sounds without what the dictionary is of two minds about: AH or IH, AH L or L, AO or AA, the beginnings re-, ad- and en- (`enclosing` beside `enclose`). */
@@ -129,6 +143,7 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
     case 's':
     case 'es':
       // `was` is not WA (the state) + s, nor `its` a form of `it`: little words have no plural.
+      if (isDeed(stem, wordnet)) return true
       return (wordnet.isNoun(stem) || wordnet.isVerb(stem)) && !wordnet.isName(stem) && !isLittleWord(word)
     case 'ed':
       // `seed` is no form of `see`, nor `flatter` of `flat`: they are verbs of their own.
@@ -142,6 +157,10 @@ function takesEnding(word: string, { stem, ending }: Inflection, wordnet: WordNe
       return true
   }
 }
+
+/** `droppings`: what is done, more than once. */
+const isDeed = (word: string, wordnet: WordNet): boolean =>
+  findInflections(word).some(({ ending, stem }) => ending === 'ing' && stem.length > 2 && wordnet.isVerb(stem))
 
 /** WordNet has them as a deed or a thing too, and in a child's book they are what is more so. */
 const COMPARED: ReadonlySet<string> = new Set(['flatter', 'lighter', 'lower', 'madder', 'slicker'])

@@ -1,14 +1,19 @@
 // Measures which spellings of a sound English ordinarily uses: the share of each sound among all the times that its letters
 // are written, over the dictionary's words in use. What is rarer is an exception: the `o` of `won`, the `ai` of `said`.
 
-import { readFileSync } from 'node:fs'
 import type { Lexicon } from '../../src/phonics/lexicon/open.ts'
-import { isOrdinaryThere, type OrdinarySpelling, toExcepted, writeOrdinary } from '../../src/phonics/ordinary.ts'
+import {
+  INSIDE,
+  isOrdinaryThere,
+  type OrdinarySpelling,
+  toExcepted,
+  writeOrdinary,
+} from '../../src/phonics/ordinary.ts'
 import { createPhonics } from '../../src/phonics/phonics.ts'
 import { createSpelling } from '../../src/phonics/spelling.ts'
 import type { Accent, Phonics } from '../../src/phonics/types.ts'
-import { loadChildWords } from './children.ts'
 import { collect, countFamilies, toGroups, toLetters, type Use } from './letter-uses.ts'
+import { CHILDREN, createExamples, type Examples, LEAST_GRADE } from './shown-examples.ts'
 
 /** Of all the times that the letters are written; `i` as in `find` has 8 %, `o` as in `won` 4 %. */
 const LEAST_SHARE = 0.06
@@ -38,59 +43,47 @@ const LEAST_FAMILIES = 4
 /** A taught sound that most words have before these letters wants fewer, one that few have wants more. */
 const LEAST_FAMILIES_TAUGHT = 3
 const MANY_FAMILIES = 6
-/** An example is short; on a list of words for the primary grades if it can be, else much used. */
-const MOST_LETTERS = 8
-const GRADES = [2, 1] as const
-/** For a silent letter any word in use will do: few have one. */
-const ANY_GRADE = [2, 1, 0] as const
-
-const CHILDREN = loadChildWords()
+/** Places that have so many of a sound's families are no rule of places: what is left (`statue` beside `nature`) is said as the rest is. */
+const MOST_SHARE_OF_SOUND = 0.85
+/** And where they have fewer, the rule is not of those places: `individual` beside `education`. */
+const LEAST_SHARE_OF_SOUND = 0.5
 
 const ACCENTS: readonly Accent[] = ['general-american', 'southern-british']
-const SEQUENCES = ['series', 'england', 'common-core']
 
 /** The tables of both accents, as the lexicon file holds them. */
 export function measureBoth(lexicon: Lexicon, rows: readonly { letters: string; example: string }[]): string {
-  const examples = new Map<string, string[]>()
-  const taught = SEQUENCES.flatMap((name) => {
-    const yaml = readFileSync(new URL(`../../src/sequence/built-in/${name}.yaml`, import.meta.url), 'utf8')
-    return [...yaml.matchAll(/- (\S+) as in ([a-z]+)/g)].map(([, letters = '', example = '']) => ({ letters, example }))
-  })
-  for (const { letters, example } of [...taught, ...rows])
-    examples.set(letters, [...(examples.get(letters) ?? []), example])
+  const toExamples = createExamples(rows)
   const spelling = createSpelling(lexicon)
-  return ACCENTS.map((accent) =>
-    [accent, writeOrdinary(measureOrdinary(createPhonics(lexicon, accent, spelling), examples))].join('\n'),
-  ).join('\n\n')
+  return ACCENTS.map((accent) => {
+    const phonics = createPhonics(lexicon, accent, spelling)
+    return [accent, writeOrdinary(measureOrdinary(phonics, toExamples(phonics)))].join('\n')
+  }).join('\n\n')
 }
 
-/** @param examples candidates by letters, the best first; others are looked for where none of them shows the sound */
-function measureOrdinary(
-  phonics: Phonics,
-  examples: ReadonlyMap<string, readonly string[]>,
-): readonly OrdinarySpelling[] {
+function measureOrdinary(phonics: Phonics, examples: Examples): readonly OrdinarySpelling[] {
   const byLetters = toGroups(collect(phonics), ({ unit }) => toLetters(unit))
-  const found = [...byLetters].flatMap(([letters, uses]) => {
-    const byKey = toGroups(uses, ({ unit }) => unit.key)
-    const shows = (key: string, said: readonly Use[], places: readonly string[]) => {
-      const words = [...(examples.get(letters) ?? []), ...said.map(({ word }) => word)]
-      const ordinary = new Set(said.filter((use) => isOrdinaryThere(places, use.places)).map(({ word }) => word))
-      const grades = key.endsWith('=') ? ANY_GRADE : GRADES
-      const find = (some: readonly string[], among: readonly number[]) =>
-        findExample(key, letters, some, phonics, among)
-      if (places.length === 0) return find(words, grades)
-      // A word that is itself told as an exception is a poor example: the i of `junior` stands before no e and no a.
-      const best = words.filter((word) => ordinary.has(word))
-      return find(best, grades) ?? find(best, ANY_GRADE) ?? find(words, grades)
-    }
-    return [...byKey].flatMap(([key, said]): OrdinarySpelling[] => {
-      const isTaught = (examples.get(letters) ?? []).some((word) => isShown(key, letters, word, phonics))
-      const places = findOrdinaryPlaces(key, said, uses, isTaught)
-      const example = places && shows(key, said, places)
+  const found = [...byLetters].flatMap(([letters, uses]) =>
+    [...toGroups(uses, ({ unit }) => unit.key)].flatMap(([key, said]): OrdinarySpelling[] => {
+      const places = findOrdinaryPlaces(key, said, uses, examples.isTaught(key, letters))
+      const example = places && findExample(key, letters, said, places, examples)
       return example === undefined ? [] : [{ key, example, places: places ?? [] }]
-    })
-  })
-  return [...found, ...findSilentE(byLetters, found, phonics)]
+    }),
+  )
+  return [...found, ...findSilentE(byLetters, found, examples)]
+}
+
+function findExample(
+  key: string,
+  letters: string,
+  said: readonly Use[],
+  places: readonly string[],
+  examples: Examples,
+): string | undefined {
+  const words = said.map(({ word }) => word)
+  if (places.length === 0) return examples.find(key, letters, words)
+  // A word that is itself told as an exception is a poor example: the ar of `quarter` is none of w.
+  const ordinary = new Set(said.filter((use) => isOrdinaryThere(places, use.places)).map(({ word }) => word))
+  return examples.find(key, letters, words, (word) => ordinary.has(word))
 }
 
 /** Empty for everywhere, undefined for nowhere. A silent letter is ordinary in its places only. */
@@ -106,14 +99,30 @@ function findOrdinaryPlaces(
   const isFull = !isSilent && !key.endsWith('=ə')
   if (isFull && isKnownToChildren(families, said, uses)) return findUnrulyPlaces(said, uses)
   if (families < LEAST_FAMILIES) return undefined
-  const isEverywhere =
-    !isSilent && said.length / uses.length >= LEAST_SHARE && families / countFamilies(uses) >= LEAST_FAMILY_SHARE
+  const isEverywhere = !isSilent && isOften(said, uses)
   if (isEverywhere) return []
+  // At its end a word has letters of its own: the y of `gym` is measured against those of `type` and `flying`, not of `happy`.
+  const inside = uses.filter((use) => use.places.includes(INSIDE))
+  if (
+    isFull &&
+    isOften(
+      said.filter((use) => use.places.includes(INSIDE)),
+      inside,
+    )
+  )
+    return [INSIDE]
   const places = findPlaces(said, uses, isTaught)
-  return places.length === 0 ? undefined : places
+  if (places.length === 0) return undefined
+  if (isSilent) return places
+  const share = countFamilies(said.filter((use) => isOrdinaryThere(places, use.places))) / families
+  if (share >= MOST_SHARE_OF_SOUND) return []
+  return share < LEAST_SHARE_OF_SOUND ? undefined : places
 }
 
-export const isChildWord = ({ word }: Use): boolean => CHILDREN.ownGrade(word) >= GRADES[0]
+const isOften = (said: readonly Use[], uses: readonly Use[]): boolean =>
+  said.length / uses.length >= LEAST_SHARE && countFamilies(said) / countFamilies(uses) >= LEAST_FAMILY_SHARE
+
+export const isChildWord = ({ word }: Use): boolean => CHILDREN.ownGrade(word) >= LEAST_GRADE
 
 function isKnownToChildren(families: number, said: readonly Use[], uses: readonly Use[]): boolean {
   if (families < LEAST_FAMILIES_TAUGHT || countFamilies(uses) < LEAST_LETTER_FAMILIES) return false
@@ -142,7 +151,7 @@ function isUnruly(uses: readonly Use[]): boolean {
 function findSilentE(
   byLetters: ReadonlyMap<string, readonly Use[]>,
   found: readonly OrdinarySpelling[],
-  phonics: Phonics,
+  examples: Examples,
 ): readonly OrdinarySpelling[] {
   const everywhere = new Set(found.filter(({ places }) => places.length === 0).map(({ key }) => key))
   return [...byLetters].flatMap(([letters, uses]) => {
@@ -151,7 +160,7 @@ function findSilentE(
       const isRare = /^[^aeiouy_]+e=./.test(key) && !found.some((one) => one.key === key)
       if (!isRare || !everywhere.has(key.replace('e=', '=') as typeof key)) return []
       const words = uses.flatMap(({ unit, places, word }) => (unit.key === key && places.includes('-$') ? [word] : []))
-      const example = findExample(key, letters, words, phonics, ANY_GRADE)
+      const example = examples.find(key, letters, words, () => true)
       return example === undefined ? [] : [{ key, example, places: ['-$'] }]
     })
   })
@@ -180,26 +189,4 @@ function findPlaces(said: readonly Use[], uses: readonly Use[], isTaught: boolea
     return families >= LEAST_FAMILIES_TAUGHT && isOrdinary(place, families, families / there(uses, place))
   })
   return ordinary.filter((place) => !ordinary.some((wider) => place.startsWith(`${wider}-`))).sort()
-}
-
-/** The letters say this sound in the word, and no other. */
-function isShown(key: string, letters: string, word: string, phonics: Phonics): boolean {
-  const { source, pronunciations, heteronym } = phonics.read(word)
-  const units = pronunciations[0]?.units.filter((unit) => toLetters(unit) === letters) ?? []
-  return source !== 'guess' && !heteronym && units.length > 0 && units.every((unit) => unit.key === key)
-}
-
-/** The first word that a line `letters as in word` can be written with. */
-function findExample(
-  key: string,
-  letters: string,
-  words: readonly string[],
-  phonics: Phonics,
-  grades: readonly number[] = GRADES,
-): string | undefined {
-  const isKnown = (word: string, grade: number) => word.length <= MOST_LETTERS && CHILDREN.ownGrade(word) >= grade
-  const found = grades.map((grade) =>
-    words.find((word) => isKnown(word, grade) && isShown(key, letters, word, phonics)),
-  )
-  return found.find((word) => word !== undefined)
 }

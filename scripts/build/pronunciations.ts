@@ -115,6 +115,10 @@ function addNew(byWord: Map<string, Transcription[]>, word: string, transcriptio
   else if (!list.some((one) => one.phones.join(' ') === sounds)) list.push(transcription)
 }
 
+/** `intention` and `ancient` are said as `attention` is; most such words are written so. */
+const isHushed = (word: string, phone: string, before: string | undefined): boolean =>
+  phone === 'CH' && before === 'N' && /n[cst]i[eo]n/.test(word)
+
 /**
  * Mends what the dictionary writes in two ways:
  * `w` as HH W (now said by few), ER R for ER, ER or AA for a last `a` (`pasadena`, `africa`), vowels before r.
@@ -139,7 +143,7 @@ export function mend(word: string, { phones, stress }: Transcription): Transcrip
     if (phone === 'R') mended.push(...toBeforeR(word, mended.pop()))
     if (phone === 'ER' && isOneBeat(word, before)) mended.push('R')
     else {
-      mended.push(phone)
+      mended.push(isHushed(word, phone, before) ? 'SH' : phone)
       if (mark !== undefined) marks.push(mark)
     }
   }

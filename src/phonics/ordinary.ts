@@ -14,13 +14,20 @@ export interface OrdinarySpelling {
 /**
  * The places of a unit, by its neighbours' letters: `w-` after w, `-k` before k, `-ll-$` before ll at the end, `^-` at the start,
  * `m-_-n` between both,
- * `-V` before a vowel, `-$-1` at the end of a word without another vowel.
+ * `-V` before a vowel, `-$-1` at the end of a word without another vowel, `*` inside a word.
  */
 export function toPlaces(letters: readonly string[], at: number): readonly string[] {
   const [before = BEGIN, after = END] = [letters[at - 1], letters[at + 1]]
   return after === END
     ? [`${before}-`, `-${after}`, `${before}-_-${after}`, ...(isOnlyVowel(letters, at) ? ['-$-1'] : [])]
-    : [`${before}-`, `-${after}`, `${before}-_-${after}`, ...beforeVowel(after), `-${after}-${letters[at + 2] ?? END}`]
+    : [
+        `${before}-`,
+        `-${after}`,
+        `${before}-_-${after}`,
+        ...(before === BEGIN ? [] : [INSIDE]),
+        ...beforeVowel(after),
+        `-${after}-${letters[at + 2] ?? END}`,
+      ]
 }
 
 /** The ie of `pie` ends a word of one syllable, and that of `movie` does not. */
@@ -30,6 +37,7 @@ const isOnlyVowel = (letters: readonly string[], at: number): boolean =>
 /** The y of `farmyard` stands before a vowel, however that is spelt. */
 const beforeVowel = (after: string): readonly string[] => (/^[aeiou]/.test(after) ? ['-V'] : [])
 
+export const INSIDE = '*'
 const BEGIN = '^'
 const END = '$'
 

@@ -11,7 +11,7 @@ import type { RawPronunciation, RawUnit } from './raw.ts'
 import { createSpelling, type Spelling } from './spelling.ts'
 import { findSpokenApart } from './spoken-apart.ts'
 import { toPronunciations } from './to-pronunciation.ts'
-import { findTwoWords } from './two-words.ts'
+import { findTwoWords, isWordEnding } from './two-words.ts'
 import type { Accent, Phonics, Pronunciation, Span, WordPronunciations } from './types.ts'
 
 /** Engines share what does not depend on the accent: make one spelling for all of them. */
@@ -23,9 +23,9 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
     if (known) return known
     const plain = readWord(word, accent, spelling, findOrdinary, lexicon.heteronyms)
     const two = findTwoWords(word.toLowerCase())
-    const parts = two?.map((part) => (part === '-s' ? part : read(part)))
+    const parts = two?.map((part) => (isWordEnding(part) ? part : read(part)))
     // Who reads `wind` may not read `wind-up`.
-    const isClear = parts?.every((part) => part === '-s' || !part.heteronym)
+    const isClear = parts?.every((part) => typeof part === 'string' || !part.heteronym)
     const pronunciations = parts !== undefined && isClear ? { ...plain, parts } : plain
     cache.set(word, pronunciations)
     return pronunciations

@@ -46,6 +46,8 @@ const TORN: ReadonlySet<string> = new Set([
   'xi K SH', // anx-ious
 ])
 
+const isGlide = ({ unit }: Piece): boolean => unit.letters === 'i' && unit.phones.join() === 'Y'
+
 const isTorn = ({ unit }: Piece): boolean => TORN.has(`${unit.letters} ${unit.phones.join(' ')}`)
 
 const isDouble = ({ unit }: Piece): boolean => unit.letters.length === 2 && unit.letters[0] === unit.letters[1]
@@ -67,6 +69,9 @@ export function cutBetween(free: readonly Piece[], left: Left, right: Right, isE
   const last = free.at(-1) as Piece
   if (isTorn(last)) return last.start + 1
   if (!second) return cutAtOne(first, left, right, isEnding)
+  // mil-lion and for-nia, where the i is of what follows; un-ion and jun-ior keep the one n.
+  if (isGlide(last) && (free.length > 2 || isDouble(first)))
+    return cutBetween(free.slice(0, -1), left, { ...right, start: last.start, letters: `i${right.letters}` }, isEnding)
   const isHushed = /^i(o|a)/.test(right.letters) && /^[SZ]H$/.test(last.unit.phones.at(-1) ?? '')
   if (isHushed && /^[sc]$/.test(last.unit.letters)) return last.start
   // sev-eral, choc-olate: a vowel that is not said stands before the r or l.

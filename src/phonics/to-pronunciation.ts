@@ -55,7 +55,7 @@ function toPronunciation(
   const cut = stressFull(cutSyllables(word, raw.units, raw.seams), raw.units, sounds)
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
-    const letters = toTaughtLetters(unit.base ?? unit.letters)
+    const letters = toTaughtLetters(unit.base ?? unit.letters, sound, raw.units[at + 1]?.letters)
     const key: CorrespondenceKey = `${letters}=${toTaughtWeak(letters, rules.toTaught(raw.units, at, sound))}`
     const made = toUnit(unit, sound, key, cut.stress.length)
     const isBeforeVowel = raw.units[at + 1]?.phones.some(isVowel) === true
@@ -128,13 +128,21 @@ function partFromR(unit: Unit): readonly Unit[] | undefined {
 
 /**
  * A doubled r says no more than one: `purr` and `furry` have the `ur` of `fur`. The dg of `budget` is the dge of `bridge`, whose e
- * the next vowel brings.
+ * the next vowel brings. The i of `appreciate` and `negotiate` is heard, and makes the sound of `special` and `patient` all the same.
  */
-const toTaughtLetters = (letters: string): string =>
-  letters === 'dg' ? 'dge' : letters.endsWith('rr') ? letters.replace(/^([aeiou])rr$/, '$1r') : letters
+function toTaughtLetters(letters: string, sound: string, next: string | undefined): string {
+  if (letters === 'dg') return 'dge'
+  if (sound === 'ʃ' && /^[ct]$/.test(letters) && next?.startsWith('i')) return `${letters}i`
+  return letters.endsWith('rr') ? letters.replace(/^([aeiou])rr$/, '$1r') : letters
+}
 
-/** Worn down, the u of `music` is heard in `argument`, and the o_e of `some` in `handsome`: they are taught as those. */
+/**
+ * Worn down, the u of `music` is heard in `argument`, and the o_e of `some` in `handsome`: they are taught as those. Before a vowel the i of
+ * `radio` may be as short as that of `onion`, and people say `junior` and `familiar` both ways.
+ */
 function toTaughtWeak(letters: string, sound: string): string {
+  if (sound === 'j' && /^[ei]$/.test(letters)) return 'iː'
+  if (letters === 'u' && sound === 'j') return 'juː'
   if (letters === 'u' && sound === 'jə') return 'juː'
   return letters === 'o_e' && sound === 'ə' ? 'ʌ' : sound
 }

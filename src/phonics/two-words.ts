@@ -1,7 +1,11 @@
 // Words put together of two that children know, often one of them by heart: `someone`, `onto`, `yourself`, `bathroom`, `ours` and `uh-oh`.
 
-/** The words before and after the join; `-s` is the ending. With hyphens there may be more: `ha-ha-ha`. */
+import type { WordEnding } from './types.ts'
+
+/** The words before and after the join; `-s` is the ending, and others may stand behind both words. With hyphens there may be more: `ha-ha-ha`. */
 export type TwoWords = readonly string[]
+
+export const isWordEnding = (part: string): part is WordEnding => part === '-s' || part === '-ed' || part === '-ing'
 
 /** Every one of the first with every one of the second. */
 const FAMILIES: readonly (readonly [first: string, second: string])[] = [
@@ -43,11 +47,17 @@ const PARTS = /^(?!(?:co|de|ex|pre|re|un)-)[a-z]{2,}(?:-[a-z]{2,})+$/
 export function findTwoWords(word: string): TwoWords | undefined {
   if (PARTS.test(word)) return word.split('-')
   const known = ALL.get(word)
-  if (known !== undefined || !word.endsWith('s')) return known
+  if (known !== undefined) return known
   // `doorknobs`: more than one of a thing.
-  const [first, second] = ALL.get(word.slice(0, -1)) ?? []
-  return first === undefined || second === undefined || second === '-s' ? undefined : [first, `${second}s`]
+  const [first, second] = word.endsWith('s') ? (ALL.get(word.slice(0, -1)) ?? []) : []
+  if (first !== undefined && second !== undefined && second !== '-s') return [first, `${second}s`]
+  const [, stem, ending] = OF_COME.exec(word) ?? []
+  const parts = stem === undefined ? undefined : ALL.get(`${stem}e`)
+  return parts === undefined || ending === undefined ? undefined : [...parts, `-${ending}`]
 }
+
+/** `welcomed` and `becoming`: no other of them takes an ending. */
+const OF_COME = /^(.+com)(ed|ing)$/
 
 function toTable(): ReadonlyMap<string, TwoWords> {
   const pairs = FAMILIES.flatMap(([first, second]) =>

@@ -48,13 +48,16 @@ export interface Pronunciation {
   readonly meaning?: string
 }
 
+/** Behind the words that one is put together of: `theirs`, `welcomed`, `becoming`. */
+export type WordEnding = '-s' | '-ed' | '-ing'
+
 /** Every careful pronunciation of a word, best first. */
 export interface WordPronunciations {
   readonly word: string
   readonly source: 'dictionary' | 'guess'
   readonly pronunciations: readonly Pronunciation[]
-  /** For a word put together of two little ones (`someone`), what it is made of; `-s` for an ending. */
-  readonly parts?: readonly (WordPronunciations | '-s')[]
+  /** For a word put together of two little ones (`someone`), what it is made of, with its ending. */
+  readonly parts?: readonly (WordPronunciations | WordEnding)[]
   /** True where the pronunciations are different words and the sentence must choose. */
   readonly heteronym: boolean
   /** What was meant by a misspelt word: `making` for `makeing`, whose ending asks for a change; `the dog` for `thedog`. */

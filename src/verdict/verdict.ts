@@ -1,7 +1,7 @@
 // The verdict: can a child who knows this much read this word? One pure function.
 
 import { APOSTROPHES } from '../apostrophe.ts'
-import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
+import type { Pronunciation, Unit, WordEnding, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { EndingChange, Knowledge } from '../sequence/types.ts'
 import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
@@ -153,10 +153,14 @@ function toStems(before: string, change: EndingChange): readonly string[] {
 /** `someone` is read by who can read `some` and `one`, within the limits of the step: `ours` by who can read `our` and knows -s. */
 function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowledge: Knowledge): boolean {
   if (parts === undefined) return false
-  const isKnown = (part: WordPronunciations | '-s') =>
-    part === '-s' ? knowledge.endings.has(part) : isReadable(part, knowledge)
+  const isKnown = (part: WordPronunciations | WordEnding) =>
+    typeof part === 'string' ? isEndingKnown(part, knowledge) : isReadable(part, knowledge)
   return parts.every(isKnown) && pronunciations.some((pronunciation) => isWithinLimits(word, pronunciation, knowledge))
 }
+
+/** The s of `theirs`, and the ed of `welcomed`, whose e is dropped. */
+const isEndingKnown = (ending: WordEnding, { endings, endingChanges }: Knowledge): boolean =>
+  endings.has(ending) && (ending === '-s' || endingChanges.has('drop-e'))
 
 /** `friendly` is read by who knows `friend` by heart and can read the letters after it. */
 function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {

@@ -266,14 +266,14 @@ describe('ordinary spellings', () => {
   })
 
   it.each([
-    [['w', 'a', 'tch'], 1, 'w- -tch w-_-tch -tch-$'],
+    [['w', 'a', 'tch'], 1, 'w- -tch w-_-tch * -tch-$'],
     [['a', 't'], 0, '^- -t ^-_-t -t-$'],
     [['p', 'ie'], 1, 'p- -$ p-_-$ -$-1'],
     [['m', 'o', 'v', 'ie'], 3, 'v- -$ v-_-$'],
-    [['f', 'ar', 'm', 'y', 'ar', 'd'], 3, 'm- -ar m-_-ar -V -ar-d'],
-    [['c', 'a', 'll', 's'], 1, 'c- -ll c-_-ll -ll-s'],
+    [['f', 'ar', 'm', 'y', 'ar', 'd'], 3, 'm- -ar m-_-ar * -V -ar-d'],
+    [['c', 'a', 'll', 's'], 1, 'c- -ll c-_-ll * -ll-s'],
     [['o'], 0, '^- -$ ^-_-$ -$-1'],
-    [['t', 'r', 'y', 'ing'], 2, 'r- -ing r-_-ing -V -ing-$'],
+    [['t', 'r', 'y', 'ing'], 2, 'r- -ing r-_-ing * -V -ing-$'],
   ])('of %j at %i stand at %s', (letters, at, expected) => {
     expect(toPlaces(letters, at).join(' ')).toBe(expected)
   })

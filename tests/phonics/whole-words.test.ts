@@ -90,8 +90,8 @@ const LINES = `
     choir: kwaɪə choir ch0-2=k oir2-5=waɪə1
     squire: skwaɪə squire s0-1=s qu1-3=kw ire3-6=aɪə1
     iron: ˈaɪən i-ron ir0-2=aɪə1 o2-3=° n3-4=n
-    onion: ˈʌnjən on-ion o0-1=ʌ1 n1-2=n io2-4=jə0 n4-5=n
-    million: ˈmɪljən mil-lion m0-1=m i1-2=ɪ1 ll2-4=l io4-6=jə0 n6-7=n
+    onion: ˈʌnjən on-ion o0-1=ʌ1 n1-2=n i2-3=j{i=iː} o3-4=ə0~ n4-5=n
+    million: ˈmɪljən mil-lion m0-1=m i1-2=ɪ1 ll2-4=l i4-5=j{i=iː} o5-6=ə0~ n6-7=n
     bath: bɑːθ bath b0-1=b a1-2=ɑː1 th2-4=θ
     advantage: ædˈvɑːntɪdʒ ad-van-tage a0-1=æ0 d1-2=d v2-3=v a3-4=ɑː1 n4-5=n t5-6=t a6-7=ɪ0~ ge7-9=dʒ
     laugh: lɑːf laugh l0-1=l augh1-5=ɑːf1
@@ -266,8 +266,8 @@ const LINES = `
     choir: kwaɪr choir ch0-2=k oir2-5=waɪr1
     squire: skwaɪr squire s0-1=s qu1-3=kw ire3-6=aɪr1
     iron: ˈaɪərn i-ron ir0-2=aɪər{ir=aɪɜr}1 o2-3=° n3-4=n
-    onion: ˈʌnjən on-ion o0-1=ʌ1 n1-2=n io2-4=jə0 n4-5=n
-    million: ˈmɪljən mil-lion m0-1=m i1-2=ɪ1 ll2-4=l io4-6=jə0 n6-7=n
+    onion: ˈʌnjən on-ion o0-1=ʌ1 n1-2=n i2-3=j{i=iː} o3-4=ə0~ n4-5=n
+    million: ˈmɪljən mil-lion m0-1=m i1-2=ɪ1 ll2-4=l i4-5=j{i=iː} o5-6=ə0~ n6-7=n
     bath: bæθ bath b0-1=b a1-2=æ1 th2-4=θ
     advantage: ædˈvæntɪdʒ ad-van-tage a0-1=æ0 d1-2=d v2-3=v a3-4=æ1 n4-5=n t5-6=t a6-7=ɪ0~ ge7-9=dʒ
     laugh: læf laugh l0-1=l augh1-5=æf1

@@ -88,7 +88,8 @@ describe('a pattern', () => {
 
   it('has a line for each sound of its letters', () => {
     expect(findPatternLines(' OW ', series).length).toBeGreaterThan(1)
-    expect(findPatternLines('a-e as in lane', series)).toEqual([expect.stringMatching(/^a_e as in /)])
+    expect(findPatternLines('u-e as in lane', series)).toEqual(Array(2).fill(expect.stringMatching(/^u_e as in /)))
+    expect(findPatternLines('e-e', series)).toEqual([expect.stringMatching(/^e_e as in /)])
     expect(findPatternLines('', series)).toEqual([])
   })
 
