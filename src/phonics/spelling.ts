@@ -103,7 +103,7 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   /** A known stem with a regular ending: `yakking`. */
   function findInflected(word: string): Spelled | undefined {
-    for (const inflection of findInflections(word)) {
+    for (const inflection of doubledFirst(findInflections(word))) {
       if (inflection.stem.length < 3 || isUndoubled(inflection) || !isComparable(inflection)) continue
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
@@ -114,6 +114,15 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       if (cuttings.length > 0) return { source: 'dictionary', cuttings, ...doubt }
     }
     return undefined
+  }
+
+  /** `furred` is of `fur`, since children know that and no `Furr`. */
+  function doubledFirst(all: readonly Inflection[]): readonly Inflection[] {
+    const [first] = all
+    if (first?.change !== 'none') return all
+    const isKnown = ({ stem }: Inflection) => lexicon.parts.has(lexicon.indexOf(stem))
+    const doubled = all.find((one) => one.change === 'double' && isKnown(one))
+    return doubled === undefined || isKnown(first) ? all : [doubled, ...all]
   }
 
   /** `dampest`, since there is `dampness`; no `mischest`: a `Mischer` is a name. */

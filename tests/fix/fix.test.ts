@@ -202,7 +202,7 @@ describe('replacing words', () => {
       const finding = (await find(source)).find((one) => one.word === word)
       return finding === undefined ? '' : toQuestion(finding, { width: 80, paint: plain }).replace(/\s+/g, ' ')
     }
-    expect(await ask('Meg had a view.', 'view')).toContain('add `iew as in view` to a step')
+    expect(await ask('Meg had a tour.', 'tour')).toContain('add `our as in tour` to a step')
     expect(await ask('Meg had a hole.', 'hole')).not.toContain('to a step')
   })
 

@@ -37,6 +37,8 @@ describe('in the three series', () => {
     ['Saturday', 'green-13'],
     ['perfect', 'green-5'],
     ['coming', 'green-11'],
+    // Put together of words that are known by heart or read, with an ending.
+    ['welcomed', 'green-11'],
     ['boing', 'green-6'],
     ['dying', 'green-11'],
     ['lying', 'green-11'],

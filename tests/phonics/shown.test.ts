@@ -70,6 +70,49 @@ describe.each(['general-american', 'southern-british'] as const)('%s', (accent) 
     expect(units(word).filter((unit) => unit.shown === undefined)).toEqual([])
   })
 
+  // People say these both ways, and so do dictionaries: the i of `radio` and that of `onion` are one.
+  it.each(['junior', 'senior', 'genius', 'behavior', 'familiar', 'onion', 'million', 'California', 'radio', 'piano'])(
+    'the i before the vowel of %s is that of piano',
+    (word) => {
+      const all = units(word)
+      const at = all.findLastIndex(({ letters }, k) => letters === 'i' && /^[aeiou]/.test(all[k + 1]?.letters ?? ''))
+      expect(all[at]).toMatchObject({ key: 'i=iː', shown: 'piano' })
+    },
+  )
+
+  // Most words with the sound have it in places that are ordinary, so those without are no exceptions.
+  it.each([
+    ['statue', 't', 'nature'],
+    ['fortune', 't', 'picture'],
+    ['quarter', 'ar', 'warm'],
+    ['anchor', 'n', 'bank'],
+    ['myth', 'y', 'system'],
+    ['bicycle', 'y', 'gym'],
+    ['ratio', 't', 'patient'],
+    ['appreciate', 'c', 'special'],
+  ])('what says %s with its %s is as ordinary as %s', (word, letters, other) => {
+    const toUnit = (one: string) =>
+      units(one).find(({ letters: own, key }) => own.startsWith(letters) && key === wanted)
+    const wanted = units(word).findLast(({ letters: own }) => own === letters)?.key
+    expect(toUnit(word)?.shown).toBeDefined()
+    expect(toUnit(word)?.shown).toBe(toUnit(other)?.shown)
+  })
+
+  // Few of the words with the sound stand in a place that is ordinary for it.
+  it.each(['individual', 'gradual', 'education', 'schedule'])('the d of %s is an exception', (word) => {
+    expect(units(word).findLast(({ letters }) => letters === 'd')?.shown).toBeUndefined()
+  })
+
+  // What a message tells to add has a plain word: one that children know, or by which a built-in sequence teaches.
+  it('an example has no ending of its own and is not put together', () => {
+    const used = [...frequencyRank].flatMap(([word, rank]) => (rank < 8000 ? [word] : []))
+    const shown = new Set(used.flatMap((word) => units(word).flatMap((unit) => unit.shown ?? [])))
+    const isPlain = (word: string) =>
+      testPhonics(accent).read(word).parts === undefined && units(word).every(({ kind }) => kind !== 'inflection')
+    expect([...shown].filter((word) => !isPlain(word))).toEqual([])
+    expect(units('flavour').at(-1)?.shown).toBe(accent === 'southern-british' ? 'colour' : 'journey')
+  })
+
   it('an ending is shown by nothing', () => {
     expect(units('wanted').at(-1)).toMatchObject({ kind: 'inflection' })
     expect(units('wanted').at(-1)?.shown).toBeUndefined()
