@@ -239,6 +239,15 @@ describe('what was taken in silence for the other', () => {
     ['After hugs and *tears* we went home.', 'eye'],
     ['Meg stood a *minute* watching Old Ned.', 'time'],
     ['They rode through hot, dusty *deserts*.', 'sand'],
+    ['Tam took his *bow* and three arrows.', 'knot'],
+    ['Tam took his *bow* and left the stage.', 'bend'],
+    ['My name is Ostur and I *construct* ships.', 'verb'],
+    ['It was a song so *elaborate* that Ned forgot it.', 'adjective'],
+    ['*Tears*, big and salty, fell on the page.', 'unsettled'],
+    ['There were *tears* on the page.', 'eye'],
+    ['The wood *used* to build the barn was old.', 'unsettled'],
+    ['The flour *used* to make our bread comes from the mill.', 'unsettled'],
+    ['The barn *used* to be red.', 'used-to'],
   ])('%s', (text, expected) => {
     expect(ask(text)).toBe(expected)
   })

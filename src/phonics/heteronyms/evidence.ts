@@ -25,6 +25,7 @@ import { findBefore, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
 import { isSpoken } from './speech.ts'
 import * as things from './things.ts'
+import { DESCRIBING } from './valency.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -77,7 +78,9 @@ const degree: Clue = (place) => {
   const [before, second, after] = [findBefore(place), findBefore(place, 2), place.words[place.index + 1]]
   const isBecome = has(is.BE, second) || has(is.GROW, second)
   // `so elaborate a costume`; not `I rather suspect he forgot`
-  const isSo = before === 'so' && (isBecome || after === 'a' || after === 'an')
+  // `a song so elaborate that he forgot it`
+  const isThat = after === 'that' && has(DESCRIBING, place.words[place.index]) && !isMark(second)
+  const isSo = before === 'so' && (isBecome || after === 'a' || after === 'an' || isThat)
   const isRather = (before === 'rather' || before === 'quite') && !isBecome
   const takes = isRather && (hasObject(place) || has(is.SUBJECTS, after) || isName(place, place.index + 1))
   return isSo || (has(is.DEGREES, before) && !takes) ? ['adjective', 'adverb'] : undefined

@@ -104,6 +104,8 @@ export const inversion: Clue = (place) => {
   let first = 1
   while (findBefore(place, first + 1) === 'and' && isSubject(first + 2)) first += 2
   const helper = findBefore(place, first + 1)
+  // `My name is Ostur and I construct ships`
+  if (first > 1 && has(is.BE, helper) && !isMark(findBefore(place, first + 2))) return undefined
   if (has(is.MODALS, helper)) return ['verb']
   if (has(is.HAVE, helper)) return ['past']
   return has(is.BE, helper) ? PREDICATE : undefined

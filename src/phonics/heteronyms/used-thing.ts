@@ -3,7 +3,7 @@
 import { TIMES } from './habit.ts'
 import { isThing } from './one-thing.ts'
 import { isMark, isName, type Place } from './place.ts'
-import { isPast, isVerbal } from './verbs.ts'
+import { isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -63,12 +63,18 @@ export function isToolItself({ words, index }: Place): boolean {
 /** `A tool used to dig soil lay there`, `The cups used to fill the pot were red`: a thing, and a second verb comes later. */
 export function mayBeTool({ words, index }: Place): boolean {
   const thing = words[index - 1] ?? ''
-  if (!isTool(thing) && !isManyTools(thing)) return false
+  // `The wood used to build the house was old`
+  if (!isTool(thing) && !isManyTools(thing) && !has(STUFF, thing)) return false
   const later = words.slice(index + 3, findEnd(words, index))
-  const at = later.findIndex((word) => word !== 'used' && (isPast(word) || has(is.BE, word)))
+  const at = later.findIndex((word) => word !== 'used' && (isPast(word) || has(is.BE, word) || isOfOne(word)))
   const joins = later.slice(0, at).some((word) => has(is.CLAUSE_JOINS, word) || has(OPENERS, word))
   return at > 0 && !joins && !has(ACTORS, later[at - 1])
 }
+
+/** Places that are also what something is made of, or a means. */
+const STUFF: ReadonlySet<string> = is.words('way wood')
+/** `comes`, `has`: a second verb, and not `go get it`. */
+const isOfOne = (word: string): boolean => word === 'has' || (/s$/.test(word) && isPresent(word))
 
 /** Do something, and are no object: `it were gone` may be the end of two. */
 const ACTORS: ReadonlySet<string> = is.words('he i she they we')
