@@ -217,6 +217,7 @@ describe('what was taken in silence for the other', () => {
     ['Sailors find November *winds* cold.', 'air'],
     ['We heard the front door *close*.', 'shut'],
     ['My back teeth *close* when I bite.', 'shut'],
+    ['He saw the door slowly *close*.', 'shut'],
     ['The barn stood *close*.', 'near'],
     ['They weren’t even *close*, said Meg.', 'near'],
     ['Ned came home with *bowed* shoulders.', 'bend'],

@@ -20,8 +20,9 @@ const SHUT: ReadonlySet<string> = new Set(
 const WHEN: ReadonlySet<string> = new Set(['after', 'again', 'as', 'before', 'if', 'when', 'while'])
 
 /** `heard the front door close`, `when the teeth close`. */
-export const shut: Clue = ({ words, index }) => {
-  const before = words[index - 1]
+export const shut: Clue = (place) => {
+  const { words, index } = place
+  const before = findBefore(place)
   const isLast = isEdge(words[index + 1]) || has(WHEN, words[index + 1])
   return words[index] === 'close' && has(SHUT, before) && isLast ? ['verb'] : undefined
 }

@@ -2,7 +2,7 @@
 
 import { hasObject, hasSureObject } from '../clue.ts'
 import { isAloneThing, isUnderHelper } from '../one-thing.ts'
-import { isEdge, isMark, isName, type Place } from '../place.ts'
+import { isEdge, isMark, isName, isTitle, type Place } from '../place.ts'
 import { isMadeAdjective } from '../things.ts'
 import { type Heteronym, isInflected } from '../types.ts'
 import { needsObject } from '../valency.ts'
@@ -14,7 +14,17 @@ export function fits({ word, forms }: Heteronym, place: Place, name: string): bo
   const classes = forms.find(({ form }) => form === name)?.classes ?? []
   if (classes.includes('noun') && !classes.includes('verb')) return isInflected(word) || !isOrder(place)
   if (classes.join() !== 'verb') return true
+  if (isInName(place)) return false
   return isInflected(word) ? !isMadeAdjective(place.words[place.index - 1]) : !isBehindOne(place)
+}
+
+/** `the Hill Lane Survey`, `its Hill Lane graduates`: one name, or whose. */
+function isInName(place: Place): boolean {
+  const { words, index } = place
+  if (!isName(place, index - 1)) return false
+  let at = index - 2
+  while (isName(place, at)) at--
+  return is.POSSESSIVES.has(words[at] ?? '') || (isName(place, index) && !isTitle(place))
 }
 
 /** `Transport passengers to the moon`: the first word of a sentence that has no verb; `subject yourselves to it`. */
@@ -31,7 +41,8 @@ function isOrder(place: Place): boolean {
 function isBehindOne(place: Place): boolean {
   const { words, index } = place
   const isJoined = (words[index - 1] === 'and' || words[index - 1] === 'or') && isEdge(words[index + 1])
-  const at = isJoined ? index - 2 : index - 1
+  const listed = isJoined && words[index - 2] === ',' ? 3 : 2
+  const at = isJoined ? index - listed : index - 1
   // `for all of us to enjoy and use`
   if (hasObject(place) || (isJoined && words[at - 1] === 'to')) return false
   const isPair = words[at - 1] === 'and' && (isName(place, at - 2) || isMark(words[at - 3]))
