@@ -249,6 +249,9 @@ describe('what was taken in silence for the other', () => {
     ['The wood *used* to build the barn was old.', 'unsettled'],
     ['The flour *used* to make our bread comes from the mill.', 'unsettled'],
     ['The barn *used* to be red.', 'used-to'],
+    ['The geese *used* every evening to fly over us.', 'used-to'],
+    ['The pump was *used* every evening to fill the pond.', 'verb'],
+    ['Meg *used* every spoon to dig.', 'verb'],
   ])('%s', (text, expected) => {
     expect(ask(text)).toBe(expected)
   })

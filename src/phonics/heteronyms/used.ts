@@ -87,6 +87,10 @@ const PERSON = new Set('he i she they we'.split(' '))
 /** Hardly ever things, so that `we used go there` is a slip. */
 const BARE = new Set('come do eat get give go have hear know say see sit take tell think'.split(' '))
 
+const TIMES_OF_HABIT = new Set(
+  'afternoon autumn day evening morning night spring summer sunday week winter year'.split(' '),
+)
+
 /** `he used not to`, `Used she to sing?`, and the slip `it used be`; open where that is not sure. */
 function findWithoutTo(place: Place): Used | 'open' | undefined {
   const { words, index } = place
@@ -100,6 +104,9 @@ function findWithoutTo(place: Place): Used | 'open' | undefined {
   }
   if (is.has(PERSON, after) && next === 'to' && isMark(before)) return 'used-to'
   const isBare = !is.has(is.BE, before) && !isHad(before)
+  // `and used every evening to dance on the green`
+  const isTime = (after === 'every' || after === 'each') && is.has(TIMES_OF_HABIT, next)
+  if (isTime && words[index + 3] === 'to') return isBare ? 'used-to' : 'verb'
   if (after === 'be' && isBare) return is.has(is.SUBJECTS, before) || before === 'there' ? toSlip(place) : 'open'
   return isBare && is.has(is.SUBJECTS, before) && is.has(BARE, after) ? 'open' : undefined
 }
