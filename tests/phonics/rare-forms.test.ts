@@ -252,6 +252,8 @@ describe('what was taken in silence for the other', () => {
     ['The geese *used* every evening to fly over us.', 'used-to'],
     ['The pump was *used* every evening to fill the pond.', 'verb'],
     ['Meg *used* every spoon to dig.', 'verb'],
+    ['The cave is *used* to this day.', 'verb'],
+    ['The hens are *used* to this noise.', 'used-to'],
   ])('%s', (text, expected) => {
     expect(ask(text)).toBe(expected)
   })

@@ -61,6 +61,8 @@ export function findUsed(place: Place): Used | undefined {
   if (isEdge(next) && !isHad(before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
+  // `The cave is used to this day`
+  if (isBe && next === 'this' && place.words[place.index + 3] === 'day') return 'verb'
   if (isBe && isWorkOfTool(place)) return 'verb'
   if (isBe && is.has(TO_THE_END, place.words[place.index + 3])) return undefined
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
