@@ -32,6 +32,7 @@ export default defineRule({
     guessed: '{word} is not in the dictionary; it was read by its letters: {guess}',
     misspelt: '{word} is misspelt: {meant}',
     unsure: 'it is not known how {word} is said; the letters would say {guess}',
+    unsureName: 'it is not known how {word} is said; is it a name?',
   },
   create: ({ story, options, report }) => {
     const isAllowed = (text: string) => options.allow.some((allowed) => allowed.toLowerCase() === text.toLowerCase())
@@ -84,8 +85,9 @@ export default defineRule({
           question + 'Check the spelling. If the word is meant, nothing need be done: a child can sound it out.'
         const data = { word: toQuoted(word.text), guess: toGuess(fault, story) }
         const body = { ...toFaultReport(fault), data, expected }
-        if (code === 'unsure')
-          report({ ...body, messageId: 'unsure', note: question + toUnsureNote(word.text), isError: true })
+        // What letters would say of a name helps nobody: the first word of a sentence is told as any name is.
+        const messageId = hasCapital(word.text) ? 'unsureName' : 'unsure'
+        if (code === 'unsure') report({ ...body, messageId, note: question + toUnsureNote(word.text), isError: true })
         else report({ ...body, messageId: 'guessed', note })
       },
     }

@@ -34,7 +34,8 @@ const readData = (name: string): string =>
 export async function findDoubts(): Promise<readonly Doubt[]> {
   const rows = readRows(readData('correspondences.tsv'))
   const set = toRowSet(rows)
-  const corrected = new Set(readCorrections(readData('corrections.tsv')).map(({ word }) => word))
+  const rewritten = ['corrections.tsv', 'class-names.tsv'].flatMap((name) => readCorrections(readData(name)))
+  const corrected = new Set(rewritten.map(({ word }) => word))
   const words = readDictionary().words.filter(({ word }) => !word.includes("'") && !corrected.has(word))
   const doubted = Array.from({ length: FOLDS }, (_, fold) => doubtFold(words, fold, set)).flat()
   const { phonemize } = await import('phonemizer')

@@ -157,7 +157,8 @@ export function buildLexicon(): LexiconBuild {
 
 /** The dictionary with the project's corrections, and the spoken forms of heteronyms one by one in the order of their table. */
 function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { given: boolean })[] {
-  const corrections = new Map(readCorrections(readData('corrections.tsv')).map((row) => [row.word, row.transcriptions]))
+  const rows = ['corrections.tsv', 'class-names.tsv'].flatMap((name) => readCorrections(readData(name)))
+  const corrections = new Map(rows.map((row) => [row.word, row.transcriptions]))
   for (const { word, forms } of heteronyms)
     corrections.set(
       word,

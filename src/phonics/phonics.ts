@@ -133,22 +133,31 @@ function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): bool
 }
 
 /** Sounds that no vowel letter with a mark has in a name. */
-const WEAK: Readonly<Record<string, RegExp>> = { a: /^A[EH]/, e: /^(?:AH|IH|IY)/, i: /^(?!I)/, u: /^(?!U)/ }
+const WEAK: Readonly<Record<string, RegExp>> = {
+  a: /^(?:A[EH]|EY)/,
+  e: /^(?:AH|IH|IY)/,
+  i: /^(?!I)/,
+  o: /^(?:AH|ER)/,
+  u: /^(?!U)/,
+}
 
-/** `Román`, `Pál`, `Lucía`, `Thérèse`, `Tùng`: a letter with a mark is said in full, with the sound that the mark asks for. */
+/** `Román`, `Pál`, `Ángel`, `Lucía`, `Thérèse`, `Tùng`, `Asunción`, `Jānis`: a letter with a mark is said in full, with the sound that the mark asks for. */
 function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
   return [...word.normalize('NFC')].some((letter, at) => {
     const [plain = '', mark] = letter.toLowerCase().normalize('NFD')
     // The two dots of `Zoë` only keep her vowels apart.
-    if (mark === undefined || !/[\u0300-\u0303\u0309\u031b\u0323]/.test(mark)) return false
+    if (mark === undefined || !/[\u0300-\u0304]/.test(mark)) return false
     const unit = units.find(({ spans }) => spans.some(([from, to]) => from <= at && at < to))
     const said = unit?.phones.join(' ') ?? ''
     return WEAK[plain]?.test(said) ?? false
   })
 }
 
-/** Two dots, a ring, a hook or a tail: on letters of words that English has taken over there is none of them, but on `naïve` and `façade`. */
-const OF_NO_LOANWORD = /[aou]\u0308|a\u030a|\u030c|\u0306|[a-bd-z]\u0327|\u0328|\u0326/iu
+/**
+ * Two dots, a ring, a hook, a tail, a dot above or below (`Grėtė`, `Tuệ`), a horn: on letters of words that English has taken over there is none
+ * of them, but on `naïve` and `façade`.
+ */
+const OF_NO_LOANWORD = /[aou]\u0308|a\u030a|[a-z]\u0307|[\u0306\u0309\u030c\u031b\u0323\u0326\u0328]|[a-bd-z]\u0327/iu
 
 /** Anything longer is no word, hyphens or not; some rules look along the whole word, which must stay short. */
 const LONGEST_WORD = 200

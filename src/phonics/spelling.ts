@@ -108,8 +108,9 @@ export function createSpelling(lexicon: Lexicon): Spelling {
       const stem = findStored(inflection.stem)
       const cuttings = stem ? toInflected(stem.cuttings, inflection) : []
       // `Samed` is no form of `same`, though `samed` would be one; `Dinis` is as doubtful as `Dini`.
-      // Nor need `Ilyas` be several.
-      const isFamily = inflection.ending.endsWith('s') && !/[aiou]s$/.test(word) && !stem?.unsure && !stem?.unsureAsName
+      // Nor need `Ilyas` be several, or `Enes` and `Marloes`.
+      const isFamily =
+        inflection.ending.endsWith('s') && !/[aiou]s$|^..es$|oes$/.test(word) && !stem?.unsure && !stem?.unsureAsName
       const doubt = isFamily ? {} : ({ unsureAsName: true } as const)
       if (cuttings.length > 0) return { source: 'dictionary', cuttings, ...doubt }
     }

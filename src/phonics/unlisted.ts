@@ -85,8 +85,8 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
   function guess(word: string): Spelled {
     if (word.length > LONGEST_GUESS || !/^[a-z']+$/.test(word) || isAbbreviation(word)) return NOTHING
     const { cuttings, kind } = guessInflected(word)
-    // `Zubs` is sure; `Eluned` may be a name and no form of `elune`, and so may `Zubbies`.
-    const isDoubtful = !word.endsWith('s') || word.endsWith('ies')
+    // `Zubs` is sure; `Eluned` may be a name and no form of `elune`, and so may `Zubbies` and `Enes`.
+    const isDoubtful = !word.endsWith('s') || /^..es$|ies$/.test(word)
     const doubt = isDoubtful ? ({ unsureAsName: true } as const) : {}
     const inflected: Spelled = { source: 'guess', cuttings, ...doubt }
     if (kind === 'changed') return inflected
@@ -95,7 +95,7 @@ export function createUnlisted(lexicon: Lexicon): Unlisted {
     if (looksForeign(word)) return { ...all, unsure: true }
     // `sploshed` and `plonking` have an ending, and are not read letter by letter before it is taught.
     if (kind === 'ended') return inflected
-    if (kind === 'plural') return all
+    if (kind === 'plural') return { ...all, ...doubt }
     if (cuttings.length > 0) return { ...all, unsureAsName: true }
     const certainty = toCertainty(word, whole)
     const units = whole.cuttings[0]?.raw.units ?? []

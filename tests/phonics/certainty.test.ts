@@ -22,7 +22,7 @@ it.each([
   ],
   [
     'guess, a mere guess',
-    'tadeo naveen kamil imani wiremu marzine trelline flompire velociramanta abracadabrazoo dozzable khadijo mehmoot',
+    'tadeo naveen kamil amadi wiremu marzine trelline flompire velociramanta abracadabrazoo dozzable khadijo mehmoot',
   ],
   ['dictionary', 'cats trooping hisss kisss swisss henhouse blankness'],
   ['dictionary, doubtful as a name', 'zubed'],

@@ -10,8 +10,10 @@ import { hashText } from '../../src/hash.ts'
 import { type Transcription, toTranscription } from '../../src/phonics/arpabet.ts'
 import { testLexicon, testPhonics, testSpelling } from '../lexicon-for-tests.ts'
 
-const corrections = readFileSync(new URL('../../src/phonics/data/corrections.tsv', import.meta.url), 'utf8')
-const corrected = new Set(readCorrections(corrections).map(({ word }) => word))
+const corrections = ['corrections.tsv', 'class-names.tsv'].flatMap((name) =>
+  readCorrections(readFileSync(new URL(`../../src/phonics/data/${name}`, import.meta.url), 'utf8')),
+)
+const corrected = new Set(corrections.map(({ word }) => word))
 
 /** Stored as a stem with an ending: `cats`, `stopped`. */
 const isEnded = (word: string): boolean => 'ending' in (testLexicon().find(word) ?? {})

@@ -372,7 +372,7 @@ describe('words made of others, and slips', () => {
 
 describe('names', () => {
   // Each is in the dictionary with an American reading that its bearers do not give it, or stands in no list.
-  it.each(['Joao', 'Alejandro', 'Tariq', 'Ines', 'Haşmet', 'Kwame', 'Giorgos', 'Eszter', 'Omolabake'])(
+  it.each(['Joao', 'Moises', 'Tariq', 'Ines', 'Haşmet', 'Akwasi', 'Giorgos', 'Eszter', 'Omolabake'])(
     '%s: it is not known how it is said',
     (name) => {
       expect(american().read(name).unsure).toBe(true)
@@ -387,28 +387,31 @@ describe('names', () => {
     },
   )
 
-  // What holds today; looked at first, 5.3 % of the last four tables were said otherwise than their bearers say them. Whoever makes one of the
+  // What holds today; looked at first, 1.4 % of the last three tables were said otherwise than their bearers say them. Whoever makes one of the
   // figures better writes it here.
   it.each([
-    ['names-of-lands', 72, 119, 3],
-    ['names-fresh', 20, 39, 1],
-    ['names-drawn', 41, 70, 3],
-    ['names-second', 35, 68, 2],
-    ['names-third', 34, 64, 1],
-    ['names-fourth', 38, 69, 1],
-    ['names-fifth', 90, 82, 2],
-    ['names-sixth', 40, 73, 1],
-    ['names-seventh', 56, 58, 0],
-    ['names-eighth', 52, 60, 2],
-    ['names-ninth', 46, 68, 0],
-    ['names-tenth', 68, 97, 3],
-    ['names-eleventh', 51, 105, 6],
-    ['names-twelfth', 46, 111, 1],
-    ['names-thirteenth', 51, 104, 3],
-    ['names-fourteenth', 46, 108, 4],
-    ['names-fifteenth', 59, 97, 2],
-    ['names-sixteenth', 64, 140, 3],
-    ['names-seventeenth', 55, 140, 11],
+    ['names-of-lands', 85, 108, 1],
+    ['names-fresh', 23, 36, 1],
+    ['names-drawn', 45, 67, 2],
+    ['names-second', 37, 66, 2],
+    ['names-third', 33, 65, 1],
+    ['names-fourth', 39, 68, 1],
+    ['names-fifth', 92, 80, 2],
+    ['names-sixth', 42, 72, 0],
+    ['names-seventh', 58, 56, 0],
+    ['names-eighth', 56, 57, 1],
+    ['names-ninth', 47, 67, 0],
+    ['names-tenth', 71, 94, 3],
+    ['names-eleventh', 59, 99, 4],
+    ['names-twelfth', 49, 108, 1],
+    ['names-thirteenth', 56, 101, 1],
+    ['names-fourteenth', 49, 107, 2],
+    ['names-fifteenth', 62, 95, 1],
+    ['names-sixteenth', 67, 137, 3],
+    ['names-seventeenth', 59, 138, 9],
+    ['names-eighteenth', 65, 85, 0],
+    ['names-nineteenth', 33, 67, 0],
+    ['names-of-children', 97, 3, 0],
   ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))
     expect([found.right, found.unknown, found.wrong.length], found.wrong.join('; ')).toEqual([right, unknown, wrong])
@@ -432,10 +435,25 @@ describe('names', () => {
     ['Ulduz', 'u'],
     ['Vagn', 'gn'],
     ['Valter', 'al'],
-    ['Lucía', 'a mark that is not heard'],
+    ['Adrián', 'a mark that is not heard'],
+    ['Ángel', 'a mark that is not heard'],
+    ['Asunción', 'a mark that is not heard'],
+    ['Jānis', 'a stroke that is not heard'],
+    ['Grėtė', 'a dot'],
+    ['Tuệ', 'a dot below'],
+    ['Eduard', 'of other lands, whatever English has'],
+    ['Nicklas', 'no plural'],
+    ['Libor', 'nobody who libs'],
+    ['Beata', 'met a few times, and with a capital'],
+    ['Cem', 'a c before e'],
+    ['Daksh', 'ksh'],
+    ['Enes', 'no plural'],
+    ['Foix', 'a pair before x'],
+    ['Marloes', 'no plural'],
+    ['Miquel', 'qu within'],
     ['Dũng', 'a mark'],
     ['Hưng', 'a horn'],
-    ['Musa', 'a genus of plants'],
+    ['Sesbania', 'a genus of plants'],
     ['Hilde', 'a silent e'],
     ['Laurenz', 'z after n'],
     ['Vedrana', 'an open e'],

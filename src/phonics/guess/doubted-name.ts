@@ -5,10 +5,22 @@ import type { RawUnit } from '../raw.ts'
 import { isEnglishHabit, isSaidAlikeThroughout } from './world.ts'
 
 export const isDoubtedAsName = (units: readonly RawUnit[]): boolean =>
-  hasDoubtedJ(units) || isEnglishHabit(units) || isLongName(units) || hasShortA(units) || endsInTwo(units)
+  hasSoftC(units) ||
+  hasDoubtedJ(units) ||
+  isEnglishHabit(units) ||
+  isLongName(units) ||
+  hasShortA(units) ||
+  endsInTwo(units)
 
-/** `Zoa`: two vowels at the end of a name are mostly said one by one. */
-const endsInTwo = (units: readonly RawUnit[]): boolean => /^(?:ea|oa)$/.test(units.at(-1)?.letters ?? '')
+/** `Zoa`: two vowels at the end of a name are mostly said one by one, and before an x in many ways: `Foix`. */
+const endsInTwo = (units: readonly RawUnit[]): boolean => {
+  const [before, last] = units.slice(-2).map(({ letters }) => letters)
+  return /^(?:ea|oa)$/.test(last ?? '') || (last === 'x' && /^(?:ai|oi)$/.test(before ?? ''))
+}
+
+/** `Cem` and `Ceri`: a c before e and i is told by each tongue in its own way. */
+const hasSoftC = (units: readonly RawUnit[]): boolean =>
+  units.some(({ letters, phones }) => letters === 'c' && phones[0] === 'S')
 
 /** A j is that of jam in English, and that of yam in half of Europe: `Jari`, but `Jub` is a made word. */
 const hasDoubtedJ = (units: readonly RawUnit[]): boolean =>

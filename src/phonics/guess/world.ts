@@ -34,10 +34,10 @@ const FOREIGN: readonly RegExp[] = [
   /(?<!tre)kk/, // Mikkel, Akkaraju
   // Ndidi, Nnamdi, Xhosa
   /^(?:(?!ll)([^aeiou])\1|bj|cs|cz|dj|dz|fj|gj|hj|hl|hr|kj|kw|lj|ml|mp|mb|nd|ng|nj|nk|ny|sv|sz|tl|ts|vl|vr|xh|zb|zd|zh|zl)/,
-  // Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs; not gobjam
-  /bh|cz|dh(?!e)|dj|(?<![iu])gh|kh|lj|mh|nh|rz(?=[aeiouy])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
-  // Tariq, Kacper, Mehmet, Piotr, Badr, Hafiz, Tiziano, Manoj; not zabgiz
-  /c[bdfgjpvwz]|q(?!u)|[aeiou]h[bcdfgjklmnpqrtvxz]|[^s]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|zi[ao]|[jq]$/,
+  // Siobhan, Khadija, Eszter, Wojtek, Pirjo, Anrijs, Daksh; not gobjam
+  /ksh$|bh|cz|dh(?!e)|dj|(?<![iu])gh|kh|lj|mh|nh|rz(?=[aeiouy])|sz|zh|zs|[^aeious]j[^aeiou]|[aeio]j(?:[^aeiou]|$)|ij|irj|[ae]tj/,
+  // Tariq, Miquel, Kacper, Mehmet, Piotr, Badr, Hafiz, Tiziano, Manoj; not zabgiz
+  /c[bdfgjpvwz]|q(?!u)|[aeiou]qu[ei]|[aeiou]h[bcdfgjklmnpqrtvxz]|[^s]tr$|[bdgkpv]r$|[ao]gn$|[aeiou][^aeiou]iz$|r[iv]iz$|[aeiou]triz$|zi[ao]|[jq]$/,
 ]
 
 /** Whether the letters are those of a word of another land. */
