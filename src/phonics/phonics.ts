@@ -134,7 +134,7 @@ function isOfOtherLand(word: string, { source, meant, cuttings }: Spelled): bool
 
 /** Sounds that no vowel letter with a mark has in a name. */
 const WEAK: Readonly<Record<string, RegExp>> = {
-  a: /^(?:A[EH]|EY)/,
+  a: /^A[EH]/,
   e: /^(?:AH|IH|IY)/,
   i: /^(?!I)/,
   o: /^(?:AH|ER)/,
@@ -149,7 +149,8 @@ function hasWeakMark(word: string, units: readonly RawUnit[]): boolean {
     if (mark === undefined || !/[\u0300-\u0304]/.test(mark)) return false
     const unit = units.find(({ spans }) => spans.some(([from, to]) => from <= at && at < to))
     const said = unit?.phones.join(' ') ?? ''
-    return WEAK[plain]?.test(said) ?? false
+    // `Dávid` may be David, but `Ángel` is no angel.
+    return (at === 0 && said === 'EY') || (WEAK[plain]?.test(said) ?? false)
   })
 }
 

@@ -315,3 +315,12 @@ describe('the memory of verdicts', () => {
     expect(createNameTest([])('Tam')).toBe(false)
   })
 })
+
+// The letters of a name help nobody who does not know how it is said.
+it.each(['Moises ran.', 'Ned met Moises.'])(
+  'what nobody knows how to say is told in the same words wherever it stands: %s',
+  (text) => {
+    const said = runRules(open(text), rules).flatMap(({ word, message }) => (word === 'Moises' ? [message] : []))
+    expect(said).toEqual(['it is not known how `Moises` is said; is it a name?'])
+  },
+)
