@@ -15,6 +15,7 @@ import {
   OBJECT_STARTS,
   SENSE,
   SUBJECTS,
+  words,
 } from '../phonics/heteronyms/vocabulary.ts'
 import type { Sentence, Word } from '../story/types.ts'
 import { findPlaceSign } from '../verdict/index.ts'
@@ -49,8 +50,8 @@ export function isAbbreviated(word: Word, sentence: Sentence): boolean {
 }
 
 /** Another word of the sentence has small letters, so that capitals mean something. */
-const isAmidSmall = (word: Word, { words }: Sentence): boolean =>
-  words.some((one) => one !== word && one.form === 'word' && one.text !== 'I' && !isAllCapitals(one.text))
+const isAmidSmall = (word: Word, sentence: Sentence): boolean =>
+  sentence.words.some((one) => one !== word && one.form === 'word' && one.text !== 'I' && !isAllCapitals(one.text))
 
 const isNumeral = (text: string | undefined): boolean => text !== undefined && /^\d/.test(text)
 
@@ -60,16 +61,21 @@ function isAfterDeterminer({ before }: Neighbours): boolean {
   return has(DETERMINERS, before?.toLowerCase())
 }
 
-/** `US kids`, and not `gave US a bun`, `let US go`. */
+/** `US kids`, and not `gave US a bun`, `gave US cake`, `let US go`. */
 const isBeforeThing = ({ before, after }: Neighbours): boolean =>
   after !== undefined &&
   /^\p{L}/u.test(after) &&
   !isAllCapitals(after) &&
   !LITTLE.some((group) => has(group, after.toLowerCase())) &&
-  !BARE_FOLLOWS.some((group) => has(group, before?.toLowerCase()))
+  !PRONOUN_FOLLOWS.some((group) => has(group, before?.toLowerCase()))
 
 /** Little words, which no noun is among. */
 const LITTLE = [ADVERBS, ALL_PREPOSITIONS, BE, CLAUSE_JOINS, MODALS, OBJECT_STARTS, SUBJECTS]
 
-/** After these and a pronoun stands a verb. */
-const BARE_FOLLOWS = [LET, MAKE, SENSE]
+/** Somebody gets something by these. */
+const GIVE: ReadonlySet<string> = words(
+  'baked bring brings brought cooked fed feed feeds gave give given gives giving hand handed hands lend lent offer offered owe owed pass passed promise ' +
+    'promised show showed shows tell telling tells told',
+)
+/** After these and a pronoun stands a verb, or a thing. */
+const PRONOUN_FOLLOWS = [GIVE, LET, MAKE, SENSE]

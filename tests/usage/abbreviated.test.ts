@@ -21,6 +21,7 @@ describe('an abbreviation', () => {
     ['US kids like it.', 'US'],
     ['The US Army came.', 'US'],
     ['He is a big US star.', 'US'],
+    ['Gran likes US cake.', 'US'],
     ['She had an IT lesson.', 'IT'],
     ['She went to LA.', 'LA'],
     // With a numeral or a number.
@@ -56,6 +57,8 @@ describe('a plain word', () => {
     'LET US GO! They ran.',
     'Let’s go with US!',
     'He gave US a bun.',
+    'Gran gave US cake and gave THEM peas.',
+    'Then Dad told US stories.',
     'They like US.',
     'I AM so glad.',
     'I AM 8.',
