@@ -1,5 +1,6 @@
 // Which words people put together into one, so that `henhouse` is known by its parts and `catand` is not.
 
+import { loadChildWords } from './children.ts'
 import { isPart, LEAST_LETTERS } from './compound-parts.ts'
 import { frequencyRank } from './frequency.ts'
 import type { DictionaryWord } from './pronunciations.ts'
@@ -55,7 +56,8 @@ export function findCompoundParts(
     if (counts === lasts && count >= SURE) return 3
     // One compound alone, of a rare part, makes none: `militiaman`, but no `militiabar`.
     const isUsed = count > 1 || (count > 0 && (frequencyRank.get(word) ?? Infinity) < EVERYDAY)
-    return count >= STRONG ? 2 : isUsed || isEverydayThing(word, wordnet) ? 1 : 0
+    if (count >= STRONG || (counts === lasts && isKnownFood(word, wordnet))) return 2
+    return isUsed || isEverydayThing(word, wordnet) ? 1 : 0
   }
   return words
     .filter(({ word }) => isPart(word, wordnet))
@@ -63,8 +65,16 @@ export function findCompoundParts(
     .filter(({ first, last }) => first + last > 0)
 }
 
+const CHILDREN = loadChildWords()
+
 const isEverydayThing = (word: string, wordnet: WordNet): boolean =>
-  (frequencyRank.get(word) ?? Infinity) < EVERYDAY && wordnet.isNoun(word) && wordnet.posOf(word).noun.tags > 0
+  (((frequencyRank.get(word) ?? Infinity) < EVERYDAY && wordnet.posOf(word).noun.tags > 0) || isKnown(word)) &&
+  wordnet.isNoun(word)
+
+const isKnown = (word: string): boolean => CHILDREN.ownGrade(word) >= 2
+
+/** What is eaten is made of anything: a mudpie, an oatcake, a cherrybun. */
+const isKnownFood = (word: string, wordnet: WordNet): boolean => isKnown(word) && wordnet.lexFile(word) === 'food'
 
 /** `terrapin` is not said as terra and pin would be, nor `carpet` as car and pet. */
 function isSaidAsBoth(

@@ -168,6 +168,10 @@ describe('compounds', () => {
   // A maker may have put them together, or forgotten the space: said to be unlisted, and read by the parts all the same.
   it.each([
     ['hatshop', 'h·a·t·sh·o·p'],
+    // Food is made of anything.
+    ['cherrybun', 'ch·e·rr·y·b·u·n'],
+    ['jampie', 'j·a·m·p·ie'],
+    ['mudpie', 'm·u·d·p·ie'],
     ['mudboat', 'm·u·d·b·oa·t'],
     ['snowhill', 's·n·ow·h·i·ll'],
     ['rivershop', 'r·i·v·er·sh·o·p'],
