@@ -48,7 +48,7 @@ const ANYTHING: ReadonlySet<string> = new Set(
 /** Before many, and never a subject: `those miserable lives`. */
 const MANY_LEADS: ReadonlySet<string> = new Set('few many several these those'.split(' '))
 
-/** `miserable`, `noisy` by its ending, and not `constable`. */
+/** `miserable` and `famous` by their ending, and not `constable`. */
 export const isMadeAdjective = (word = ''): boolean =>
   /[a-z]{3}([ai]ble|ful|ial|ical|less|ous)$|^(?:normal|personal|private)$/.test(word) &&
   !/^(?:consta|sta|ta|vegeta)ble$|^(?:offic|tr)ial$/.test(word)
