@@ -143,6 +143,8 @@ function toTaughtLetters(letters: string, sound: string, next: string | undefine
 function toTaughtWeak(letters: string, sound: string): string {
   if (sound === 'j' && /^[ei]$/.test(letters)) return 'iː'
   if (letters === 'u' && sound === 'j') return 'juː'
+  // Worn down, they are written with either sound: the ends of `promise` and `favourite`, of `private` and `desperate`.
+  if (sound === 'ɪ' && (letters === 'i_e' || letters === 'a_e')) return 'ə'
   if (letters === 'u' && sound === 'jə') return 'juː'
   return letters === 'o_e' && sound === 'ə' ? 'ʌ' : sound
 }

@@ -90,6 +90,9 @@ describe.each(['general-american', 'southern-british'] as const)('%s', (accent) 
     ['bicycle', 'y', 'gym'],
     ['ratio', 't', 'patient'],
     ['appreciate', 'c', 'special'],
+    ['favourite', 'i_e', 'medicine'],
+    ['engine', 'i_e', 'medicine'],
+    ['desperate', 'a_e', 'pirate'],
   ])('what says %s with its %s is as ordinary as %s', (word, letters, other) => {
     const toUnit = (one: string) =>
       units(one).find(({ letters: own, key }) => own.startsWith(letters) && key === wanted)
