@@ -45,6 +45,7 @@ export function readSaidWords(
     | 'names-third'
     | 'names-thirteenth'
     | 'names-twelfth'
+    | 'names-twentieth'
     | 'noises',
 ): readonly SaidWord[] {
   const file = new URL(`../../tests/phonics/data/${name}.tsv`, import.meta.url)

@@ -111,6 +111,7 @@ export function freshNameRows({ spelling }: Engine): readonly Row[] {
     ['of those nine, a second draw, by which faults were mended', 'names-seventeenth'],
     ['of a fourth library (16 lists), by which faults were mended', 'names-eighteenth'],
     ['of that library and a fifth (22 lists), by which faults were mended', 'names-nineteenth'],
+    ['of that fifth library, a second draw, by which nothing was mended', 'names-twentieth'],
     ['given in America in 2012 to 2020, by which faults were mended', 'names-of-children'],
   ] as const
   return sets.map(([set, table]): Row => {

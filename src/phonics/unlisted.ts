@@ -220,6 +220,8 @@ function isLikelyEnding({ stem, ending, change }: Inflection): boolean {
   if (change === 'y-to-i') return ending === 'es' && /[aeiouy][^aeiouy]+y$/.test(stem)
   // `glis` and `whes` end in s as `bus` does: no `gli` is known of which there could be several.
   if (ending === 's' && /^[^aeiouy]*[aeiou]$/.test(stem)) return false
+  // Nor is any `rumpu` or `zubbi` known: `rumpus` and `Zubbis` end as `circus` and `tennis` do.
+  if (ending === 's' && /[iu]$/.test(stem)) return false
   if (change === 'double') return /[^aeiou][aeiou][^aeiou]$/.test(stem)
   if (change === 'drop-e') return /[^aeiou][aeiou][bcdfgklmnprstvz]e$/.test(stem)
   // No word ends like the `gosl` of `gosling`.

@@ -83,6 +83,9 @@ describe('made words', () => {
     ['clus', 'c=k l=l u=ʌ s=s'],
     ['whes', 'wh=w e=ɛ s=s'],
     ['shos', 'sh=ʃ o=ɑ s=s'],
+    // The ends of circus and tennis.
+    ['rumpus', 'r=r u=ʌ m=m p=p u=ʌ s=s'],
+    ['zubbis', 'z=z u=ʌ bb=b i=ɪ s=s'],
     // Names in the dictionary, which a made word is not.
     ['zike', 'z=z i_e=aɪ k=k'],
     ['baim', 'b=b ai=eɪ m=m'],
@@ -391,17 +394,17 @@ describe('names', () => {
     },
   )
 
-  // What holds today; looked at first, 1.4 % of the last three tables were said otherwise than their bearers say them. Whoever makes one of the
+  // What holds today; looked at first, 1.3 % of the last four tables were said otherwise than their bearers say them. Whoever makes one of the
   // figures better writes it here.
   it.each([
     ['names-of-lands', 85, 108, 1],
-    ['names-fresh', 23, 36, 1],
+    ['names-fresh', 24, 35, 1],
     ['names-drawn', 45, 67, 2],
     ['names-second', 37, 66, 2],
     ['names-third', 34, 64, 1],
     ['names-fourth', 39, 68, 1],
     ['names-fifth', 92, 80, 2],
-    ['names-sixth', 42, 72, 0],
+    ['names-sixth', 43, 71, 0],
     ['names-seventh', 58, 56, 0],
     ['names-eighth', 56, 57, 1],
     ['names-ninth', 47, 67, 0],
@@ -415,6 +418,7 @@ describe('names', () => {
     ['names-seventeenth', 59, 138, 9],
     ['names-eighteenth', 65, 85, 0],
     ['names-nineteenth', 33, 67, 0],
+    ['names-twentieth', 17, 82, 1],
     ['names-of-children', 97, 3, 0],
   ] as const)('of %s %i are right, %i are said to be not known, and %i are wrong', (table, right, unknown, wrong) => {
     const found = measureSaidWords(readSaidWords(table), (word) => spellWord(word, testSpelling()))

@@ -153,6 +153,7 @@ const LINES = `
     no: habit | f=F e=EH r=R g=G o=AH l=L
     yes: habit | sh=SH a=AA m=M s=S u=AH d=D ee=IY n=N
     no: habit | z=Z u=AH b=B o=AA g=G
+    no: habit | r=R u=AH m=M p=P u=AH s=S
     no: habit | k=K er=ER p=P l=L u=AH n=N k=K
     no: habit | k=K er=ER p=P l=L u=AH m=M p=P
     yes: habit | v=V e=EY d=D r=R a=AA n=N a=AH
@@ -235,6 +236,9 @@ const LINES = `
     yes: foreign | ndidi
     yes: foreign | xhosa
     yes: foreign | bjorn
+    yes: foreign | daksh
+    yes: foreign | miquel
+    no: foreign | quell
     yes: foreign | nkechi
     no: foreign | handle
     yes: foreign | siobhan

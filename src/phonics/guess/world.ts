@@ -143,7 +143,11 @@ const isClosedHabit = (vowel: Said): boolean =>
   /^(?:ai|au|ei|eu|ie|oe|ou|ue|ui)$/.test(vowel.letters) && isHabit(vowel, undefined)
 
 const isWornU = (units: readonly Said[], at: number): boolean =>
-  units[at]?.letters === 'u' && units[at]?.phones[0] === 'AH' && !isNoisy(units, at)
+  units[at]?.letters === 'u' && units[at]?.phones[0] === 'AH' && !isNoisy(units, at) && !endsInUs(units, at)
+
+/** `Rumpus` ends as half of Rome did. */
+const endsInUs = (units: readonly Said[], at: number): boolean =>
+  at === units.length - 2 && units[at + 1]?.letters === 's'
 
 /** `Flump` and `Kerplunk` are noises. */
 const isNoisy = (units: readonly Said[], at: number): boolean =>
