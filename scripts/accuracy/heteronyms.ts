@@ -79,9 +79,10 @@ const MIXED = new URL('data/heteronym-mixed.tsv', import.meta.url)
 /** Of other stories, and made ones; the same holds, but two faults were mended by them after. */
 const FINAL = new URL('data/heteronym-final.tsv', import.meta.url)
 
-/** Two draws after it, of stories and made; each judged before the program saw it, and looked at once before faults were mended by it. */
+/** Draws after it, of stories and made; each judged before the program saw it, and looked at once before faults were mended by it. */
 const BLIND_SECOND = new URL('data/heteronym-blind-second.tsv', import.meta.url)
 const BLIND_THIRD = new URL('data/heteronym-blind-third.tsv', import.meta.url)
+const BLIND_FOURTH = new URL('data/heteronym-blind-fourth.tsv', import.meta.url)
 
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
@@ -155,6 +156,7 @@ export interface HeteronymMeasure {
   readonly final: HeteronymShares
   readonly blindSecond: HeteronymShares
   readonly blindThird: HeteronymShares
+  readonly blindFourth: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -183,6 +185,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const final = (await readCases(FINAL)).map((item) => toResult(item, tagger))
   const blindSecond = (await readCases(BLIND_SECOND)).map((item) => toResult(item, tagger))
   const blindThird = (await readCases(BLIND_THIRD)).map((item) => toResult(item, tagger))
+  const blindFourth = (await readCases(BLIND_FOURTH)).map((item) => toResult(item, tagger))
   const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -203,6 +206,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     final: toShares(final),
     blindSecond: toShares(blindSecond),
     blindThird: toShares(blindThird),
+    blindFourth: toShares(blindFourth),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
@@ -231,8 +235,10 @@ const countBefore = (text: string, spelt: string): number =>
   cutWords(text).filter((word) => word.toLowerCase() === spelt).length
 
 function findNth(sentence: readonly string[], spelt: string, nth: number): number {
-  const found = sentence.flatMap((word, i) => (word.toLowerCase() === spelt ? [i] : []))
-  return found[nth] ?? -1
+  const isIt = (word: string): boolean => word.toLowerCase() === spelt
+  const found = sentence.flatMap((word, i) => (isIt(word) ? [i] : []))
+  // `mouth-organ`, where the word stands nowhere else.
+  return found[nth] ?? sentence.findIndex((word) => word.split('-').some(isIt))
 }
 
 function toShares(results: readonly HeteronymResult[]): HeteronymShares {

@@ -71,6 +71,8 @@ export function settle(
   if (row.word === 'used' && !canTagUsed(place)) return { kind: 'unsettled' }
   if (!options.tagger && canTaggerHelp(row, place)) return { kind: 'tagger-needed' }
   const last = options.tagger ? findTaggedForm(row, place, options.tagger, options) : findFallback(row, place)
+  const isLikely = last === undefined && likely !== undefined && likely.share >= LIKELY
+  if (isLikely && fits(row, place, likely.form)) return toSettlement(likely.form)
   const isStrange = isSure && last === likely.form
   return toSettlement(isStrange || isDoubted(last, likely) ? undefined : last)
 }
@@ -80,6 +82,8 @@ const toSettlement = (form: string | undefined): Settlement =>
 
 /** How sure the model must be to speak where no word tells. */
 const ENOUGH = 0.97
+/** How sure, where the tagger has been asked too and nothing speaks against it. */
+const LIKELY = 0.85
 /** How sure, to silence a form that is only the usual one, or that only the tagger holds for right. */
 const DOUBT = 0.7
 

@@ -5,6 +5,7 @@ import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './p
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
 import { ALL_OF_IT, isMadeUsed, isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
+import { isLikened, isWhatWasDone } from './used-what.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
@@ -21,8 +22,6 @@ const STATES = new Set(
     'stay swim talk think use visit wait wake want wish wonder work'
   ).split(' '),
 )
-/** What is done with no tool: `what I used to do`, `what he used to say`. */
-const WORDS = new Set('do say call hear see tell feel'.split(' '))
 const GAPS = new Set(
   (
     'admire bake bring build buy call carry chase climb cook do eat feed give grow have hear hum keep like love make play see sing say sell share sow ' +
@@ -48,6 +47,7 @@ const JOINS = new Set('and but because how when so if like where since as than w
 export function findUsed(place: Place): Used | undefined {
   const next = place.words[place.index + 2]
   const before = findBefore(place)
+  if (isLikened(place)) return undefined
   if (place.words[place.index + 1] !== 'to') {
     // `the boys used often to come`
     if (is.has(OFTEN, place.words[place.index + 1]) && next === 'to' && !is.has(is.BE, before)) return 'used-to'
@@ -69,8 +69,7 @@ export function findUsed(place: Place): Used | undefined {
   if (isHad(before)) return findBehindHad(place, beforeIndex(place))
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
-  if (before === 'there' || (findBefore(place, 2) === 'what' && is.has(WORDS, next)) || is.has(STATES, next))
-    return 'used-to'
+  if (before === 'there' || isWhatWasDone(place) || is.has(STATES, next)) return 'used-to'
   // `the shop that used to sell kites`
   if (before === 'that' || before === 'which') return 'used-to'
   // `a gull, used to the noise`
