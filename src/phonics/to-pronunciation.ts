@@ -16,13 +16,14 @@ const RULES: Readonly<Record<Accent, AccentRules>> = {
 }
 
 /** Short-vowel letters whose unstressed sound teachers read out in full: the `i` of `rabbit`, the `a` of `sofa`. */
-const isReduced = (unit: RawUnit, count: number): boolean =>
+const isReduced = (unit: RawUnit, count: number, sound: string): boolean =>
   count > 1 &&
-  (unit.stress === 0 || isElectric(unit)) &&
+  // The o of `ceremony` is strong in America and worn down in Britain.
+  (unit.stress === 0 || isElectric(unit) || sound === 'ə') &&
   unit.kind === 'correspondence' &&
   unit.phones.length === 1 &&
   /^[aeiouy]$/.test(unit.letters) &&
-  (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)))
+  (unit.phones[0] === 'AH' || (unit.phones[0] === 'IH' && !/[iy]/.test(unit.letters)) || sound === 'ə')
 
 /** The first e of `electronic` has a little stress in the dictionary, and is worn down all the same. */
 const isElectric = ({ letters, phones, stress }: RawUnit): boolean =>
@@ -143,6 +144,7 @@ function toTaughtLetters(letters: string, sound: string, next: string | undefine
 function toTaughtWeak(letters: string, sound: string): string {
   if (sound === 'j' && /^[ei]$/.test(letters)) return 'iː'
   if (letters === 'u' && sound === 'j') return 'juː'
+  if (letters === 'ure' && /^j(?:ə|ɜr)$/.test(sound)) return sound === 'jə' ? 'jʊə' : 'jʊr'
   // Worn down, they are written with either sound: the ends of `promise` and `favourite`, of `private` and `desperate`.
   if (sound === 'ɪ' && (letters === 'i_e' || letters === 'a_e')) return 'ə'
   if (letters === 'u' && sound === 'jə') return 'juː'
@@ -183,7 +185,7 @@ function toUnit(unit: RawUnit, sound: string, key: CorrespondenceKey, syllables:
   }
   if (unit.base !== undefined) made.base = unit.base
   if (unit.stress !== undefined) made.stress = unit.stress
-  if (isReduced(unit, syllables)) made.reduced = true
+  if (isReduced(unit, syllables, sound)) made.reduced = true
   return made
 }
 

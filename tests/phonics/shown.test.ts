@@ -93,6 +93,10 @@ describe.each(['general-american', 'southern-british'] as const)('%s', (accent) 
     ['favourite', 'i_e', 'medicine'],
     ['engine', 'i_e', 'medicine'],
     ['desperate', 'a_e', 'pirate'],
+    ['warrior', 'a', 'want'],
+    ['ceremony', 'o', accent === 'southern-british' ? 'lemon' : 'go'],
+    ['admirable', 'ir', 'bird'],
+    ['failure', 'ure', 'cure'],
   ])('what says %s with its %s is as ordinary as %s', (word, letters, other) => {
     const toUnit = (one: string) =>
       units(one).find(({ letters: own, key }) => own.startsWith(letters) && key === wanted)

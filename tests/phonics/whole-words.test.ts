@@ -78,8 +78,8 @@ const LINES = `
     secondary: ˈsɛkənˌdəriː sec-on-dar-y s0-1=s e1-2=ɛ1 c2-3=k o3-4=ə0~ n4-5=n d5-6=d ar6-8=ər{ar=ə}2 y8-9=iː0
     necessary: ˈnɛsəˌsəriː nec-es-sar-y n0-1=n e1-2=ɛ1 c2-3=s e3-4=ə0~ ss4-6=s ar6-8=ər{ar=ə}2 y8-9=iː0
     ordinary: ˈɔːdəˌnəriː or-di-nar-y or0-2=ɔː1 d2-3=d i3-4=ə0~ n4-5=n ar5-7=ər{ar=ə}2 y7-8=iː0
-    ceremony: ˈsɛrəˌməniː cer-e-mo-ny c0-1=s e1-2=ɛ1 r2-3=r e3-4=ə0~ m4-5=m o5-6=ə2 n6-7=n y7-8=iː0
-    matrimony: ˈmætrəˌməniː mat-ri-mo-ny m0-1=m a1-2=æ1 t2-3=t r3-4=r i4-5=ə0~ m5-6=m o6-7=ə2 n7-8=n y8-9=iː0
+    ceremony: ˈsɛrəˌməniː cer-e-mo-ny c0-1=s e1-2=ɛ1 r2-3=r e3-4=ə0~ m4-5=m o5-6=ə2~ n6-7=n y7-8=iː0
+    matrimony: ˈmætrəˌməniː mat-ri-mo-ny m0-1=m a1-2=æ1 t2-3=t r3-4=r i4-5=ə0~ m5-6=m o6-7=ə2~ n7-8=n y8-9=iː0
     they’re: ðɛə they're th0-2=ð ey2-4=ɛ1 're4-7=ə
     you’re: jʊə you're y0-1=j ou1-3=ʊ1 're3-6=ə
     poor: pʊə poor p0-1=p oor1-4=ʊə1
@@ -279,7 +279,7 @@ const LINES = `
     walk: wɔk walk w0-1=w a1-2=ɔ1 lk2-4=k
     warm: wɔrm warm w0-1=w ar1-3=ɔr1 m3-4=m
     swarm: swɔrm swarm s0-1=s w1-2=w ar2-4=ɔr1 m4-5=m
-    quarrel: ˈkwɔrəl quar-rel qu0-2=kw a2-3=ɔ1 rr3-5=r e5-6=ə0~ l6-7=l
+    quarrel: ˈkwɔrəl quar-rel qu0-2=kw a2-3=ɔ{a=ɑ}1 rr3-5=r e5-6=ə0~ l6-7=l
     because: bɪˈkɔz be-cause b0-1=b e1-2=ɪ0~ c2-3=k au3-5=ɔ1 se5-7=z
     sausage: ˈsɔsədʒ sau-sage s0-1=s au1-3=ɔ1 s3-4=s a4-5=ə0~ ge5-7=dʒ
     laundry: ˈlɔndriː laun-dry l0-1=l au1-3=ɔ1 n3-4=n d4-5=d r5-6=r y6-7=iː0

@@ -79,6 +79,7 @@ export function withoutGlide(phones: readonly string[]): readonly string[] {
  * - `aw au` in `saw`: the same merger from the other side.
  * - `ear eer` in `near`: the dictionary writes both IH R and IY R.
  * - `e` in `hero`: the dictionary has both IH R and IY R; it is taught as the e of `me`.
+ * - `a` in `warrior`: it is written with the vowel of `war`, and taught as the a of `want`.
  * - `a` in `carry`: the dictionary has the vowel of `merry`; it is taught as the a of `cat`.
  */
 function toTaught(units: readonly RawUnit[], at: number, sound: string): string {
@@ -86,7 +87,10 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
   const letters = unit.base ?? unit.letters
   if (sound === 'ɔ' && (letters === 'o' || letters === 'o_e')) return 'ɑ'
   if (sound === 'ɑ' && /^(au|aw|augh|ough)$/.test(letters)) return 'ɔ'
-  if (sound === 'ɛ' && letters === 'a' && units[at + 1]?.phones[0] === 'R') return 'æ'
+  if (letters === 'a' && units[at + 1]?.phones[0] === 'R') {
+    if (sound === 'ɛ') return 'æ'
+    if (sound === 'ɔ') return 'ɑ'
+  }
   if (sound === 'ɪ' && letters === 'e' && unit.stress && units[at + 1]?.phones[0] === 'R') return 'iː'
   if (sound.includes('ər')) return sound.replace('ər', 'ɜr')
   return sound.replace('iːr', 'ɪr')

@@ -125,6 +125,8 @@ function toTaught(units: readonly RawUnit[], at: number, sound: string): string 
   const unit = units[at] as RawUnit
   const letters = unit.base ?? unit.letters
   if (letters === 'e' && sound === 'ɪə') return 'iː'
+  // The ir of `confirmation` is worn down, and read by who knows that of `bird`.
+  if (letters === 'ir' && /^ər?$/.test(sound)) return 'ɜː'
   if ((sound === '' || (sound === 'ə' && letters !== "'re")) && unit.phones.join() === 'R') return 'r'
   return sound.length > 1 && /[ɑɔɜəɪʊ]ː?ə?r$/.test(sound) ? sound.slice(0, -1) : sound
 }
