@@ -233,6 +233,12 @@ describe('settle', () => {
     ['We bake on alternate Saturdays and *alternate* Sundays.', 'adjective'],
     ['It is with one of the people *present* here.', 'noun'],
     ['Come *read* with us.', 'present'],
+    ['Who *read* my diary?', 'past'],
+    ['One thing they loved was to listen to Mum and Dad *read* to them.', 'present'],
+    ['The goat always *used* to guide her kids.', 'used-to'],
+    ['The knife was always *used* to cut bread.', 'verb'],
+    ['The cloud sent streams of *tears* down on us.', 'eye'],
+    ['With one great tug Meg pulled a fat *bass* out of the water.', 'fish'],
     // One person's present has its -s.
     ['Mother *read* to us every night.', 'past'],
     ['Mother and Father *read* to us every night.', 'present'],

@@ -25,7 +25,7 @@ export function findTenseForm(
 ): Tense | undefined {
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
   if (isBehindSpeech(place)) return 'past'
-  if (isOrder(place) || isCalled(place)) return 'present'
+  if (isOrder(place) || isCalled(place) || isHeard(place)) return 'present'
   if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
@@ -70,6 +70,22 @@ function isCalled(place: Place): boolean {
   const called = words.slice(start, index - 1)
   return called.length > 0 && called.length <= 3 && called.every((word) => !isPast(word) && !has(PREPOSITIONS, word))
 }
+
+const LISTEN: ReadonlySet<string> = new Set(['listen', 'listened', 'listening', 'listens'])
+/** So many words at most stand for who is heard: `her old mother and father`. */
+const LONGEST_HEARD = 5
+
+/** `They loved to listen to Mum and Dad read`: nobody's past. */
+function isHeard({ words, index }: Place): boolean {
+  const to = words.slice(0, index).lastIndexOf('to')
+  const heard = words.slice(to + 1, index)
+  const isOne = heard.length > 0 && heard.length <= LONGEST_HEARD
+  return (
+    has(LISTEN, words[to - 1]) && isOne && !heard.some((word) => isMark(word) || isPast(word) || RELATIVES.has(word))
+  )
+}
+
+const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 
 const STARTS: ReadonlySet<string> = new Set(['.', '!', '?', ':', '“', '"', '‘'])
 

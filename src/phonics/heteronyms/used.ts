@@ -60,6 +60,8 @@ export function findUsed(place: Place): Used | undefined {
   // `a noise that he was used to`
   if (isEdge(next) && !isHad(before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
+  // `the goat always used to guide her kids`; not `the knife was always used to cut`
+  if (is.has(OFTEN, place.words[place.index - 1]) && !is.has(is.BE, before) && !isHad(before)) return 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
   // `The cave is used to this day`
   if (isBe && next === 'this' && place.words[place.index + 3] === 'day') return 'verb'
