@@ -3,7 +3,7 @@
 
 import type { CountOf, Finish } from '../lint/held/echo.ts'
 import type { Message, StoryContext } from '../lint/types.ts'
-import { toSilentNote } from '../lint/wording.ts'
+import { type Silence, toSilentNote } from '../lint/wording.ts'
 import type { Block, Sentence, Word } from '../story/index.ts'
 import { toWordCounts } from '../usage/count.ts'
 import { toParts } from '../usage/spoken-form.ts'
@@ -107,11 +107,27 @@ function createSilentNotes(countOf: CountOf): (text: string, ruleNote: string, c
     const before = known.get(text)
     if (before?.ruleNote === ruleNote && before.canGo === canGo) return before.note
     const key = toWordKey(text)
-    const note = toSilentNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
+    const note = toKeptNote(ruleNote, { count: countOf(key), isLittle: isLittleWord(key), canGo })
     known.set(text, { ruleNote, canGo, note })
     return note
   }
 }
+
+const MOST_NOTES = 10_000
+
+/** One text is said of many words, in one story after another; what is kept has a bound. */
+function toKeptNote(ruleNote: string, silence: Silence): string {
+  const before = keptNotes.get(ruleNote)
+  const isSame =
+    before?.count === silence.count && before.isLittle === silence.isLittle && before.canGo === silence.canGo
+  if (isSame) return before.note
+  const note = toSilentNote(ruleNote, silence)
+  if (keptNotes.size >= MOST_NOTES) keptNotes.clear()
+  keptNotes.set(ruleNote, { ...silence, note })
+  return note
+}
+
+const keptNotes = new Map<string, Silence & { readonly note: string }>()
 
 /** @param blocks in order of place, as what a story says of itself is */
 function findPlaces(messages: readonly Message[], blocks: readonly Block[]): Places {

@@ -65,7 +65,7 @@ export function toWordNote(fault: WordFault, context: StoryContext): string {
 }
 
 /** What is known of a word that no other can stand for. */
-interface Silence {
+export interface Silence {
   /** How often it runs in the story. */
   readonly count: number
   readonly isLittle: boolean

@@ -42,7 +42,9 @@ export const joinedPlural: Clue = ({ words, index }, inflected) => {
   const isListed = before === ',' && isJoin(after)
   if (!inflected || !(isJoined || isListed) || !needsObject(words[index] ?? '')) return undefined
   const like = words[index - 2] === ',' ? words[index - 3] : words[index - 2]
-  return is.looksPlural(like) ? ['noun'] : undefined
+  // `full of food and presents`
+  const isLedLike = like === words[index - 2] && isThing(like ?? '') && has(is.ALL_PREPOSITIONS, words[index - 3])
+  return is.looksPlural(like) || isLedLike ? ['noun'] : undefined
 }
 
 /** `with all the air currents and winds nothing could stop it`: what a preposition governs is one thing and another. */

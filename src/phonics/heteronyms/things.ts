@@ -28,9 +28,17 @@ export const numbered: Clue = (place, inflected) => {
   return isPair && (has(is.BE, verb) || has(is.HAVE, verb) || has(is.MODALS, verb)) ? NOMINAL : undefined
 }
 
+/** An adverb in -ly, which `findBefore` passes over; `only` stands before things too. */
+function isMannerBefore(place: Place): boolean {
+  const before = place.words[place.index - 1]
+  return beforeIndex(place) < place.index - 1 && /[a-z]{3}ly$/.test(before ?? '') && before !== 'only'
+}
+
 /** `the record`, `an old record`, `Tam's record`, `five uses`. */
 export const determiner: Clue = (place, inflected) => {
   const before = findBefore(place)
+  // `Class Two proudly presents …`: how somebody does it stands before no thing.
+  if (inflected && isMannerBefore(place)) return undefined
   const determiners = inflected ? is.PLURAL_DETERMINERS : is.DETERMINERS
   if (before === 'whose') return nominal(place)
   const loose = before === 'this' || before === 'any' || before === 'each'

@@ -1,6 +1,6 @@
 // `used` in a clause that has no thing of its own: `what she used to say`, `like you used`.
 
-import { findBefore, isEdge, type Place } from './place.ts'
+import { findBefore, isEdge, isMark, type Place } from './place.ts'
 import { ADVERBS, has, SUBJECTS, words as setOf } from './vocabulary.ts'
 
 /** What is done with no tool: `what I used to do`, `what he used to say`. */
@@ -19,3 +19,11 @@ export function isWhatWasDone(place: Place): boolean {
 /** `doing everything like you used`, and `on paper like we used`: only the story tells. */
 export const isLikened = (place: Place): boolean =>
   isEdge(place.words[place.index + 1]) && has(LIKENED, findBefore(place, 2)) && has(SUBJECTS, findBefore(place))
+
+const MANNERS = setOf('how when where why')
+const OF_THOUGHT = setOf('believe guess say suppose think')
+
+/** `How do you think people used to keep warm?`; what is asked for with `what` may be a tool. */
+export const isHowOfThought = ({ words, index }: Place): boolean =>
+  has(OF_THOUGHT, words[index - 2]) &&
+  words.slice(0, index - 4).some((word, at) => has(MANNERS, word) && isMark(words[at - 1]))
