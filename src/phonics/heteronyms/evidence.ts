@@ -183,6 +183,7 @@ const CLUES: readonly Clue[] = [
   joined.underHelper,
   joined.joinedPlural,
   joined.joinedUnderPreposition,
+  joined.joinedBeforeObject,
   joined.joinedUnderHelper,
   beforeObject,
   things.behindOneThing,

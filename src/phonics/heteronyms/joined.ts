@@ -61,6 +61,16 @@ export const joinedUnderPreposition: Clue = (place, inflected) => {
   return isLedByAll || (isLed && !hasObject(place)) ? ['noun'] : undefined
 }
 
+/** What an object begins with, and no clause about the thing before: `gifts and presents each child loved`. */
+const SURE_STARTS: ReadonlySet<string> = is.words('a an the it him them my his her our your their')
+
+/** `opens wide for mango but rejects every spoonful`: joined to what was done before, and with an object. */
+export const joinedBeforeObject: Clue = (place, inflected) => {
+  const [before, after] = [place.words[place.index - 1], place.words[place.index + 1]]
+  const isTurn = before === 'but' || before === 'then'
+  return inflected && (isTurn ? hasObject(place) : before === 'and' && has(SURE_STARTS, after)) ? ['verb'] : undefined
+}
+
 /** `We will work and graduate.`, `finish school, graduate and find work`: governed by the helper of the verbs it is joined to. */
 export const joinedUnderHelper: Clue = (place, inflected) => {
   const { words, index } = place

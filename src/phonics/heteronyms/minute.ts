@@ -50,6 +50,8 @@ const AFTER_TIME = is.words(
   'ago came earlier early fast fell hand hands late later left long longer more or past slow too went',
 )
 
+const BEFORE_TIME = is.words('about every for half in just only than wait waited within')
+
 const PLURALS: ReadonlySet<string> = new Set([...is.PLURALS, 'feet', 'teeth'])
 /** Before many tiny things, and never before a minute. */
 const BEFORE_MANY = is.words(
@@ -71,7 +73,9 @@ export const tiny: Clue = (place) => {
   if (words[index] !== 'minute') return undefined
   const [before, after] = [words[index - 2], words[index + 1]]
   if (isBeforeMany(place)) return ['adjective']
-  const isLed = isMark(before) || has(is.BE, before) || has(BEFORE_THING, before)
+  // `On the leaf sat a minute green frog`; not `Just a minute young man!`
+  const isDescribed = (has(is.COLOURS, after) || has(is.ADJECTIVES, after)) && !has(BEFORE_TIME, before)
+  const isLed = isMark(before) || has(is.BE, before) || has(BEFORE_THING, before) || isDescribed
   if (words[index - 1] !== 'a' || isEdge(after) || !isLed) return undefined
   const isTime = has(AFTER_TIME, after) || has(is.ADVERBS, after) || isPast(after) || isPresent(after)
   return isTime || /s$|ly$/.test(after ?? '') ? undefined : ['adjective']

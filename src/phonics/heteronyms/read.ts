@@ -1,5 +1,6 @@
 // `read`, whose past is spelt like its present: the step that looks for the tense.
 
+import { startsWithCapital } from '../../letter-kinds.ts'
 import { hasHelper } from './clause.ts'
 import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
@@ -53,12 +54,17 @@ function isCustom(place: Place): boolean {
   return !isOnce || main.some((word) => has(MODALS, word))
 }
 
-/** `“I am lost,” read the note`: in small letters behind what is said. */
+/** `“I am lost,” read the note`: in small letters behind what is said. `“All clear,” Pip read`: of one, whose present has its -s. */
 function isBehindSpeech({ words, written, index }: Place): boolean {
-  const isQuoted = has(CLOSERS, words[index - 1]) && isMark(words[index - 2]) && !isSpoken(words, index)
-  return isQuoted && written[index] === words[index]
+  const isOne = has(ONE, words[index - 1]) || startsWithCapital(written[index - 1] ?? '')
+  const at = isOne && isAfterSpeech(words, index - 1) ? index - 1 : index
+  return isAfterSpeech(words, at) && !isSpoken(words, index) && written[index] === words[index]
 }
 
+const isAfterSpeech = (words: readonly string[], at: number): boolean =>
+  has(CLOSERS, words[at - 1]) && isMark(words[at - 2])
+
+const ONE: ReadonlySet<string> = new Set(['he', 'she', 'it'])
 const CLOSERS: ReadonlySet<string> = new Set(['"', '”', "'"])
 
 /** `Mama, read to me`, `Please, Ned, read it`: behind the one who is asked, no more than three words from the start. */
