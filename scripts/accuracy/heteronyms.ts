@@ -83,6 +83,7 @@ const FINAL = new URL('data/heteronym-final.tsv', import.meta.url)
 const BLIND_SECOND = new URL('data/heteronym-blind-second.tsv', import.meta.url)
 const BLIND_THIRD = new URL('data/heteronym-blind-third.tsv', import.meta.url)
 const BLIND_FOURTH = new URL('data/heteronym-blind-fourth.tsv', import.meta.url)
+const BLIND_FIFTH = new URL('data/heteronym-blind-fifth.tsv', import.meta.url)
 
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
@@ -157,6 +158,7 @@ export interface HeteronymMeasure {
   readonly blindSecond: HeteronymShares
   readonly blindThird: HeteronymShares
   readonly blindFourth: HeteronymShares
+  readonly blindFifth: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -186,6 +188,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const blindSecond = (await readCases(BLIND_SECOND)).map((item) => toResult(item, tagger))
   const blindThird = (await readCases(BLIND_THIRD)).map((item) => toResult(item, tagger))
   const blindFourth = (await readCases(BLIND_FOURTH)).map((item) => toResult(item, tagger))
+  const blindFifth = (await readCases(BLIND_FIFTH)).map((item) => toResult(item, tagger))
   const fortyTwo = (await readCases(SIXTH_BOOKS)).map((item) => toResult(item, tagger))
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -207,6 +210,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     blindSecond: toShares(blindSecond),
     blindThird: toShares(blindThird),
     blindFourth: toShares(blindFourth),
+    blindFifth: toShares(blindFifth),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),

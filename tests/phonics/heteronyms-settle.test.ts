@@ -254,6 +254,12 @@ describe('settle', () => {
     ['The mice come *read* their stories.', 'present'],
     ['Yusuf opens wide for mango but *rejects* every spoonful.', 'verb'],
     ['I saw Hana *mouth*, “Let us go.”', 'verb'],
+    ["That's how Clowny, the happy clown, *used* to begin.", 'used-to'],
+    ["I'm not *used* to nice bikes.", 'used-to'],
+    ['A little chap was standing on the *bow*, drying his legs.', 'bend'],
+    ['Tante Marie was the finest *sewer* in the village.', 'stitcher'],
+    ['Jenny had so many Christmas *presents* that she slept.', 'noun'],
+    ['Sing *row* row row your boat.', 'line'],
     // One person's present has its -s.
     ['Mother *read* to us every night.', 'past'],
     ['Mother and Father *read* to us every night.', 'present'],

@@ -1,6 +1,7 @@
 // `used` in a clause that has no thing of its own: `what she used to say`, `like you used`.
 
 import { findBefore, isEdge, isMark, type Place } from './place.ts'
+import { isVerbal } from './verbs.ts'
 import { ADVERBS, has, SUBJECTS, words as setOf } from './vocabulary.ts'
 
 /** What is done with no tool: `what I used to do`, `what he used to say`. */
@@ -23,7 +24,14 @@ export const isLikened = (place: Place): boolean =>
 const MANNERS = setOf('how when where why')
 const OF_THOUGHT = setOf('believe guess say suppose think')
 
-/** `How do you think people used to keep warm?`; what is asked for with `what` may be a tool. */
-export const isHowOfThought = ({ words, index }: Place): boolean =>
-  has(OF_THOUGHT, words[index - 2]) &&
-  words.slice(0, index - 4).some((word, at) => has(MANNERS, word) && isMark(words[at - 1]))
+/** `How do you think people used to keep warm?`, `That's how the clown used to begin`; what is asked for with `what` may be a tool. */
+export function isHow({ words, index }: Place): boolean {
+  const asked = words.slice(0, index - 4).some((word, at) => has(MANNERS, word) && isMark(words[at - 1]))
+  if (has(OF_THOUGHT, words[index - 2]) && asked) return true
+  const how = words.slice(0, index).lastIndexOf('how')
+  const between = words.slice(how + 1, index)
+  return how >= 0 && TELLS.has(words[how - 1] ?? '') && !between.some((word) => isVerbal(word) || has(RELATIVES, word))
+}
+
+const TELLS = setOf("is that's was it's")
+const RELATIVES = setOf('that which who')

@@ -5,7 +5,7 @@ import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './p
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
 import { ALL_OF_IT, isMadeUsed, isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
-import { isHowOfThought, isLikened, isWhatWasDone } from './used-what.ts'
+import { isHow, isLikened, isWhatWasDone } from './used-what.ts'
 import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
@@ -36,7 +36,7 @@ const ALONE = new Set(['call', 'climb', 'cook', 'watch'])
 const TOLD = new Set('poem poems song songs stories story tale tales'.split(' '))
 /** Begin what somebody is used to, beside the words that begin any object. */
 const THING_STARTS = new Set(
-  'all bad big cold dark early good great hard heavy hot late little long loud many much new noisy other people small so strange such these those'.split(
+  'all bad big bright cold dark early fine good great hard heavy hot late little long loud many much new nice noisy other people rough small so soft strange such sweet these those'.split(
     ' ',
   ),
 )
@@ -71,7 +71,7 @@ export function findUsed(place: Place): Used | undefined {
   if (isHad(before)) return findBehindHad(place, beforeIndex(place))
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
-  if (before === 'there' || isWhatWasDone(place) || isHowOfThought(place) || is.has(STATES, next)) return 'used-to'
+  if (before === 'there' || isWhatWasDone(place) || isHow(place) || is.has(STATES, next)) return 'used-to'
   // `the shop that used to sell kites`
   if (before === 'that' || before === 'which') return 'used-to'
   // `a gull, used to the noise`
