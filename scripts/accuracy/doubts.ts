@@ -9,7 +9,7 @@ import { openModel } from '../../src/phonics/guess/model.ts'
 import { type RowSet, toRowSet } from '../../src/phonics/lattice.ts'
 import { readRows } from '../../src/phonics/rows.ts'
 import { frequencyRank } from '../build/frequency.ts'
-import { type DictionaryWord, readCorrections, readDictionary } from '../build/pronunciations.ts'
+import { CORRECTIONS, type DictionaryWord, readCorrections, readDictionary } from '../build/pronunciations.ts'
 import { teachGuesser, toPhones } from './teach-guesser.ts'
 
 const VOICE = 'en-us'
@@ -34,7 +34,7 @@ const readData = (name: string): string =>
 export async function findDoubts(): Promise<readonly Doubt[]> {
   const rows = readRows(readData('correspondences.tsv'))
   const set = toRowSet(rows)
-  const rewritten = ['corrections.tsv', 'class-names.tsv'].flatMap((name) => readCorrections(readData(name)))
+  const rewritten = CORRECTIONS.flatMap((name) => readCorrections(readData(name)))
   const corrected = new Set(rewritten.map(({ word }) => word))
   const words = readDictionary().words.filter(({ word }) => !word.includes("'") && !corrected.has(word))
   const doubted = Array.from({ length: FOLDS }, (_, fold) => doubtFold(words, fold, set)).flat()

@@ -196,13 +196,13 @@ const MODERN =
   'African Storybook and Pratham Books (heteronym-modern-sources.tsv), at most eight of a word, judged by hand'
 const MODERN_LATER = 'Pratham Books and African Storybook (heteronym-modern-second-sources.tsv), judged by hand'
 const MIXED = 'African Storybook and made (heteronym-mixed-sources.tsv), judged by hand'
-const FINAL = 'picture books, books out of copyright and made (heteronym-final-sources.tsv), judged by hand'
-const BLIND_SECOND =
-  'picture books, books out of copyright and made (heteronym-blind-second-sources.tsv), judged by hand'
-const BLIND_THIRD = 'picture books, books out of copyright and made (heteronym-blind-third-sources.tsv), judged by hand'
-const BLIND_FOURTH =
-  'picture books, books out of copyright and made (heteronym-blind-fourth-sources.tsv), judged by hand'
-const BLIND_FIFTH = 'picture books, books out of copyright and made (heteronym-blind-fifth-sources.tsv), judged by hand'
+const toDrawn = (name: string): string =>
+  `picture books, books out of copyright and made (heteronym-${name}-sources.tsv), judged by hand`
+const FINAL = toDrawn('final')
+const BLIND_SECOND = toDrawn('blind-second')
+const BLIND_THIRD = toDrawn('blind-third')
+const BLIND_FOURTH = toDrawn('blind-fourth')
+const BLIND_FIFTH = toDrawn('blind-fifth')
 const SIXTH = 'Book Dash and books out of copyright (heteronym-books-sixth-sources.tsv), judged by hand'
 const WIKIPEDIA = 'Wikipedia Homograph Data, evaluation half of 32 words (heteronym-open-sources.tsv)'
 

@@ -19,7 +19,7 @@ import { frequencyRank } from './frequency.ts'
 import { LIMITS, learnModel } from './guess-model.ts'
 import { heteronyms, teachWeights } from './heteronyms/table.ts'
 import { measureBoth } from './ordinary.ts'
-import { type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
+import { CORRECTIONS, type DictionaryWord, mend, readCorrections, readDictionary } from './pronunciations.ts'
 import { findSeams } from './seams.ts'
 import { buildSlips, readMisspellings } from './slip-table.ts'
 import { isSlip } from './slips.ts'
@@ -157,7 +157,7 @@ export function buildLexicon(): LexiconBuild {
 
 /** The dictionary with the project's corrections, and the spoken forms of heteronyms one by one in the order of their table. */
 function toCorrected(words: readonly DictionaryWord[]): (DictionaryWord & { given: boolean })[] {
-  const rows = ['corrections.tsv', 'class-names.tsv'].flatMap((name) => readCorrections(readData(name)))
+  const rows = CORRECTIONS.flatMap((name) => readCorrections(readData(name)))
   const corrections = new Map(rows.map((row) => [row.word, row.transcriptions]))
   for (const { word, forms } of heteronyms)
     corrections.set(

@@ -16,7 +16,10 @@ export interface Correction {
   readonly reason: string
 }
 
-/** Reads the corrections file: word, transcriptions parted by `/` (or `-`), reason. */
+/** The files of corrections. */
+export const CORRECTIONS = ['corrections.tsv', 'class-names.tsv']
+
+/** Reads one of them: word, transcriptions parted by `/` (or `-`), reason. */
 export function readCorrections(table: string): Correction[] {
   return table
     .split('\n')

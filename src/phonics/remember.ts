@@ -15,3 +15,12 @@ export function remember<T>(find: (word: string) => T): (word: string) => T {
     return value
   }
 }
+
+/** The same for the word that was asked last: of one word several things are asked in turn. */
+export function rememberLast<T>(find: (word: string) => T): (word: string) => T {
+  let last: { readonly word: string; readonly value: T } | undefined
+  return (word) => {
+    if (last?.word !== word) last = { word, value: find(word) }
+    return last.value
+  }
+}

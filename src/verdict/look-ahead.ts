@@ -221,11 +221,10 @@ function findLaterSightWord(
     if (gap !== undefined)
       return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: gap }
   }
-  const taughtAt = readableAt
-  const isKnownAt = (step: string) => isSightWord(pronunciations, toKnowledge(sequence, step, options))
-  if (taughtAt === undefined || !isKnownAt(taughtAt)) return undefined
-  // Known by heart before, it would be readable before.
-  const atThatStep = judge(pronunciations, toKnowledge(sequence, taughtAt, options), options.names)
-  if (atThatStep.kind !== 'sight') return undefined
-  return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt }
+  // Known by heart at an earlier step, it would be readable there.
+  if (readableAt === undefined) return undefined
+  const then = toKnowledge(sequence, readableAt, options)
+  if (!isSightWord(pronunciations, then) || judge(pronunciations, then, options.names).kind !== 'sight')
+    return undefined
+  return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: readableAt }
 }

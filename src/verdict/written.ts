@@ -1,5 +1,6 @@
 // What a word's letters alone say of it, found once: a word is judged at one step after another.
 
+import { rememberLast } from '../phonics/remember.ts'
 import { findSqueezed } from '../phonics/stretched.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import { findAbbreviation } from './abbreviations.ts'
@@ -18,14 +19,7 @@ export interface Written {
   readonly stem: string | undefined
 }
 
-let last: { readonly word: string; readonly written: Written } | undefined
-
-export function readWritten(word: string): Written {
-  if (last?.word !== word) last = { word, written: toWritten(word) }
-  return last.written
-}
-
-function toWritten(word: string): Written {
+export const readWritten = rememberLast((word): Written => {
   const key = toSightKey(word)
   const shortened = findShortened(word)
   return {
@@ -36,7 +30,7 @@ function toWritten(word: string): Written {
     shortened: shortened === undefined ? undefined : toSightKey(shortened),
     stem: OF_NO_STEM.has(key) ? undefined : WITH_SUFFIX.exec(key)?.[1],
   }
-}
+})
 
 /** `d-d-do` */
 const STUTTERED = /^([a-z]{1,2})-(?:\1-)*(?=\1)/

@@ -75,14 +75,12 @@ export const describedTwice: Clue = (place, inflected) => {
   return hasObject(place) ? undefined : NOMINAL
 }
 
-const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
-
 /** `There were price increases`: behind what is there stands no verb in -s. */
 export const thereAre: Clue = (place, inflected) => {
   const { words, index } = place
   if (!inflected) return undefined
   let at = index - 1
-  for (; !isMark(words[at]) && !has(is.BE, words[at]); at--) if (has(RELATIVES, words[at])) return undefined
+  for (; !isMark(words[at]) && !has(is.BE, words[at]); at--) if (has(is.RELATIVES, words[at])) return undefined
   return words[at - 1] === 'there' && has(is.BE, words[at]) && !hasObject(place) ? NOMINAL : undefined
 }
 

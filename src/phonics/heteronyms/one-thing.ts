@@ -7,7 +7,6 @@ import { isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 
 const AND = new Set(['and', 'or', 'nor'])
-const RELATIVES = new Set(['that', 'which', 'who'])
 export const ONE: ReadonlySet<string> = new Set('a an another each every this'.split(' '))
 const A: ReadonlySet<string> = new Set(['a', 'an', 'each', 'every'])
 /** Behind these an adjective may be many: `the old live here`. */
@@ -26,7 +25,7 @@ const GOVERNORS = [is.LET, is.MAKE, is.PERCEIVE, is.HELP]
 export function isBehindOneThing(place: Place): boolean {
   const before = beforeIndex(place)
   // `a sign that read`
-  const isRelative = is.has(RELATIVES, place.words[before])
+  const isRelative = is.has(is.RELATIVES, place.words[before])
   const last = isRelative ? before - 1 : before
   const word = place.words[last]
   if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
@@ -69,7 +68,7 @@ function isBehindMany({ words, index }: Place): boolean {
   while (at < index && [is.DETERMINERS, is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])))
     at++
   const isMany = [is.PLURALS, is.MANY].some((group) => is.has(group, words[at])) || is.looksPlural(words[at])
-  return isMany && (is.has(RELATIVES, words[at + 1]) || words[at + 1] === 'like')
+  return isMany && (is.has(is.RELATIVES, words[at + 1]) || words[at + 1] === 'like')
 }
 
 /** `all of them`, `two of them`: it leads nothing. */

@@ -11,7 +11,7 @@ import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
 import { isPast } from './verbs.ts'
-import { has, MODALS, PREPOSITIONS } from './vocabulary.ts'
+import { has, MODALS, PREPOSITIONS, RELATIVES } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -87,11 +87,9 @@ function isHeard({ words, index }: Place): boolean {
   const heard = words.slice(to + 1, index)
   const isOne = heard.length > 0 && heard.length <= LONGEST_HEARD
   return (
-    has(LISTEN, words[to - 1]) && isOne && !heard.some((word) => isMark(word) || isPast(word) || RELATIVES.has(word))
+    has(LISTEN, words[to - 1]) && isOne && !heard.some((word) => isMark(word) || isPast(word) || has(RELATIVES, word))
   )
 }
-
-const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 
 const STARTS: ReadonlySet<string> = new Set(['.', '!', '?', ':', '“', '"', '‘'])
 

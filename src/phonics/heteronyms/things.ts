@@ -9,7 +9,6 @@ import { has } from './vocabulary.ts'
 
 const SINGULAR_VERBS: ReadonlySet<string> = new Set(['has', "hasn't", 'is', "isn't", 'was', "wasn't"])
 const PLURAL_VERBS: ReadonlySet<string> = new Set(['are', "aren't", 'have', "haven't", 'were', "weren't"])
-const RELATIVES: ReadonlySet<string> = new Set(['that', 'which', 'who'])
 const HELPERS: ReadonlySet<string> = new Set('can could may might must should will would'.split(' '))
 const TIMES: ReadonlySet<string> = new Set(['as', 'because', 'before', 'if', 'since', 'until', 'when', 'while'])
 
@@ -109,7 +108,7 @@ export const preposition: Clue = (place) => {
 export const beforeSingular: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
   // `those that rebel must flee`
-  if (has(RELATIVES, findBefore(place))) return undefined
+  if (has(is.RELATIVES, findBefore(place))) return undefined
   const isSubject = !inflected && (has(SINGULAR_VERBS, after) || (has(HELPERS, after) && !isBehindDoer(place)))
   return isSubject && !has(is.SUBJECTS, findBefore(place)) ? ['noun'] : undefined
 }
@@ -169,7 +168,7 @@ const TAKES: ReadonlySet<string> = new Set(
 /** `The lorry collects refuse`, `Dad gets upset`: no bare verb stands behind one in -s, and no verb in -s either. */
 export const takenByOne: Clue = ({ words, index }, inflected) => {
   // `the man who sells uses a cart`
-  if (!has(TAKES, words[index - 1]) || has(RELATIVES, words[index - 2])) return undefined
+  if (!has(TAKES, words[index - 1]) || has(is.RELATIVES, words[index - 2])) return undefined
   return inflected ? ['noun'] : ['noun', 'adjective', 'adverb', 'past']
 }
 

@@ -2,7 +2,7 @@
 
 import { findBefore, isEdge, isMark, type Place } from './place.ts'
 import { isVerbal } from './verbs.ts'
-import { ADVERBS, has, SUBJECTS, words as setOf } from './vocabulary.ts'
+import { ADVERBS, has, RELATIVES, SUBJECTS, words as setOf } from './vocabulary.ts'
 
 /** What is done with no tool: `what I used to do`, `what he used to say`. */
 const TOOLLESS = setOf('call do feel hear say see tell')
@@ -30,8 +30,7 @@ export function isHow({ words, index }: Place): boolean {
   if (has(OF_THOUGHT, words[index - 2]) && asked) return true
   const how = words.slice(0, index).lastIndexOf('how')
   const between = words.slice(how + 1, index)
-  return how >= 0 && TELLS.has(words[how - 1] ?? '') && !between.some((word) => isVerbal(word) || has(RELATIVES, word))
+  return how >= 0 && has(TELLS, words[how - 1]) && !between.some((word) => isVerbal(word) || has(RELATIVES, word))
 }
 
 const TELLS = setOf("is that's was it's")
-const RELATIVES = setOf('that which who')

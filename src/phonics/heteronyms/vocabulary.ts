@@ -87,6 +87,8 @@ export const CLAUSE_STARTS = words('and or but then so please')
 export const CLAUSE_JOINS = words('and but because when so if where since as while until before after though')
 /** Begin a clause that says something of what stands before it, or asks. */
 export const CLAUSE_OPENERS = words('that which where when what how if because since while')
+/** Begin what is said of the person or thing before. */
+export const RELATIVES = words('that which who')
 /** Begin a question as an object: `Record how it fell`. */
 export const QUESTIONS = words('how what if whether where whither why')
 /** Adjectives of children's text that are hardly ever anything else. */

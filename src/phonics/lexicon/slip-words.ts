@@ -1,6 +1,7 @@
 // What the lexicon file says of slips: the words that children's books use, and listed words that mostly are slips.
 
 import { findLine, findLinesFrom, writeLines } from '../../sorted/lines.ts'
+import { rememberLast } from '../remember.ts'
 
 /** What is meant by a word that the dictionary has, or an ending makes, and that is mostly a slip: `very` by `verry`. */
 interface Meant {
@@ -55,11 +56,7 @@ const isMark = (mark: string | undefined): boolean => mark === MEANS || mark ===
 /** Nothing is read before it is asked for, and then one line: a story asks for each of its words. */
 export function openSlips(bytes: Uint8Array): SlipWords {
   // What a word means is asked for first, and its place in the order of use right after.
-  let last: { readonly word: string; readonly found: string | undefined } | undefined
-  const find = (word: string): string | undefined => {
-    if (last?.word !== word) last = { word, found: findLine(bytes, word) }
-    return last.found
-  }
+  const find = rememberLast((word) => findLine(bytes, word))
   const byBeginning = new Map<string, readonly string[]>()
   return {
     rank(word) {
