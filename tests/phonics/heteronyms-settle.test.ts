@@ -596,6 +596,48 @@ describe('settle', () => {
     expect(ask(text, { tagger })).toBe(form)
   })
 
+  it.each([
+    // Ends of days and songs; where one thing is near another.
+    ['The day drew to a quiet *close*.', 'shut'],
+    ['It was a cheerful *close* to the day.', 'shut'],
+    ['By the summer’s *close* the pears were ripe.', 'shut'],
+    ['At the *close* presence of the wolf the lamb shook.', 'near'],
+    ['He helped *close* Gran’s gate.', 'shut'],
+    // The front of a ship, a greeting, and what may be either.
+    ['The pirate sprang to the *bow* and shouted.', 'bend'],
+    ['A rock stood off the lee *bow*.', 'bend'],
+    ['The raft’s *bow* hit a rock.', 'bend'],
+    ['With another grand *bow* the fox led the way.', 'bend'],
+    ['The king made them a most splendid *bow*.', 'bend'],
+    ['It was something like a *bow*.', 'unsettled'],
+    ['It was a very fine *bow* he made her.', 'unsettled'],
+    ['The hunter has a sling, *bow* and knife.', 'knot'],
+    ['Who are the *lead* characters?', 'guide'],
+    ['The pony wore a halter and *lead*.', 'guide'],
+    ['The *lead* goose honked.', 'guide'],
+    ['The *lead* balloon went nowhere.', 'metal'],
+    // What can be heard or seen as it happens.
+    ['We are singing *live* over the radio.', 'adjective'],
+    ['This is Bella Bright, *live* in Puddle Square.', 'adjective'],
+    ['It is the Toad Show, *live* at the old mill.', 'adjective'],
+    ['My aunts, Meg and Jo, *live* in the town.', 'verb'],
+    ['The fisherman sells dead and *live* crabs.', 'adjective'],
+    ['The poor *live* in huts, and the king has ten beds.', 'verb'],
+    ['*Live* according to your plan.', 'verb'],
+    ['They hid from the gusty *winds* that come in March.', 'air'],
+    ['The witch turned herself to *wind* and was gone.', 'air'],
+    // Who is helped, what somebody is safe from, what is done another day.
+    ['Tam helped *escort* Meg home.', 'verb'],
+    ['The toad is immune to *torment*.', 'noun'],
+    ['He makes *excuses* the next day.', 'noun'],
+    ['She *uses* the next page.', 'verb'],
+    ['It came from his generous, *deliberate* way of talking.', 'adjective'],
+    ['“The Lost Sock” *does* have a sad end.', 'verb'],
+    ['The pie made his tummy *upset*.', 'verb'],
+  ])('tells the ends of days, ships and shows: %s', (text, form) => {
+    expect(ask(text, { tagger })).toBe(form)
+  })
+
   it('asks for no tagger where the pronunciations are of one part of speech', () => {
     expect(ask('It was a *bass*.')).toBe('unsettled')
   })

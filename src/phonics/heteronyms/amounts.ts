@@ -4,6 +4,7 @@ import { hasHelper } from './clause.ts'
 import { type Clue, FINITE, hasObject, isClosing, NOMINAL } from './clue.ts'
 import { isOfMany } from './one-thing.ts'
 import { beforeIndex, isEdge, isMark, isName, type Place } from './place.ts'
+import { isMadeAdjective } from './things.ts'
 import { DESCRIBING, needsObject } from './valency.ts'
 import { isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
@@ -65,12 +66,13 @@ export const quantity: Clue = (place, inflected) => {
 }
 const QUANTITIES: ReadonlySet<string> = new Set('all any enough less more most much some'.split(' '))
 
-/** `a small, round object lay there`, `a small, intimate party` */
+/** `a small, round object lay there`, `a small, intimate party`, `from her generous, deliberate ways` */
 export const describedTwice: Clue = (place, inflected) => {
   const { words, index } = place
   const comma = words[index - 1] === ',' ? index - 1 : index - 2
   const isLed = comma === index - 2 || has(is.DETERMINERS, words[index - 3])
-  const isTwice = words[comma] === ',' && has(is.ADJECTIVES, words[comma - 1]) && isLed
+  const first = words[comma - 1]
+  const isTwice = words[comma] === ',' && (has(is.ADJECTIVES, first) || isMadeAdjective(first)) && isLed
   if (inflected || !isTwice || (comma === index - 2 && !has(is.ADJECTIVES, words[index - 1]))) return undefined
   return hasObject(place) ? undefined : NOMINAL
 }

@@ -24,11 +24,14 @@ const TIMES: ReadonlySet<string> = is.words(
     'tuesday wednesday week weekend winter year',
 )
 const BEFORE_TIMES: ReadonlySet<string> = is.words('each every that this')
+const NEXT: ReadonlySet<string> = is.words('following next same')
 
-/** `close the gate`, `upset it`, `upset Ned's plans`; not `contest every year`. */
+/** `close the gate`, `upset it`, `upset Ned's plans`; not `contest every year`, nor `makes excuses the next day`. */
 export function hasObject(place: Place): boolean {
   const after = place.words[place.index + 1]
   if (has(BEFORE_TIMES, after) && has(TIMES, place.words[place.index + 2])) return false
+  if (after === 'the' && has(NEXT, place.words[place.index + 2]) && has(TIMES, place.words[place.index + 3]))
+    return false
   return has(is.OBJECT_STARTS, after) || (isName(place, place.index + 1) && /.'s$/.test(after ?? ''))
 }
 

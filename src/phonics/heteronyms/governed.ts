@@ -14,7 +14,7 @@ const isPerson = (place: Place, at: number): boolean => isName(place, at) && !/.
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 export const infinitive: Clue = (place, inflected) => {
   if (findBefore(place) !== 'to') return undefined
-  if (inflected || isTowards(place) || isHouse(place)) return NOMINAL
+  if (inflected || isTowards(place) || isHouse(place) || has(BEFORE_THING_TO, findBefore(place, 2))) return NOMINAL
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
 
@@ -22,6 +22,9 @@ export const infinitive: Clue = (place, inflected) => {
 const TOWARDS: ReadonlySet<string> = new Set(
   'back down forth him me off on out over peace ready rode them us went you'.split(' '),
 )
+
+/** Behind these and `to` stands a thing: `immune to torment`, `a response to conflict`. */
+const BEFORE_THING_TO: ReadonlySet<string> = new Set('accustomed immune reaction resistant response'.split(' '))
 
 /** A fight is a thing without an article, and where nothing follows that is fought. */
 const isTowards = (place: Place): boolean =>
@@ -63,7 +66,9 @@ export const helped: Clue = (place, inflected) => {
   if (inflected) return undefined
   if (place.words[place.index - 1] === 'not' && place.words[place.index - 2] === 'why') return ['verb']
   const [first, second, third] = [findBefore(place), findBefore(place, 2), findBefore(place, 3)]
-  if (has(is.HELP, first) && (has(is.MODALS, second) || second === 'to' || hasObject(place))) return ['verb']
+  // `helped escort Meg home`
+  const isTaking = hasObject(place) || (isName(place, place.index + 1) && !isName(place, place.index))
+  if (has(is.HELP, first) && (has(is.MODALS, second) || second === 'to' || isTaking)) return ['verb']
   const isBare =
     third === undefined || has(is.MODALS, third) || third === 'to' || has(is.OBJECTS, third) || third === 'than'
   return first === 'and' && has(is.TRY, second) && isBare ? ['verb'] : undefined

@@ -5,7 +5,7 @@ import { isAloneThing, isUnderHelper } from '../one-thing.ts'
 import { isEdge, isMark, isName, isTitle, type Place } from '../place.ts'
 import { isMadeAdjective } from '../things.ts'
 import { type Heteronym, isInflected } from '../types.ts'
-import { needsObject } from '../valency.ts'
+import { LEADING, needsObject } from '../valency.ts'
 import { isVerbal } from '../verbs.ts'
 import * as is from '../vocabulary.ts'
 
@@ -15,7 +15,8 @@ export function fits({ word, forms }: Heteronym, place: Place, name: string): bo
   if (classes.includes('noun') && !classes.includes('verb')) return isInflected(word) || !isOrder(place)
   if (classes.join() !== 'verb') return true
   if (isInName(place)) return false
-  return isInflected(word) ? !isMadeAdjective(place.words[place.index - 1]) : !isBehindOne(place)
+  const isDescribed = isMadeAdjective(place.words[place.index - 1])
+  return isInflected(word) ? !isDescribed : !(isDescribed && !hasObject(place)) && !isBehindOne(place)
 }
 
 /** `the Hill Lane Survey`, `its Hill Lane graduates`: one name, or whose. */
@@ -37,14 +38,20 @@ function isOrder(place: Place): boolean {
   return !words.slice(index + 1).some(isVerbal)
 }
 
+/** `slows down food transport a lot`: how much, and not what. */
+const isALot = ({ words, index }: Place): boolean =>
+  words[index + 1] === 'a' && /^(?:bit|little|lot)$/.test(words[index + 2] ?? '') && isEdge(words[index + 3])
+
 /** `the wage increase helped`, `the Cuban rebel`, `hope, joy and progress`: behind one thing, or what describes one, stands no bare verb. */
 function isBehindOne(place: Place): boolean {
   const { words, index } = place
-  const isJoined = (words[index - 1] === 'and' || words[index - 1] === 'or') && isEdge(words[index + 1])
+  // `hope, joy and progress`, `a feast and protest march`
+  const isLeading = is.has(is.DETERMINERS, words[index - 3]) && is.has(LEADING, words[index])
+  const isJoined = (words[index - 1] === 'and' || words[index - 1] === 'or') && (isEdge(words[index + 1]) || isLeading)
   const listed = isJoined && words[index - 2] === ',' ? 3 : 2
   const at = isJoined ? index - listed : index - 1
   // `for all of us to enjoy and use`
-  if (hasObject(place) || (isJoined && words[at - 1] === 'to')) return false
+  if ((hasObject(place) && !isALot(place)) || (isJoined && words[at - 1] === 'to')) return false
   const isPair = words[at - 1] === 'and' && (isName(place, at - 2) || isMark(words[at - 3]))
   if (isName(place, at)) return !isJoined && !isPair && !is.looksPlural(words[at]) && !isUnderHelper(place)
   return isAloneThing(place, at)
