@@ -32,9 +32,14 @@ export const asked: Clue = (place, inflected) => {
   if (!inflected && has(is.NUMBERS, before) && (second === 'you' || second === 'we')) return FINITE
   if (before === 'there' && has(is.BE, second)) return NOMINAL
   const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
+  // `what uses you can find for it`; not `what upsets you most`
+  const asksWhat = inflected && before === 'what' && has(is.SUBJECTS, after) && after !== 'it'
+  if (asksWhat && (after !== 'you' || isVerbal(words[index + 2]))) return NOMINAL
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
   // `They neither use nor want it`; not `minding neither wind nor weather`
   const isPair = (after === 'nor' || after === 'or') && has(is.SUBJECTS, second)
+  // `We could either use glue or tape`
+  if (!inflected && before === 'either' && (has(is.MODALS, second) || second === 'to')) return ['verb']
   if (!inflected && (before === 'either' || before === 'neither')) return isPair || hasObject(place) ? FINITE : NOMINAL
   // `Insult after insult flew`
   if ((after === 'after' || after === 'by') && words[index + 2] === words[index]) return NOMINAL

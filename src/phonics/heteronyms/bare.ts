@@ -47,6 +47,9 @@ export const ordered: Clue = (place, inflected) => {
   const [first, after] = [words[index - 1], words[index + 1]]
   const opens = words[index] === 'use' && (first === undefined || has(OPENERS, first))
   if (opens && !isEdge(after) && !has(AFTER_USE, after)) return ['verb']
+  // `Produce at least six eggs!`
+  const isAtLeast = after === 'at' && (words[index + 2] === 'least' || words[index + 2] === 'most')
+  if (!inflected && isAtLeast && (first === undefined || has(OPENERS, first))) return ['verb']
   const isOrder = !inflected && has(ORDERED, words[index - 1]) && isMark(words[index - 2])
   const word = words[index] ?? ''
   return isOrder && (word === 'use' || needsObject(word) || hasObject(place)) ? ['verb'] : undefined

@@ -1,9 +1,10 @@
 // Whether a sentence tells of what is so at any time, or now: times, conditions, habits, and what anybody does.
 
 import { CLAUSES, isJoined, isSameVoice } from './joined-clause.ts'
+import { isThing } from './one-thing.ts'
 import type { Place } from './place.ts'
 import { isMark } from './place.ts'
-import { isPast, isPresent, isTenseless } from './verbs.ts'
+import { isParticiple, isPast, isPresent, isTenseless } from './verbs.ts'
 import {
   ADJECTIVES,
   ADVERBS,
@@ -34,7 +35,8 @@ export function hasPresentTime({ words }: Place): boolean {
 }
 
 /** What the story tells in the past is no sign for what somebody says in it. */
-const hasPast = (place: Place): boolean => place.words.some((word, at) => isPast(word) && isSameVoice(place, at))
+const hasPast = (place: Place): boolean =>
+  place.words.some((word, at) => isPast(word) && !isParticiple(place.words, at) && isSameVoice(place, at))
 
 /** `when it is wet we read`. */
 export function hasPresentCondition(place: Place): boolean {
@@ -57,13 +59,19 @@ const WEEKLY = new Set([
 /** `I often read to Sid`, `on Sundays we read`, `we read because we love it`: where nothing in the sentence is past. */
 export function hasPresentCustom(place: Place): boolean {
   const { words, index } = place
-  if (hasPast(place)) return false
+  if (hasPast(place) || isOfOneThing(place)) return false
   if (isOfAnybody(place)) return true
   const [first, second] = [words[index - 2], words[index - 1]]
   if ((has(OFTEN, second) && has(PLURAL_SUBJECTS, first)) || (has(OFTEN, first) && has(PLURAL_SUBJECTS, second)))
     return true
   return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(place, at))
 }
+
+/** `The card I read says that we must wait`: read once, though what it says is so now. */
+const isOfOneThing = ({ words, index }: Place): boolean =>
+  has(PLURAL_SUBJECTS, words[index - 1]) &&
+  isThing(words[index - 2] ?? '') &&
+  (has(DETERMINERS, words[index - 3]) || has(ADJECTIVES, words[index - 3]))
 
 /** Show by themselves that somebody tells of now, or of always. */
 const FINITE = new Set(

@@ -20,6 +20,7 @@ import {
 } from './clue.ts'
 import * as governed from './governed.ts'
 import * as joined from './joined.ts'
+import * as longSubject from './long-subject.ts'
 import * as minute from './minute.ts'
 import { findBefore, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
@@ -140,6 +141,12 @@ const CLUES: readonly Clue[] = [
   clauses.listed,
   clauses.afterDoing,
   clauses.lookedThrough,
+  longSubject.growing,
+  longSubject.behindPlace,
+  longSubject.relativePair,
+  longSubject.ofNamed,
+  longSubject.alike,
+  longSubject.themselves,
   amounts.someOthers,
   amounts.asked,
   amounts.theOther,

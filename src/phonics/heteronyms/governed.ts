@@ -46,6 +46,8 @@ export const helper: Clue = (place, inflected) => {
   // `Does progress matter?`; not `Do use the stairs`
   const asks = has(ASKING, before) && isMark(findBefore(place, 2)) && isAsked(place) && !hasObject(place)
   if (asks) return NOMINAL
+  // `to do combat`: what is done
+  if (before === 'do' && (findBefore(place, 2) === 'to' || has(is.MODALS, findBefore(place, 2)))) return NOMINAL
   if (has(is.MODALS, before) || (before !== undefined && before.length > 3 && before.endsWith("'ll")))
     return inflected ? NOMINAL : ['verb']
   // `I'd use it`, `I'd read it`: would, or had

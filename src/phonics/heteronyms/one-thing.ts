@@ -19,6 +19,7 @@ const GROUPS = new Set(
   ).split(' '),
 )
 const HAVE = new Set(['had', 'has', 'have'])
+const ASKS_THAT = new Set('ask asked asks begged demanded demands insist insisted insists ordered requests'.split(' '))
 const GOVERNORS = [is.LET, is.MAKE, is.PERCEIVE, is.HELP]
 
 /** `what a queer house this is`, `know this house`, `what excuse she made`, `our own sober present`. */
@@ -50,7 +51,7 @@ export function isBehindOneThing(place: Place): boolean {
 /** `all of them`, `the birds in the tree`, `herds of elephants in the park`: many open the clause, with what is said of them before the place. */
 export function isOfMany({ words, index }: Place): boolean {
   let start = index
-  while (!isMark(words[start - 1]) && !is.has(is.CLAUSE_JOINS, words[start - 1])) start--
+  while (!isMark(words[start - 1]) && !is.has(is.CLAUSE_JOINS, words[start - 1]) && words[start - 1] !== 'that') start--
   let at = start
   while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])) && !isHead(words, at)) at++
   const many = words[at] ?? ''
@@ -104,6 +105,8 @@ function isGoverned(place: Place): boolean {
   for (let at = place.index - 1; ; at--) {
     const word = place.words[at]
     if (isMark(word) || is.has(is.CLAUSE_JOINS, word)) return false
+    // `he asked that the boy use it`
+    if (word === 'that' && is.has(ASKS_THAT, place.words[at - 1])) return true
     // `has a kite contest`, and `had a man escort her`
     const isFree = is.has(HAVE, word) && !hasObject(place)
     const isFed = isFree || hasOwnVerb(place, at) || hasOwnThing(place, at)

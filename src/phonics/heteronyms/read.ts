@@ -10,7 +10,7 @@ import { isSpoken } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
-import { isPast } from './verbs.ts'
+import { isParticiple, isPast } from './verbs.ts'
 import { has, MODALS, PREPOSITIONS, RELATIVES } from './vocabulary.ts'
 
 /**
@@ -26,7 +26,7 @@ export function findTenseForm(
 ): Tense | undefined {
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
   if (isBehindSpeech(place)) return 'past'
-  if (isOrder(place) || isCalled(place) || isHeard(place)) return 'present'
+  if (isOrder(place) || isCalled(place) || isBehindCondition(place) || isHeard(place)) return 'present'
   if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
@@ -75,6 +75,18 @@ function isCalled(place: Place): boolean {
   while (start > 0 && !has(STARTS, words[start - 1])) start--
   const called = words.slice(start, index - 1)
   return called.length > 0 && called.length <= 3 && called.every((word) => !isPast(word) && !has(PREPOSITIONS, word))
+}
+
+const CONDITIONS: ReadonlySet<string> = new Set('after before if once to unless when whenever'.split(' '))
+
+/** `If you are lost, read the map`: nobody stands there who did it. */
+function isBehindCondition({ words, index }: Place): boolean {
+  if (words[index - 1] !== ',') return false
+  let start = index - 1
+  while (start > 0 && !isMark(words[start - 1])) start--
+  const isFirst = start === 0 || has(STARTS, words[start - 1])
+  const isTold = words.slice(start, index).some((word, i) => isPast(word) && !isParticiple(words, start + i))
+  return isFirst && has(CONDITIONS, words[start]) && !isTold
 }
 
 const LISTEN: ReadonlySet<string> = new Set(['listen', 'listened', 'listening', 'listens'])

@@ -12,7 +12,7 @@ import type { Place } from './place.ts'
 import { isName, toQuoted } from './place.ts'
 import { withoutSpeech } from './speech.ts'
 import type { Tags } from './tags.ts'
-import { isPast, isPresent, isTenseless } from './verbs.ts'
+import { isParticiple, isPast, isPresent, isTenseless } from './verbs.ts'
 import { ADVERBS, BE, DETERMINERS, HAVE, has, MODALS, PLURAL_SUBJECTS, SINGULAR_SUBJECTS, STOPS } from './vocabulary.ts'
 
 export type Tense = 'present' | 'past'
@@ -105,12 +105,6 @@ const isJustDone = ({ words, index }: Place): boolean =>
 /** `we read until it got dark`: a past verb of the same voice, with a join or a mark between, in no relative clause. */
 function hasPastClause(place: Place): boolean {
   return place.words.some(
-    (word, at) => isPast(word) && !isParticiple(place, at) && isSameVoice(place, at) && isJoined(place, at),
+    (word, at) => isPast(word) && !isParticiple(place.words, at) && isSameVoice(place, at) && isJoined(place, at),
   )
 }
-
-const BEFORE_PARTICIPLES = new Set(['am', 'are', 'be', 'been', 'being', 'get', 'gets', 'has', 'have', 'is'])
-
-/** `get dressed while we read`: no past. */
-const isParticiple = ({ words }: Place, at: number): boolean =>
-  /ed$/.test(words[at] ?? '') && has(BEFORE_PARTICIPLES, words[at - 1])

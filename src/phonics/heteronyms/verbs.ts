@@ -30,6 +30,18 @@ export function isPast(word: string | undefined): boolean {
 
 export const isOnlyPast = (word: string | undefined): boolean => has(ONLY_PAST, word)
 
+const BEFORE_PARTICIPLES = words(
+  "am are be been being get gets has have i'm i've is it's they're they've we're we've you're you've",
+)
+const LEADS_DESCRIBED = words('a an by from her his in its my of our the their with your')
+
+/** Past in form, and tells no past: `get dressed`, `you are lost`, `the cracked screen`. */
+export function isParticiple(all: readonly string[], at: number): boolean {
+  const before = all[at - 1]
+  if (BEFORE_PARTICIPLES.has(before ?? '')) return true
+  return /ed$/.test(all[at] ?? '') && LEADS_DESCRIBED.has(before ?? '')
+}
+
 export function isPresent(word: string | undefined): boolean {
   return has(PRESENT, word)
 }

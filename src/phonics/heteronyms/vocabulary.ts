@@ -10,7 +10,7 @@ export const DETERMINERS = words('a an the my your his her its our their no ever
 /** Stand before a plural noun; before a verb they can be its subject, so they count for -s forms only. */
 export const PLURAL_DETERMINERS = words(
   'the my your his her its our their these those some any no all both many few several more most other ' +
-    'two three four five six seven eight nine ten twelve twenty hundred lots',
+    'two three four five six seven eight nine ten twelve twenty hundred lots countless multiple numerous various',
 )
 /** Many, with no -s. */
 export const PLURALS = words('children people men women mice geese sheep fish police')
@@ -41,7 +41,9 @@ export const BE = words(
   "be am is are was were been being isn't aren't wasn't weren't i'm you're we're they're it's he's she's that's " +
     "who's there's what's here's where's",
 )
-export const HAVE = words("has have had having hasn't haven't hadn't i've you've we've they've who've")
+export const HAVE = words(
+  "has have had having hasn't haven't hadn't i've you've we've they've who've could've might've must've should've would've",
+)
 /** `can help combat it`: what follows is a bare verb. */
 export const HELP = words('help helps helped helping')
 /** `let me use it`: what follows the object is a bare verb. */
@@ -51,7 +53,7 @@ export const TRY = words('try come go')
 /** `make it live`, `make it perfect`: a bare verb or an adjective follows the object. */
 export const MAKE = words('make makes made making keep keeps kept find finds found')
 /** `heard him read it`: what follows the object is a bare verb, or says where it is. */
-export const SENSE = words('see sees saw watch watches watched hear hears heard feel feels felt')
+export const SENSE = words('see sees saw seen watch watches watched hear hears heard feel feels felt')
 /** `saw her use it`, `saw her record`: nothing can be told. */
 export const PERCEIVE: ReadonlySet<string> = new Set([...SENSE, ...words('had have has')])
 /** `grew so close`: what follows is what somebody becomes. */
@@ -94,7 +96,7 @@ export const QUESTIONS = words('how what if whether where whither why')
 /** Adjectives of children's text that are hardly ever anything else. */
 export const ADJECTIVES = words(
   'bad best better big biggest bitter black blue bold brave bright broken brown busy calm cheap clean clever ' +
-    'close cold cool curious daily damp dark dead dear deep different dirty dry dull early easy empty faint fair ' +
+    'close cold cool curious daily damp dark dead dear deep different dirty dry dull early easy empty extra faint fair ' +
     'false famous far fast fat favorite favourite fierce fine first fit flat free fresh full funny further gentle glad ' +
     'good grand great green grey hairy happy hard heavy high hot huge hungry icy important impossible kind large ' +
     'last late lazy little lively long loud lovely low lucky mad main merry messy mighty muddy nasty naughty neat ' +

@@ -1,0 +1,69 @@
+// What a look-alike is behind a long subject, or in a clause about the thing before it.
+
+import { type Clue, FINITE, hasObject, isClosing } from './clue.ts'
+import { isThing } from './one-thing.ts'
+import { isEdge, isMark, isName } from './place.ts'
+import { DESCRIBING } from './valency.ts'
+import { isVerbal } from './verbs.ts'
+import * as is from './vocabulary.ts'
+import { has } from './vocabulary.ts'
+
+/** Are measured: there is one of each, so that its verb has an -s. */
+const MEASURED = is.words(
+  'amount depth height heat length noise number power price size sound speed strength weight width',
+)
+const GROWS = is.words('decreases increases')
+
+/** `The length of his tail increases, which …`: what is measured opens the clause, and no verb stands before. */
+export const growing: Clue = ({ words, index }, inflected) => {
+  if (!inflected || !has(GROWS, words[index]) || !isClosing(words[index + 1])) return undefined
+  let start = index
+  while (!isMark(words[start - 1]) && !has(is.CLAUSE_JOINS, words[start - 1]) && words[start - 1] !== 'that') start--
+  const lead = words.slice(start, index)
+  const of = lead.indexOf('of')
+  const isMeasured = of > 0 && of < 4 && has(MEASURED, lead[of - 1]) && has(is.DETERMINERS, lead[0])
+  return isMeasured && !lead.some(isVerbal) ? ['verb'] : undefined
+}
+
+/** `at the edge of the Tansy Lane protests`: a place names it. */
+export const behindPlace: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isPlaced = isName(place, index - 1) && isName(place, index - 2) && words[index - 3] === 'the'
+  return inflected && isPlaced && has(is.PREPOSITIONS, words[index - 4]) && isEdge(words[index + 1])
+    ? ['noun']
+    : undefined
+}
+
+const isMany = (word: string | undefined): boolean => has(is.PLURALS, word) || is.looksPlural(word)
+
+/** `machines which extract and clean the oil`: behind many and `which`, and joined to its like. */
+export const relativePair: Clue = ({ words, index }, inflected) => {
+  const [join, relative] = [words[index + 1], words[index - 1]]
+  const isRelative = relative === 'that' || relative === 'which' || relative === 'who'
+  const isPlain = !inflected && !has(DESCRIBING, words[index])
+  return isPlain && isRelative && isMany(words[index - 2]) && (join === 'and' || join === 'or') ? FINITE : undefined
+}
+
+/** `more than your hens produce`, `the stone the giants use for it`: many, and what they do to what was named before. */
+export const ofNamed: Clue = (place, inflected) => {
+  const { words, index } = place
+  const isPlain = !inflected && !has(DESCRIBING, words[index])
+  if (!isPlain || !isMany(words[index - 1]) || !has(is.DETERMINERS, words[index - 2]) || hasObject(place))
+    return undefined
+  const named = words[index - 3]
+  if (named === 'than') return isClosing(words[index + 1]) ? FINITE : undefined
+  const isStone = isThing(named ?? '') && has(is.DETERMINERS, words[index - 4])
+  return words[index] === 'use' && isStone && words[index + 1] === 'for' ? FINITE : undefined
+}
+
+/** `Men and women alike use it`. */
+export const alike: Clue = ({ words, index }, inflected) =>
+  !inflected && words[index - 1] === 'alike' && isMany(words[index - 2]) && !has(is.BE, words[index - 3])
+    ? FINITE
+    : undefined
+
+/** `They present themselves to the king`. */
+export const themselves: Clue = ({ words, index }, inflected) =>
+  !inflected && /^(?:our|them|your)selves$/.test(words[index + 1] ?? '') && !has(is.DETERMINERS, words[index - 1])
+    ? FINITE
+    : undefined

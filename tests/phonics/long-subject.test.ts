@@ -1,0 +1,95 @@
+// Look-alikes behind a long subject, in a clause about the thing before, behind small words such as `either` and `what`, and `read` in what is so
+// at any time. Sentences of our own; common practice, no source.
+
+import { beforeAll, describe, expect, it } from 'vitest'
+import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
+import { rules } from '../../scripts/build/heteronyms/table.ts'
+import { settle } from '../../src/phonics/heteronyms/settle.ts'
+import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+
+let tagger: Tagger
+beforeAll(async () => {
+  tagger = await loadTagger()
+})
+
+/** The form that the rules settle for the word in stars; `unsettled` where they are silent. */
+function ask(text: string): string {
+  const index = cutWords(text.slice(0, text.indexOf('*'))).length
+  const answer = settle(rules, cutWords(text.replaceAll('*', '')), index, { tagger })
+  return answer.kind === 'settled' ? answer.form : answer.kind
+}
+
+const check = (text: string, form: string): void => expect(ask(text)).toBe(form)
+
+describe('a clause about the thing before', () => {
+  it.each([
+    ['This is the rake that the farmer *uses* for digging.', 'verb'],
+    ['A jug has many *uses* for a cook.', 'noun'],
+    ['They have machines which *extract* and clean the oil.', 'verb'],
+    ['We have hens which *produce* and hatch eggs.', 'verb'],
+    ['You get more than your hens *produce*.', 'verb'],
+    ['That is more wool than the sheep *produce*.', 'verb'],
+    ['The crate holds more than the farm *produce*.', 'noun'],
+    ['This is the stone the giants *use* for cutting trees.', 'verb'],
+    ['It seems that ducks in our park *use* the bridge.', 'verb'],
+    ['Men and women alike *use* the well.', 'verb'],
+    ['The brave knights that *present* themselves at the gate are fed.', 'verb'],
+  ])('%s → %s', check)
+})
+
+describe('what grows, and what a place names', () => {
+  it.each([
+    ['The length of his tail *increases*, which makes him proud.', 'verb'],
+    ['The size of the hole *increases* while they watch.', 'verb'],
+    ['They say that the noise of the crowd *increases*.', 'verb'],
+    ['There was no end of price *increases*.', 'noun'],
+    ['They stood at the edge of the Tansy Lane *protests*.', 'noun'],
+    ['It is over, and the White Hen *protests*.', 'verb'],
+    ['Our heart expands and *contracts*.', 'verb'],
+  ])('%s → %s', check)
+})
+
+describe('small words before', () => {
+  it.each([
+    ['We could either *use* glue or tape.', 'verb'],
+    ['The top is not of *use*, and neither is the lid.', 'noun'],
+    ['Let us see what *uses* you can find for an old sock.', 'noun'],
+    ['I wonder what *uses* he will find for it.', 'noun'],
+    ['String has multiple *uses* in a boat.', 'noun'],
+    ['A spoon has countless *uses* in our den.', 'noun'],
+    ['*Produce* at least six eggs, or you are no hen of mine!', 'verb'],
+    ['I have to do *combat* training.', 'noun'],
+    ['She asked the knight to do *combat* with the dragon.', 'noun'],
+    ['We do *combat* the slugs.', 'verb'],
+  ])('%s → %s', check)
+})
+
+describe('content and learned', () => {
+  it.each([
+    ['He was not the *content* kind of pig.', 'happy'],
+    ['The cat ate the cream, to her great *content*.', 'happy'],
+    ['A full bowl makes any dog more *content*.', 'happy'],
+    ['We need more *content* for our page.', 'contained'],
+    ['This ancient and *learned* owl knew every star.', 'adjective'],
+    ['This is a puzzle for the *learned*.', 'adjective'],
+    ['Whistling is a *learned* skill.', 'verb'],
+    ['She met the goat and *learned* to climb.', 'verb'],
+  ])('%s → %s', check)
+})
+
+describe('read', () => {
+  it.each([
+    ['That was the funniest book I’d ever *read*.', 'past'],
+    ['She must’ve *read* the map upside down.', 'past'],
+    ['It is ten years since I last *read* it.', 'past'],
+    ['If you are lost, *read* the map.', 'present'],
+    ['When all else fails, *read* the map.', 'present'],
+    ['When you’ve finished, *read* the last line.', 'present'],
+    ['The bridge is old, so *read* the sign first.', 'present'],
+    // No past: a screen that is cracked, one who is lost.
+    ['They *read* the news on the cracked screen and laugh.', 'unsettled'],
+    ['They *read* the news when it came.', 'past'],
+    // Read once, though what it says is so now.
+    ['The card I *read* says that we must wait, but I will not.', 'unsettled'],
+  ])('%s → %s', check)
+})
