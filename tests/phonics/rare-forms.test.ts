@@ -258,3 +258,54 @@ describe('what was taken in silence for the other', () => {
     expect(ask(text)).toBe(expected)
   })
 })
+
+describe('what a boat has, when it was, and what was used for it', () => {
+  it.each([
+    // The front of a boat, and knots.
+    ['The *bows* of the boat hit a rock.', 'bend'],
+    ['Tam sat in the *bows* and looked for seals.', 'bend'],
+    ['Foam flew from her *bows*.', 'bend'],
+    ['Water came over the *bows* and wet Zub.', 'bend'],
+    ['The boat had two red *bows* on its mast.', 'knot'],
+    ['Meg tied *bows* to the oars.', 'knot'],
+    ['They shot with *bows* at the ship.', 'knot'],
+    ['The clown bows, and the king *bows* himself out.', 'bend'],
+    ['The girls had big *bows*.', 'knot'],
+    // A drop, and a hole.
+    ['The song brought a *tear* to Gran’s eye.', 'eye'],
+    ['Onions bring a *tear* to my eye.', 'eye'],
+    ['The nail did a *tear* to his coat.', 'rip'],
+    ['There was a *tear* in the sky.', 'rip'],
+    // When it was is no object.
+    ['Gran gave us *presents* a week ago.', 'noun'],
+    ['The boys shouted *insults* a minute ago.', 'noun'],
+    ['Gran gave us *presents* the day before.', 'noun'],
+    ['They had *contests* the next day.', 'noun'],
+    ['He *objects* the next time.', 'verb'],
+    ['She *presents* a long show.', 'verb'],
+    // What something is for.
+    ['Camels are *used* to bring water.', 'verb'],
+    ['The hens are *used* to swimming ducks.', 'used-to'],
+    ['They kept tools such as spades *used* to dig peat.', 'verb'],
+    ['Ned as well as others *used* to dig peat.', 'unsettled'],
+    ['Keys are things often *used* to open doors.', 'verb'],
+    ['The dogs often *used* to bark at night.', 'used-to'],
+    ['It was a long, thin pole *used* to reach apples.', 'verb'],
+    ['Long, thin poles *used* to stand by the door.', 'used-to'],
+    ['She was a sweet, old hen *used* to a warm nest.', 'used-to'],
+    ['The paint *used* to make that sign was red.', 'verb'],
+    ['The clock *used* to say that time was short.', 'used-to'],
+    ['The dog *used* to chase cats will not run now.', 'unsettled'],
+    ['The tin can be *used* to water beans.', 'verb'],
+    ['He may be *used* to water by now.', 'used-to'],
+    // More than one life, things, sand, and what is holy.
+    ['It is good to save human *lives*.', 'noun'],
+    ['The cat asked for extra *lives*.', 'noun'],
+    ['Pick up sharp metal *objects* so that nobody gets cut.', 'noun'],
+    ['They sailed to *Desert* Island.', 'sand'],
+    ['It is more *blessed* to give than to get.', 'adjective'],
+    ['O ye *blessed* winds, blow!', 'adjective'],
+  ])('%s → %s', (text, form) => {
+    expect(ask(text)).toBe(form)
+  })
+})

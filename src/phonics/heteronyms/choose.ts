@@ -36,7 +36,10 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
     const isFree = phrase.length >= LONG_PHRASE || phrase.form.classes.length === 0
     return isFree || candidates.includes(phrase.form) ? phrase.form.form : undefined
   }
-  if (candidates.length === 1) return isRareDescribed(row, place, classes) ? undefined : candidates[0]?.form
+  if (candidates.length === 1)
+    return isRareDescribed(row, place, classes)
+      ? undefined
+      : (findRareThing(row, place, candidates) ?? candidates[0]?.form)
   if (!classes && !hasOneClass(row)) return undefined
   return findByTopic(candidates, place)
 }
@@ -45,6 +48,16 @@ export function findForm(row: Heteronym, place: Place, classes: Classes | undefi
 function isRareDescribed({ forms }: Heteronym, place: Place, classes: Classes | undefined): boolean {
   if (!classes?.includes('noun') || forms.some((form) => form.classes.includes('noun'))) return false
   return forms.some((form) => form.classes.length === 0 && hasTopic(form, place))
+}
+
+/** `The boat dipped her bows`: the place of the usual thing, and only words that belong to a rare one, which the classes of its form do not name. */
+function findRareThing(
+  { thing, forms }: Heteronym,
+  place: Place,
+  [only]: readonly HeteronymForm[],
+): string | undefined {
+  if (only === undefined || only.form !== thing || hasTopic(only, place)) return undefined
+  return forms.find((form) => form !== only && hasTopic(form, place))?.form
 }
 
 /** The usual form of a row that has one, unless a word of the sentence belongs to the rare one, or that is a verb and the word could be one here. */

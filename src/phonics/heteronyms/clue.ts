@@ -26,12 +26,19 @@ const TIMES: ReadonlySet<string> = is.words(
 const BEFORE_TIMES: ReadonlySet<string> = is.words('each every that this')
 const NEXT: ReadonlySet<string> = is.words('following next same')
 
-/** `close the gate`, `upset it`, `upset Ned's plans`; not `contest every year`, nor `makes excuses the next day`. */
+/** `presents a week ago`, `presents the next day`: when, and nothing that it is done to. */
+function isWhen({ words, index }: Place): boolean {
+  const [after, next, third] = [words[index + 1], words[index + 2], words[index + 3]]
+  if (has(BEFORE_TIMES, after) && has(TIMES, next)) return true
+  if (after === 'the' && has(TIMES, next)) return (third === 'before' || third === 'after') && isEdge(words[index + 4])
+  if (after === 'the' && has(NEXT, next)) return has(TIMES, third)
+  return (after === 'a' || after === 'an') && words.slice(index + 3, index + 5).includes('ago')
+}
+
+/** `close the gate`, `upset it`, `upset Ned's plans`; not `contest every year`. */
 export function hasObject(place: Place): boolean {
   const after = place.words[place.index + 1]
-  if (has(BEFORE_TIMES, after) && has(TIMES, place.words[place.index + 2])) return false
-  if (after === 'the' && has(NEXT, place.words[place.index + 2]) && has(TIMES, place.words[place.index + 3]))
-    return false
+  if (isWhen(place)) return false
   return has(is.OBJECT_STARTS, after) || (isName(place, place.index + 1) && /.'s$/.test(after ?? ''))
 }
 

@@ -95,7 +95,7 @@ const beforeObject: Clue = (place, inflected) => {
   if (inflected && (hasSureObject(place) || hasCountedObject(place))) return ['verb']
   // `What funny contrasts the two made!`, `with squeals and protests the pigs ran`
   const isNamed = [1, 2, 3].some((nth) => has(WHAT, findBefore(place, nth))) || before === 'and'
-  return inflected && isObject && !isMark(before) && !isNamed ? ['verb'] : undefined
+  return inflected && isObject && hasObject(place) && !isMark(before) && !isNamed ? ['verb'] : undefined
 }
 
 /** Who or what speaks and acts in a tale. */

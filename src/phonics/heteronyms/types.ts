@@ -37,7 +37,10 @@ export interface Heteronym {
   readonly otherwise?: string
   /** The form to take where the tagger is silent too and the word could not be the other one here, by its place. */
   readonly fallback?: string
-  /** Of two things, the one to take where no word of the sentence speaks for the other: `tears` of the eye. */
+  /**
+   * Of two things, the one to take where no word of the sentence speaks for the other: `tears` of the eye. The other may be a verb that is a thing
+   * only where its topics say so: the `bows` of a boat.
+   */
   readonly thing?: string
   /** Phrases in which neither `thing` nor `otherwise` is taken: `with a bow` may be a gift or a greeting. */
   readonly doubts?: readonly string[]

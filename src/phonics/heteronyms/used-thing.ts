@@ -24,6 +24,9 @@ const TIME_JOINS: ReadonlySet<string> = is.words('after as because before if sin
 /** Take two objects, so that the thing before may be the other: `the call he used to give the men`. */
 const TWO_OBJECTS: ReadonlySet<string> = is.words('bring call give lend offer pay read send show sing teach tell write')
 
+/** What follows is told: `The clock used to say that time is short`. */
+const TELLS: ReadonlySet<string> = is.words('ask believe explain hope know mean say see show tell think wish')
+
 const INSIDE: ReadonlySet<string> = is.words('across around away down home inside out there up')
 
 /** `the pan she used to cook the eggs`, `which brush I used to paint it`, `the net that we used to catch him`. */
@@ -47,6 +50,16 @@ export function isToolOf(place: Place): boolean {
   return has(is.DETERMINERS, words[lead]) && isDone(words, lead)
 }
 
+/** `It was a long, thin pole used to reach apples`, `Keys are things often used to open doors`: what something is, and then what it is for. */
+export function isNamedTool({ words, index }: Place, back = 1): boolean {
+  const head = index - back
+  if (!isTool(words[head] ?? '') && !isManyTools(words[head] ?? '')) return false
+  let lead = head - 1
+  while (has(is.ADJECTIVES, words[lead]) || (words[lead] === ',' && has(is.ADJECTIVES, words[lead - 1]))) lead--
+  if (has(is.DETERMINERS, words[lead])) lead--
+  return has(is.BE, words[lead])
+}
+
 /** `The trick used to scare the crows was simple`, `The rope, used to tie the bag, was red`: its own verb comes later. */
 export function isToolItself({ words, index }: Place): boolean {
   const comma = words[index - 1] === ','
@@ -56,7 +69,9 @@ export function isToolItself({ words, index }: Place): boolean {
   const end = findEnd(words, index)
   const later = words.slice(index + 3, end)
   const at = later.findIndex((word) => has(is.BE, word))
-  const joins = later.some((word) => has(is.CLAUSE_JOINS, word) || word === 'that')
+  const joins = later.some(
+    (word, i) => has(is.CLAUSE_JOINS, word) || (word === 'that' && !(i === 0 && isPointed(words, index))),
+  )
   return at >= 0 && !joins && !has(is.SUBJECTS, later[at - 1])
 }
 
@@ -66,10 +81,16 @@ export function mayBeTool({ words, index }: Place): boolean {
   // `The wood used to build the house was old`
   if (!isTool(thing) && !isManyTools(thing) && !has(STUFF, thing)) return false
   const later = words.slice(index + 3, findEnd(words, index))
-  const at = later.findIndex((word) => word !== 'used' && (isPast(word) || has(is.BE, word) || isOfOne(word)))
-  const joins = later.slice(0, at).some((word) => has(is.CLAUSE_JOINS, word) || has(OPENERS, word))
+  const isSecond = (word: string): boolean => [is.BE, is.MODALS].some((group) => has(group, word)) || isPast(word)
+  const at = later.findIndex((word) => word !== 'used' && (isSecond(word) || isOfOne(word)))
+  const from = isPointed(words, index) ? 1 : 0
+  const joins = later.slice(from, at).some((word) => has(is.CLAUSE_JOINS, word) || has(OPENERS, word))
   return at > 0 && !joins && !has(ACTORS, later[at - 1])
 }
+
+/** `The paint used to make that boat`, and not `used to say that he fell`. */
+const isPointed = (words: readonly string[], index: number): boolean =>
+  words[index + 3] === 'that' && !has(TELLS, words[index + 2]) && !has(is.SUBJECTS, words[index + 4])
 
 /** Places that are also what something is made of, or a means. */
 const STUFF: ReadonlySet<string> = is.words('way wood')
@@ -116,7 +137,7 @@ export const ALL_OF_IT: ReadonlySet<string> = is.words('delight end full horror 
 /** `Get the dog used to the noise`, `Is the dog used to a lead?`: an article or what one does behind `to` is no work with it. */
 export function isMadeUsed({ words, index }: Place): boolean {
   const next = words[index + 2] ?? ''
-  if (!(next === 'a' || next === 'the' || /[a-z]{2}ing$/.test(next)) || has(ALL_OF_IT, words[index + 3])) return false
+  if (!(next === 'a' || next === 'the' || /[aeiouy].*ing$/.test(next)) || has(ALL_OF_IT, words[index + 3])) return false
   const led = words.slice(0, index).findLastIndex((word) => has(is.DETERMINERS, word))
   const verb = words[led - 1]
   return led > 0 && led > index - 4 && (has(is.BE, verb) || /^g[eo]t(?:ting)?$/.test(verb ?? ''))

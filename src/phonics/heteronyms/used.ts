@@ -4,7 +4,7 @@ import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
-import { ALL_OF_IT, isMadeUsed, isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
+import { ALL_OF_IT, isMadeUsed, isNamedTool, isToolItself, isToolOf, mayBeTool } from './used-thing.ts'
 import { isHow, isLikened, isWhatWasDone } from './used-what.ts'
 import * as is from './vocabulary.ts'
 
@@ -61,11 +61,12 @@ export function findUsed(place: Place): Used | undefined {
   if (isEdge(next) && !isHad(before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
   // `the goat always used to guide her kids`; not `the knife was always used to cut`
-  if (is.has(OFTEN, place.words[place.index - 1]) && !is.has(is.BE, before) && !isHad(before)) return 'used-to'
+  if (is.has(OFTEN, place.words[place.index - 1]) && !is.has(is.BE, before) && !isHad(before))
+    return isNamedTool(place, 2) ? 'verb' : 'used-to'
   const isBe = is.has(is.BE, before) || (is.has(HOW_WELL, before) && is.has(is.BE, findBefore(place, 2)))
   // `The cave is used to this day`
   if (isBe && next === 'this' && place.words[place.index + 3] === 'day') return 'verb'
-  if (isBe && isWorkOfTool(place)) return 'verb'
+  if (isBe && (isWorkOfTool(place) || isPossible(place))) return 'verb'
   if (isBe && is.has(TO_THE_END, place.words[place.index + 3])) return undefined
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
   if (isHad(before)) return findBehindHad(place, beforeIndex(place))
@@ -77,7 +78,11 @@ export function findUsed(place: Place): Used | undefined {
   // `a gull, used to the noise`
   if (isMark(before) && is.has(is.DETERMINERS, next) && !is.has(ALL_OF_IT, place.words[place.index + 3]))
     return 'used-to'
-  if (isToolItself(place)) return 'verb'
+  const isListed = place.words[place.index - 2] === 'as'
+  // `tools such as spades used to dig`, and open in `Ned as well as others used to sing`
+  if (isListed && place.words[place.index - 3] === 'such' && !isThing(next)) return 'verb'
+  if (isListed && place.words[place.index - 3] === 'well') return undefined
+  if (isToolItself(place) || (isNamedTool(place) && !isThing(next))) return 'verb'
   if (isMadeUsed(place)) return 'used-to'
   if (mayBeTool(place)) return undefined
   if (hasPlainSubject(place) || isGap(place) || isHabit(place)) return 'used-to'
@@ -138,6 +143,15 @@ function isWorkOfTool(place: Place): boolean {
   return is.has(TOOL_WORK, work) && !isEdge(after) && ![2, 3].some((nth) => is.has(SOMEBODY, findBefore(place, nth)))
 }
 
+const CAN = new Set(['can', 'could', 'may', 'might'])
+
+/** `The can may be used to water plants`: nobody says so of what is not strange. */
+const isPossible = (place: Place): boolean =>
+  findBefore(place) === 'be' &&
+  [2, 3].some((nth) => is.has(CAN, findBefore(place, nth))) &&
+  ![3, 4].some((nth) => is.has(SOMEBODY, findBefore(place, nth))) &&
+  !isThing(place.words[place.index + 2])
+
 /** `a noise to which he was used` */
 function isLedByTo({ words, index }: Place): boolean {
   if (!isEdge(words[index + 1])) return false
@@ -185,7 +199,7 @@ export function findTaggedUsed(place: Place, tags: Tags): Used | undefined {
 function isThing(next: string | undefined): boolean {
   return (
     next !== undefined &&
-    (is.OBJECT_STARTS.has(next) || THING_STARTS.has(next) || /[a-z]{2}(ing|[^aius']s)$/.test(next))
+    (is.OBJECT_STARTS.has(next) || THING_STARTS.has(next) || /[aeiouy].*ing$|[a-z]{2}[^aius']s$/.test(next))
   )
 }
 
