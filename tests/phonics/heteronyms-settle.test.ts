@@ -634,6 +634,23 @@ describe('settle', () => {
     ['It came from his generous, *deliberate* way of talking.', 'adjective'],
     ['“The Lost Sock” *does* have a sad end.', 'verb'],
     ['The pie made his tummy *upset*.', 'verb'],
+    // What looks like an order, a place and a pair.
+    ['*Rebel* and you will be caught.', 'verb'],
+    ['“Phew, *close* one!”', 'near'],
+    ['Let no one come *close*.', 'near'],
+    ['The wolves *close* round the sheep.', 'shut'],
+    ['They could neither *live* nor die.', 'verb'],
+    ['It was neither *live* nor dead.', 'adjective'],
+    ['Under the bridge *live* trolls.', 'verb'],
+    ['In the pot *live* crabs boiled.', 'adjective'],
+    ['Behind the big *live* crabs hid a shrimp.', 'adjective'],
+    ['Watch the race *live*.', 'adjective'],
+    ['Watch the path *wind* through the trees.', 'turn'],
+    ['Rain, hail and *wind* came.', 'air'],
+    ['The actors take their *bows*.', 'bend'],
+    ['They made their *bows* and arrows.', 'knot'],
+    ['The frog gave a tiny *bow*.', 'bend'],
+    ['The *sewer* pricked her thumb.', 'stitcher'],
   ])('tells the ends of days, ships and shows: %s', (text, form) => {
     expect(ask(text, { tagger })).toBe(form)
   })

@@ -36,8 +36,9 @@ export const asked: Clue = (place, inflected) => {
   const asksWhat = inflected && before === 'what' && has(is.SUBJECTS, after) && after !== 'it'
   if (asksWhat && (after !== 'you' || isVerbal(words[index + 2]))) return NOMINAL
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
-  // `They neither use nor want it`; not `minding neither wind nor weather`
-  const isPair = (after === 'nor' || after === 'or') && has(is.SUBJECTS, second)
+  // `They neither use nor want it`, `could neither live nor die`; not `minding neither wind nor weather`
+  const isDoing = has(is.SUBJECTS, second) || has(is.MODALS, second)
+  const isPair = (after === 'nor' || after === 'or') && isDoing
   // `We could either use glue or tape`
   if (!inflected && before === 'either' && (has(is.MODALS, second) || second === 'to')) return ['verb']
   if (!inflected && (before === 'either' || before === 'neither')) return isPair || hasObject(place) ? FINITE : NOMINAL

@@ -15,11 +15,14 @@ const TOLD_ALONE: ReadonlySet<string> = new Set(['does', 'lives', 'uses'])
 /** No thing, and no describing word, though they end as such do. */
 const NO_GERUNDS: ReadonlySet<string> = new Set('anything everything nothing something during king'.split(' '))
 
-/** `Refuse, and you will be sorry.` */
+/** `Refuse, and you will be sorry`, `Rebel and you will be caught`. */
 export const threat: Clue = ({ words, index }, inflected) => {
   const isOrder = !inflected && isMark(words[index - 1]) && !needsObject(words[index] ?? '')
-  const [comma, join, person] = words.slice(index + 1)
-  const isThreat = comma === ',' && (join === 'and' || join === 'or') && has(is.SUBJECTS, person)
+  const rest = words.slice(index + 1)
+  const isParted = rest[0] === ','
+  const [join, person, helper] = isParted ? rest.slice(1) : rest
+  const isJoined = (join === 'and' || join === 'or') && has(is.SUBJECTS, person)
+  const isThreat = isJoined && (isParted || has(is.MODALS, helper))
   return isOrder && isThreat && !has(DESCRIBING, words[index]) ? ['verb'] : undefined
 }
 

@@ -1,8 +1,9 @@
 // `close` and `live` behind a verb, a particle or a place: near, or having one's home there.
 
 import { type Clue, hasObject } from './clue.ts'
+import { isThing } from './one-thing.ts'
 import { findBefore, isEdge, isMark, type Place } from './place.ts'
-import { isPast } from './verbs.ts'
+import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
@@ -46,6 +47,17 @@ function isInWhich({ words, index }: Place): boolean {
   return false
 }
 
+const BEHIND_MANY: ReadonlySet<string> = new Set(['and', 'of', 'that', 'who', 'with'])
+
+/** `Under the bridge live trolls.`: where something is opens the sentence, many follow, and nothing else is a verb. */
+function isBehindPlace({ words, index }: Place): boolean {
+  const opens = has(is.ALL_PREPOSITIONS, words[0]) && has(is.DETERMINERS, words[1]) && index > 2
+  const isClear = words.slice(0, index).every((word) => !isMark(word) && !isVerbal(word))
+  if (!opens || !isClear || !isThing(words[index - 1] ?? '') || has(is.ADJECTIVES, words[index - 1])) return false
+  const [many, next] = [words[index + 1], words[index + 2]]
+  return is.looksPlural(many) && (isEdge(next) || has(BEHIND_MANY, next)) && !words.slice(index + 2).some(isVerbal)
+}
+
 /** `in the oak live three owls`: no number and no article stands behind what describes a thing; `Something live!` does not live. */
 export const inverted: Clue = (place) => {
   const after = place.words[place.index + 1]
@@ -53,5 +65,6 @@ export const inverted: Clue = (place) => {
   if (place.index === 1 && isEdge(after) && /^(?:any|every|no|some)thing$/.test(place.words[0] ?? ''))
     return ['adjective']
   if (isEdge(after) && isInWhich(place)) return ['verb']
+  if (isBehindPlace(place)) return ['verb']
   return has(is.NUMBERS, after) || has(MANY, after) || has(is.DETERMINERS, after) ? ['verb'] : undefined
 }
