@@ -651,6 +651,15 @@ describe('settle', () => {
     ['They made their *bows* and arrows.', 'knot'],
     ['The frog gave a tiny *bow*.', 'bend'],
     ['The *sewer* pricked her thumb.', 'stitcher'],
+    ['When does the park *close*?', 'shut'],
+    ['What time does the shop *close*?', 'shut'],
+    ['When is the show *live*?', 'adjective'],
+    ['She points to the caves where the wicked *live*.', 'verb'],
+    ['Thorns *wound* her feet.', 'injury'],
+    ['Our lungs expand and *contract*.', 'verb'],
+    ['We need *transport* to the moon.', 'noun'],
+    ['She sounded pretty *upset* to me.', 'verb'],
+    ['The mill runs on solar and *wind*.', 'air'],
   ])('tells the ends of days, ships and shows: %s', (text, form) => {
     expect(ask(text, { tagger })).toBe(form)
   })

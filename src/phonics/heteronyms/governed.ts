@@ -163,5 +163,7 @@ export const longInversion: Clue = (place, inflected) => {
   const at = findOpener(place, place.index - 2, [is.DETERMINERS, is.PLURAL_DETERMINERS])
   if (at === undefined || !has(is.MODALS, place.words[at - 1])) return undefined
   const before = place.words[at - 2]
-  return isMark(before) || has(is.QUESTIONS, before) ? ['verb'] : undefined
+  // `When does the park close?`, `What time does it close?`
+  const asks = has(is.QUESTIONS, before) || before === 'when' || (before === 'time' && place.words[at - 3] === 'what')
+  return isMark(before) || asks ? ['verb'] : undefined
 }
