@@ -30,7 +30,7 @@ describe('settle', () => {
     ['It was the only noise that he was *used* to.', 'used-to'],
     ['We heard him *read* it.', 'present'],
     ['Meg saw a post that *read*: “To the mill”.', 'past'],
-    ['The boys who *read* it were sad.', 'tagger-needed'],
+    ['The boys who *read* it were sad.', 'past'],
     ['After this Meg *used* to swim.', 'used-to'],
     ['The next *minute* the boy was gone.', 'time'],
     ['It hurts her if we *row*.', 'unsettled'],

@@ -1,5 +1,6 @@
 // Whether a sentence tells of what is so at any time, or now: times, conditions, habits, and what anybody does.
 
+import { hasObject } from './clue.ts'
 import { CLAUSES, isJoined, isSameVoice } from './joined-clause.ts'
 import { isThing } from './one-thing.ts'
 import type { Place } from './place.ts'
@@ -62,8 +63,10 @@ export function hasPresentCustom(place: Place): boolean {
   if (hasPast(place) || isOfOneThing(place)) return false
   if (isOfAnybody(place)) return true
   const [first, second] = [words[index - 2], words[index - 1]]
-  if ((has(OFTEN, second) && has(PLURAL_SUBJECTS, first)) || (has(OFTEN, first) && has(PLURAL_SUBJECTS, second)))
-    return true
+  const isOften =
+    (has(OFTEN, second) && has(PLURAL_SUBJECTS, first)) || (has(OFTEN, first) && has(PLURAL_SUBJECTS, second))
+  // `I never read the end of it`: perhaps only once
+  if (isOften && !(second === 'never' && hasObject(place))) return true
   return words.some((word, at) => has(WEEKLY, word) || word === 'reads' || isJoinedPresent(place, at))
 }
 

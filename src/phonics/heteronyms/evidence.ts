@@ -120,6 +120,7 @@ const CLUES: readonly Clue[] = [
   things.takenByOne,
   things.ledPair,
   things.behindWhich,
+  things.joinedFirst,
   things.numbered,
   governed.longInversion,
   governed.pluralInversion,

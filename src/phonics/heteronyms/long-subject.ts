@@ -14,9 +14,26 @@ const MEASURED = is.words(
 )
 const GROWS = is.words('decreases increases')
 
+const AS = is.words('as if until when whenever while')
+
+/** `As noise increases`, `The cold increases.`: one thing opens the clause, and nothing else could be its verb. */
+function isShort(words: readonly string[], index: number): boolean {
+  if (!isThing(words[index - 1] ?? '') || isMark(words[index - 1])) return false
+  const isLed = has(is.DETERMINERS, words[index - 2])
+  const at = isLed ? index - 3 : index - 2
+  // `the more his tummy increases`, and not `more price increases`
+  if ((has(AS, words[at]) && words[at - 1] !== 'such') || (isLed && (words[at] === 'more' || words[at] === 'less')))
+    return true
+  const after = words[index + 1]
+  const ends = has(is.STOPS, after) || (after === ',' && has(is.CLAUSE_STARTS, words[index + 2]))
+  return isLed && ends && (isMark(words[at]) || has(is.CLAUSE_STARTS, words[at]))
+}
+
 /** `The length of his tail increases, which …`: what is measured opens the clause, and no verb stands before. */
 export const growing: Clue = ({ words, index }, inflected) => {
-  if (!inflected || !has(GROWS, words[index]) || !isClosing(words[index + 1])) return undefined
+  if (!inflected || !has(GROWS, words[index])) return undefined
+  if (isShort(words, index)) return ['verb']
+  if (!isClosing(words[index + 1])) return undefined
   let start = index
   while (!isMark(words[start - 1]) && !has(is.CLAUSE_JOINS, words[start - 1]) && words[start - 1] !== 'that') start--
   const lead = words.slice(start, index)

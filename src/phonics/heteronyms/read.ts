@@ -2,16 +2,16 @@
 
 import { startsWithCapital } from '../../letter-kinds.ts'
 import { hasHelper } from './clause.ts'
-import { hasObject } from './clue.ts'
 import type { Classes } from './evidence.ts'
+import { isAsked } from './order.ts'
 import { isBehindPerson } from './person.ts'
 import { findBefore, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
-import { isParticiple, isPast } from './verbs.ts'
-import { has, MODALS, PREPOSITIONS, RELATIVES } from './vocabulary.ts'
+import { isPast } from './verbs.ts'
+import { has, MODALS } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -26,7 +26,8 @@ export function findTenseForm(
 ): Tense | undefined {
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
   if (isBehindSpeech(place)) return 'past'
-  if (isOrder(place) || isCalled(place) || isBehindCondition(place) || isHeard(place)) return 'present'
+  if (isAsked(place)) return 'present'
+  if (isOnePerson(place)) return 'past'
   if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
@@ -36,6 +37,14 @@ export function findTenseForm(
   const story = before && !isSpoken(place.words, place.index) ? findContextTense(before) : undefined
   return own && story && own !== story ? undefined : (own ?? story)
 }
+
+const SOMEBODY: ReadonlySet<string> = new Set(
+  'anybody anyone everybody everyone nobody one somebody someone'.split(' '),
+)
+
+/** `the only one who read it`: the present of one has its -s. */
+const isOnePerson = ({ words, index }: Place): boolean =>
+  words[index - 1] === 'who' && has(SOMEBODY, words[index - 2]) && !has(MODALS, words[index - 3])
 
 /** `The sign on the gate read “No dogs”`. */
 const isBeforeQuotation = ({ words, index }: Place): boolean =>
@@ -66,47 +75,3 @@ const isAfterSpeech = (words: readonly string[], at: number): boolean =>
 
 const ONE: ReadonlySet<string> = new Set(['he', 'she', 'it'])
 const CLOSERS: ReadonlySet<string> = new Set(['"', '”', "'"])
-
-/** `Mama, read to me`, `Please, Ned, read it`: behind the one who is asked, no more than three words from the start. */
-function isCalled(place: Place): boolean {
-  const { words, index } = place
-  if (words[index - 1] !== ',' || !(hasObject(place) || words[index + 1] === 'to')) return false
-  let start = index - 1
-  while (start > 0 && !has(STARTS, words[start - 1])) start--
-  const called = words.slice(start, index - 1)
-  return called.length > 0 && called.length <= 3 && called.every((word) => !isPast(word) && !has(PREPOSITIONS, word))
-}
-
-const CONDITIONS: ReadonlySet<string> = new Set('after before if once to unless when whenever'.split(' '))
-
-/** `If you are lost, read the map`: nobody stands there who did it. */
-function isBehindCondition({ words, index }: Place): boolean {
-  if (words[index - 1] !== ',') return false
-  let start = index - 1
-  while (start > 0 && !isMark(words[start - 1])) start--
-  const isFirst = start === 0 || has(STARTS, words[start - 1])
-  const isTold = words.slice(start, index).some((word, i) => isPast(word) && !isParticiple(words, start + i))
-  return isFirst && has(CONDITIONS, words[start]) && !isTold
-}
-
-const LISTEN: ReadonlySet<string> = new Set(['listen', 'listened', 'listening', 'listens'])
-/** So many words at most stand for who is heard: `her old mother and father`. */
-const LONGEST_HEARD = 5
-
-/** `They loved to listen to Mum and Dad read`: nobody's past. */
-function isHeard({ words, index }: Place): boolean {
-  const to = words.slice(0, index).lastIndexOf('to')
-  const heard = words.slice(to + 1, index)
-  const isOne = heard.length > 0 && heard.length <= LONGEST_HEARD
-  return (
-    has(LISTEN, words[to - 1]) && isOne && !heard.some((word) => isMark(word) || isPast(word) || has(RELATIVES, word))
-  )
-}
-
-const STARTS: ReadonlySet<string> = new Set(['.', '!', '?', ':', '“', '"', '‘'])
-
-/** `Read with me`: a sentence does not begin with a past. */
-function isOrder(place: Place): boolean {
-  const before = findBefore(place)
-  return before === undefined || before === '“'
-}

@@ -9,7 +9,7 @@ import { CLAUSES, isJoined, isSameVoice, PLACES, RELATIVES } from './joined-clau
 import { isBehindOneThing, isThing } from './one-thing.ts'
 import { isBehindPerson } from './person.ts'
 import type { Place } from './place.ts'
-import { isName, toQuoted } from './place.ts'
+import { isMark, isName, toQuoted } from './place.ts'
 import { withoutSpeech } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { isParticiple, isPast, isPresent, isTenseless } from './verbs.ts'
@@ -22,6 +22,8 @@ const LAST = new Set(['night', 'week', 'year', 'month', 'summer', 'winter', 'spr
 
 /** The tense that times and clauses of the sentence show; undefined where they show none, or both. */
 export function findTense(place: Place): Tense | undefined {
+  const main = findMainTense(place)
+  if (main !== undefined) return main
   const past = hasPastTime(place) || isJustDone(place) || isBeforePast(place) || hasPastClause(place)
   const present = hasPresentTime(place) || hasPresentCondition(place) || (!past && hasPresentCustom(place))
   if (past === present) return undefined
@@ -86,10 +88,23 @@ function isPastByOne(place: Place, at: number): boolean {
   return has(SINGULAR_SUBJECTS, before) || isNamed(place, at - 1) || isBehindPerson(here) || isBehindOneThing(here)
 }
 
+/** `People who read maps never get lost`, `those who read it were glad`: the one verb behind shows the tense of both. */
+function findMainTense({ words, index }: Place): Tense | undefined {
+  if (words[index - 1] !== 'who') return undefined
+  const end = words.findIndex((word, at) => at > index && isMark(word))
+  const rest = words.slice(index + 1, end < 0 ? undefined : end)
+  if (rest.some((word) => RELATIVES.has(word) || has(PLURAL_SUBJECTS, word))) return undefined
+  const isShown = (at: number): boolean => !isParticiple(rest, at)
+  const [past, present] = [rest.some((word, at) => isPast(word) && isShown(at)), rest.some(isPresent)]
+  if (past === present) return undefined
+  return past ? 'past' : 'present'
+}
+
 export function hasPastTime({ words }: Place): boolean {
   return words.some((word, i) => {
     const next = words[i + 1]
     if (word === 'this') return next === 'morning'
+    if (word === 'those') return next === 'days'
     return word === 'yesterday' || word === 'ago' || (word === 'last' && has(LAST, next))
   })
 }

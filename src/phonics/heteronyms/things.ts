@@ -69,6 +69,8 @@ export const adjective: Clue = (place, inflected) => {
   const isTaken = !inflected && isClosed(place) && !isMark(second) && !has(is.BE, second) && !has(is.LINKING, second)
   const isMade = (led || isTaken) && isMany && isMadeAdjective(before)
   if (!isMade && (!has(is.ADJECTIVES, before) || (inflected && has(is.LOOSE_ADJECTIVES, before)))) return undefined
+  // `the man in black objects`
+  if (inflected && second === 'in' && has(is.COLOURS, before)) return undefined
   // `something big lives there`
   if (has(ANYTHING, second)) return inflected ? ['verb'] : undefined
   const after = place.words[place.index + 1]
@@ -119,9 +121,19 @@ const isBehindDoer = (place: Place): boolean => {
   return isName(place, at) || has(is.PLURALS, place.words[at]) || is.looksPlural(place.words[at])
 }
 
-/** `their future lives are`, `the records were`: no verb in -s stands before the verb of many. */
-export const beforePlural: Clue = (place, inflected) =>
-  inflected && has(PLURAL_VERBS, place.words[place.index + 1]) ? ['noun'] : undefined
+/** `their future lives are`, `the records were`, `presents that were left`: no verb in -s stands before the verb of many. */
+export const beforePlural: Clue = ({ words, index }, inflected) => {
+  const after = has(is.RELATIVES, words[index + 1]) ? words[index + 2] : words[index + 1]
+  return inflected && has(PLURAL_VERBS, after) ? ['noun'] : undefined
+}
+
+const SUBJECT_NEXT: ReadonlySet<string> = new Set(
+  'although because if since though unless until when whenever while'.split(' '),
+)
+
+/** `because increases in it are rare`: nobody stands there who does it. */
+export const joinedFirst: Clue = ({ words, index }, inflected) =>
+  inflected && has(SUBJECT_NEXT, words[index - 1]) ? ['noun'] : undefined
 
 /** `a stork lives`, `every wise old owl objects`: behind one thing that `a` or `every` leads stands no plural. */
 export const behindOne: Clue = (place, inflected) => {
