@@ -305,6 +305,35 @@ describe('what a boat has, when it was, and what was used for it', () => {
     ['They sailed to *Desert* Island.', 'sand'],
     ['It is more *blessed* to give than to get.', 'adjective'],
     ['O ye *blessed* winds, blow!', 'adjective'],
+    ['I feared for the very *lives* of us all.', 'noun'],
+    ['The king *lives* and dies as we do.', 'verb'],
+    ['The dragon *lives* to eat.', 'verb'],
+    ['It was all worries and *tears*.', 'eye'],
+    // What the class makes it, whose house it is, and a cup at a mouth.
+    ['We worked to make the class *project* a success.', 'noun'],
+    ['Let’s make our class *project* a big hit!', 'noun'],
+    ['Mum made the class *record* a song.', 'verb'],
+    ['*House* Mouse’s tail was long.', 'noun'],
+    ['*House* Tom’s rabbits in the shed!', 'verb'],
+    ['He put the cup to *mouth* and drank.', 'noun'],
+    ['Try to *mouth* the words.', 'verb'],
+    ['The neighbours’ *row* over a fence went on.', 'quarrel'],
+    ['There was a silly *row* over who should go first.', 'quarrel'],
+    // How small it is.
+    ['The dust was *minute* and grey.', 'tiny'],
+    ['It was *minute* but strong.', 'tiny'],
+    ['She wore a *minute* hat.', 'tiny'],
+    ['It took an hour and a *minute* and no more.', 'time'],
+    // What is borne, what was so, and a slip.
+    ['The hens are *used* to rain.', 'used-to'],
+    ['The mule is *used* to work the mill.', 'verb'],
+    ['A kind of bear *used* to exist here.', 'used-to'],
+    ['He had a pet mole, whom he *used* to feed.', 'used-to'],
+    ['The ducks have grown *used* to it.', 'used-to'],
+    ['He was sad, though he *used* to sing.', 'used-to'],
+    ['Didn’t your dad *used* to call you Pumpkin?', 'used-to'],
+    ['What did the spoon *used* to dig cost?', 'unsettled'],
+    ['Mice *used* to actually be as big as cats.', 'used-to'],
   ])('%s → %s', (text, form) => {
     expect(ask(text)).toBe(form)
   })

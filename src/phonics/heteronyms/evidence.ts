@@ -122,6 +122,7 @@ const CLUES: readonly Clue[] = [
   things.behindWhich,
   things.joinedFirst,
   things.numbered,
+  things.houseOf,
   governed.longInversion,
   governed.pluralInversion,
   closeLive.inverted,

@@ -76,6 +76,17 @@ export const helped: Clue = (place, inflected) => {
   return first === 'and' && has(is.TRY, second) && isBare ? ['verb'] : undefined
 }
 
+/** `made the class project a success`: what something is made, and not what it does. */
+function isOutcome({ words, index }: Place): boolean {
+  if (words[index + 1] !== 'a' && words[index + 1] !== 'an') return false
+  let at = index + 2
+  while (has(is.ADJECTIVES, words[at])) at++
+  return has(OUTCOMES, words[at])
+}
+const OUTCOMES: ReadonlySet<string> = new Set(
+  'delight disaster failure flop game hit joy mess pleasure secret success surprise treat triumph winner'.split(' '),
+)
+
 /** `would let those geese lead your sister`, `let the game resume!`: behind what somebody lets or helps. */
 export const letLong: Clue = (place, inflected) => {
   const isLast = isEdge(place.words[place.index + 1])
@@ -83,6 +94,7 @@ export const letLong: Clue = (place, inflected) => {
   const at = findOpener(place, place.index - 1, [is.DETERMINERS, is.PLURAL_DETERMINERS])
   if (at === undefined || at === place.index - 1) return undefined
   const lead = place.words[at - 1] ?? ''
+  if (/^mak(?:es?|ing)$|^made$/.test(lead) && isOutcome(place)) return NOMINAL
   if (isLast) return lead === 'let' || lead === 'lets' ? ['verb'] : undefined
   return has(is.LET, lead) || /^mak(?:es?|ing)$|^made$/.test(lead) ? ['verb'] : undefined
 }

@@ -8,7 +8,7 @@ import { isPast, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
-const JOINS: ReadonlySet<string> = is.words('but because ’cause when so if where since as while although')
+const JOINS: ReadonlySet<string> = is.words('but because ’cause when so if where since as while although though')
 const RELATIVES: ReadonlySet<string> = is.words('that which who whom what whose')
 /** Stand before the words that open a thing, where no verb takes it and no clause hangs on the thing before. */
 const LEADS: ReadonlySet<string> = is.words(

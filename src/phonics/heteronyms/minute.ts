@@ -35,15 +35,18 @@ export const time: Clue = (place) => {
   return isAlone && !isMark(before) && !has(BEFORE_TINY, before) ? ['noun'] : undefined
 }
 
-/** `It was absolutely minute!`, `round and minute`: what something is; not `an hour and a minute`. */
+/** `It was absolutely minute!`, `minute and grey`, `round and minute`: what something is; not `an hour and a minute`. */
 function isTold({ words, index }: Place, before: string | undefined): boolean {
+  const after = words[index + 1]
+  if (has(is.BE, before) && (after === 'and' || after === 'but')) return true
   if (!isEdge(words[index + 1])) return false
   return has(is.BE, before) || has(is.LINKING, before) || (before === 'and' && has(is.ADJECTIVES, words[index - 2]))
 }
 
 /** What is seen, held, or likened: `found a minute bead`, `like a minute star`. */
 const BEFORE_THING = is.words(
-  'ate carried caught drew eat find found has held hold inside into like made notice noticed on picked saw see spotted to under up with',
+  'ate bought built carried caught drank drew dropped eat find found gave give gives grew has held hold hung inside into knitted like made notice noticed on ' +
+    'picked saw see sewed spotted to under up wear wearing wears with wore',
 )
 /** `a minute later`, `a minute hand`, `a minute went`. */
 const AFTER_TIME = is.words(

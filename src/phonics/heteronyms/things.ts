@@ -16,6 +16,13 @@ const TIMES: ReadonlySet<string> = new Set(['as', 'because', 'before', 'if', 'si
 export const every: Clue = (place, inflected) =>
   inflected && has(is.WHOLES, place.words[place.index - 1]) ? NOMINAL : undefined
 
+/** `House Mouse’s tail was long`: whose it is, and no order. */
+export const houseOf: Clue = (place) => {
+  const { words, index } = place
+  const isFirst = words[index] === 'house' && isMark(words[index - 1]) && isName(place, index + 1)
+  return isFirst && /.'s$/.test(words[index + 1] ?? '') && words.slice(index + 3).some(isVerbal) ? NOMINAL : undefined
+}
+
 /** `Two record companies have it`: a number, then two nouns, then their verb. */
 export const numbered: Clue = (place, inflected) => {
   const [before, after, verb] = [

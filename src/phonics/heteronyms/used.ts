@@ -1,5 +1,6 @@
 // `used`: with /zd/ as the verb, with /st/ before `to` where something was so before or is not strange any more.
 
+import { isClosing } from './clue.ts'
 import { isHabit, PERSONS, TIMES } from './habit.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
@@ -10,7 +11,7 @@ import * as is from './vocabulary.ts'
 
 export type Used = 'verb' | 'used-to'
 
-const GROW = new Set('get gets got getting become became becoming grow grew quite'.split(' '))
+const GROW = new Set('get gets got gotten getting become became becoming grow grew grown growing quite'.split(' '))
 /** `so used to it`: what is strange or not has degrees, and what is put to a use has none. */
 const DEGREES = new Set('so very more pretty rather too less much'.split(' '))
 const OFTEN = new Set('always frequently never often sometimes still usually'.split(' '))
@@ -18,7 +19,7 @@ const HOW_WELL = new Set('already fully long perfectly quite well'.split(' '))
 /** Nobody uses a thing to be or to sleep: before these, `used to` is always the old habit. */
 const STATES = new Set(
   (
-    'be believe belong come cry dance dream fancy feel go grow hate have know laugh lie like live look love sing sit sleep smile ' +
+    'be believe belong come cry dance dream exist fancy feel go grow hate have know laugh lie like live look love sing sit sleep smile ' +
     'stay swim talk think use visit wait wake want wish wonder work'
   ).split(' '),
 )
@@ -40,8 +41,14 @@ const THING_STARTS = new Set(
     ' ',
   ),
 )
+/** What somebody is used to, though it may also be done: `The hens are used to rain`. */
+const BORNE = new Set(
+  'company dust fog frost hail heat hunger ice mud noise rain sand smoke snow trouble wind work'.split(' '),
+)
 const AFTER = new Set(['after', 'before', 'until'])
-const JOINS = new Set('and but because how when so if like where since as than while although who'.split(' '))
+const JOINS = new Set(
+  'and but because how when so if like where since as than while although though afterwards who'.split(' '),
+)
 
 /** The form of `used` at the place; undefined where it cannot be told from the small words alone. */
 export function findUsed(place: Place): Used | undefined {
@@ -68,11 +75,16 @@ export function findUsed(place: Place): Used | undefined {
   if (isBe && next === 'this' && place.words[place.index + 3] === 'day') return 'verb'
   if (isBe && (isWorkOfTool(place) || isPossible(place))) return 'verb'
   if (isBe && is.has(TO_THE_END, place.words[place.index + 3])) return undefined
+  if (isBe && is.has(BORNE, next) && isClosing(place.words[place.index + 3])) return 'used-to'
   if (isBe) return isThing(next) || next === 'be' ? 'used-to' : undefined
   if (isHad(before)) return findBehindHad(place, beforeIndex(place))
   // `are you used to it`
   if (is.has(is.SUBJECTS, before) && is.has(is.BE, findBefore(place, 2))) return isThing(next) ? 'used-to' : undefined
   if (before === 'there' || isWhatWasDone(place) || isHow(place) || is.has(STATES, next)) return 'used-to'
+  // `a mole, whom she used to feed`; `Didn't your gran used to sing?` is a slip
+  if (findBefore(place, 2) === 'whom' || isAskedSlip(place)) return 'used-to'
+  // `They used to actually be cold`
+  if (/[a-z]ly$/.test(next ?? '') && is.has(STATES, place.words[place.index + 3])) return 'used-to'
   // `the shop that used to sell kites`
   if (before === 'that' || before === 'which') return 'used-to'
   // `a gull, used to the noise`
@@ -142,6 +154,12 @@ function isWorkOfTool(place: Place): boolean {
   const [work, after] = [place.words[place.index + 2], place.words[place.index + 3]]
   return is.has(TOOL_WORK, work) && !isEdge(after) && ![2, 3].some((nth) => is.has(SOMEBODY, findBefore(place, nth)))
 }
+
+const isAskedSlip = ({ words, index }: Place): boolean => {
+  const at = [2, 3].map((back) => index - back).find((one) => is.has(DID, words[one]))
+  return at !== undefined && isMark(words[at - 1]) && (at === index - 2 || is.has(is.DETERMINERS, words[at + 1]))
+}
+const DID = new Set(['did', "didn't"])
 
 const CAN = new Set(['can', 'could', 'may', 'might'])
 

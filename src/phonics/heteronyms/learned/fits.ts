@@ -19,12 +19,18 @@ export function fits({ word, forms }: Heteronym, place: Place, name: string): bo
   return isInflected(word) ? !isDescribed : !(isDescribed && !hasObject(place)) && !isBehindOne(place)
 }
 
+const LEADS: ReadonlySet<string> = new Set(['a', 'an', 'the', 'that', 'this'])
+
 /** `the Hill Lane Survey`, `its Hill Lane graduates`: one name, or whose. */
 function isInName(place: Place): boolean {
   const { words, index } = place
   if (!isName(place, index - 1)) return false
   let at = index - 2
   while (isName(place, at)) at--
+  // `the Green Street house the twins liked`, and not `did the Tansy Lane twins house it`
+  const isPlace =
+    at < index - 2 && is.has(LEADS, words[at]) && !is.looksPlural(words[index - 1]) && !isUnderHelper(place)
+  if (isPlace && !isInflected(words[index] ?? '')) return true
   return is.POSSESSIVES.has(words[at] ?? '') || (isName(place, index) && !isTitle(place))
 }
 
