@@ -34,7 +34,9 @@ export const asked: Clue = (place, inflected) => {
   const isHelper = [is.MODALS, is.BE, is.HAVE].some((group) => has(group, after))
   // `what uses you can find for it`; not `what upsets you most`
   const asksWhat = inflected && before === 'what' && has(is.SUBJECTS, after) && after !== 'it'
-  if (asksWhat && (after !== 'you' || isVerbal(words[index + 2]))) return NOMINAL
+  const rest = words.slice(index + 2, index + 7)
+  const isOfYou = has(is.MODALS, rest[0]) || (rest[0] === 'or' && rest.some((word) => has(is.MODALS, word)))
+  if (asksWhat && (after !== 'you' || isOfYou)) return NOMINAL
   if (inflected && (before === 'any' || (before === 'what' && isEdge(after)))) return NOMINAL
   // `They neither use nor want it`, `could neither live nor die`; not `minding neither wind nor weather`
   const isDoing = has(is.SUBJECTS, second) || has(is.MODALS, second)

@@ -147,6 +147,7 @@ const CLUES: readonly Clue[] = [
   longSubject.behindPlace,
   longSubject.relativePair,
   longSubject.ofNamed,
+  longSubject.ofNamedByOne,
   longSubject.alike,
   longSubject.themselves,
   amounts.someOthers,

@@ -73,6 +73,32 @@ export const ofNamed: Clue = (place, inflected) => {
   return words[index] === 'use' && isStone && words[index + 1] === 'for' ? FINITE : undefined
 }
 
+const IS = is.words("has hasn't is isn't was wasn't")
+const ARE = is.words("are aren't have haven't were weren't")
+const TROUPES = is.words('band choir class club family group team')
+const NAMING = is.words('all everything that thing what which')
+
+/** `The stick the giant uses is a tree`, `the tools that Ned uses are old`: one does it to what was named before, and the verb of that follows. */
+export const ofNamedByOne: Clue = (place, inflected) => {
+  const { words, index } = place
+  if (!inflected || !(has(IS, words[index + 1]) || (has(ARE, words[index + 1]) && words[index] === 'uses')))
+    return undefined
+  // `Red Hill Objects is a shop`
+  if (isName(place, index)) return undefined
+  let at = index - 1
+  if (isName(place, at)) at--
+  else {
+    if (!isThing(words[at] ?? '') && !has(TROUPES, words[at])) return undefined
+    at--
+    while (has(is.ADJECTIVES, words[at])) at--
+    if (!has(is.DETERMINERS, words[at])) return undefined
+    at--
+  }
+  const named = words[at] ?? ''
+  const isNamed = has(NAMING, named) || isMany(named) || (!isMark(named) && isThing(named) && !isVerbal(named))
+  return isNamed && !isName(place, at) && !has(is.ALL_PREPOSITIONS, named) ? ['verb'] : undefined
+}
+
 /** `Men and women alike use it`. */
 export const alike: Clue = ({ words, index }, inflected) =>
   !inflected && words[index - 1] === 'alike' && isMany(words[index - 2]) && !has(is.BE, words[index - 3])

@@ -30,6 +30,9 @@ function isBehindCondition(place: Place): boolean {
   return isFirst && has(CONDITIONS, words[start]) && !tells(place, start, index)
 }
 
+/** `The door is locked, so read the sign`: nobody stands there who did it. */
+const isBehindSo = ({ words, index }: Place): boolean => words[index - 1] === 'so' && words[index - 2] === ','
+
 const LISTEN: ReadonlySet<string> = new Set(['listen', 'listened', 'listening', 'listens'])
 /** So many words at most stand for who is heard: `her old mother and father`. */
 const LONGEST_HEARD = 5
@@ -88,4 +91,4 @@ function isAhead(place: Place): boolean {
   return isLed && words.slice(index + 1).some((word) => has(AHEAD, word)) && !tells(place, 0, words.length)
 }
 
-const CASES = [isOrder, isCalled, isBehindCondition, isHeard, isHad, isListed, isAhead]
+const CASES = [isOrder, isCalled, isBehindCondition, isBehindSo, isHeard, isHad, isListed, isAhead]
