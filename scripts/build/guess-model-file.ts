@@ -1,6 +1,6 @@
 // Writes the guesser's model: what its bytes mean is told in `src/phonics/guess/model.ts`.
 
-import { HEADER, LEVELS, MOST_SYMBOLS, PLACE, toPlaces } from '../../src/phonics/guess/model.ts'
+import { HEADER, LEVELS, MOST_SYMBOLS, PLACE, PLACE_BYTES, toPlaces } from '../../src/phonics/guess/model.ts'
 import type { Smoothed } from './guess-model.ts'
 import type { Runs } from './guess-model-runs.ts'
 
@@ -19,7 +19,7 @@ export function writeModel(runs: Runs, model: Smoothed, symbols: readonly string
   const backs = toLevels(kept.map((run) => model.backs[run] ?? 0))
   const names = new TextEncoder().encode(symbols.join('\n'))
   const end = HEADER + names.length + nodes.length * 3
-  const bytes = new Uint8Array(end + 4 * Math.ceil((nodes.length + 1) / PLACE))
+  const bytes = new Uint8Array(end + PLACE_BYTES * Math.ceil((nodes.length + 1) / PLACE))
   const view = new DataView(bytes.buffer)
   view.setUint32(0, names.length, true)
   view.setUint32(4, nodes.length, true)
@@ -39,7 +39,7 @@ export function writeModel(runs: Runs, model: Smoothed, symbols: readonly string
     bytes[at + 2] = (cost >> 4) | (back << 2)
   })
   toPlaces(bytes.subarray(HEADER + names.length, end)).forEach((place, k) => {
-    view.setUint32(end + k * 4, place, true)
+    bytes.set([place & 255, (place >> 8) & 255, place >> 16], end + k * PLACE_BYTES)
   })
   return bytes
 }

@@ -1,6 +1,6 @@
 // Reads a word that the dictionary lacks by its letters: the likeliest paths through the table, by the learnt model.
 
-import { CLOSE, LONG, OPEN, type RowSet, STATES, toArcs } from '../lattice.ts'
+import { type Arc, CLOSE, LONG, OPEN, type RowSet, STATES, toArcs } from '../lattice.ts'
 import { findBonds } from './bonds.ts'
 import { CLOSE_SYMBOL, type Context, EDGE, type GuessModel } from './model.ts'
 
@@ -38,20 +38,38 @@ export function guessPaths(set: RowSet, model: GuessModel, word: string, most: n
 /** @param bonds places between letters where no row may begin */
 function walkLetters(set: RowSet, model: GuessModel, word: string, bonds: ReadonlySet<number>): readonly Walk[] {
   const beams = new Map<number, Walk[]>([[0, [{ cost: 0, context: model.start, symbol: EDGE, before: undefined }]]])
-  for (const arc of toArcs(set, word, undefined).arcs) {
+  const end = word.length * STATES
+  const isWhole = (state: number): boolean => state === end + OPEN || state === end + LONG
+  for (const arc of keepEnding(toArcs(set, word, undefined).arcs, bonds, isWhole)) {
     const walks = beams.get(arc.from)
-    if (!walks || bonds.has(Math.floor(arc.from / STATES))) continue
+    if (!walks) continue
     const next = beams.get(arc.to) ?? []
     beams.set(arc.to, next)
     for (const symbol of arc.row === CLOSE ? CLOSES : (model.byRow.get(arc.row) ?? NO_SYMBOLS)) {
       for (const walk of walks) keep(next, walk, symbol, model)
     }
   }
-  const end = word.length * STATES
   return [...(beams.get(end + OPEN) ?? []), ...(beams.get(end + LONG) ?? [])]
     .map((walk) => ({ ...walk, cost: walk.cost + model.cost(walk.context, EDGE) }))
     .sort((x, y) => x.cost - y.cost)
     .slice(0, MOST_FOUND)
+}
+
+/** The arcs by which some walk comes to its end, in their order: of most words a third do not, such as a split vowel before no e. */
+function keepEnding(
+  arcs: readonly Arc[],
+  bonds: ReadonlySet<number>,
+  isWhole: (state: number) => boolean,
+): readonly Arc[] {
+  const ending = new Set<number>()
+  const kept: Arc[] = []
+  for (let at = arcs.length - 1; at >= 0; at--) {
+    const arc = arcs[at] as Arc
+    if (bonds.has(Math.floor(arc.from / STATES)) || !(isWhole(arc.to) || ending.has(arc.to))) continue
+    ending.add(arc.from)
+    kept.push(arc)
+  }
+  return kept.reverse()
 }
 
 const costAt = (beam: readonly Walk[], place: number): number => beam[place]?.cost ?? 0

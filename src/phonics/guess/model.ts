@@ -6,7 +6,7 @@
 //
 // The nodes are a tree of runs read backwards: the last symbol of a run first, then the one before it. Sisters stand side
 // by side in the order of their symbols, level after level, so that no node needs to say where its children lie. The
-// places say it for every 64th node (u32 each, the root counted as the first): the rest is found when it is asked for.
+// places say it for every 32nd node (u24 each, the root counted as the first): the rest is found when it is asked for.
 
 export const EDGE = 0
 export const CLOSE_SYMBOL = 1
@@ -14,11 +14,13 @@ export const MOST_SYMBOLS = 1024
 export const LEVELS = 64
 export const HEADER = 8 + 2 * LEVELS * 4
 /** The nodes of one place. */
-export const PLACE = 64
+export const PLACE = 32
+export const PLACE_BYTES = 3
 const IS_LAST = 4
 const HAS_CHILDREN = 8
 /** Cost in nats of a symbol that was never seen. */
 const UNSEEN = 16
+const NO_SYMBOLS: readonly number[] = []
 
 /** What has been read so far, as much of it as the model knows: a place in its tree, and what falling back costs. */
 export interface Context {
@@ -88,17 +90,34 @@ function layOut(bytes: Uint8Array): GuessModel {
   // What has been read is told by the deepest node that holds it, so that each context is made once.
   const contexts = new Map<number, Context>()
 
-  /** The context after a symbol that follows others, the last of them first. */
-  function toContext(last: number, before: readonly number[]): Context {
-    let node = top[last] ?? -1
-    for (let at = 0; node >= 0 && at < before.length; at++) {
-      const next = find(node, before[at] ?? -1)
+  // A symbol's cost and what is known after it lie at the same node: it is looked for once.
+  let asked: Context | undefined
+  let symbolAsked = -1
+  let nodeFound = -1
+  let used = 0
+
+  /** Goes from a symbol back through those before it, as far as the tree knows them. */
+  function seek(context: Context | undefined, symbol: number): void {
+    if (asked === context && symbolAsked === symbol) return
+    asked = context
+    symbolAsked = symbol
+    nodeFound = top[symbol] ?? -1
+    used = 0
+    const before = context?.symbols ?? NO_SYMBOLS
+    while (nodeFound >= 0 && used < before.length) {
+      const next = find(nodeFound, before[used] ?? -1)
       if (next < 0) break
-      node = next
+      nodeFound = next
+      used++
     }
-    let context = contexts.get(node)
-    if (context === undefined) contexts.set(node, (context = makeContext(node, [last, ...before])))
-    return context
+  }
+
+  function after(context: Context | undefined, symbol: number): Context {
+    seek(context, symbol)
+    let known = contexts.get(nodeFound)
+    if (known === undefined)
+      contexts.set(nodeFound, (known = makeContext(nodeFound, [symbol, ...(context?.symbols ?? NO_SYMBOLS)])))
+    return known
   }
 
   function makeContext(deepest: number, history: readonly number[]): Context {
@@ -108,31 +127,25 @@ function layOut(bytes: Uint8Array): GuessModel {
       node = node < 0 ? (top[symbol] ?? -1) : find(node, symbol)
       known.push(backOf(node))
     }
-    const toBacks = (from: number): number => known.slice(from).reduce((sum, back) => sum + back, 0)
-    return {
-      symbols: history.slice(0, known.length),
-      node: deepest,
-      backs: Array.from({ length: known.length + 1 }, (_, from) => toBacks(from)),
+    const falls: number[] = []
+    // Each is summed from its first on, so that it comes out the same to the last digit wherever it is asked for.
+    for (let from = 0; from <= known.length; from++) {
+      let sum = 0
+      for (let at = from; at < known.length; at++) sum += known[at] ?? 0
+      falls.push(sum)
     }
+    return { symbols: history.slice(0, known.length), node: deepest, backs: falls }
   }
 
   return {
     symbols,
     byRow: groupByRow(symbols),
-    start: toContext(EDGE, []),
+    start: after(undefined, EDGE),
     cost(context, symbol) {
-      let node = top[symbol] ?? -1
-      if (node < 0) return UNSEEN
-      let used = 0
-      for (const before of context.symbols) {
-        const next = find(node, before)
-        if (next < 0) break
-        node = next
-        used++
-      }
-      return costOf(node) + (context.backs[used] ?? 0)
+      seek(context, symbol)
+      return nodeFound < 0 ? UNSEEN : costOf(nodeFound) + (context.backs[used] ?? 0)
     },
-    after: (context, symbol) => toContext(symbol, context.symbols),
+    after,
   }
 }
 
@@ -170,18 +183,21 @@ interface Children {
 
 function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
   const count = nodes.length / 3
-  const view = new DataView(places.buffer, places.byteOffset, places.byteLength)
   const ranges = new Uint32Array(2 * (count + 1))
   const isFilled = new Uint8Array(Math.ceil((count + 1) / PLACE))
+  const readPlace = (at: number): number =>
+    places.length === 0 ? 0 : (places[at] ?? 0) | ((places[at + 1] ?? 0) << 8) | ((places[at + 2] ?? 0) << 16)
+  // Most of it runs a few hundred times, as slow code, for a word or two: it counts in bytes.
   const fillPlace = (place: number): void => {
     isFilled[place] = 1
-    let next = places.length === 0 ? 0 : view.getUint32(place * 4, true)
     const stop = Math.min(count + 1, (place + 1) * PLACE)
-    for (let at = place * PLACE; at < stop && next < count; at++) {
-      if (at > 0 && !((nodes[at * 3 - 2] ?? 0) & HAS_CHILDREN)) continue
-      ranges[2 * at] = next
-      while (next < count && !((nodes[next * 3 + 1] ?? 0) & IS_LAST)) next++
-      ranges[2 * at + 1] = ++next
+    const end = nodes.length
+    for (let at = place * PLACE, mark = 3 * readPlace(place * PLACE_BYTES) + 1; at < stop && mark < end; at++) {
+      if (at > 0 && ((nodes[3 * at - 2] as number) & HAS_CHILDREN) === 0) continue
+      ranges[2 * at] = (mark - 1) / 3
+      while (mark < end && ((nodes[mark] as number) & IS_LAST) === 0) mark += 3
+      mark += 3
+      ranges[2 * at + 1] = (mark - 1) / 3
     }
   }
   return {
@@ -193,7 +209,7 @@ function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
   }
 }
 
-/** Where the children of every 64th node begin, or those of the next that has some. */
+/** Where the children of every 32nd node begin, or those of the next that has some. */
 export function toPlaces(nodes: Uint8Array): Uint32Array {
   const count = nodes.length / 3
   const places = new Uint32Array(Math.ceil((count + 1) / PLACE))

@@ -19,7 +19,7 @@
 // A code is one byte below 240, else two: 240 + high, low. Code 0 is the silent e that closes a split grapheme.
 
 export const MAGIC = [0x42, 0x54, 0x44, 0x4c] as const
-export const VERSION = 12
+export const VERSION = 13
 export const BLOCK = 32
 export const WIDE = 240
 export const INFLECTED = 255
