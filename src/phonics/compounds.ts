@@ -11,6 +11,9 @@ export interface Seam {
 
 /** Where a word that nobody listed parts into two that make compounds, the first as long as can be. */
 export function findSeam(word: string, lexicon: Lexicon): Seam | undefined {
+  const people = PEOPLE.exec(word)
+  if (people && lexicon.indexOf(people[1] ?? '') >= 0)
+    return { at: people.index + (people[1]?.length ?? 0) + 1, isSure: true }
   for (let at = word.length - LEAST; at >= LEAST; at--) {
     const last = toGrade(word.slice(at), lexicon) & 3
     const first = last === 0 ? 0 : toGrade(word.slice(0, at), lexicon) >> 2
@@ -22,6 +25,9 @@ export function findSeam(word: string, lexicon: Lexicon): Seam | undefined {
   }
   return undefined
 }
+
+/** `herdsman`, `swordswoman`: of whom there are too few in the dictionary to tell. */
+const PEOPLE = /^([a-z]{3,})s(?:man|men|woman|women)$/
 
 const LEAST = 3
 const STRONG = 3

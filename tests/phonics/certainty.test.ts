@@ -24,7 +24,7 @@ it.each([
     'guess, a mere guess',
     'tadeo naveen kamil amadi wiremu marzine trelline flompire velociramanta abracadabrazoo dozzable khadijo mehmoot',
   ],
-  ['dictionary', 'cats trooping hisss kisss swisss henhouse blankness'],
+  ['dictionary', 'cats trooping hisss kisss swisss henhouse herdsman swordswoman blankness'],
   ['dictionary, doubtful as a name', 'zubed'],
   ['nothing', 'etc ok vs bcd zubø øzub ttt'],
   ['for misses', 'misss'],

@@ -168,6 +168,7 @@ describe('contractions', () => {
 describe('compounds and hyphens', () => {
   it.each([
     ['henhouse', 'h=h e=ɛ n=n h=h ou=aʊ se=s'],
+    ['tradesmen', 't=t r=r a_e=eɪ d=d s=z m=m e=ə n=n'],
     ['duckpond', 'd=d u=ʌ ck=k p=p o=ɒ n=n d=d'],
     ['tip-top', 't=t i=ɪ p=p t=t o=ɒ p=p'],
     ['Zub-dog', 'z=z u=ʌ b=b d=d o=ɒ g=ɡ'],
