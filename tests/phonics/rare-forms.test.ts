@@ -334,6 +334,20 @@ describe('what a boat has, when it was, and what was used for it', () => {
     ['Didn’t your dad *used* to call you Pumpkin?', 'used-to'],
     ['What did the spoon *used* to dig cost?', 'unsettled'],
     ['Mice *used* to actually be as big as cats.', 'used-to'],
+    // To a house, and to give a house to.
+    ['They ran from house to *house*, asking for buns.', 'noun'],
+    ['From shed to *house* is ten steps.', 'noun'],
+    ['Go to *house* number six.', 'noun'],
+    ['He ran down to *house* four.', 'noun'],
+    ['He came to *house* four hens.', 'verb'],
+    ['We sailed to *Desert* Rock.', 'sand'],
+    ['The walls keep us from having to *house* hens.', 'verb'],
+    ['From past to *present* the mill stood.', 'noun'],
+    ['How many cows can this barn *house*?', 'verb'],
+    ['How many boys can lift the *house*?', 'noun'],
+    ['Does your tree *house* leak?', 'noun'],
+    ['They made the gingerbread *house* a home.', 'noun'],
+    ['The rope can be *used* to some extent.', 'verb'],
   ])('%s → %s', (text, form) => {
     expect(ask(text)).toBe(form)
   })

@@ -14,7 +14,10 @@ const isPerson = (place: Place, at: number): boolean => isName(place, at) && !/.
 /** `to read`, `used to live`; not `next to lead`, nor `resort to insults`, which has an ending. */
 export const infinitive: Clue = (place, inflected) => {
   if (findBefore(place) !== 'to') return undefined
-  if (inflected || isTowards(place) || isHouse(place) || has(BEFORE_THING_TO, findBefore(place, 2))) return NOMINAL
+  // `from house to house`
+  const isRepeated = place.words[place.index - 2] === place.words[place.index]
+  if (inflected || isRepeated || isTowards(place) || isNamed(place) || isHouse(place)) return NOMINAL
+  if (has(BEFORE_THING_TO, findBefore(place, 2))) return NOMINAL
   return has(is.BEFORE_NOUN_TO, findBefore(place, 2)) ? undefined : ['verb']
 }
 
@@ -30,12 +33,19 @@ const BEFORE_THING_TO: ReadonlySet<string> = new Set('accustomed immune reaction
 const isTowards = (place: Place): boolean =>
   place.words[place.index] === 'combat' && isEdge(place.words[place.index + 1]) && has(TOWARDS, findBefore(place, 2))
 
-/** `came to House Plum`: two names. */
-const isHouse = (place: Place): boolean =>
-  place.words[place.index] === 'house' &&
-  isName(place, place.index) &&
-  isName(place, place.index + 1) &&
-  !isTitle(place)
+/** `came to House Plum`, `sailed to Desert Rock`: two names. */
+const isNamed = (place: Place): boolean =>
+  isName(place, place.index) && isName(place, place.index + 1) && !isTitle(place)
+
+/** `from barn to house`, `to house number ten`; not `it keeps us from having to house it`. */
+const isHouse = (place: Place): boolean => {
+  const { words, index } = place
+  const [after, next] = [words[index + 1], words[index + 2]]
+  if (words[index] !== 'house' || hasObject(place)) return false
+  const isCounted = (has(is.NUMBERS, after) || /^\d/.test(after ?? '')) && isEdge(next)
+  const from = words.slice(Math.max(0, index - 4), index - 1)
+  return after === 'number' || isCounted || (from.includes('from') && !from.some((word) => /[a-z]ing$/.test(word)))
+}
 
 const ASKING: ReadonlySet<string> = new Set('can could did do does should will would'.split(' '))
 const isAsked = ({ words, index }: Place): boolean => words.slice(index).find((word) => has(is.STOPS, word)) === '?'
@@ -84,7 +94,9 @@ function isOutcome({ words, index }: Place): boolean {
   return has(OUTCOMES, words[at])
 }
 const OUTCOMES: ReadonlySet<string> = new Set(
-  'delight disaster failure flop game hit joy mess pleasure secret success surprise treat triumph winner'.split(' '),
+  'delight disaster failure flop game hit home joy mess pleasure secret success surprise treat triumph winner'.split(
+    ' ',
+  ),
 )
 
 /** `would let those geese lead your sister`, `let the game resume!`: behind what somebody lets or helps. */
@@ -177,5 +189,7 @@ export const longInversion: Clue = (place, inflected) => {
   const before = place.words[at - 2]
   // `When does the park close?`, `What time does it close?`
   const asks = has(is.QUESTIONS, before) || before === 'when' || (before === 'time' && place.words[at - 3] === 'what')
-  return isMark(before) || asks ? ['verb'] : undefined
+  // `How many cows can a barn house?`
+  const counts = place.words[0] === 'how' && /^m(?:any|uch)$/.test(place.words[1] ?? '') && at === place.index - 2
+  return isMark(before) || asks || counts ? ['verb'] : undefined
 }

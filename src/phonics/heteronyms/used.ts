@@ -63,7 +63,7 @@ export function findUsed(place: Place): Used | undefined {
     return (is.has(DEGREES, before) && hasToLater(place)) || isLedByTo(place) ? 'used-to' : 'verb'
   }
   // `which he used to good purpose`
-  if (is.has(PURPOSES, place.words[place.index + 3])) return 'verb'
+  if ([3, 4].some((nth) => is.has(PURPOSES, place.words[place.index + nth]))) return 'verb'
   // `a noise that he was used to`
   if (isEdge(next) && !isHad(before)) return 'used-to'
   if (is.has(GROW, before) || is.has(DEGREES, before)) return 'used-to'
@@ -139,7 +139,7 @@ const toSlip = (place: Place): Used | 'open' =>
 
 const LET_BE = new Set('ask asked let lets may must should suggest suggested'.split(' '))
 
-const PURPOSES = new Set(['advantage', 'effect', 'purpose'])
+const PURPOSES = new Set(['advantage', 'effect', 'extent', 'purpose'])
 /** What is done with a tool: `They are used to carry goods`. */
 const TOOL_WORK = new Set(
   (
