@@ -668,6 +668,16 @@ describe('settle', () => {
     ['He hung the *bow* on the ship’s mast.', 'knot'],
     ['He shot an arrow from the boat with his *bow*.', 'knot'],
     ['Robin took his *bow* and stepped into the boat.', 'unsettled'],
+    ['He climbed out of the *sewer* and his clothes were wet.', 'drain'],
+    ['The best *sewer* in the class is Sid.', 'stitcher'],
+    ['The nurse *wound* wool.', 'turned'],
+    ['Her sleeve was wet from *tears*.', 'eye'],
+    // A month in a sentence of short words, and a blow.
+    ['It was *August*, and hot.', 'month'],
+    ['To *Polish* It', 'shine'],
+    ['He gave the boy a *buffet* on the ear.', 'hit'],
+    ['The bear’s *buffet* knocked him down.', 'hit'],
+    ['The *buffet* of cakes was long.', 'food'],
     // A dog's lead in a sentence about balls, woods and gold, and the lead of a pencil.
     ['Rex tugged at his *lead* in the wood.', 'guide'],
     ['He bought a toy, a ball and a *lead*.', 'guide'],

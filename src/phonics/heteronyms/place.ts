@@ -85,7 +85,10 @@ export function isName(place: Place, at: number): boolean {
   return at > 0 && word !== undefined && isCapitalised(word) && !isMark(place.words[at - 1])
 }
 
-/** True where every long word has a capital, so that capitals say nothing. */
+/** True where every long word has a capital, so that capitals say nothing; `It is August` has but one, and is no title. */
 export function isTitle(place: Place): boolean {
-  return place.written.filter((word) => word.length > 3).every((word) => startsWithCapital(word))
+  const long = place.written.filter((word) => word.length > 3)
+  const isAlone = long.length === 1 && long[0] === place.written[place.index]
+  if (isAlone) return place.written.some((_, at) => at !== place.index && isName(place, at))
+  return long.every((word) => startsWithCapital(word))
 }
