@@ -36,6 +36,10 @@ export const bareInversion: Clue = (place, inflected) => {
   const asks = has(ASKING, words[at]) && (isMark(words[at - 1]) || has(is.QUESTIONS, words[at - 1]))
   if (inflected || !asks || !isThing(thing) || !(canFollow(words[index + 1]) || has(WHEN_DONE, words[index + 1])))
     return undefined
+  // `Does the school record still stand?`
+  const next = words[index + 2]
+  if (has(is.ADVERBS, words[index + 1]) && !isClosing(next) && !has(WHEN_DONE, next) && !opensClause(next))
+    return undefined
   const end = words.slice(index).findIndex((word) => has(is.STOPS, word))
   const rest = words.slice(index + 1, end < 0 ? undefined : index + end)
   return words[index + end] === '?' && !rest.some(isVerbal) ? ['verb'] : undefined
