@@ -39,6 +39,7 @@ describe('a clause about the thing before', () => {
     ['The crate holds more than the farm *produce*.', 'noun'],
     ['This is the stone the giants *use* for cutting trees.', 'verb'],
     ['It seems that ducks in our park *use* the bridge.', 'verb'],
+    ['Those who fear the king *use* the back door.', 'unsettled'],
     ['Men and women alike *use* the well.', 'verb'],
     ['The brave knights that *present* themselves at the gate are fed.', 'verb'],
   ])('%s → %s', check)
@@ -52,6 +53,9 @@ describe('what grows, and what a place names', () => {
     ['There was no end of price *increases*.', 'noun'],
     ['As noise *increases*, the cat hides.', 'verb'],
     ['The cold *increases*.', 'verb'],
+    ['No more *increases*!', 'noun'],
+    ['Foxes and mice make *deserts* their home.', 'sand'],
+    ['A night in the shed was no more than his *deserts*.', 'leave'],
     ['The more he eats, the more his tummy *increases*, until pop!', 'verb'],
     ['There were more price *increases*.', 'noun'],
     ['They stood at the edge of the Tansy Lane *protests*.', 'noun'],
@@ -123,6 +127,14 @@ describe('read', () => {
     ['He found out what the note *read*.', 'past'],
     ['I never *read* the end of it.', 'unsettled'],
     ['I never *read* letters.', 'present'],
+    // Read once, though the news is of now.
+    ['I *read* the book, so I know how it ends.', 'unsettled'],
+    ['They *read* the letter, but nobody knows what it means.', 'unsettled'],
+    ['We *read* books because we love stories.', 'present'],
+    ['If they *read* it, they would laugh.', 'past'],
+    ['I would be glad if you *read* it.', 'unsettled'],
+    ['I *read* the note that the witch had left.', 'past'],
+    ['We *read* the words she had written.', 'past'],
     // No past: a screen that is cracked, one who is lost.
     ['They *read* the news on the cracked screen and laugh.', 'unsettled'],
     ['They *read* the news when it came.', 'past'],

@@ -81,11 +81,16 @@ const FINITE = new Set(
   "comes does doesn't don't gets goes has is isn't keeps knows likes loves makes says sits wants".split(' '),
 )
 
+const REASONS = new Set(['because', 'but', 'so'])
+
 function isJoinedPresent(place: Place, at: number): boolean {
   const { words, index } = place
   const subject = has(OFTEN, words[at - 1]) ? at - 2 : at - 1
   if (!has(FINITE, words[at]) && !(has(SUBJECTS, words[subject]) && isPresentBehind(words, at, subject))) return false
   const between = words.slice(Math.min(at, index), Math.max(at, index))
+  // `I read the book, so I know how it ends`: read once
+  const join = between.find((word) => CLAUSES.has(word))
+  if (at > index && has(REASONS, join) && hasObject(place)) return false
   // `I don't look, I read`
   const isClause = between.some((word) => has(CLAUSES, word)) || (words[at] === "don't" && at < index)
   return isClause && isSameVoice(place, at) && isJoined(place, at)

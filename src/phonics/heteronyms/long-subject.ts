@@ -14,11 +14,13 @@ const MEASURED = is.words(
 )
 const GROWS = is.words('decreases increases')
 
+/** `No more increases!` */
+const MORE = is.words('big further huge large less many more new other small such')
 const AS = is.words('as if until when whenever while')
 
 /** `As noise increases`, `The cold increases.`: one thing opens the clause, and nothing else could be its verb. */
 function isShort(words: readonly string[], index: number): boolean {
-  if (!isThing(words[index - 1] ?? '') || isMark(words[index - 1])) return false
+  if (!isThing(words[index - 1] ?? '') || isMark(words[index - 1]) || has(MORE, words[index - 1])) return false
   const isLed = has(is.DETERMINERS, words[index - 2])
   const at = isLed ? index - 3 : index - 2
   // `the more his tummy increases`, and not `more price increases`

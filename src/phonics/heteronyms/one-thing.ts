@@ -68,6 +68,8 @@ function isBehindMany({ words, index }: Place): boolean {
   while (!isMark(words[at - 1]) && !is.has(is.CLAUSE_JOINS, words[at - 1])) at--
   while (at < index && [is.DETERMINERS, is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])))
     at++
+  // `Those who hate the king use the back door`
+  if (words[at - 1] === 'those' && words[at] === 'who') return true
   const isMany = [is.PLURALS, is.MANY].some((group) => is.has(group, words[at])) || is.looksPlural(words[at])
   return isMany && (is.has(is.RELATIVES, words[at + 1]) || words[at + 1] === 'like')
 }

@@ -11,7 +11,7 @@ import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
 import type { Heteronym } from './types.ts'
 import { isPast } from './verbs.ts'
-import { has, MODALS } from './vocabulary.ts'
+import { CLAUSE_JOINS, has, MODALS, PLURAL_SUBJECTS } from './vocabulary.ts'
 
 /**
  * For `read`, the form of the tense that sentence and story show. Where its neighbours say nothing of its class, the clause
@@ -27,7 +27,7 @@ export function findTenseForm(
   if (row.word !== 'read' || (classes && !classes.includes('verb'))) return undefined
   if (isBehindSpeech(place)) return 'past'
   if (isAsked(place)) return 'present'
-  if (isOnePerson(place)) return 'past'
+  if (isOnePerson(place) || isSupposed(place) || isAfterHad(place)) return 'past'
   if (isCustom(place)) return 'present'
   const joined = findJoinedTense(place, tags)
   if (joined) return joined
@@ -52,6 +52,23 @@ const isBeforeQuotation = ({ words, index }: Place): boolean =>
 
 const QUOTES: ReadonlySet<string> = new Set(['"', '“', ':'])
 
+const isWould = (word: string): boolean => /^(?:would|could|might)$|^(?:i|you|he|she|it|we|they)'d$/.test(word)
+
+/** `If they read it, they would laugh`: a past in form, as it is with `wrote`. */
+function isSupposed({ words, index }: Place): boolean {
+  const isLed = has(PLURAL_SUBJECTS, words[index - 1]) && words[index - 2] === 'if'
+  return isLed && words.slice(index + 1).some(isWould)
+}
+
+/** `I read the note that the witch had left`. */
+function isAfterHad({ words, index }: Place): boolean {
+  const end = words.findIndex((word, at) => at > index && isMark(word))
+  const clause = words.slice(index + 1, end < 0 ? undefined : end)
+  return (
+    has(PLURAL_SUBJECTS, words[index - 1]) && clause.includes('had') && !clause.some((word) => has(CLAUSE_JOINS, word))
+  )
+}
+
 /** `as you may think when you read it`: what anybody does; not `I was glad when you read it`. */
 function isCustom(place: Place): boolean {
   const lead = findBefore(place, 2)
@@ -59,6 +76,8 @@ function isCustom(place: Place): boolean {
   if (!isAnybody || hasPastTime(place)) return false
   const before = place.words.slice(0, place.index)
   const main = before.slice(before.findLastIndex(isMark) + 1)
+  // `I would be glad if you read it`
+  if (lead === 'if' && place.words.some((word) => isWould(word))) return false
   const isOnce = lead === 'when' && main.some(isPast)
   return !isOnce || main.some((word) => has(MODALS, word))
 }

@@ -85,13 +85,17 @@ export const adjective: Clue = (place, inflected) => {
   if (inflected && is.looksPlural(after) && !isVerbal(after)) return undefined
   // `lovely presents you sent me`
   if (inflected && has(is.SUBJECTS, after) && isPast(place.words[place.index + 2])) return ['noun']
-  if (hasObject(place) || (inflected && after === 'with') || (!inflected && isOfMany(place))) return undefined
+  if (hasObject(place) || (inflected && isWith(place)) || (!inflected && isOfMany(place))) return undefined
   if (led) return nominal(place)
   // `stripes of gold and green alternate`
   if (second === 'and' && has(is.COLOURS, before)) return undefined
   const loose = has(is.LOOSE_ADJECTIVES, before) || has(is.BE, second) || has(is.LINKING, second)
   return inflected || !loose ? nominal(place) : undefined
 }
+
+/** `contrasts with it`, `contrasts strongly with it` */
+const isWith = ({ words, index }: Place): boolean =>
+  words[index + 1] === 'with' || (/..ly$/.test(words[index + 1] ?? '') && words[index + 2] === 'with')
 
 /** After `a`, `the` or an adjective: a noun where nothing that it could describe follows. */
 function nominal(place: Place): Classes {
