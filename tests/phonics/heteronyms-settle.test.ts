@@ -678,6 +678,10 @@ describe('settle', () => {
     ['He gave the boy a *buffet* on the ear.', 'hit'],
     ['The bear’s *buffet* knocked him down.', 'hit'],
     ['The *buffet* of cakes was long.', 'food'],
+    ['With many *bows* the fox left.', 'bend'],
+    ['She gave three little *bows*.', 'bend'],
+    ['The *bows* hit the rock.', 'bend'],
+    ['She tied three *bows*.', 'knot'],
     // A dog's lead in a sentence about balls, woods and gold, and the lead of a pencil.
     ['Rex tugged at his *lead* in the wood.', 'guide'],
     ['He bought a toy, a ball and a *lead*.', 'guide'],

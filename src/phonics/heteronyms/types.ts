@@ -18,7 +18,7 @@ export interface HeteronymForm {
   /** For a teacher, in plain words. */
   readonly meaning: string
   readonly example: string
-  /** Word patterns round the word, written `_`, that belong to this form alone; see phrases.ts for how they are written. */
+  /** Word patterns round the word, written `_`, that belong to this form alone, or, listed with two forms, to neither for sure; see phrases.ts for how they are written. */
   readonly phrases?: readonly string[]
   /** Words, parted by spaces, that in the same sentence speak for this form against another of the same class. */
   readonly topics?: string
