@@ -5,7 +5,8 @@ import { beforeIndex, isMark, isName } from './place.ts'
 import { isPast, isPresent } from './verbs.ts'
 import { ADJECTIVES, CLAUSE_JOINS, DETERMINERS, has, MODALS, PREPOSITIONS } from './vocabulary.ts'
 
-const TITLES = new Set(
+/** Before a name. */
+export const TITLES: ReadonlySet<string> = new Set(
   'miss mr mrs ms dr sir aunt auntie uncle brother sister father mother king queen prince princess captain chief old little big'.split(
     ' ',
   ),

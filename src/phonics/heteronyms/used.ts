@@ -2,6 +2,8 @@
 
 import { isClosing } from './clue.ts'
 import { isHabit, PERSONS, TIMES } from './habit.ts'
+import { isThing as isOneThing } from './one-thing.ts'
+import { TITLES } from './person.ts'
 import { beforeIndex, findBefore, isEdge, isMark, isName, type Place } from './place.ts'
 import type { Tags } from './tags.ts'
 import { findBehindHad, isHad } from './used-had.ts'
@@ -229,6 +231,10 @@ function hasPlainSubject(place: Place): boolean {
   if (is.has(JOINS, word)) return word === 'who'
   const bare = is.has(is.SUBJECTS, word) || isName(place, at) || at === 0
   if (!bare) while (at > 0 && is.has(is.ADJECTIVES, place.words[at - 1])) at--
+  // `Old Mr Fox used to`
+  if (isName(place, at)) while (isName(place, at - 1) || is.has(TITLES, place.words[at - 1])) at--
+  // `Tam Hill used to`, first of all
+  if (at === 1 && isName(place, at) && isOneThing(place.words[0] ?? '')) return true
   // `his Aunt used to`
   if ((!bare || isName(place, at)) && is.has(is.DETERMINERS, place.words[at - 1])) at--
   // `Then they used to swim`
