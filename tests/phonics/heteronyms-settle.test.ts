@@ -682,6 +682,13 @@ describe('settle', () => {
     ['She gave three little *bows*.', 'bend'],
     ['The *bows* hit the rock.', 'bend'],
     ['She tied three *bows*.', 'knot'],
+    ['Are the shops *close*?', 'near'],
+    ['When the shops *close*, we go home.', 'shut'],
+    ['The doors *close* at hand were red.', 'near'],
+    ['Are the bands *live*?', 'adjective'],
+    ['The roof has *lead* on it.', 'metal'],
+    ['There was *lead* in the water.', 'metal'],
+    ['A diver needs *lead* to sink.', 'metal'],
     // A dog's lead in a sentence about balls, woods and gold, and the lead of a pencil.
     ['Rex tugged at his *lead* in the wood.', 'guide'],
     ['He bought a toy, a ball and a *lead*.', 'guide'],
