@@ -689,6 +689,8 @@ describe('settle', () => {
     ['The roof has *lead* on it.', 'metal'],
     ['There was *lead* in the water.', 'metal'],
     ['A diver needs *lead* to sink.', 'metal'],
+    ['He came with a halter and *lead*.', 'guide'],
+    ['He took a new halter and *lead*.', 'guide'],
     // A dog's lead in a sentence about balls, woods and gold, and the lead of a pencil.
     ['Rex tugged at his *lead* in the wood.', 'guide'],
     ['He bought a toy, a ball and a *lead*.', 'guide'],
