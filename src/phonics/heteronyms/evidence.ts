@@ -90,8 +90,7 @@ const degree: Clue = (place) => {
 /** `Gran attributes her long life to it`, `a warm bath contents the baby`: an object cannot follow a plural, but that of `what`. */
 const beforeObject: Clue = (place, inflected) => {
   const after = place.words[place.index + 1]
-  const isStart = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
-  const isObject = isStart && hasObject(place)
+  const isObject = has(is.POSSESSIVES, after) || after === 'the' || after === 'a' || after === 'an'
   const before = findBefore(place)
   if (inflected && (hasSureObject(place) || hasCountedObject(place))) return ['verb']
   // `What funny contrasts the two made!`, `with squeals and protests the pigs ran`
