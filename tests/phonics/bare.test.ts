@@ -171,7 +171,7 @@ const LINES = `
   behind many, and that or of
     verb past: The dogs that *use* it are old.
     verb past: The men that *use* it are old.
-    -: The dogs that *use* soap are old.
+    verb past: The dogs that *use* soap are old.
     noun adjective past: The dog that *use* it is old.
     verb past: All of them *use* it.
     verb past: The birds in the tree *use* it.

@@ -3,9 +3,10 @@
 
 import { beforeAll, describe, expect, it } from 'vitest'
 import { cutWords } from '../../scripts/build/heteronyms/examples.ts'
-import { rules } from '../../scripts/build/heteronyms/table.ts'
+import { rules, table } from '../../scripts/build/heteronyms/table.ts'
 import { settle } from '../../src/phonics/heteronyms/settle.ts'
 import { loadTagger, type Tagger } from '../../src/phonics/heteronyms/tagger.ts'
+import type { Heteronyms } from '../../src/phonics/heteronyms/types.ts'
 
 let tagger: Tagger
 beforeAll(async () => {
@@ -13,9 +14,9 @@ beforeAll(async () => {
 })
 
 /** The form that the rules settle for the word in stars; `unsettled` where they are silent. */
-function ask(text: string): string {
+function ask(text: string, from: Heteronyms = rules): string {
   const index = cutWords(text.slice(0, text.indexOf('*'))).length
-  const answer = settle(rules, cutWords(text.replaceAll('*', '')), index, { tagger })
+  const answer = settle(from, cutWords(text.replaceAll('*', '')), index, { tagger })
   return answer.kind === 'settled' ? answer.form : answer.kind
 }
 
@@ -34,12 +35,13 @@ describe('a clause about the thing before', () => {
     ['Red Hill *Objects* is a shop for old spoons.', 'unsettled'],
     ['They have machines which *extract* and clean the oil.', 'verb'],
     ['We have hens which *produce* and hatch eggs.', 'verb'],
+    ['Poles that *incline* too far fall over.', 'verb'],
+    ['Nails that *project* are dangerous.', 'verb'],
     ['You get more than your hens *produce*.', 'verb'],
     ['That is more wool than the sheep *produce*.', 'verb'],
     ['The crate holds more than the farm *produce*.', 'noun'],
     ['This is the stone the giants *use* for cutting trees.', 'verb'],
     ['It seems that ducks in our park *use* the bridge.', 'verb'],
-    ['Those who fear the king *use* the back door.', 'unsettled'],
     ['Men and women alike *use* the well.', 'verb'],
     ['The brave knights that *present* themselves at the gate are fed.', 'verb'],
   ])('%s → %s', check)
@@ -53,6 +55,9 @@ describe('what grows, and what a place names', () => {
     ['There was no end of price *increases*.', 'noun'],
     ['As noise *increases*, the cat hides.', 'verb'],
     ['The cold *increases*.', 'verb'],
+    ['They say that her fear *increases* with every step.', 'verb'],
+    ['They say that the old lock *rejects* every key but one.', 'verb'],
+    ['Every year the number of frogs *increases*.', 'verb'],
     ['No more *increases*!', 'noun'],
     ['Foxes and mice make *deserts* their home.', 'sand'],
     ['A night in the shed was no more than his *deserts*.', 'leave'],
@@ -84,6 +89,23 @@ describe('small words before', () => {
     ['She asked the knight to do *combat* with the dragon.', 'noun'],
     ['We do *combat* the slugs.', 'verb'],
   ])('%s → %s', check)
+})
+
+describe('with what the model holds likely', () => {
+  it.each([
+    ['Toys that *approximate* real tools are fun.', 'verb'],
+    ['For ten years that *record* stood.', 'noun'],
+    ['They know that the price *increases* made Gran cross.', 'noun'],
+    ['Every night *close* the shutters.', 'shut'],
+    ['One day please *close* that gate.', 'shut'],
+    ['Those who fear the king *use* the back door.', 'verb'],
+    ['Then the men on the farm *use* big forks.', 'unsettled'],
+    ['Every day the goats on the hill *produce* milk.', 'unsettled'],
+    ['Then the boys in the boat *use* their hats.', 'verb'],
+    ['She told the boys that *combat* was over.', 'unsettled'],
+  ])('%s → %s', (text, form) => {
+    expect(ask(text, table)).toBe(form)
+  })
 })
 
 describe('content and learned', () => {

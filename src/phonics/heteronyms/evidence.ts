@@ -146,6 +146,8 @@ const CLUES: readonly Clue[] = [
   longSubject.growing,
   longSubject.behindPlace,
   longSubject.relativePair,
+  longSubject.relativeMany,
+  longSubject.onlyInThat,
   longSubject.ofNamed,
   longSubject.ofNamedByOne,
   longSubject.alike,

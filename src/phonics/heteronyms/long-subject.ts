@@ -1,16 +1,17 @@
 // What a look-alike is behind a long subject, or in a clause about the thing before it.
 
 import { type Clue, FINITE, hasObject, isClosing } from './clue.ts'
-import { isThing } from './one-thing.ts'
+import { isOpen, isThing } from './one-thing.ts'
 import { isEdge, isMark, isName } from './place.ts'
-import { DESCRIBING } from './valency.ts'
-import { isVerbal } from './verbs.ts'
+import { DESCRIBING, LEADING } from './valency.ts'
+import { isPast, isTenseless, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
 
+const ARE = is.words("are aren't have haven't were weren't")
 /** Are measured: there is one of each, so that its verb has an -s. */
 const MEASURED = is.words(
-  'amount depth height heat length noise number power price size sound speed strength weight width',
+  'amount cost crowd depth height heap heat length noise number pile power price risk size sound speed strength value weight width',
 )
 const GROWS = is.words('decreases increases')
 
@@ -37,7 +38,7 @@ export const growing: Clue = ({ words, index }, inflected) => {
   if (isShort(words, index)) return ['verb']
   if (!isClosing(words[index + 1])) return undefined
   let start = index
-  while (!isMark(words[start - 1]) && !has(is.CLAUSE_JOINS, words[start - 1]) && words[start - 1] !== 'that') start--
+  while (!isOpen(words, start) && words[start - 1] !== 'that') start--
   const lead = words.slice(start, index)
   const of = lead.indexOf('of')
   const isMeasured = of > 0 && of < 4 && has(MEASURED, lead[of - 1]) && has(is.DETERMINERS, lead[0])
@@ -63,6 +64,37 @@ export const relativePair: Clue = ({ words, index }, inflected) => {
   return isPlain && isRelative && isMany(words[index - 2]) && (join === 'and' || join === 'or') ? FINITE : undefined
 }
 
+const AGES = is.words('days hours minutes months nights seasons seconds times weeks years')
+const TELL = is.words('ask asked promise promised remind reminded show showed shown shows tell tells told warn warned')
+/** Behind a thing and before no bare verb: `told the boys that combat was over`. */
+const OF_THING = is.words("can can't could had has hasn't is isn't might must of should was wasn't will would")
+
+/** `toys that approximate tools`, `nails that project are a danger`: many, and what they do. */
+export const relativeMany: Clue = ({ words, index }, inflected) => {
+  const after = words[index + 1]
+  const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
+  if (inflected || !isRelative || !isMany(words[index - 2])) return undefined
+  const lead = words.slice(Math.max(0, index - 6), index - 2)
+  // `For ten years that record stood`
+  const isOneThing = has(OF_THING, after) || isPast(after) || has(AGES, words[index - 2])
+  const isNoun = isOneThing || (has(LEADING, words[index]) && !has(ARE, after))
+  const isSaid = lead.some((word) => has(TELL, word)) || has(DESCRIBING, words[index])
+  return isNoun || isSaid || words[index] === 'present' ? undefined : FINITE
+}
+
+const SAY = is.words('feared hear heard hope hoped knew know knows said say says see sees think thinks thought')
+
+/** `They say that her fear increases with every step`: the clause has no other verb. */
+export const onlyInThat: Clue = ({ words, index }, inflected) => {
+  if (!inflected || !isThing(words[index - 1] ?? '')) return undefined
+  let at = index - 2
+  while (has(is.ADJECTIVES, words[at])) at--
+  const isLed = has(is.DETERMINERS, words[at]) && words[at - 1] === 'that' && has(SAY, words[at - 2])
+  const end = words.findIndex((word, i) => i > index && (isMark(word) || has(is.CLAUSE_JOINS, word)))
+  const rest = words.slice(index + 1, end < 0 ? undefined : end)
+  return isLed && !rest.some((word) => isVerbal(word) || isTenseless(word)) ? ['verb'] : undefined
+}
+
 /** `more than your hens produce`, `the stone the giants use for it`: many, and what they do to what was named before. */
 export const ofNamed: Clue = (place, inflected) => {
   const { words, index } = place
@@ -76,7 +108,6 @@ export const ofNamed: Clue = (place, inflected) => {
 }
 
 const IS = is.words("has hasn't is isn't was wasn't")
-const ARE = is.words("are aren't have haven't were weren't")
 const TROUPES = is.words('band choir class club family group team')
 const NAMING = is.words('all everything that thing what which')
 

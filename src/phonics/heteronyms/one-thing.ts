@@ -31,6 +31,9 @@ export function isBehindOneThing(place: Place): boolean {
   const word = place.words[last]
   if (word === undefined || isMark(word) || (!isRelative && isGoverned(place))) return false
   if (isOfMany(place) || isBehindMany(place)) return false
+  // `every night close the shutters`, `one day please use it`
+  const isWhen = is.has(TIMES, word) && is.has(ONE, place.words[last - 1]) && hasObject(place)
+  if (isWhen || place.words[place.index - 1] === 'please') return false
   if (hasCountedObject(place)) return false
   if (word === 'this' || word === 'what') return !isRelative && place.words[last - 1] !== 'like'
   // `a police escort`: what is many leads a thing behind `a`
@@ -48,10 +51,24 @@ export function isBehindOneThing(place: Place): boolean {
   return is.has(ONE, led) || (is.has(ONE_OR_MORE, led) && !is.ADJECTIVES.has(word))
 }
 
+/** Stand before the many that do something: `then the men on the farm use it`. */
+const BEFORE_MANY: ReadonlySet<string> = is.words(
+  'also maybe now often perhaps sometimes soon still then today usually yesterday',
+)
+const TIMES: ReadonlySet<string> = is.words('autumn day evening morning night spring summer time week winter year')
+
+/** A clause, or who does something in it, may begin at `at`. */
+export function isOpen(words: readonly string[], at: number): boolean {
+  const before = words[at - 1]
+  if (isMark(before) || is.has(is.CLAUSE_JOINS, before) || is.has(BEFORE_MANY, before)) return true
+  // `every day the men on the farm use it`
+  return is.has(TIMES, before) && (is.has(is.PLURAL_DETERMINERS, words[at]) || is.looksPlural(words[at]))
+}
+
 /** `all of them`, `the birds in the tree`, `herds of elephants in the park`: many open the clause, with what is said of them before the place. */
 export function isOfMany({ words, index }: Place): boolean {
   let start = index
-  while (!isMark(words[start - 1]) && !is.has(is.CLAUSE_JOINS, words[start - 1]) && words[start - 1] !== 'that') start--
+  while (!isOpen(words, start) && words[start - 1] !== 'that') start--
   let at = start
   while ([is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])) && !isHead(words, at)) at++
   const many = words[at] ?? ''
@@ -65,7 +82,7 @@ export function isOfMany({ words, index }: Place): boolean {
 /** `people who live in the desert`, `people like my mum`: many open the clause, and their verb may be still to come. */
 function isBehindMany({ words, index }: Place): boolean {
   let at = index - 1
-  while (!isMark(words[at - 1]) && !is.has(is.CLAUSE_JOINS, words[at - 1])) at--
+  while (!isOpen(words, at)) at--
   while (at < index && [is.DETERMINERS, is.PLURAL_DETERMINERS, is.ADJECTIVES].some((group) => is.has(group, words[at])))
     at++
   // `Those who hate the king use the back door`
