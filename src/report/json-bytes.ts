@@ -37,6 +37,16 @@ export function createJsonBytes(): JsonBytes {
     return made
   }
 
+  /** What is said of a page or a sentence is said nowhere else, but the advice is the same. */
+  let advice: { readonly of: Message; readonly behind: Uint8Array } | undefined
+
+  function findBehind(message: Message): Uint8Array {
+    if (advice !== undefined && message.letters.length === 0 && isSameBehind(advice.of, message)) return advice.behind
+    const behind = encoder.encode(toBehind(message))
+    if (message.letters.length === 0) advice = { of: message, behind }
+    return behind
+  }
+
   function place({ start, end, page }: Message, lines: Lines): void {
     const [from, to] = [lines.toPoint(start), lines.toPoint(end)]
     bytes.ascii('"line":')
@@ -56,11 +66,10 @@ export function createJsonBytes(): JsonBytes {
   }
 
   function write(message: Message, lines: Lines): void {
-    // What is said of a page or a sentence is said nowhere else.
     if (message.word === undefined) {
       bytes.text(toBefore(message))
       place(message, lines)
-      bytes.text(toBehind(message))
+      bytes.add(findBehind(message))
     } else {
       const { before, behind } = find(message)
       bytes.add(before)
@@ -91,7 +100,8 @@ export function createJsonBytes(): JsonBytes {
 /** The fields without the brace that begins or ends them. */
 const toInner = (fields: object): string => JSON.stringify(fields).slice(1, -1)
 
-const toBefore = ({ rule, severity, message }: Message): string => `{${toInner({ rule, severity, message })},`
+const toBefore = ({ rule, severity, message }: Message): string =>
+  `{"rule":${JSON.stringify(rule)},"severity":"${severity}","message":${JSON.stringify(message)},`
 
 const toBehind = ({ word, reason, letters, readableAt, note, url }: Message): string =>
   `,${toInner({ word: word ?? null, reason: reason ?? null, letters, readableAt, note: note ?? null, url })}`
@@ -106,6 +116,9 @@ const isSame = (one: Message, other: Message): boolean =>
   one.rule === other.rule &&
   one.severity === other.severity &&
   one.message === other.message &&
+  isSameBehind(one, other)
+
+const isSameBehind = (one: Message, other: Message): boolean =>
   one.word === other.word &&
   one.reason === other.reason &&
   one.readableAt === other.readableAt &&

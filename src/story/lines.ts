@@ -27,6 +27,23 @@ const lineEnd = /\r\n?|\n/g
 export function createLines(source: string): Lines {
   let found: readonly number[] | undefined
   const toStarts = (): readonly number[] => (found ??= toLineStarts(source))
+  let last = 0
+
+  /** Whoever asks goes mostly forwards: the line of the time before, or one of the next two. */
+  function findLine(starts: readonly number[], offset: number): number {
+    if (offset >= (starts[last] as number)) {
+      for (let at = last; at < last + 3; at++) {
+        const next = starts[at + 1]
+        if (next === undefined || offset < next) return (last = at)
+      }
+    }
+    last = Math.max(
+      0,
+      findLastIndex(starts.length, (at) => (starts[at] as number) <= offset),
+    )
+    return last
+  }
+
   return {
     get count() {
       return toStarts().length
@@ -51,9 +68,3 @@ function toLineStarts(source: string): number[] {
   while (lineEnd.test(source)) starts.push(lineEnd.lastIndex)
   return starts
 }
-
-const findLine = (starts: readonly number[], offset: number): number =>
-  Math.max(
-    0,
-    findLastIndex(starts.length, (at) => (starts[at] as number) <= offset),
-  )

@@ -39,6 +39,18 @@ describe('createLines', () => {
     expect(lines.toPoint(-1)).toEqual({ line: 1, column: 1 })
   })
 
+  it('says of a place the same, whatever was asked before', () => {
+    const source = 'a\n\nbc\n\n\nd\nef\r\ng\rh'
+    const offsets = Array.from({ length: source.length + 3 }, (_, at) => at - 1)
+    for (const before of offsets) {
+      for (const offset of offsets) {
+        const lines = createLines(source)
+        lines.toPoint(before)
+        expect(lines.toPoint(offset), `${before}, then ${offset}`).toEqual(createLines(source).toPoint(offset))
+      }
+    }
+  })
+
   it('turns places back into offsets', () => {
     const source = 'ab\r\ncd\nef'
     const lines = createLines(source)
