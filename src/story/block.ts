@@ -11,7 +11,7 @@ import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 import type { Block, Mark, Range, Sentence, Word } from './types.ts'
 
 /** What the words of a block share. */
-interface Shared {
+export interface Shared {
   readonly map: TextMap
   readonly page: number
   readonly toSource: Word['toSource']
@@ -26,23 +26,8 @@ export function toBlock(
   page: number,
 ): Block {
   const sentences: Sentence[] = []
-  const block: Block = {
-    kind,
-    text: map.text,
-    sentences,
-    emphasis: placeEmphasis(range.emphasis ?? [], map),
-    toSource: (offset) => toSourceStart(map, offset),
-    start: range.start,
-    end: range.end,
-  }
-  const shared: Shared = {
-    map,
-    page,
-    // One method for all words of a block: a closure for each would be most of a word's memory.
-    toSource(this: Word, first, last) {
-      return toLetterRange(map, this.textStart, first, last)
-    },
-  }
+  const block = createBlock(kind, map, sentences, range)
+  const shared = toShared(map, page)
   let at = 0
   for (const child of paragraph.children) {
     const length = nodeLength(child)
@@ -51,6 +36,31 @@ export function toBlock(
   }
   return block
 }
+
+/** @param sentences may still be empty */
+export const createBlock = (
+  kind: Block['kind'],
+  map: TextMap,
+  sentences: readonly Sentence[],
+  range: Range & Partial<Pick<Inlines, 'emphasis'>>,
+): Block => ({
+  kind,
+  text: map.text,
+  sentences,
+  emphasis: placeEmphasis(range.emphasis ?? [], map),
+  toSource: (offset) => toSourceStart(map, offset),
+  start: range.start,
+  end: range.end,
+})
+
+export const toShared = (map: TextMap, page: number): Shared => ({
+  map,
+  page,
+  // One method for all words of a block: a closure for each would be most of a word's memory.
+  toSource(this: Word, first, last) {
+    return toLetterRange(map, this.textStart, first, last)
+  },
+})
 
 function toSentence(node: SentenceNode, from: number, to: number, block: Block, shared: Shared): Sentence {
   const { map } = shared
@@ -99,7 +109,7 @@ function addWord(value: string, from: number, shared: Shared, words: Word[], mar
   words.push(toWord(bare, toForm(bare), from + start, from + end, shared))
 }
 
-function toWord(text: string, form: Word['form'], from: number, to: number, shared: Shared): Word {
+export function toWord(text: string, form: Word['form'], from: number, to: number, shared: Shared): Word {
   const { map, page, toSource } = shared
   return { text, form, textStart: from, page, start: toSourceStart(map, from), end: toSourceEnd(map, to), toSource }
 }

@@ -80,7 +80,7 @@ export function createHeldPages(): PageMaker {
 
 function findHome({ kind, piece }: ReadPiece, page: number): Home {
   if (piece.home?.block.kind !== kind) {
-    const { block } = makeBlock(kind, { ...piece, ...toStanding(piece) }, page)
+    const block = makeBlock(kind, { ...piece, ...toStanding(piece) }, page)
     piece.home = { block, page, words: countWords([block]), last: undefined }
   }
   return piece.home

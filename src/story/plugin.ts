@@ -6,7 +6,7 @@ import type { Node } from 'unist'
 import type { VFile } from 'vfile'
 import { storyFromTree } from './foreign-tree.ts'
 import { createLines } from './lines.ts'
-import { buildStory, createPages, makeBlock, outlinePieces, type PageMaker } from './read.ts'
+import { buildStory, createPages, outlinePieces, type PageMaker, parseBlock } from './read.ts'
 import { toSpan } from './span.ts'
 import type { Block, Story, StoryOptions } from './types.ts'
 
@@ -36,7 +36,7 @@ export function storyPlugin(options: StoryOptions = {}): (tree: Node, file: VFil
     const lines = createLines(source)
     const paragraphs = new Map<Block, Paragraph>()
     const make: PageMaker['make'] = ({ kind, piece }, page) => {
-      const { block, paragraph } = makeBlock(kind, piece, page, lines)
+      const { block, paragraph } = parseBlock(kind, piece, page, lines)
       paragraphs.set(block, paragraph)
       return block
     }

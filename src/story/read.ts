@@ -20,7 +20,9 @@ import {
 } from './outline.ts'
 import { cutPages } from './pages.ts'
 import { type ParsedPiece, parseMarkdown } from './parse.ts'
+import { toPlainBlock } from './plain-block.ts'
 import { toStoryProblems } from './problems.ts'
+import type { TextMap } from './text-map.ts'
 import type { Block, Oddity, Page, Range, Story, StoryOptions } from './types.ts'
 
 /**
@@ -59,17 +61,24 @@ export interface PageMaker {
   count(page: Page): WordCount
 }
 
-/** @param lines nodes of the parsed sentences have places where they are given */
-export function makeBlock(
+export function makeBlock(kind: Block['kind'], piece: TextPiece | HeadingPiece, page: number): Block {
+  const map = toReadMap(piece)
+  return toPlainBlock(kind, map, piece, page) ?? toBlock(kind, map, parseEnglish(map), piece, page)
+}
+
+/** The same, with the tree of its sentences, whose nodes have places. */
+export function parseBlock(
   kind: Block['kind'],
   piece: TextPiece | HeadingPiece,
   page: number,
-  lines?: Lines,
+  lines: Lines,
 ): { readonly block: Block; readonly paragraph: Paragraph } {
-  const map = withoutAddresses(withSingleLetters(piece.map))
+  const map = toReadMap(piece)
   const paragraph = parseEnglish(map, lines)
   return { block: toBlock(kind, map, paragraph, piece, page), paragraph }
 }
+
+const toReadMap = ({ map }: TextPiece | HeadingPiece): TextMap => withoutAddresses(withSingleLetters(map))
 
 export function countWords(blocks: readonly Block[]): WordCount {
   let words = 0
@@ -90,7 +99,7 @@ export const createPages = (make: PageMaker['make']): PageMaker => ({
   count: ({ blocks }) => countWords(blocks),
 })
 
-const PLAIN_MAKER = createPages(({ kind, piece }, page) => makeBlock(kind, piece, page).block)
+const PLAIN_MAKER = createPages(({ kind, piece }, page) => makeBlock(kind, piece, page))
 
 /** Cut an outline into pages, and find the sentences and words of all that a child reads. */
 export function buildStory(source: string, outline: Outline, options: StoryOptions, maker = PLAIN_MAKER): Story {
