@@ -28,7 +28,10 @@ export function createBytes(): Bytes {
 
   function ascii(text: string): void {
     make(text.length)
-    for (let at = 0; at < text.length; at++) room[size++] = text.charCodeAt(at)
+    const to = room
+    const from = size
+    for (let at = 0; at < text.length; at++) to[from + at] = text.charCodeAt(at)
+    size = from + text.length
   }
 
   return {

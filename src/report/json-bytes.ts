@@ -20,6 +20,8 @@ interface Encoded {
   readonly of: Message
   readonly before: Uint8Array
   readonly behind: Uint8Array
+  /** The same, and that nothing is offered: most that is written has no offer. */
+  readonly rest: Uint8Array
 }
 
 export function createJsonBytes(): JsonBytes {
@@ -31,8 +33,13 @@ export function createJsonBytes(): JsonBytes {
   function find(message: Message): Encoded {
     const found = known.get(message.letters)
     if (found !== undefined && isSame(found.of, message)) return found
-    const before = encoder.encode(toBefore(message))
-    const made = { of: message, before, behind: encoder.encode(toBehind(message)) }
+    const behind = toBehind(message)
+    const made: Encoded = {
+      of: message,
+      before: encoder.encode(toBefore(message)),
+      behind: encoder.encode(behind),
+      rest: encoder.encode(behind + NO_OFFER),
+    }
     known.set(message.letters, made)
     return made
   }
@@ -66,18 +73,19 @@ export function createJsonBytes(): JsonBytes {
   }
 
   function write(message: Message, lines: Lines): void {
+    const hasOffer = message.suggestions.length > 0 || message.canGo
     if (message.word === undefined) {
       bytes.text(toBefore(message))
       place(message, lines)
       bytes.add(findBehind(message))
+      if (!hasOffer) bytes.ascii(NO_OFFER)
     } else {
-      const { before, behind } = find(message)
+      const { before, behind, rest } = find(message)
       bytes.add(before)
       place(message, lines)
-      bytes.add(behind)
+      bytes.add(hasOffer ? behind : rest)
     }
-    if (message.suggestions.length === 0 && !message.canGo) bytes.ascii(NO_OFFER)
-    else bytes.text(toOffer(message))
+    if (hasOffer) bytes.text(toOffer(message))
   }
 
   return {
