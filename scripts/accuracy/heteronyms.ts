@@ -85,6 +85,9 @@ const BLIND_THIRD = new URL('data/heteronym-blind-third.tsv', import.meta.url)
 const BLIND_FOURTH = new URL('data/heteronym-blind-fourth.tsv', import.meta.url)
 const BLIND_FIFTH = new URL('data/heteronym-blind-fifth.tsv', import.meta.url)
 
+/** Five draws after those, of stories old and new and made; judged before the program saw them, looked at once, and nothing was mended by them. */
+const BLIND_SIXTH = new URL('data/heteronym-blind-sixth.tsv', import.meta.url)
+
 export const readHeteronymCases = (): Promise<readonly HeteronymCase[]> => readCases(SENTENCES)
 
 const LATER_BOOKS: ReadonlySet<string> = new Set(
@@ -159,6 +162,7 @@ export interface HeteronymMeasure {
   readonly blindThird: HeteronymShares
   readonly blindFourth: HeteronymShares
   readonly blindFifth: HeteronymShares
+  readonly blindSixth: HeteronymShares
   /** 42 other books for small children, from which the model learned after one look. */
   readonly fortyTwo: HeteronymShares
   /** Example phrases of WordNet 3.1, written by others; the part of speech of the sense tells the pronunciation. */
@@ -191,6 +195,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
   const blindThird = await measure(BLIND_THIRD)
   const blindFourth = await measure(BLIND_FOURTH)
   const blindFifth = await measure(BLIND_FIFTH)
+  const blindSixth = await measure(BLIND_SIXTH)
   const fortyTwo = await measure(SIXTH_BOOKS)
   const isLater = ({ from = '' }: HeteronymCase): boolean => LATER_BOOKS.has(from)
   const isOfTales = ({ from = '' }: HeteronymCase): boolean => TALES.has(from)
@@ -213,6 +218,7 @@ export async function measureHeteronyms(): Promise<HeteronymMeasure> {
     blindThird: toShares(blindThird),
     blindFourth: toShares(blindFourth),
     blindFifth: toShares(blindFifth),
+    blindSixth: toShares(blindSixth),
     fortyTwo: toShares(fortyTwo),
     dictionary: toShares(open.filter(({ from }) => from === 'trans-de-en')),
     tales: toShares(open.filter(({ from, set }) => from === 'wesnoth' && set === 'dev')),
