@@ -22,6 +22,7 @@ import * as governed from './governed.ts'
 import * as joined from './joined.ts'
 import * as longSubject from './long-subject.ts'
 import * as minute from './minute.ts'
+import * as namedBefore from './named-before.ts'
 import { findBefore, isMark, isName, isTitle, type Place } from './place.ts'
 import * as plural from './plural.ts'
 import { isSpoken } from './speech.ts'
@@ -145,13 +146,13 @@ const CLUES: readonly Clue[] = [
   clauses.lookedThrough,
   longSubject.growing,
   longSubject.behindPlace,
-  longSubject.relativePair,
-  longSubject.relativeMany,
+  namedBefore.relativePair,
+  namedBefore.relativeMany,
   longSubject.onlyInThat,
-  longSubject.ofNamed,
-  longSubject.ofNamedByOne,
-  longSubject.alike,
-  longSubject.themselves,
+  namedBefore.ofNamed,
+  namedBefore.ofNamedByOne,
+  namedBefore.alike,
+  namedBefore.themselves,
   amounts.someOthers,
   amounts.asked,
   amounts.theOther,
