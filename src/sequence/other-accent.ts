@@ -20,10 +20,12 @@ export function findOtherAccent(
 ): Found | undefined {
   const [{ letters, example, key } = NONE, ...more] = taught
   if (phonics.accent !== 'general-american' || more.length > 0 || (isChosen && !FIRST_SOUNDS.has(key))) return undefined
-  const unit = phonics.read(example).pronunciations[0]?.units.find((one) => one.key === key)
+  const findUnit = (word: string) => phonics.read(word).pronunciations[0]?.units.find((one) => one.key === key)
+  const unit = findUnit(example)
   const usual = unit?.shown
-  // The er of `sister` is worn down in one accent only, and nobody means another sound by it.
-  if (!unit?.vowel || unit.stress === 0 || usual === undefined || usual === example) return undefined
+  if (!unit?.vowel || usual === undefined || usual === example) return undefined
+  // The er of `sister` is that of `her`, worn down: one sound here, and nobody means another by either.
+  if (unit.stress === 0 || findUnit(usual)?.stress === 0) return undefined
   const isOther = (other: Phonics) => {
     const [here, there] = [example, usual].map((word) => resolveCorrespondence(`${letters} as in ${word}`, other))
     return here !== undefined && there !== undefined && toKeys(here) !== toKeys(there)

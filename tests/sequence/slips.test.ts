@@ -148,6 +148,11 @@ describe('an example that Britain says otherwise, in an American file,', () => {
     ['accent: general-american\n', 'ew as in new'],
     ['', 'o as in dog'],
     ['', 'er as in sister'],
+    // Strong or worn down is no other sound in America: any word of the spelling shows it.
+    ['', 'er as in her'],
+    ['', 'er as in fern'],
+    ['', 'ir as in bird'],
+    ['', 'or as in word'],
     ['', 'or as in fork'],
     ['', 'ew as in few'],
   ])('and nothing else is: %j %s', (head, line) => {
