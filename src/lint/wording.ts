@@ -86,6 +86,7 @@ export function toSilentNote(note: string, { count, isLittle, canGo }: Silence):
       : 'No word fits here: word it anew'
   if (note.startsWith('Teach it again first')) return canGo ? note.replace(TAUGHT, LEFT_OUT) : note
   if (note.startsWith(KEEP))
+    // Of a word that lacks more than the message names, the step stands with its reason, as it is another one.
     return note.replace(KEPT, (_, step: string) => `${none}, keep it for step ${step}, or teach it (${times}).`)
   if (note.startsWith(TEACH))
     return note.replace(TEACHABLE, (_, rest: string) => `${none}, or teach ${rest} (${times}).`)
@@ -98,7 +99,7 @@ export function toSilentNote(note: string, { count, isLittle, canGo }: Silence):
 const TAUGHT = /^(Teach it again first, or )use another word\./
 const LEFT_OUT = '$1leave this one out: the sentence does without it.'
 const KEEP = 'Use another word, or keep this one for step '
-const KEPT = /^Use another word, or keep this one for step (\S+?)(?:, where all of it is readable)?\.(?= |$)/
+const KEPT = /^Use another word, or keep this one for step (\S+?(?:, where all of it is readable)?)\.(?= |$)/
 const TEACH = 'Use another word, or teach '
 const TEACHABLE = /^Use another word, or teach (.*?)\.(?= |$)/
 const NEVER = 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'

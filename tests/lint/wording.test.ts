@@ -214,7 +214,7 @@ describe('what to do about a word', () => {
     ],
     [
       'Use another word, or keep this one for step green-3, where all of it is readable. Also: it is misspelt.',
-      'No word fits here: word it anew, keep it for step green-3, or teach it (it comes twice in this story). Also: it is misspelt.',
+      'No word fits here: word it anew, keep it for step green-3, where all of it is readable, or teach it (it comes twice in this story). Also: it is misspelt.',
     ],
     [
       'Use another word, or teach `duck` by heart. Also: 4 letters.',
