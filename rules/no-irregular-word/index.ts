@@ -1,5 +1,6 @@
 // A word holds letters with a sound that the sequence never teaches for them.
 
+import { toByHeart } from '../../src/lint/by-heart.ts'
 import { defineRule } from '../../src/lint/rule.ts'
 import { toMeantNote } from '../../src/lint/slips.ts'
 import { toFaultReport, toLettersText, toQuoted } from '../../src/lint/wording.ts'
@@ -25,7 +26,7 @@ export default defineRule({
         ...toFaultReport(fault),
         note:
           toMeantNote(fault, story) ??
-          `Use another word, or teach ${toQuoted(word.text)} by heart and list it under \`sight words\`.`,
+          `Use another word, or teach ${toQuoted(toByHeart(word.text, story))} by heart and list it under \`sight words\`.`,
       }
       const data = { word: toQuoted(word.text), letters: toQuoted(toBlamed(word.text, reason)) }
       const key = reason?.key ?? reason?.unit?.key

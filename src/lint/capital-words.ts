@@ -18,3 +18,12 @@ const ALL = new Set([CALENDAR, TITLES, LANDS].flatMap((words) => words.split(' '
 export function isCapitalWord(word: string): boolean {
   return ALL.has(word.toLowerCase())
 }
+
+const ALWAYS = new Set([CALENDAR, LANDS].flatMap((words) => words.split(' ')))
+// Who may march past is in no month.
+for (const word of ['march', 'may']) ALWAYS.delete(word)
+
+/** Whether it has its capital wherever it stands, as `Monday` has, and no title before a name. */
+export function isAlwaysCapital(word: string): boolean {
+  return ALWAYS.has(word.toLowerCase())
+}

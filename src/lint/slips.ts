@@ -4,6 +4,7 @@ import { hasCapital } from '../letter-kinds.ts'
 import { toBareName } from '../usage/likely-names.ts'
 import type { JudgedWord } from '../verdict/types.ts'
 import { toCaseOf } from '../words/letter-case.ts'
+import { toByHeart } from './by-heart.ts'
 import { toQuoted } from './quoted.ts'
 import type { StoryContext, WordFault } from './types.ts'
 
@@ -29,7 +30,7 @@ export function toMeantNote({ word, judged }: WordFault, story: StoryContext): s
   const meant = judged === undefined ? NONE : findMeant(word.text, judged, story)
   return meant.length === 0
     ? undefined
-    : `${toQuestion(meant)} If not, use another word, or list ${toQuoted(word.text)} under \`sight words\`.`
+    : `${toQuestion(meant)} If not, use another word, or list ${toQuoted(toByHeart(word.text, story))} under \`sight words\`.`
 }
 
 /** `Did you mean \`there\` or \`their\`?` */

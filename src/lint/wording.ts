@@ -3,6 +3,7 @@
 import type { Span } from '../phonics/types.ts'
 import { toStepIndex } from '../sequence/knowledge.ts'
 import { toAddition } from './additions.ts'
+import { toByHeart } from './by-heart.ts'
 import { toQuoted } from './quoted.ts'
 import { toMeantNote } from './slips.ts'
 import type { StoryContext, WordFault } from './types.ts'
@@ -57,7 +58,7 @@ export function toWordNote(fault: WordFault, context: StoryContext): string {
     const addition = toAddition(word.text, judged?.verdict.reasons ?? [])
     return addition === undefined
       ? 'No step of this sequence makes the word readable: use another word, or teach it as a sight word.'
-      : `Use another word, ${addition}, or list ${toQuoted(word.text)} under \`sight words\`.`
+      : `Use another word, ${addition}, or list ${toQuoted(toByHeart(word.text, context))} under \`sight words\`.`
   }
   if (readableAt === context.step) return ''
   const whole = readableAt === reason?.taughtAt ? '' : ', where all of it is readable'

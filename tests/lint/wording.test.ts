@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { toAddition, toCorrespondenceLine } from '../../src/lint/additions.ts'
+import { toByHeart } from '../../src/lint/by-heart.ts'
 import { isCapitalWord } from '../../src/lint/capital-words.ts'
 import { findChangeText, toEnding } from '../../src/lint/endings.ts'
 import { toFurtherNote } from '../../src/lint/further.ts'
@@ -141,6 +142,29 @@ describe('what else is wrong with a word', () => {
   it('is one sentence, each thing in it once', () => {
     expect(toNote()).toBe('')
     expect(toNote(of('misspelt'), { code: 'numeral' }, of('misspelt'))).toBe('Also: it is misspelt; it is a numeral.')
+  })
+})
+
+describe('a word in a list of sight words', () => {
+  const story = { likelyNames: () => new Set(['Priya', 'Uncle']) }
+
+  it.each([
+    ['Full', 'full'],
+    ['His', 'his'],
+    ['STOP', 'stop'],
+    ['May', 'may'],
+    ['Mum', 'mum'],
+    ['friend', 'friend'],
+    ['I', 'I'],
+    ["I'm", "I'm"],
+    ['It', 'it'],
+    ['Priya', 'Priya'],
+    ["Priya's", "Priya's"],
+    ['Uncle', 'Uncle'],
+    ['Monday', 'Monday'],
+    ['English', 'English'],
+  ])('%s is %s', (text, listed) => {
+    expect(toByHeart(text, story)).toBe(listed)
   })
 })
 
