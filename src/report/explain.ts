@@ -2,6 +2,7 @@
 
 import { toAdditionLine } from '../lint/additions.ts'
 import { findChangeText, toEnding } from '../lint/endings.ts'
+import { type Taught, toUntaughtText } from '../lint/untaught.ts'
 import type { Pronunciation, Unit, WordPronunciations } from '../phonics/types.ts'
 import { findAbbreviation, findPlaceSign } from '../verdict/index.ts'
 import type { Reason, Verdict } from '../verdict/types.ts'
@@ -18,6 +19,8 @@ export interface ExplainedWord {
   readonly verdict: Verdict | undefined
   /** The step that the verdict is for. */
   readonly step: string | undefined
+  /** What the sequence teaches, and what of it is known at the step; missing where there is no step. */
+  readonly taught?: Taught | undefined
   /** An example word for each unit, in order; undefined where the sequence has none. */
   readonly examples: readonly (readonly (string | undefined)[])[]
   /** The meaning of each pronunciation, for a word with several spoken forms. */
@@ -184,7 +187,7 @@ function toTakenLine({ meanings, pronunciations }: ExplainedWord): string {
   return `The sentence takes it as /${first?.ipa}/${meanings[0] ? ` (${meanings[0]})` : ''}.`
 }
 
-function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
+function toWhen({ verdict, readableAt, step, word, taught }: ExplainedWord): string[] {
   const earliest =
     readableAt === null ? 'No step of this sequence makes it readable.' : `Readable from step ${readableAt}.`
   if (!verdict || step === undefined) return [earliest]
@@ -197,7 +200,7 @@ function toWhen({ verdict, readableAt, step, word }: ExplainedWord): string[] {
     }[verdict.kind]
     return [`At ${step} it is readable: ${how}. ${earliest}`]
   }
-  return [`At ${step} it is not readable: ${toReasonTexts(verdict.reasons, word).join('; ')}. ${earliest}`]
+  return [`At ${step} it is not readable: ${toReasonTexts(verdict.reasons, word, taught).join('; ')}. ${earliest}`]
 }
 
 /** `the ending -ed is`, `that it drops its e before its ending is` */
@@ -218,17 +221,22 @@ function toFormLine({ formsReadableAt = [], meanings, pronunciations, taken }: E
 }
 
 /** Each reason once, in a teacher's words; of `Dad` not for D and d. */
-function toReasonTexts(reasons: readonly Reason[], word: string): readonly string[] {
+function toReasonTexts(reasons: readonly Reason[], word: string, taught: Taught | undefined): readonly string[] {
   const texts = new Map<string, string>()
-  for (const text of reasons.map((reason) => toReasonText(reason, word))) {
+  for (const text of reasons.map((reason) => toReasonText(reason, word, taught))) {
     const small = text.toLowerCase()
     if (!texts.has(small)) texts.set(small, text)
   }
   return [...texts.values()]
 }
 
+/** Named as a check names them: where the sound is taught, it is by the other letters that say it. */
+function toUntaughtLetters(reason: Reason, word: string, taught: Taught | undefined): string | undefined {
+  return reason.unit && taught && toUntaughtText(word, reason.unit, reason, taught)
+}
+
 /** A reason in a teacher's words. */
-function toReasonText(reason: Reason, word: string): string {
+function toReasonText(reason: Reason, word: string, taught: Taught | undefined): string {
   const letters = `\`${reason.letters.map(([from, to]) => word.slice(from, to)).join('…')}\``
   const line = reason.taughtAt === undefined ? toAdditionLine(word, reason) : undefined
   const later = reason.taughtAt
@@ -241,13 +249,13 @@ function toReasonText(reason: Reason, word: string): string {
     case 'sight-word-later':
       return `it is a sight word of a later step${later}`
     case 'correspondence-later':
-      return `${letters} says a sound that is taught later${later}`
+      return `it has ${toUntaughtLetters(reason, word, taught) ?? letters}, which is taught later${later}`
     case 'irregular':
       return reason.unit?.kind === 'silent'
         ? `${letters} breaks the rules: it says nothing here`
         : `${letters} breaks the rules: it says a sound that it seldom says`
     case 'correspondence-untaught':
-      return `${letters} ${reason.unit?.kind === 'silent' ? 'says nothing here, which' : 'says a sound that'} this sequence does not teach${later}`
+      return `it has ${toUntaughtLetters(reason, word, taught) ?? letters}, which no step of this sequence teaches${later}`
     case 'too-many-letters':
       return `it has ${reason.found} letters, and at most ${reason.allowed} ${reason.allowed === 1 ? 'is' : 'are'} allowed${later}`
     case 'too-many-syllables':

@@ -38,6 +38,7 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       readableAt,
       verdict,
       step,
+      taught: context,
       examples: all.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
       meanings: all.map(({ meaning }) => meaning),
       formsReadableAt:

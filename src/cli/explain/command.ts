@@ -8,7 +8,7 @@ import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { findUnitExamples } from '../../report/examples.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
-import { toStepIndex } from '../../sequence/knowledge.ts'
+import { knowledgeAt, toStepIndex } from '../../sequence/knowledge.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
 import { type AddCommand, complainOf, toPaint, toWidth, withExamples } from '../command.ts'
@@ -114,6 +114,7 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     step,
     readableAt: last === undefined ? (findReadableAt(pronunciations, sequence) ?? null) : last,
     verdict: step === undefined ? undefined : judgeInSequence(pronunciations, sequence, step),
+    taught: step === undefined ? undefined : { sequence, knowledge: knowledgeAt(sequence, step) },
     examples: pronunciations.pronunciations.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
     meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     formsReadableAt,

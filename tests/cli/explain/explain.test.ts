@@ -4,6 +4,7 @@ import { afterAll, expect, it } from 'vitest'
 import { createVocabularyWorld } from '../vocabulary-world.ts'
 
 const world = createVocabularyWorld({
+  'dig.yaml': 'name: dig\nsteps:\n  - id: only\n    teach: [d as in dig, i as in dig, g as in dig, e as in bed]\n',
   'one.yaml':
     'name: one\nsteps:\n  - id: first\n    teach: [a as in cat, t as in cat]\n    limits: {letters: 1, syllables: 1}\n  - id: last\n    limits: {letters: any, syllables: any}\n',
 })
@@ -44,7 +45,21 @@ it.each([
 
 it('tells of a letter that is taught nowhere once, big or small', async () => {
   const { out } = await world.run('explain', 'Dad', '--step', 'first', '--sequence', 'one.yaml')
-  expect(out.replace(/\s+/g, ' ').match(/says a sound/g)).toHaveLength(1)
+  expect(out.replace(/\s+/g, ' ').match(/which no step of this sequence teaches/g)).toHaveLength(1)
+})
+
+// The g of `dig` is taught, and the gg is not: the sound is no news.
+it('names letters whose sound is taught by the letters that say it, as a check does', async () => {
+  const { out } = await world.run('explain', 'egg', 'dug', '--step', 'only', '--sequence', 'dig.yaml')
+  const text = out.replace(/\s+/g, ' ')
+  expect(text).toContain(
+    'it has `gg` that sounds like the `g` in `dig`, which no step of this sequence teaches (to teach it, add `gg as in egg` to a step)',
+  )
+  expect(text).toContain('it has `u` as in `cup`, which no step of this sequence teaches')
+  const later = await world.run('explain', 'won', '--step', 'pink-3')
+  expect(later.out.replace(/\s+/g, ' ')).toContain(
+    'it has `o` as in `son`, which is taught later (from step green-13 on)',
+  )
 })
 
 it('says where it is not known how a word is said', async () => {
