@@ -44,7 +44,7 @@ const LEAST_FAMILIES = 4
 const LEAST_FAMILIES_TAUGHT = 3
 const MANY_FAMILIES = 6
 /** Places that have so many of a sound's families are no rule of places: what is left (`statue` beside `nature`) is said as the rest is. */
-const MOST_SHARE_OF_SOUND = 0.85
+const MOST_SHARE_OF_SOUND = 0.86
 /** And where they have fewer, the rule is not of those places: `individual` beside `education`. */
 const LEAST_SHARE_OF_SOUND = 0.5
 

@@ -26,9 +26,13 @@ export function toPlaces(letters: readonly string[], at: number): readonly strin
         `${before}-_-${after}`,
         ...(before === BEGIN ? [] : [INSIDE]),
         ...beforeVowel(after),
-        `-${after}-${letters[at + 2] ?? END}`,
+        `-${after}-${toFirstSound(letters[at + 2] ?? END)}`,
       ]
 }
+
+/** To the letters before them the se of `false` is an s, and the tz of `waltz` a t. */
+const toFirstSound = (letters: string): string =>
+  letters === 'tz' ? 't' : letters === 'le' ? letters : letters.replace(/(?<=^[^aeiouy]+)e$/, '')
 
 /** The ie of `pie` ends a word of one syllable, and that of `movie` does not. */
 const isOnlyVowel = (letters: readonly string[], at: number): boolean =>

@@ -97,6 +97,9 @@ describe.each(['general-american', 'southern-british'] as const)('%s', (accent) 
     ['ceremony', 'o', accent === 'southern-british' ? 'lemon' : 'go'],
     ['admirable', 'ir', 'bird'],
     ['failure', 'ure', 'cure'],
+    ['false', 'a', 'also'],
+    ['falsehood', 'a', 'also'],
+    ['waltz', 'a', 'salt'],
   ])('what says %s with its %s is as ordinary as %s', (word, letters, other) => {
     const toUnit = (one: string) =>
       units(one).find(({ letters: own, key }) => own.startsWith(letters) && key === wanted)
