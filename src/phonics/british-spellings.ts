@@ -8,8 +8,8 @@ import type { Accent } from './types.ts'
 const PAIRS =
   'airplane/aeroplane analyze/analyse apologize/apologise arbor/arbour archeologist/archaeologist archeology/archaeology ardor/ardour armor/armour ax/axe behavior/behaviour behavioral/behavioural caliber/calibre candor/candour catalog/catalogue center/centre centimeter/centimetre clamor/clamour color/colour counselor/counsellor cozy/cosy defense/defence demeanor/demeanour dialog/dialogue discolor/discolour dishonor/dishonour donut/doughnut draftsman/draughtsman endeavor/endeavour favor/favour favorable/favourable favorite/favourite fervor/fervour fiber/fibre fiberglass/fibreglass flavor/flavour glamor/glamour gray/grey grayish/greyish harbor/harbour honor/honour honorable/honourable humor/humour installment/instalment jewelry/jewellery kilometer/kilometre labor/labour licorice/liquorice liter/litre louver/louvre luster/lustre maneuver/manoeuvre maneuverable/manoeuvrable marvelous/marvellous meager/meagre milliliter/millilitre millimeter/millimetre miter/mitre mold/mould molt/moult multicolored/multicoloured mustache/moustache neighbor/neighbour neighborhood/neighbourhood neighborly/neighbourly ocher/ochre odor/odour offense/offence omelet/omelette pajama/pyjama pajamas/pyjamas paralyze/paralyse parlor/parlour plow/plough pretense/pretence rancor/rancour rigor/rigour rumor/rumour saber/sabre savior/saviour savor/savour scepter/sceptre skeptic/sceptic skeptical/sceptical skepticism/scepticism skillful/skilful smolder/smoulder snowplow/snowplough somber/sombre specter/spectre splendor/splendour sulfur/sulphur theater/theatre tumor/tumour unfavorable/unfavourable valor/valour vapor/vapour vigor/vigour watercolor/watercolour willful/wilful woolen/woollen wooly/woolly worshiped/worshipped worshiper/worshipper worshiping/worshipping'
 
-/** The same, where the forms are written alike: `fulfilled`. Sorted. */
-const WHOLE = 'enroll/enrol enrolls/enrols fulfill/fulfil fulfills/fulfils'
+/** The same, where the forms are written alike: `fulfilled`, or there are none. Sorted. */
+const WHOLE = 'aging/ageing enroll/enrol enrolls/enrols fulfill/fulfil fulfills/fulfils'
 
 /** Said otherwise too, or another word: for lists only. Sorted. */
 const WORDS =
@@ -80,6 +80,8 @@ const ONLY_BRITISH = new Set([
   'nappy',
   'pushchair',
   'pushchairs',
+  'yoghurt',
+  'yoghurts',
 ])
 
 /** `analyze` and `ing`: the e goes. */

@@ -28,6 +28,15 @@ describe('words that the lists behind us lose', () => {
     expect(words.filter((word) => testTable().rowOf(word) < 0)).toEqual([])
   })
 
+  it('lists what Britain calls maths and yoghurt there alone', () => {
+    const england = testSequence('england')
+    const british = findWords(testPool(england, england.steps.at(-1)?.id ?? ''), {}).words.map(({ word }) => word)
+    expect(british).toEqual(expect.arrayContaining(['maths', 'ageing', 'yoghurt']))
+    expect(british).not.toContain('math')
+    expect(all).toContain('math')
+    for (const word of ['maths', 'ageing', 'yoghurt']) expect(all).not.toContain(word)
+  })
+
   it('lists names and days no more than before', () => {
     for (const word of ['sam', 'tom', 'monday', 'august', 'london', 'fbi']) expect(all, word).not.toContain(word)
   })

@@ -20,6 +20,9 @@ describe('what Britain writes otherwise', () => {
     ['grey', 'gray'],
     ['plough', 'plow'],
     ['moustache', 'mustache'],
+    ['ageing', 'aging'],
+    ['yoghurt', 'yogurt'],
+    ['yoghurts', 'yogurts'],
   ])('%s is known, and said as %s', (british, american) => {
     for (const accent of ['general-american', 'southern-british'] as const) {
       const { source, pronunciations } = testPhonics(accent).read(british)
@@ -76,9 +79,9 @@ describe('what Britain writes otherwise', () => {
       isForeignSpelling(word, 'general-american'),
       isForeignSpelling(word, 'southern-british'),
     ]
-    const american = 'math mom mommy aluminum diaper faucet gotten sidewalk Mom color center realize'.split(' ')
+    const american = 'math mom mommy aluminum diaper faucet gotten sidewalk aging Mom color center realize'.split(' ')
     for (const word of american) expect(isForeign(word)).toEqual([false, true])
-    for (const word of ['maths', 'mum', 'Mummy', 'aluminium', 'nappy', 'Colour', 'centre'])
+    for (const word of ['maths', 'mum', 'Mummy', 'aluminium', 'nappy', 'Colour', 'centre', 'ageing', 'yoghurt'])
       expect(isForeign(word)).toEqual([true, false])
     for (const word of ['ax', 'moms', 'skeptical', 'sidewalks']) expect(isForeign(word)).toEqual([false, true])
     for (const word of [
@@ -108,6 +111,11 @@ describe('the right form of what is written as in the other land', () => {
     ['flavour', undefined, 'flavor'],
     ['ploughing', undefined, 'plowing'],
     ['tunnelled', undefined, 'tunneled'],
+    ['aging', 'ageing', undefined],
+    ['ageing', undefined, 'aging'],
+    // Britain writes both.
+    ['yogurt', undefined, undefined],
+    ['yoghurt', undefined, undefined],
     // America writes them so too, and Britain writes -ize too.
     ['axe', undefined, undefined],
     ['theatres', undefined, undefined],

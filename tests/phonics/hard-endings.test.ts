@@ -123,3 +123,24 @@ it.each([
 ])('%s is said as it is', (word, ipa) => {
   expect(american().read(word).pronunciations[0]?.ipa).toMatch(ipa)
 })
+
+it('brooch is said in one way in each country', () => {
+  const say = (phonics: typeof american) =>
+    phonics()
+      .read('brooch')
+      .pronunciations.map(({ ipa }) => ipa)
+  expect([say(american), say(british)]).toEqual([['broʊtʃ'], ['brəʊtʃ']])
+})
+
+it.each(
+  'talk walk walks walked stalk chalk chalks chalky chalked chalking chalkboard chalkboards balk catwalk crosswalk crosswalks sidewalk spacewalk spacewalking beanstalk'.split(
+    ' ',
+  ),
+)('%s has the a of talk and no other', (word) => {
+  const vowels = american()
+    .read(word)
+    .pronunciations.map(
+      ({ units }) => units.find(({ letters }, at) => letters === 'a' && units[at + 1]?.letters === 'lk')?.key,
+    )
+  expect(vowels).toEqual(['a=ɔ'])
+})

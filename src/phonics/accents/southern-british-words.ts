@@ -89,6 +89,7 @@ export const CHANGES: ReadonlyMap<string, string> = new Map(
     whatever: 'a>ɒ',
     somewhat: 'a>ɒ',
     wrath: 'a>ɒ',
+    yoghurt: 'o>ɒ',
     yogurt: 'o>ɒ',
     zebra: 'e>ɛ',
     "what's": 'a>ɒ',
