@@ -63,6 +63,22 @@ export function findFaults(word: string, pronunciation: Pronunciation, knowledge
   ])
 }
 
+/**
+ * The same of the letters from a place on, where those before it are known: of the `ness` of `kindness`. It is read in the whole word,
+ * where its vowel is weak.
+ */
+export function findFaultsFrom(
+  start: number,
+  word: string,
+  pronunciation: Pronunciation,
+  knowledge: Knowledge,
+): readonly Reason[] {
+  const isBehind = ({ spans: [first] }: Unit) => (first?.[1] ?? 0) > start
+  const rest = { ...pronunciation, units: pronunciation.units.filter(isBehind) }
+  const faults = findUnitFaults(word, pronunciation, knowledge).filter(({ unit }) => unit && isBehind(unit))
+  return inOrder([...faults, ...findWholeFaults(word, rest, knowledge)])
+}
+
 /** Whether there is no fault; stops at the first, as it is asked most often. */
 export function isSoundedOut(word: string, pronunciation: Pronunciation, knowledge: Knowledge): boolean {
   const places = toPlaces(word, pronunciation)

@@ -8,7 +8,7 @@ import type { Knowledge, Sequence, StepAdds } from '../sequence/types.ts'
 import { findFaults, findHiddenChanges, findReadingKeys, inOrder, isMended } from './faults.ts'
 import type { Reason, ReasonCode, Verdict } from './types.ts'
 import { findOwnerFault, toShortKeys, toSilentEKeys } from './unit.ts'
-import { isReadable, isSightWord, judge } from './verdict.ts'
+import { findKnownStem, isReadable, isSightWord, judge } from './verdict.ts'
 
 /** Who reads: the names that the story allows, as written, and what a reader knows beyond or short of the step. */
 export interface JudgeOptions {
@@ -48,7 +48,7 @@ export function judgeAhead(
     judgeLater(pronunciations, sequence, readableAt, options),
   )
   const reasons = reported.reasons.map((reason) => lookAhead(reason, pronunciations, reported, sequence, from, options))
-  const sight = findLaterSightWord(pronunciations, sequence, readableAt, options)
+  const sight = findLaterSightWord(pronunciations, sequence, readableAt, options, now)
   // A sight word that this reader still lacks is learnt as it is, whatever its letters want.
   const first = sight === undefined ? [] : [sight]
   const others = readableAt === undefined ? toNever(reasons, reported, sequence, options) : inOrder(reasons)
@@ -214,6 +214,7 @@ function findLaterSightWord(
   sequence: Sequence,
   readableAt: string | undefined,
   options: JudgeOptions,
+  now: Knowledge,
 ): Reason | undefined {
   const word = toSightKey(pronunciations.word)
   if (options.reader?.sightWordsNotYet?.some((one) => toSightKey(one) === word)) {
@@ -224,6 +225,8 @@ function findLaterSightWord(
   // Known by heart at an earlier step, it would be readable there.
   if (readableAt === undefined) return undefined
   const then = toKnowledge(sequence, readableAt, options)
+  // Of `kindness` only the letters of its `ness` are waited for, where `kind` is known by heart.
+  if (!then.sightWords.has(word) && findKnownStem(word, now) !== undefined) return undefined
   if (!isSightWord(pronunciations, then) || judge(pronunciations, then, options.names).kind !== 'sight')
     return undefined
   return { code: 'sight-word-later', letters: [[0, pronunciations.word.length]], taughtAt: readableAt }

@@ -4,7 +4,7 @@ import { APOSTROPHES } from '../apostrophe.ts'
 import type { Pronunciation, Unit, WordEnding, WordPronunciations } from '../phonics/types.ts'
 import { toSightKey } from '../sequence/knowledge.ts'
 import type { EndingChange, Knowledge } from '../sequence/types.ts'
-import { findFaults, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
+import { findFaults, findFaultsFrom, isContractionTaught, isSoundedOut, isWithinLimits } from './faults.ts'
 import { findNamedOwner, isAllowedName } from './names.ts'
 import type { MeantWord, Reason, Verdict } from './types.ts'
 import { findChange, findEnding, findOwnerFault } from './unit.ts'
@@ -41,8 +41,9 @@ export function judge(read: MeantWord, knowledge: Knowledge, names: readonly str
     const kind = name.length === 0 ? 'name' : 'unreadable'
     return { readable: name.length === 0, kind, reasons: name, pronunciation, guessed }
   }
+  const lacking = toLacking(read, tried, knowledge)
   // Of words that are spelt alike, the first is the one that is met: `does` is seldom a deer.
-  const nearest = read.unsure || read.heteronym ? tried[0] : findNearestPronunciation(tried)
+  const nearest = read.unsure || read.heteronym ? lacking[0] : findNearestPronunciation(lacking)
   const reasons = toReasons(read, nearest)
   return { readable: false, kind: 'unreadable', reasons, pronunciation: nearest?.pronunciation, guessed }
 }
@@ -164,15 +165,16 @@ const isEndingKnown = (ending: WordEnding, { endings, endingChanges }: Knowledge
 
 /** `friendly` is read by who knows `friend` by heart and can read the letters after it. */
 function isSightWordWithSuffix({ word, pronunciations }: WordPronunciations, knowledge: Knowledge): boolean {
-  const { stem } = readWritten(word)
+  const stem = findKnownStem(word, knowledge)
   if (stem === undefined) return false
-  // `busily` is of `busy`.
-  const isOfY = /[^aeiou]i$/.test(stem) && knowledge.endingChanges.has('y-to-i')
-  const known = isOfY ? `${stem.slice(0, -1)}y` : stem
-  if (!knowledge.sightWords.has(known)) return false
-  return pronunciations.some((pronunciation) => {
-    const units = pronunciation.units.filter(({ spans: [first] }) => (first?.[1] ?? 0) > stem.length)
-    return isSoundedOut(word, { ...pronunciation, units }, knowledge)
+  return pronunciations.some((one) => findFaultsFrom(stem.length, word, one, knowledge).length === 0)
+}
+
+/** What of a word with a suffix is known by heart, as it stands in it: `friend` of `friendly`, `busi` of `busily`. */
+export function findKnownStem(word: string, { sightWords, endingChanges }: Knowledge): string | undefined {
+  return readWritten(word).stems.find((stem) => {
+    const isOfY = /[^aeiou]i$/.test(stem) && endingChanges.has('y-to-i')
+    return sightWords.has(isOfY ? `${stem.slice(0, -1)}y` : stem)
   })
 }
 
@@ -188,6 +190,16 @@ function judgeName(word: string, knowledge: Knowledge, names: readonly string[])
 interface Tried {
   readonly pronunciation: Pronunciation
   readonly reasons: readonly Reason[]
+}
+
+/** Of `kindness` who knows `kind` by heart lacks its `ness`, and nothing else. */
+function toLacking({ word }: WordPronunciations, tried: readonly Tried[], knowledge: Knowledge): readonly Tried[] {
+  const stem = findKnownStem(word, knowledge)
+  if (stem === undefined) return tried
+  return tried.map(({ pronunciation }) => ({
+    pronunciation,
+    reasons: findFaultsFrom(stem.length, word, pronunciation, knowledge),
+  }))
 }
 
 function findNearestPronunciation(tried: readonly Tried[]): Tried | undefined {

@@ -15,8 +15,8 @@ export interface Written {
   readonly drawnOut: readonly string[]
   /** The key of `they` in `they've`. */
   readonly shortened: string | undefined
-  /** The key of `friend` in `friendly`. */
-  readonly stem: string | undefined
+  /** The keys of `friend` in `friendly`, of `careful` and `care` in `carefully`. */
+  readonly stems: readonly string[]
 }
 
 export const readWritten = rememberLast((word): Written => {
@@ -28,7 +28,7 @@ export const readWritten = rememberLast((word): Written => {
     isContraction: isContraction(word),
     drawnOut: findDrawnOut(word.toLowerCase()),
     shortened: shortened === undefined ? undefined : toSightKey(shortened),
-    stem: OF_NO_STEM.has(key) ? undefined : WITH_SUFFIX.exec(key)?.[1],
+    stems: OF_NO_STEM.has(key) ? [] : findStems(key),
   }
 })
 
@@ -41,6 +41,11 @@ function findDrawnOut(small: string): readonly string[] {
 }
 
 const WITH_SUFFIX = /^(.{3,})(?:ful|less|ly|ness)$/
+
+function findStems(key: string): readonly string[] {
+  const [, stem] = WITH_SUFFIX.exec(key) ?? []
+  return stem === undefined ? [] : [stem, ...findStems(stem)]
+}
 
 /** They look so only: nothing in `early` is of the ear. */
 const OF_NO_STEM = new Set(['early', 'witness'])

@@ -104,6 +104,32 @@ describe('a word put together of two that can be read', () => {
     expect(judgeAt('early', sequence, 'one').readable).toBe(false)
     expect(judgeAt('friendly', sequence, 'one').kind).toBe('sight')
   })
+
+  describe('a word known by heart with a suffix', () => {
+    const { sequence } = loadSequence(
+      `name: own
+steps:
+  - id: one
+    sight words: [friend, kind, care, use, hope, pain, home]
+    teach: [e as in bed, l as in lip, n as in nap, y as in happy, ll as in bell]
+  - id: two
+    teach: [ss as in miss, f as in fan, u as in cup]
+`,
+      { phonicsFor },
+    )
+    if (sequence === undefined) throw new Error('it does not load')
+
+    it.each(
+      'friendless kindness careful careless useful hopeless painful homeless carefully uselessness useless'.split(' '),
+    )('is read where its letters are, weak as its vowel is: %s', (word) => {
+      expect(readableAt(word, sequence)).toBe('two')
+      expect(judgeAt(word, sequence, 'two').kind).toBe('sight')
+    })
+
+    it('lacks the letters of its suffix only', () => {
+      expect(judgeAt('hopeless', sequence, 'one').reasons.map(({ key }) => key)).toEqual(['ss=s'])
+    })
+  })
 })
 
 describe('the three series', () => {
