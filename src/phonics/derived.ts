@@ -25,6 +25,15 @@ const SUFFIXES: ReadonlyMap<string, readonly Said[]> = new Map<string, readonly 
     ],
   ], // hatless
   [
+    'ment',
+    [
+      ['m', ['M']],
+      ['e', ['AH']],
+      ['n', ['N']],
+      ['t', ['T']],
+    ],
+  ], // merriment, behind an i for a y alone
+  [
     'ly',
     [
       ['l', ['L']],
@@ -54,9 +63,11 @@ export function findDerived(word: string, findStem: (stem: string) => readonly C
     const at = word.length - suffix.length
     if (at < leastStem(suffix) || !word.endsWith(suffix)) continue
     const stem = word.slice(0, at)
-    // `sunnily` is of `sunny`, and no `Sunni` at all.
-    const isOfY = /^(?:ness|ly)$/.test(suffix) && /[^aeiou]i$/.test(stem)
-    const stems = isOfY ? findStem(toY(stem)).flatMap((one) => withI(one, suffix === 'ly')) : findStem(stem)
+    const isOfI = /[^aeiou]i$/.test(stem)
+    const ofY = isOfI ? findStem(toY(stem)).flatMap((one) => withI(one, WORN[suffix])) : []
+    // `sunnily` is of `sunny`, and no `Sunni` at all; `Clement` is of no `Cle`.
+    const isOfYAlone = suffix === 'ment' || (isOfI && /^(?:ness|ly)$/.test(suffix))
+    const stems = ofY.length > 0 || isOfYAlone ? ofY : findStem(stem)
     if (stems.length > 0) return joinCuttings(stems, [{ raw: { units: toUnits(said) }, stem: suffix }], at).map(joinL)
   }
   return []
@@ -99,13 +110,15 @@ const withoutSeam = ({ raw, ...more }: Cutting, at: number): Cutting => ({
   ...more,
 })
 
-/** The y of `fluffy` is an i before -ness, and stands for it; before -ly it is worn down, as in `happily`. */
-function withI({ raw, ...more }: Cutting, isWorn: boolean): readonly Cutting[] {
+/** Before these the y is worn down: `happily`, `plentiful`, `merriment`. */
+const WORN: Readonly<Record<string, string>> = { ful: 'IH', ly: 'AH', ment: 'IH' }
+
+/** The y of `fluffy` is an i before an ending, and stands for it, worn down or not. */
+function withI({ raw, ...more }: Cutting, worn: string | undefined): readonly Cutting[] {
   const last = raw.units.at(-1)
   if (last?.letters !== 'y') return []
-  const i: RawUnit = isWorn
-    ? { ...last, letters: 'i', phones: ['AH'], stress: 0 }
-    : { ...last, letters: 'i', base: 'y' }
+  const said = worn === undefined ? {} : { phones: [worn], stress: 0 as const }
+  const i: RawUnit = { ...last, letters: 'i', base: 'y', ...said }
   return [{ raw: { ...raw, units: [...raw.units.slice(0, -1), i] }, ...more }]
 }
 

@@ -75,15 +75,27 @@ export function createSpelling(lexicon: Lexicon): Spelling {
 
   const toStems = (stem: string): readonly Cutting[] => findStored(stem)?.cuttings ?? []
 
-  /** The i of `happiness` and `laziness` stands for the y of `happy` and `lazy`. */
+  /** The i of `happiness` and `plentiful` stands for the y of `happy` and `plenty`, worn down or not. */
   function fromY(word: string, raw: RawPronunciation): RawPronunciation {
     if (!word.includes('i')) return raw
-    const [, stem] = /^(.+[^aeiou])i(?:ness|less|ful|ly|ment|hood)(?:es)?$/.exec(word) ?? []
-    if (stem === undefined || lexicon.indexOf(`${stem}y`) < 0) return raw
-    const units = raw.units.map((unit) =>
-      unit.letters === 'i' && unit.phones[0] === 'IY' && startOf(unit) === stem.length ? { ...unit, base: 'y' } : unit,
+    const [, stem] = /^(.+[^aeiou])i(?:ness|less|ful|ly|ment|hood)(?:es|ly|ness)?$/.exec(word) ?? []
+    if (stem === undefined) return raw
+    const at = raw.units.findIndex((unit) => unit.letters === 'i' && startOf(unit) === stem.length)
+    const phone = raw.units[at]?.phones[0]
+    // None is worn down before -ment: there is no `senty` in `sentiment`.
+    const isY = phone === 'IY' || (/^(?:IH|AH)$/.test(phone ?? '') && !word.startsWith('ment', stem.length + 1))
+    if (!isY || !endsInHappyY(`${stem}y`)) return raw
+    return { ...raw, units: raw.units.map((unit, k) => (k === at ? { ...unit, base: 'y' } : unit)) }
+  }
+
+  const endsInHappyY = (word: string): boolean => {
+    const stored = lexicon.indexOf(word) < 0 ? undefined : findStored(word)
+    return (
+      stored?.cuttings.some(({ raw }) => {
+        const last = raw.units.at(-1)
+        return last?.letters === 'y' && last.phones[0] === 'IY'
+      }) === true
     )
-    return { units }
   }
 
   /** Any word or name can own something: `Zub's`, `the boys'`. */

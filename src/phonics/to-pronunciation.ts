@@ -57,7 +57,8 @@ function toPronunciation(
   const units = raw.units.flatMap((unit, at) => {
     const sound = sounds[at] ?? ''
     const letters = toTaughtLetters(unit.base ?? unit.letters, sound, raw.units[at + 1]?.letters)
-    const key: CorrespondenceKey = `${letters}=${toTaughtWeak(letters, rules.toTaught(raw.units, at, sound))}`
+    const taught = isWornY(unit) ? 'iː' : toTaughtWeak(letters, rules.toTaught(raw.units, at, sound))
+    const key: CorrespondenceKey = `${letters}=${taught}`
     const made = toUnit(unit, sound, key, cut.stress.length)
     const isBeforeVowel = raw.units[at + 1]?.phones.some(isVowel) === true
     return (rules.partsR && partFromR(made)) || (isBeforeVowel && partLong(made)) || made
@@ -89,7 +90,9 @@ const FULL: Readonly<Record<string, readonly string[]>> = {
 function show(unit: Unit, at: number, units: readonly Unit[], findOrdinary: FindOrdinary): Unit {
   if (unit.kind !== 'correspondence' && unit.kind !== 'silent') return unit
   const places = () => [...toPlaces(units.map(toGrapheme), at), ...toPlacesOfStem(units, at)]
-  const shown = (unit.reduced ? findFull(unit, places, findOrdinary) : undefined) ?? findOrdinary(unit.key, places)
+  const shown =
+    (unit.reduced && unit.base === undefined ? findFull(unit, places, findOrdinary) : undefined) ??
+    findOrdinary(unit.key, places)
   return shown === undefined ? unit : Object.assign(unit, { shown })
 }
 
@@ -150,6 +153,10 @@ function toTaughtWeak(letters: string, sound: string): string {
   if (letters === 'u' && sound === 'jə') return 'juː'
   return letters === 'o_e' && sound === 'ə' ? 'ʌ' : sound
 }
+
+/** The i of `happily` and `plentiful` is the y of `happy` and `plenty`, however short it is said. */
+const isWornY = ({ letters, base, phones }: RawUnit): boolean =>
+  base === 'y' && letters === 'i' && /^(?:AH|IH)$/.test(phones.join(' '))
 
 /**
  * A long vowel at the end of a syllable, coloured by the r that opens the next one: fu-ry has the u of `music`, va-ry the a

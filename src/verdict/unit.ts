@@ -159,14 +159,22 @@ function findChangeFault(
   change: EndingChange,
   isBaseKnown: boolean,
   ending: string | undefined,
-  { correspondences, endingChanges, soundedChanges }: Knowledge,
+  knowledge: Knowledge,
 ): UnitFault | undefined {
-  const isSounded = correspondences.has(toKey(unit.letters, toSound(unit.key)))
+  const { correspondences, endingChanges, soundedChanges } = knowledge
+  const isSounded =
+    correspondences.has(toKey(unit.letters, toSound(unit.key))) || isShortAsItStands(unit, change, knowledge)
   const stands = isReadAsItStands(unit, change, ending) || soundedChanges.has(change)
   if (!isBaseKnown && !(isSounded && stands)) return toUnknown(unit)
   if (endingChanges.has(change)) return undefined
   return isSounded && soundedChanges.has(change) ? undefined : { code: 'ending', key: unit.key }
 }
+
+/** Where no step names the change, the i of `happily` and `plentiful` is that of `sit`, worn down or not. */
+const isShortAsItStands = ({ sound, reduced }: Unit, change: EndingChange, knowledge: Knowledge): boolean =>
+  change === 'y-to-i' &&
+  (sound === 'ɪ' || (reduced === true && isReducedAccepted(knowledge))) &&
+  isShortVowelKnown('i', knowledge)
 
 /**
  * Whether letters that an ending has changed may be known as they stand alone. Nobody reads `scored` before `score`, or `parties` before

@@ -17,6 +17,7 @@ describe('a word with an ending', () => {
     ['cosily', 'koʊzəliː'],
     ['tidily', 'taɪdəliː'],
     ['lazily', 'leɪzəliː'],
+    ['merriment', 'mɛrɪmənt'],
     // l and y, not -ly
     ['growly', 'ɡraʊliː'],
     ['swirly', 'swɜrliː'],

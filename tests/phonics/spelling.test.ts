@@ -35,7 +35,7 @@ describe('a word, how sure it is, and its letters', () => {
     ['livelihood', 'dictionary', 'l i_e v l i<y h oo d'],
     ['pitiless', 'dictionary', 'p i t i<y l e ss'],
     ['homily', 'dictionary', 'h o m i l y'],
-    ['happily', 'dictionary', 'h a pp i l y'],
+    ['happily', 'dictionary', 'h a pp i<y l y'],
     // What is owned is as sure as who owns it.
     ["zub's", 'guess', "z u b +'s"],
     ["zubs'", 'guess', "z u b +s +'"],

@@ -254,3 +254,38 @@ ${more}`
     expect(findReadableAt(found, load(added, 'general-american'))).toBe('s-2')
   })
 })
+
+describe('the y to i before an ending of letters', () => {
+  const LETTERS =
+    'a as in cat, m as in mat, t as in mat, s as in sat, c as in cat, i as in sit, n as in nap, p as in pan, o as in dog, d as in dig, e as in bed, r as in rat, h as in hat, l as in lip, u as in cup, b as in bat, k as in kit, f as in fan, y as in happy, pp as in happen, rr as in carrot, nn as in dinner, ss as in miss, ck as in duck, ll as in bell'
+  const own = (changes: string): string => `
+name: own
+steps:
+  - id: one
+    teach: [${LETTERS}]
+    limits: {syllables: 4}
+  - id: two
+    ${changes}
+`
+  const firstStep = (word: string, accent: Accent, changes: string): string | undefined =>
+    findReadableAt(testPhonics(accent).read(word), load(own(changes), accent))
+
+  describe.each(ACCENTS)('in %s', (accent) => {
+    it.each(
+      'happiness penniless emptiness sunniness happily luckily sunnily plentiful plentifully pitiful merriment'.split(
+        ' ',
+      ),
+    )('%s is read from the step that names it', (word) => {
+      expect(firstStep(word, accent, 'ending changes: [y to i]')).toBe('two')
+    })
+
+    it.each('happily luckily plentiful pitiful'.split(' '))('%s is read as it stands where none does', (word) => {
+      expect(firstStep(word, accent, 'teach: [z as in zip]')).toBe('one')
+    })
+
+    it.each('compliment sentiment rudiment family'.split(' '))('%s has an i of its own', (word) => {
+      const { pronunciations } = testPhonics(accent).read(word)
+      expect(pronunciations.flatMap(({ units }) => units.filter(({ base }) => base === 'y'))).toEqual([])
+    })
+  })
+})
