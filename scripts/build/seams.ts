@@ -63,7 +63,10 @@ function findParts(word: string, tools: Tools): readonly number[] {
 
 /** an-y-bod-y; but noth-ing is not said as no and thing. */
 function findTwo(word: string, tools: Tools): readonly number[] | undefined {
-  const [first, last] = findTwoWords(word) ?? []
+  const parts = findTwoWords(word) ?? []
+  const [first, last] = parts
+  // new-com-er
+  if (parts.includes('-er')) return undefined
   if (first === undefined || last === undefined || last === '-s') return undefined
   return firstVowelOf(word, tools) === firstVowelOf(first, tools) ? join(first, last, tools) : undefined
 }

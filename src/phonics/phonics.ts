@@ -24,8 +24,8 @@ export function createPhonics(lexicon: Lexicon, accent: Accent, spelling: Spelli
     const plain = readWord(word, accent, spelling, findOrdinary, lexicon.heteronyms)
     const two = findTwoWords(word.toLowerCase())
     const parts = two?.map((part) => (isWordEnding(part) ? part : read(part)))
-    // Who reads `wind` may not read `wind-up`.
-    const isClear = parts?.every((part) => typeof part === 'string' || !part.heteronym)
+    // Who reads `wind` may not read `wind-up`; the house of `doghouse` is the thing.
+    const isClear = !word.includes('-') || parts?.every((part) => typeof part === 'string' || !part.heteronym)
     const pronunciations = parts !== undefined && isClear ? { ...plain, parts } : plain
     cache.set(word, pronunciations)
     return pronunciations

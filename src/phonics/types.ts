@@ -49,7 +49,7 @@ export interface Pronunciation {
 }
 
 /** Behind the words that one is put together of: `theirs`, `welcomed`, `becoming`. */
-export type WordEnding = '-s' | '-ed' | '-ing'
+export type WordEnding = '-s' | '-ed' | '-ing' | '-er'
 
 /** Every careful pronunciation of a word, best first. */
 export interface WordPronunciations {

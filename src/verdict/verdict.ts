@@ -154,8 +154,11 @@ function toStems(before: string, change: EndingChange): readonly string[] {
 /** `someone` is read by who can read `some` and `one`, within the limits of the step: `ours` by who can read `our` and knows -s. */
 function isOfTwoWords({ word, pronunciations, parts }: WordPronunciations, knowledge: Knowledge): boolean {
   if (parts === undefined) return false
-  const isKnown = (part: WordPronunciations | WordEnding) =>
-    typeof part === 'string' ? isEndingKnown(part, knowledge) : isReadable(part, knowledge)
+  const isKnown = (part: WordPronunciations | WordEnding) => {
+    if (typeof part === 'string') return isEndingKnown(part, knowledge)
+    // Letters by which one form can be sounded out may not say the one that stands here.
+    return part.heteronym ? isSightWord(part, knowledge) : isReadable(part, knowledge)
+  }
   return parts.every(isKnown) && pronunciations.some((pronunciation) => isWithinLimits(word, pronunciation, knowledge))
 }
 

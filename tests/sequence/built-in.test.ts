@@ -105,6 +105,44 @@ describe('a word put together of two that can be read', () => {
     expect(judgeAt('friendly', sequence, 'one').kind).toBe('sight')
   })
 
+  describe('a compound of a word known by heart', () => {
+    const { sequence } = loadSequence(
+      `name: own
+steps:
+  - id: one
+    sight words: [come, some, be, out, over, new, friend, house, eye]
+    teach: [i as in sit, n as in nap, u as in cup, p as in pan, l as in lip, a as in cat, t as in mat, g as in dig, h as in hat, o as in dog, d as in dig]
+    ending changes: [drop e]
+    endings: [-s]
+  - id: two
+    teach: [ng as in sing, er as in sister, ck as in duck, b as in bat]
+    endings: [-ing, -er]
+`,
+      { phonicsFor },
+    )
+    if (sequence === undefined) throw new Error('it does not load')
+
+    it.each([
+      ['income', 'one'],
+      ['incomes', 'one'],
+      ['outcome', 'one'],
+      ['overcome', 'one'],
+      ['doghouse', 'one'],
+      ['upcoming', 'two'],
+      ['newcomer', 'two'],
+      ['newcomers', 'two'],
+      ['comeback', 'two'],
+    ])('is read where the other is: %s at %s', (word, step) => {
+      expect(readableAt(word, sequence)).toBe(step)
+    })
+
+    // -some is an ending, and no `some`.
+    it.each(['handsome', 'lonesome', 'twosome', 'awesome'])('and %s is none', (word) => {
+      expect(phonicsFor('general-american').read(word).parts).toBeUndefined()
+      expect(readableAt(word, sequence)).toBeUndefined()
+    })
+  })
+
   describe('a word known by heart with a suffix', () => {
     const { sequence } = loadSequence(
       `name: own
