@@ -27,6 +27,8 @@ export interface ExplainedWord {
   readonly meanings: readonly (string | undefined)[]
   /** When each pronunciation's spoken form becomes readable, where the forms differ in that; missing or empty for other words. */
   readonly formsReadableAt?: readonly (string | null)[]
+  /** Why each pronunciation's form is readable at no step, in order; missing or empty where some step makes it so. */
+  readonly formsReasons?: readonly (readonly Reason[])[]
   /** Whether each is readable at the step, where that is known. */
   readonly formsReadable?: readonly boolean[]
   /** The spoken form that the sentence of a story asks for; `open` where there is a sentence and it does not tell. */
@@ -169,7 +171,7 @@ function toJudgement(word: ExplainedWord): string[] {
   if (typeof taken === 'object') return [toTakenLine(word), ...toWhen(word)]
   if (formsReadableAt.length === 0) return toWhen(word)
   const now = verdict && step !== undefined ? [toNowLine(word, step, verdict)] : []
-  return [...now, toFormLine(word)]
+  return [...now, toFormLine(word), ...toNeverLines(word)]
 }
 
 /** At the step, a word whose forms differ. */
@@ -218,6 +220,21 @@ function toFormLine({ formsReadableAt = [], meanings, pronunciations, taken }: E
   const who =
     taken === 'open' ? 'The sentence does not settle which is meant' : 'In a story the sentence tells which is meant'
   return `${who}. Readable: ${[...new Set(forms)].join('; ')}.`
+}
+
+/** What a form lacks that no step makes readable: `Of /lɪv/, ...`. */
+function toNeverLines({
+  formsReadableAt = [],
+  formsReasons = [],
+  pronunciations,
+  word,
+  taught,
+}: ExplainedWord): string[] {
+  const lines = pronunciations.pronunciations.flatMap(({ ipa }, at) => {
+    const reasons = formsReadableAt[at] === null ? (formsReasons[at] ?? []) : []
+    return reasons.length === 0 ? [] : [`Of /${ipa}/, ${toReasonTexts(reasons, word, taught).join('; ')}.`]
+  })
+  return [...new Set(lines)]
 }
 
 /** Each reason once, in a teacher's words; of `Dad` not for D and d. */

@@ -4,6 +4,7 @@ import type { PreparedStory } from '../check/check-story.ts'
 import { findMeant } from '../lint/slips.ts'
 import { findUnitExamples } from '../report/examples.ts'
 import { toExplainText } from '../report/explain.ts'
+import { findFormReasons } from '../report/form-reasons.ts'
 import type { Paint } from '../report/paint.ts'
 import { toTakenFirst } from '../report/taken-first.ts'
 import { findWord } from '../story/find-word.ts'
@@ -30,6 +31,8 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
   const { verdict, readableAt, form, unsettled, forms } = judged
   const taken = form !== undefined && pronunciations.heteronym ? { form } : unsettled ? 'open' : undefined
   const all = pronunciations.pronunciations
+  const ownForms = forms.length === 0 ? [] : all.map((one) => forms.find((own) => own.form === one.form))
+  const formsReadableAt = ownForms.map((own) => own?.readableAt ?? null)
   const text = toExplainText(
     {
       word: word.text,
@@ -41,8 +44,9 @@ export function toHover({ story, context, sequence, step }: PreparedStory, offse
       taught: context,
       examples: all.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
       meanings: all.map(({ meaning }) => meaning),
-      formsReadableAt:
-        forms.length === 0 ? [] : all.map((one) => forms.find((own) => own.form === one.form)?.readableAt ?? null),
+      formsReadableAt,
+      formsReasons: findFormReasons(pronunciations, formsReadableAt, sequence),
+      formsReadable: ownForms.map((own) => own?.readable === true),
       taken,
     },
     { width: WIDTH, paint: PLAIN },

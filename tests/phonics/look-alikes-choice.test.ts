@@ -27,7 +27,6 @@ const form = (name: string, classes: HeteronymForm['classes'], topics?: string):
   classes,
   sounds: 'B AW1',
   meaning: name,
-  example: name,
   ...(topics === undefined ? {} : { topics }),
 })
 

@@ -1,7 +1,7 @@
 // Reads a file of heteronyms, and tells each mistake at its line and column.
 
 import { findNearest } from '../../../src/nearest.ts'
-import type { Heteronym, HeteronymForm } from '../../../src/phonics/heteronyms/types.ts'
+import type { WrittenForm, WrittenHeteronym } from '../../../src/phonics/heteronyms/types.ts'
 import { type Found, inOrder, type Problem, toExpected } from '../../../src/problem/index.ts'
 import { parseBy } from '../../../src/sequence/schema-problems.ts'
 import { type Path, type Source, toSource } from '../../../src/sequence/source.ts'
@@ -14,7 +14,7 @@ type Form = Row['forms'][number]
 export function readHeteronyms(
   yaml: string,
   path: string,
-): { readonly rows: readonly Heteronym[]; readonly problems: readonly Problem[] } {
+): { readonly rows: readonly WrittenHeteronym[]; readonly problems: readonly Problem[] } {
   const source = toSource(yaml, path)
   if (source.problems.length > 0) return { rows: [], problems: source.problems }
   const { value, problems } = parseBy(heteronymsSchema, source)
@@ -76,8 +76,8 @@ function findInForm(word: string, form: Form, path: Path, source: Source): Probl
   return problems
 }
 
-function toRow({ forms, ...row }: Row): Heteronym {
-  const toForm = ({ 'by hand': byHand, ...form }: Form): HeteronymForm =>
-    ({ ...form, ...(byHand && { byHand }) }) as HeteronymForm
-  return { ...row, forms: forms.map(toForm) } as Heteronym
+function toRow({ forms, ...row }: Row): WrittenHeteronym {
+  const toForm = ({ 'by hand': byHand, ...form }: Form): WrittenForm =>
+    ({ ...form, ...(byHand && { byHand }) }) as WrittenForm
+  return { ...row, forms: forms.map(toForm) } as WrittenHeteronym
 }

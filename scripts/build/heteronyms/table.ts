@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { openWeights } from '../../../src/phonics/heteronyms/learned/weights.ts'
 import { openHeteronyms, writeHeteronyms } from '../../../src/phonics/heteronyms/table.ts'
-import type { Heteronym, Heteronyms, Weigh } from '../../../src/phonics/heteronyms/types.ts'
+import type { Heteronyms, Weigh, WrittenHeteronym } from '../../../src/phonics/heteronyms/types.ts'
 import { toProblemLine } from '../../../src/problem/index.ts'
 import { ROOT } from '../../root.ts'
 import { readExamples } from './examples.ts'
@@ -15,7 +15,7 @@ const KINDS = ['read', 'senses', 'use', 'ate', 'stress'] as const
 const FOLDER = 'src/phonics/heteronyms/data'
 
 /** Throws with every mistake of every file: such a table must not ship. */
-function loadHeteronyms(): readonly Heteronym[] {
+function loadHeteronyms(): readonly WrittenHeteronym[] {
   const files = KINDS.map((kind) => {
     const path = `${FOLDER}/${kind}.yaml`
     return readHeteronyms(readFileSync(join(ROOT, path), 'utf8'), path)
@@ -28,7 +28,7 @@ function loadHeteronyms(): readonly Heteronym[] {
   return rows
 }
 
-export const heteronyms: readonly Heteronym[] = loadHeteronyms()
+export const heteronyms: readonly WrittenHeteronym[] = loadHeteronyms()
 
 const text = writeHeteronyms(heteronyms)
 

@@ -8,6 +8,7 @@ import type { Accent, WordPronunciations } from '../../phonics/types.ts'
 import { fail, type Result, succeed } from '../../problem/index.ts'
 import { findUnitExamples } from '../../report/examples.ts'
 import { type ExplainedWord, toExplainJson, toExplainText } from '../../report/explain.ts'
+import { findFormReasons } from '../../report/form-reasons.ts'
 import { knowledgeAt, toStepIndex } from '../../sequence/knowledge.ts'
 import type { Sequence } from '../../sequence/types.ts'
 import { findReadableAt, judgeInSequence, keepForm } from '../../verdict/index.ts'
@@ -118,6 +119,7 @@ export function explain(word: string, { sequence, phonics, step }: Place): Expla
     examples: pronunciations.pronunciations.map((pronunciation) => findUnitExamples(pronunciation, sequence)),
     meanings: pronunciations.pronunciations.map(({ meaning }) => meaning),
     formsReadableAt,
+    formsReasons: findFormReasons(pronunciations, formsReadableAt, sequence),
     formsReadable: step === undefined ? [] : formsReadableAt.map((at) => toPlace(at) <= toPlace(step)),
   }
 }

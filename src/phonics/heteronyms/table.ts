@@ -31,5 +31,9 @@ export function openHeteronyms(text: string, weights: Uint8Array = NONE): Hetero
   }
 }
 
+/** Without what only the files need. */
 export const writeHeteronyms = (rows: readonly Heteronym[]): string =>
-  rows.map((row) => `${row.word}\t${JSON.stringify(row)}`).join('\n')
+  rows.map((row) => `${row.word}\t${JSON.stringify(row, withoutExample)}`).join('\n')
+
+const withoutExample = (key: string, value: unknown): unknown =>
+  key === 'example' || key === 'note' ? undefined : value

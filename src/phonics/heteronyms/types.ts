@@ -17,7 +17,6 @@ export interface HeteronymForm {
   readonly byHand?: true
   /** For a teacher, in plain words. */
   readonly meaning: string
-  readonly example: string
   /** Word patterns round the word, written `_`, that belong to this form alone, or, listed with two forms, to neither for sure; see phrases.ts for how they are written. */
   readonly phrases?: readonly string[]
   /** Words, parted by spaces, that in the same sentence speak for this form against another of the same class. */
@@ -31,8 +30,6 @@ export interface HeteronymForm {
 export interface Heteronym {
   /** In small letters. */
   readonly word: string
-  /** Where Britain and America differ, or the dictionary misleads. */
-  readonly note?: string
   /** The form to take when nothing speaks for the other one; only where the other one is rare in any text. */
   readonly otherwise?: string
   /** The form to take where the tagger is silent too and the word could not be the other one here, by its place. */
@@ -66,3 +63,15 @@ export interface Heteronyms {
 
 /** True where the spelling has an -s of its own, as `records` and not `address`. */
 export const isInflected = (word: string): boolean => /[^s]s$/.test(word)
+
+/** A form as its file has it. */
+export interface WrittenForm extends HeteronymForm {
+  readonly example: string
+}
+
+/** A row as its file has it: for whoever reads the files. The program needs neither note nor examples, and the lexicon has none. */
+export interface WrittenHeteronym extends Heteronym {
+  /** Where Britain and America differ, or the dictionary misleads. */
+  readonly note?: string
+  readonly forms: readonly WrittenForm[]
+}

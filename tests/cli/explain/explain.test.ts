@@ -81,6 +81,7 @@ it('names no one step where the meanings differ in theirs, but one for each', as
   const text = out.replace(/\s+/g, ' ')
   expect(text).not.toContain('Readable from step')
   expect(text).toContain('/ˈmɪnət/ (sixty seconds, or a short time) at no step; /maɪˈnuːt/ (very tiny) from step')
+  expect(text).toContain('Of /ˈmɪnət/, `u…e` breaks the rules')
   const { out: atStep } = await world.run('explain', 'read', '--step', 'green-2')
   expect(atStep).not.toContain('it can be sounded out')
 })
