@@ -129,7 +129,7 @@ describe('an ending that leaves its word as it is', () => {
     expect(find(word, stem)).toBe(expected)
   })
 
-  it('has an i for the y at the end of its word before -ness', () => {
+  it('has an i for the y at the end of its word', () => {
     const units = [
       { letters: 'ic', spans: [[0, 2]], phones: ['K'], kind: 'correspondence' },
       { letters: 'y', spans: [[2, 3]], phones: ['IY'], kind: 'correspondence', stress: 0 },
@@ -141,6 +141,14 @@ describe('an ending that leaves its word as it is', () => {
       { ...units[1], letters: 'i', base: 'y' },
       { letters: 'n', spans: [[3, 4]], phones: ['N'], kind: 'correspondence' },
     ])
-    expect(findDerived('iciless', icy)).toEqual([])
+    expect(findDerived('iciless', icy)[0]?.raw.units[1]).toEqual({ ...units[1], letters: 'i', base: 'y' })
+    // Where the i is worn down too.
+    expect(findDerived('icily', icy)[0]?.raw.units[1]).toEqual({
+      ...units[1],
+      letters: 'i',
+      base: 'y',
+      phones: ['AH'],
+      stress: 0,
+    })
   })
 })
