@@ -1,6 +1,7 @@
 // Writes the guesser's model: what its bytes mean is told in `src/phonics/guess/model.ts`.
 
 import { HEADER, LEVELS, MOST_SYMBOLS, PLACE, PLACE_BYTES, toPlaces } from '../../src/phonics/guess/model.ts'
+import { toU24 } from '../../src/phonics/u24.ts'
 import type { Smoothed } from './guess-model.ts'
 import type { Runs } from './guess-model-runs.ts'
 
@@ -39,7 +40,7 @@ export function writeModel(runs: Runs, model: Smoothed, symbols: readonly string
     bytes[at + 2] = (cost >> 4) | (back << 2)
   })
   toPlaces(bytes.subarray(HEADER + names.length, end)).forEach((place, k) => {
-    bytes.set([place & 255, (place >> 8) & 255, place >> 16], end + k * PLACE_BYTES)
+    bytes.set(toU24(place), end + k * PLACE_BYTES)
   })
   return bytes
 }

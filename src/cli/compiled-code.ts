@@ -36,33 +36,32 @@ const GROWTH = 4
  * the processor's time than they save: 3 % of a check of 200 stories, and as much from what a second worker has.
  */
 export const tuneV8 = (): void =>
-  setFlags(`--interrupt-budget=${INTERRUPT_BUDGET} --semi-space-growth-factor=${GROWTH} --no-parallel-scavenge`)
+  findV8().setFlagsFromString(
+    `--interrupt-budget=${INTERRUPT_BUDGET} --semi-space-growth-factor=${GROWTH} --no-parallel-scavenge`,
+  )
 
 type V8 = Pick<typeof v8, 'setFlagsFromString'>
 interface OldProcess {
   noDeprecation?: boolean | undefined
-  binding?(name: 'v8'): V8
+  binding(name: 'v8'): V8
 }
 
 /**
  * `node:v8` loads Node's streams for its heap snapshots: 3 ms, and a short run needs neither. Node 20, which alone comes here and changes no more,
  * has the same function without them, and warns of the way to it.
  */
-function setFlags(flags: string): void {
-  const old: OldProcess = process
+function findV8(): V8 {
+  const old = process as unknown as OldProcess
   const { noDeprecation } = old
+  old.noDeprecation = true
   try {
-    old.noDeprecation = true
-    const { setFlagsFromString } = old.binding?.('v8') ?? loadV8()
-    setFlagsFromString(flags)
+    return old.binding('v8')
   } catch {
-    loadV8().setFlagsFromString(flags)
+    return createRequire(import.meta.url)('node:v8') as V8
   } finally {
     old.noDeprecation = noDeprecation
   }
 }
-
-const loadV8 = (): V8 => createRequire(import.meta.url)('node:v8') as V8
 
 export function openCompiled(filename: string, cache: string): Compiled {
   // Before the script: V8 takes compiled code only under the flags that it was made with.

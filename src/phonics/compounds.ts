@@ -11,9 +11,8 @@ export interface Seam {
 
 /** Where a word that nobody listed parts into two that make compounds, the first as long as can be. */
 export function findSeam(word: string, lexicon: Lexicon): Seam | undefined {
-  const people = PEOPLE.exec(word)
-  if (people && lexicon.indexOf(people[1] ?? '') >= 0)
-    return { at: people.index + (people[1]?.length ?? 0) + 1, isSure: true }
+  const [, owner] = PEOPLE.exec(word) ?? []
+  if (owner !== undefined && lexicon.indexOf(owner) >= 0) return { at: owner.length + 1, isSure: true }
   for (let at = word.length - LEAST; at >= LEAST; at--) {
     const last = toGrade(word.slice(at), lexicon) & 3
     const first = last === 0 ? 0 : toGrade(word.slice(0, at), lexicon) >> 2

@@ -11,7 +11,7 @@ import type { TextMap } from './text-map.ts'
 import { tokenize } from './tokens.ts'
 
 /** The parser's time grows with the square of the length, so longer text is given to it in parts. */
-const longest = 6000
+export const longest = 6000
 
 /**
  * The sentences of a block, and the white space between them. Nodes get their places in the source where `lines` are

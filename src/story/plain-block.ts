@@ -3,6 +3,7 @@
 
 import { mayKeepStop } from './abbreviations.ts'
 import { createBlock, type Shared, toShared, toWord } from './block.ts'
+import { longest } from './english.ts'
 import type { Inlines } from './inlines.ts'
 import { type TextMap, toSourceEnd, toSourceStart } from './text-map.ts'
 import type { Block, Mark, Range, Sentence, Word } from './types.ts'
@@ -25,10 +26,7 @@ const plain = new RegExp(
   ].join('|')})*(?<!\\s)$`,
 )
 
-/** The parser is given no more at a time. */
-const longest = 6000
-
-/** Undefined for text that is not plain. */
+/** Undefined for text that is not plain, or that the parser is given in parts. */
 export function toPlainBlock(
   kind: Block['kind'],
   map: TextMap,

@@ -8,6 +8,8 @@
 // by side in the order of their symbols, level after level, so that no node needs to say where its children lie. The
 // places say it for every 32nd node (u24 each, the root counted as the first): the rest is found when it is asked for.
 
+import { readU24 } from '../u24.ts'
+
 export const EDGE = 0
 export const CLOSE_SYMBOL = 1
 export const MOST_SYMBOLS = 1024
@@ -185,14 +187,12 @@ function openChildren(nodes: Uint8Array, places: Uint8Array): Children {
   const count = nodes.length / 3
   const ranges = new Uint32Array(2 * (count + 1))
   const isFilled = new Uint8Array(Math.ceil((count + 1) / PLACE))
-  const readPlace = (at: number): number =>
-    places.length === 0 ? 0 : (places[at] ?? 0) | ((places[at + 1] ?? 0) << 8) | ((places[at + 2] ?? 0) << 16)
   // Most of it runs a few hundred times, as slow code, for a word or two: it counts in bytes.
   const fillPlace = (place: number): void => {
     isFilled[place] = 1
     const stop = Math.min(count + 1, (place + 1) * PLACE)
     const end = nodes.length
-    for (let at = place * PLACE, mark = 3 * readPlace(place * PLACE_BYTES) + 1; at < stop && mark < end; at++) {
+    for (let at = place * PLACE, mark = 3 * readU24(places, place * PLACE_BYTES) + 1; at < stop && mark < end; at++) {
       if (at > 0 && ((nodes[3 * at - 2] as number) & HAS_CHILDREN) === 0) continue
       ranges[2 * at] = (mark - 1) / 3
       while (mark < end && ((nodes[mark] as number) & IS_LAST) === 0) mark += 3

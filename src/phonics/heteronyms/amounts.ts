@@ -97,12 +97,12 @@ export const thereAre: Clue = (place, inflected) => {
 /** `the dogs that use it`: behind many and `that`. */
 export const relativePlural: Clue = (place, inflected) => {
   const { words, index } = place
-  const many = words[index - 2] ?? ''
+  const many = words[index - 2]
   const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
   // `the walls which separate Tam and Ned`
   const isTaking = hasObject(place) || (has(DESCRIBING, words[index]) && isName(place, index + 1))
   if (inflected || !isRelative || !isTaking) return undefined
-  return has(is.PLURALS, many) || is.looksPlural(many) ? FINITE : undefined
+  return is.isMany(many) ? FINITE : undefined
 }
 
 /** Lead many things, so that no one thing stands behind them: `many use soap`. */
@@ -144,7 +144,7 @@ function isPresentThere({ words, index }: Place): boolean {
   let start = index
   while (!isMark(words[start - 1])) start--
   const before = words.slice(start, index)
-  const isMany = has(is.PLURALS, before.at(-1)) || is.looksPlural(before.at(-1))
+  const isMany = is.isMany(before.at(-1))
   const isFree = !before.some((word) => has(GAPS, word) || has(is.LET, word) || has(is.MODALS, word))
   const isLed = before.includes('with') && isEdge(words[index + 1])
   return isMany && isFree && (isLed || before.slice(0, -1).some((word) => isVerbal(word) || word === 'having'))

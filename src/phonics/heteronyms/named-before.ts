@@ -10,14 +10,12 @@ import { has } from './vocabulary.ts'
 
 const ARE = is.words("are aren't have haven't were weren't")
 
-const isMany = (word: string | undefined): boolean => has(is.PLURALS, word) || is.looksPlural(word)
-
 /** `machines which extract and clean the oil`: behind many and `which`, and joined to its like. */
 export const relativePair: Clue = ({ words, index }, inflected) => {
-  const [join, relative] = [words[index + 1], words[index - 1]]
-  const isRelative = relative === 'that' || relative === 'which' || relative === 'who'
+  const join = words[index + 1]
+  const isRelative = has(is.RELATIVES, words[index - 1])
   const isPlain = !inflected && !has(DESCRIBING, words[index])
-  return isPlain && isRelative && isMany(words[index - 2]) && (join === 'and' || join === 'or') ? FINITE : undefined
+  return isPlain && isRelative && is.isMany(words[index - 2]) && (join === 'and' || join === 'or') ? FINITE : undefined
 }
 
 const AGES = is.words('days hours minutes months nights seasons seconds times weeks years')
@@ -29,7 +27,7 @@ const OF_THING = is.words("can can't could had has hasn't is isn't might must of
 export const relativeMany: Clue = ({ words, index }, inflected) => {
   const after = words[index + 1]
   const isRelative = words[index - 1] === 'that' || words[index - 1] === 'which'
-  if (inflected || !isRelative || !isMany(words[index - 2])) return undefined
+  if (inflected || !isRelative || !is.isMany(words[index - 2])) return undefined
   const lead = words.slice(Math.max(0, index - 6), index - 2)
   // `For ten years that record stood`
   const isOneThing = has(OF_THING, after) || isPast(after) || has(AGES, words[index - 2])
@@ -42,7 +40,7 @@ export const relativeMany: Clue = ({ words, index }, inflected) => {
 export const ofNamed: Clue = (place, inflected) => {
   const { words, index } = place
   const isPlain = !inflected && !has(DESCRIBING, words[index])
-  if (!isPlain || !isMany(words[index - 1]) || !has(is.DETERMINERS, words[index - 2]) || hasObject(place))
+  if (!isPlain || !is.isMany(words[index - 1]) || !has(is.DETERMINERS, words[index - 2]) || hasObject(place))
     return undefined
   const named = words[index - 3]
   if (named === 'than') return isClosing(words[index + 1]) ? FINITE : undefined
@@ -71,13 +69,13 @@ export const ofNamedByOne: Clue = (place, inflected) => {
     at--
   }
   const named = words[at] ?? ''
-  const isNamed = has(NAMING, named) || isMany(named) || (!isMark(named) && isThing(named) && !isVerbal(named))
+  const isNamed = has(NAMING, named) || is.isMany(named) || (!isMark(named) && isThing(named) && !isVerbal(named))
   return isNamed && !isName(place, at) && !has(is.ALL_PREPOSITIONS, named) ? ['verb'] : undefined
 }
 
 /** `Men and women alike use it`. */
 export const alike: Clue = ({ words, index }, inflected) =>
-  !inflected && words[index - 1] === 'alike' && isMany(words[index - 2]) && !has(is.BE, words[index - 3])
+  !inflected && words[index - 1] === 'alike' && is.isMany(words[index - 2]) && !has(is.BE, words[index - 3])
     ? FINITE
     : undefined
 

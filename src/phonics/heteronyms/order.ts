@@ -12,9 +12,7 @@ export const isAsked = (place: Place): boolean => CASES.some((holds) => holds(pl
 function isCalled(place: Place): boolean {
   const { words, index } = place
   if (words[index - 1] !== ',' || !(hasObject(place) || words[index + 1] === 'to')) return false
-  let start = index - 1
-  while (start > 0 && !has(STARTS, words[start - 1])) start--
-  const called = words.slice(start, index - 1)
+  const called = words.slice(findStart(words, index - 1), index - 1)
   return called.length > 0 && called.length <= 3 && called.every((word) => !isPast(word) && !has(PREPOSITIONS, word))
 }
 
@@ -49,6 +47,13 @@ function isHeard({ words, index }: Place): boolean {
 
 const STARTS: ReadonlySet<string> = new Set(['.', '!', '?', ':', '“', '"', '‘'])
 
+/** Where the sentence, or what somebody says in it, begins. */
+function findStart(words: readonly string[], from: number): number {
+  let start = from
+  while (start > 0 && !has(STARTS, words[start - 1])) start--
+  return start
+}
+
 /** `Read with me`: a sentence does not begin with a past. */
 function isOrder(place: Place): boolean {
   const before = findBefore(place)
@@ -62,8 +67,7 @@ const tells = ({ words }: Place, from: number, to: number): boolean =>
 /** `Have a friend read it to you.`; not `Have the boys read it?` */
 function isHad(place: Place): boolean {
   const { words, index } = place
-  let start = index
-  while (start > 0 && !has(STARTS, words[start - 1])) start--
+  const start = findStart(words, index)
   const end = words.slice(index).find((word) => has(ENDS, word))
   const between = words.slice(start + 1, index)
   return words[start] === 'have' && between.length > 0 && !between.some(isMark) && end !== undefined && end !== '?'

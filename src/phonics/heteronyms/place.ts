@@ -92,3 +92,9 @@ export function isTitle(place: Place): boolean {
   if (isAlone) return place.written.some((_, at) => at !== place.index && isName(place, at))
   return long.every((word) => startsWithCapital(word))
 }
+
+/** Where the first mark stands behind a word; the length of the sentence where none does. */
+export function findEnd(words: readonly string[], index: number): number {
+  const end = words.slice(index).findIndex(isMark)
+  return end < 0 ? words.length : index + end
+}

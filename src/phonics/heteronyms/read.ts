@@ -5,7 +5,7 @@ import { hasHelper } from './clause.ts'
 import type { Classes } from './evidence.ts'
 import { isAsked } from './order.ts'
 import { isBehindPerson } from './person.ts'
-import { findBefore, isMark, type Place } from './place.ts'
+import { findBefore, findEnd, isMark, type Place } from './place.ts'
 import { isSpoken } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { findContextTense, findFollowingTense, findJoinedTense, findTense, hasPastTime, type Tense } from './tense.ts'
@@ -62,8 +62,7 @@ function isSupposed({ words, index }: Place): boolean {
 
 /** `I read the note that the witch had left`. */
 function isAfterHad({ words, index }: Place): boolean {
-  const end = words.findIndex((word, at) => at > index && isMark(word))
-  const clause = words.slice(index + 1, end < 0 ? undefined : end)
+  const clause = words.slice(index + 1, findEnd(words, index))
   return (
     has(PLURAL_SUBJECTS, words[index - 1]) && clause.includes('had') && !clause.some((word) => has(CLAUSE_JOINS, word))
   )

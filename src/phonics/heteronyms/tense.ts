@@ -9,7 +9,7 @@ import { CLAUSES, isJoined, isSameVoice, PLACES, RELATIVES } from './joined-clau
 import { isBehindOneThing, isThing } from './one-thing.ts'
 import { isBehindPerson } from './person.ts'
 import type { Place } from './place.ts'
-import { isMark, isName, toQuoted } from './place.ts'
+import { findEnd, isName, toQuoted } from './place.ts'
 import { withoutSpeech } from './speech.ts'
 import type { Tags } from './tags.ts'
 import { isParticiple, isPast, isPresent, isTenseless } from './verbs.ts'
@@ -91,8 +91,7 @@ function isPastByOne(place: Place, at: number): boolean {
 /** `People who read maps never get lost`, `those who read it were glad`: the one verb behind shows the tense of both. */
 function findMainTense({ words, index }: Place): Tense | undefined {
   if (words[index - 1] !== 'who') return undefined
-  const end = words.findIndex((word, at) => at > index && isMark(word))
-  const rest = words.slice(index + 1, end < 0 ? undefined : end)
+  const rest = words.slice(index + 1, findEnd(words, index))
   if (rest.some((word) => RELATIVES.has(word) || has(PLURAL_SUBJECTS, word))) return undefined
   const isShown = (at: number): boolean => !isParticiple(rest, at)
   const [past, present] = [rest.some((word, at) => isPast(word) && isShown(at)), rest.some(isPresent)]

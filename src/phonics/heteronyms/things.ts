@@ -129,7 +129,7 @@ export const beforeSingular: Clue = (place, inflected) => {
 /** Many, or somebody by name, who may do it: `the tools farmers use will last`. */
 const isBehindDoer = (place: Place): boolean => {
   const at = beforeIndex(place)
-  return isName(place, at) || has(is.PLURALS, place.words[at]) || is.looksPlural(place.words[at])
+  return isName(place, at) || is.isMany(place.words[at])
 }
 
 /** `their future lives are`, `the records were`, `presents that were left`: no verb in -s stands before the verb of many. */

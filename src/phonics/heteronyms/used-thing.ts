@@ -2,7 +2,7 @@
 
 import { TIMES } from './habit.ts'
 import { isThing } from './one-thing.ts'
-import { isMark, isName, type Place } from './place.ts'
+import { findEnd, isMark, isName, type Place } from './place.ts'
 import { isPast, isPresent, isVerbal } from './verbs.ts'
 import * as is from './vocabulary.ts'
 import { has } from './vocabulary.ts'
@@ -117,11 +117,6 @@ function toSubject({ words, index }: Place): number {
   if (has(is.SUBJECTS, words[at])) return at
   if (has(is.DETERMINERS, words[at - 1]) || has(is.PLURAL_DETERMINERS, words[at - 1])) at--
   return at
-}
-
-function findEnd(words: readonly string[], index: number): number {
-  const end = words.slice(index).findIndex(isMark)
-  return end < 0 ? words.length : index + end
 }
 
 /** A verb stands before, in a clause that is none of time. */

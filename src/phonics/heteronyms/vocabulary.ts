@@ -125,3 +125,6 @@ export const isManyPeople = (word: string): boolean => /[a-z](?:men|children)$/.
 /** Ends as a plural does: `dogs`, `firemen`, and not `glass`, `its`, `always`. */
 export const looksPlural = (word: string | undefined): boolean =>
   word !== undefined && ((/[a-z][^isu']s$/.test(word) && !NO_PLURALS.has(word)) || isManyPeople(word))
+
+/** `children`, `owls`: many, by the word alone. */
+export const isMany = (word: string | undefined): boolean => has(PLURALS, word) || looksPlural(word)

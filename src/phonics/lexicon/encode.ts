@@ -1,6 +1,7 @@
 // Writes the lexicon file from aligned words. Used when the package is built.
 
 import { CLOSE } from '../lattice.ts'
+import { toU24 } from '../u24.ts'
 import { BLOCK, CLOSE_CODE, HEADER, INFLECTED, MAGIC, VERSION, WIDE } from './format.ts'
 
 export type LexiconEntry =
@@ -160,7 +161,6 @@ function encodeUnsure({ entries, unsure = new Set(), unsureAsName = new Set() }:
 const MOST_SEAM = 23
 
 function encodeSeams({ entries, seams }: LexiconSource): Uint8Array {
-  const toU24 = (value: number): number[] => [value & 255, (value >> 8) & 255, value >> 16]
   return Uint8Array.from(
     entries.flatMap(({ word }, at) => {
       const mask = (seams?.get(word) ?? []).reduce((sum, seam) => (seam > MOST_SEAM ? sum : sum | (1 << seam)), 0)

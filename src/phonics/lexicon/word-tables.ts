@@ -1,16 +1,14 @@
 // What the lexicon file says of words by their place: where their parts meet, and which make compounds.
 
 import { findLastIndex } from '../../sorted.ts'
+import { readU24 } from '../u24.ts'
 import { SEAM } from './format.ts'
-
-const toU24 = (bytes: Uint8Array, at: number): number =>
-  (bytes[at] ?? 0) | ((bytes[at + 1] ?? 0) << 8) | ((bytes[at + 2] ?? 0) << 16)
 
 /** The seams of the word at a place. */
 export function findSeams(bytes: Uint8Array, place: number): readonly number[] | undefined {
-  const at = findLastIndex(bytes.length / SEAM, (record) => toU24(bytes, record * SEAM) <= place) * SEAM
-  if (at < 0 || toU24(bytes, at) !== place) return undefined
-  const mask = toU24(bytes, at + 3)
+  const at = findLastIndex(bytes.length / SEAM, (record) => readU24(bytes, record * SEAM) <= place) * SEAM
+  if (at < 0 || readU24(bytes, at) !== place) return undefined
+  const mask = readU24(bytes, at + 3)
   return Array.from({ length: 24 }, (_, seam) => seam).filter((seam) => (mask >> seam) & 1)
 }
 
